@@ -1,0 +1,17 @@
+package washbook.functions;
+
+/** Carries a refusal out of nested calculations; the catalogue turns it into a value. */
+public final class RefusedException extends RuntimeException {
+  private static final long serialVersionUID = 1L;
+
+  private final transient Answer.Refusal refusal;
+
+  public RefusedException(Answer.Code code, String reason) {
+    super(reason, null, false, false);
+    this.refusal = new Answer.Refusal(code, reason);
+  }
+
+  public Answer.Refusal refusal() {
+    return refusal;
+  }
+}

@@ -1,0 +1,37 @@
+package washbook.functions.catalogue;
+
+import java.math.BigDecimal;
+
+/** Numbers as people read and write them. */
+public final class Numbers {
+  private Numbers() {}
+
+  /** The shortest text that reads back as the same double, without an exponent where sensible. */
+  public static String show(double value) {
+    if (!Double.isFinite(value)) {
+      return Double.toString(value);
+    }
+    if (value == 0) {
+      return "0";
+    }
+    double size = Math.abs(value);
+    if (size >= 1e15 || size < 1e-6) {
+      return Double.toString(value);
+    }
+    BigDecimal exact = new BigDecimal(Double.toString(value)).stripTrailingZeros();
+    return exact.toPlainString();
+  }
+
+  /** Reads a number written with a point; null when the text is none. */
+  public static Double parse(String text) {
+    String trimmed = text.strip();
+    if (trimmed.isEmpty() || !isPlainNumber(trimmed)) {
+      return null;
+    }
+    return Double.valueOf(trimmed);
+  }
+
+  private static boolean isPlainNumber(String text) {
+    return text.matches("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,4})?");
+  }
+}

@@ -1,0 +1,85 @@
+package washbook.functions.catalogue;
+
+import washbook.functions.Answer.Code;
+import washbook.functions.RefusedException;
+
+/** A kind of number that functions take: its unit and the range outside which it is refused. */
+public enum Quantity {
+  GRAVITY("SG", 0.980, 1.190, true),
+  ORIGINAL_GRAVITY("SG", 1.001, 1.190, true),
+  GRAVITY_OFFSET("SG", -0.05, 0.05, false),
+  BRIX("°Bx", -5, 70, false),
+  BRIX_OFFSET("°Bx", -10, 10, false),
+  SUGAR_TEMPERATURE("°C", 0, 60, false),
+  SPIRIT_TEMPERATURE("°C", -20, 40, false),
+  CALIBRATION_TEMPERATURE("°C", 10, 30, false),
+  PERCENT_VOL("% vol", 0, 100, false),
+  PERCENT_MASS("% mass", 0, 100, false),
+  SHARE("", 0, 1, false),
+  LITRES("L", 0, 1e6, false),
+  KILOGRAMS("kg", 0, 1e6, false),
+  GRAMS("g", 0, 1e9, false),
+  DAYS("days", -1e6, 1e7, false),
+  ANY("", -1e15, 1e15, false);
+
+  private final String unit;
+  private final double min;
+  private final double max;
+  private final boolean zeroIsBlank;
+
+  Quantity(String unit, double min, double max, boolean zeroIsBlank) {
+    this.unit = unit;
+    this.min = min;
+    this.max = max;
+    this.zeroIsBlank = zeroIsBlank;
+  }
+
+  public String unit() {
+    return unit;
+  }
+
+  public double min() {
+    return min;
+  }
+
+  public double max() {
+    return max;
+  }
+
+  /**
+   * True where 0 is impossible, so that a spreadsheet's blank cell (which arrives as 0) is seen.
+   */
+  public boolean zeroIsBlank() {
+    return zeroIsBlank;
+  }
+
+  /** The range in words, as {@code 0.98 to 1.19 SG}. */
+  public String range() {
+    return (Numbers.show(min) + " to " + Numbers.show(max) + " " + unit).trim();
+  }
+
+  /** Returns {@code value} when it is valid; {@code name} says whose value it is in the refusal. */
+  public double check(String name, double value) {
+    if (value >= min && value <= max && !(zeroIsBlank && value == 0)) {
+      return value;
+    }
+    if (Double.isNaN(value)) {
+      throw new RefusedException(
+          Code.NOT_A_NUMBER, name + " is not a number; it must be " + range() + ".");
+    }
+    if (zeroIsBlank && value == 0) {
+      throw new RefusedException(
+          Code.BLANK, name + " is blank (0 is no " + name + "); it must be " + range() + ".");
+    }
+    Code code = value < min ? Code.TOO_LOW : Code.TOO_HIGH;
+    throw new RefusedException(
+        code,
+        name
+            + " "
+            + Numbers.show(value)
+            + (code == Code.TOO_LOW ? " is too low" : " is too high")
+            + "; it must be "
+            + range()
+            + ".");
+  }
+}

@@ -1,0 +1,113 @@
+package washbook.functions.catalogue;
+
+import java.util.List;
+import java.util.Locale;
+import washbook.functions.Answer.Code;
+import washbook.functions.RefusedException;
+
+/** Reads raw call values (numbers, texts, ranges, blanks) into checked arguments. */
+final class Reader {
+  private Reader() {}
+
+  static Arguments read(List<Parameter> parameters, Object[] raw) {
+    if (raw.length > parameters.size()) {
+      throw new RefusedException(
+          Code.CONTRADICTION,
+          raw.length + " arguments were given; at most " + parameters.size() + " are taken.");
+    }
+    double[] numbers = new double[parameters.size()];
+    Object[] others = new Object[parameters.size()];
+    for (int i = 0; i < numbers.length; i++) {
+      readOne(parameters.get(i), i < raw.length ? raw[i] : null, i, numbers, others);
+    }
+    return new Arguments(numbers, others);
+  }
+
+  private static void readOne(Parameter p, Object given, int i, double[] numbers, Object[] others) {
+    numbers[i] = Double.NaN;
+    Object value = isBlank(given) ? p.fallback() : given;
+    if (value == null) {
+      if (p.optional()) {
+        return;
+      }
+      throw new RefusedException(Code.BLANK, p.name() + " is blank" + mustBe(p) + ".");
+    }
+    switch (p.kind()) {
+      case NUMBER -> numbers[i] = p.quantity().check(p.name(), number(p, value));
+      case WORD -> others[i] = word(p, value);
+      case WORD_OR_NUMBER -> {
+        if (value instanceof String text && Numbers.parse(text) == null) {
+          others[i] = word(p, text);
+        } else {
+          numbers[i] = p.quantity().check(p.name(), number(p, value));
+        }
+      }
+      case NUMBERS -> others[i] = numbers(p, value);
+      case ANYTHING -> others[i] = value;
+    }
+  }
+
+  private static String mustBe(Parameter p) {
+    return p.quantity() != null
+        ? "; it must be " + p.quantity().range()
+        : p.words().isEmpty() ? "" : "; it must be one of " + String.join(", ", p.words());
+  }
+
+  private static boolean isBlank(Object value) {
+    return value == null || (value instanceof String text && text.isBlank());
+  }
+
+  private static double number(Parameter p, Object value) {
+    if (value instanceof Double d) {
+      return d;
+    }
+    if (value instanceof Number n) {
+      return n.doubleValue();
+    }
+    if (value instanceof String text) {
+      Double parsed = Numbers.parse(text);
+      if (parsed != null) {
+        return parsed;
+      }
+      throw new RefusedException(
+          Code.NOT_A_NUMBER, p.name() + " '" + text + "' is not a number" + mustBe(p) + ".");
+    }
+    throw new RefusedException(
+        Code.NOT_A_NUMBER, p.name() + " is not a single number" + mustBe(p) + ".");
+  }
+
+  private static String word(Parameter p, Object value) {
+    String word = value.toString().strip().toUpperCase(Locale.ROOT);
+    if (value instanceof Number n) {
+      word = Numbers.show(n.doubleValue());
+    }
+    if (!p.words().contains(word)) {
+      throw new RefusedException(
+          Code.UNKNOWN_WORD,
+          p.name() + " '" + word + "' is not one of " + String.join(", ", p.words()) + ".");
+    }
+    return word;
+  }
+
+  private static double[] numbers(Parameter p, Object value) {
+    Object[] cells;
+    if (value instanceof double[] given) {
+      cells = new Object[given.length];
+      for (int i = 0; i < given.length; i++) {
+        cells[i] = given[i];
+      }
+    } else if (value instanceof List<?> list) {
+      cells = list.toArray();
+    } else {
+      cells = new Object[] {value};
+    }
+    double[] result = new double[cells.length];
+    for (int i = 0; i < cells.length; i++) {
+      result[i] =
+          isBlank(cells[i])
+              ? Double.NaN
+              : p.quantity().check(p.name() + " (cell " + (i + 1) + ")", number(p, cells[i]));
+    }
+    return result;
+  }
+}

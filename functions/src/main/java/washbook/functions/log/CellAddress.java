@@ -1,0 +1,20 @@
+package washbook.functions.log;
+
+/** Cell addresses as people write them. */
+public final class CellAddress {
+  private CellAddress() {}
+
+  /** The letters of a column counted from 0: 0 is A, 26 is AA. */
+  public static String letters(int column) {
+    StringBuilder letters = new StringBuilder();
+    for (int rest = column; rest >= 0; rest = rest / 26 - 1) {
+      letters.insert(0, (char) ('A' + rest % 26));
+    }
+    return letters.toString();
+  }
+
+  /** Row and column counted from 0, as B7. */
+  public static String of(int row, int column) {
+    return letters(column) + (row + 1);
+  }
+}
