@@ -1,0 +1,49 @@
+package washbook.functions.log;
+
+/** The columns that can be computed for a log; {@code word} is their name on the command line. */
+public enum Computed {
+  CORRECTED_GRAVITY("gravity", "Corrected gravity", 4, true),
+  ABV("abv", "ABV to date", 2, true),
+  APPARENT_ATTENUATION("apparent", "Apparent attenuation", 1, true),
+  REAL_ATTENUATION("real", "Real attenuation", 1, true),
+  TRUE_EXTRACT("extract", "True extract", 2, false),
+  SUGAR_LEFT("sugar", "Sugar left", 1, false),
+  RATE("rate", "Rate per day", 2, false),
+  STATE("state", "State", -1, false),
+  PLUS_MINUS("plusminus", "Plus or minus", 2, false),
+  /** Written wherever at least one row of the table is refused, and kept once it is there. */
+  NOTE("note", "Washbook note", -1, false);
+
+  /** What stands behind every header of ours but the note's. */
+  public static final String MARK = " (Washbook)";
+
+  private final String word;
+  private final String title;
+  private final int decimals;
+  private final boolean byDefault;
+
+  Computed(String word, String title, int decimals, boolean byDefault) {
+    this.word = word;
+    this.title = title;
+    this.decimals = decimals;
+    this.byDefault = byDefault;
+  }
+
+  public String word() {
+    return word;
+  }
+
+  /** The header as written into the sheet. */
+  public String header() {
+    return this == NOTE ? title : title + MARK;
+  }
+
+  /** Digits behind the point to show; -1 for text. */
+  public int decimals() {
+    return decimals;
+  }
+
+  public boolean byDefault() {
+    return byDefault;
+  }
+}
