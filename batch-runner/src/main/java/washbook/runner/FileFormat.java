@@ -1,0 +1,19 @@
+package washbook.runner;
+
+import java.util.List;
+import washbook.runner.read.SheetReader;
+import washbook.runner.write.SheetWriter;
+
+/**
+ * One file format: one reader and one writer.
+ *
+ * @param name as shown in messages
+ * @param extensions lower case, without the point
+ * @param holdsFormulas whether formulas can be written into it
+ */
+public record FileFormat(
+    String name,
+    List<String> extensions,
+    boolean holdsFormulas,
+    SheetReader reader,
+    SheetWriter writer) {}
