@@ -1,0 +1,108 @@
+package washbook.runner;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import washbook.runner.read.UnusableFileException;
+
+/** The formats that can be worked on, and which of them a file is in. */
+public final class FileFormats {
+  private static final List<FileFormat> ALL = List.of();
+
+  private FileFormats() {}
+
+  public static List<FileFormat> all() {
+    return ALL;
+  }
+
+  /** Whether the file's name ends like one of the formats; for walking folders. */
+  public static boolean isNamedLikeOne(Path file) {
+    return byExtension(extension(file)).isPresent();
+  }
+
+  /**
+   * The format of a file: what its content says, and where that says nothing, its name.
+   *
+   * @throws UnusableFileException when it is in none of them
+   */
+  public static FileFormat of(Path file) throws IOException {
+    String kind = contentKind(file);
+    if (kind.equals(UNKNOWN)) {
+      throw new UnusableFileException("The file is none of " + names() + ".");
+    }
+    return byExtension(kind.equals(TEXT) ? extension(file) : kind)
+        .filter(format -> !kind.equals(TEXT) || isTextFormat(format))
+        .orElseThrow(() -> new UnusableFileException("The file is none of " + names() + "."));
+  }
+
+  private static final String TEXT = "text";
+  private static final String UNKNOWN = "";
+
+  /** The extension that stands for the content, TEXT, or UNKNOWN. */
+  private static String contentKind(Path file) throws IOException {
+    byte[] start;
+    try (InputStream in = Files.newInputStream(file)) {
+      start = in.readNBytes(4096);
+    }
+    if (starts(start, 'P', 'K', 3, 4)) {
+      return holds(start, "application/vnd.oasis.opendocument.spreadsheet") ? "ods" : "xlsx";
+    }
+    if (starts(start, 0xD0, 0xCF, 0x11, 0xE0)) {
+      return "xls";
+    }
+    // Worksheets older than the container start with a BIFF "beginning of file" record.
+    if (starts(start, 0x09, 0x08) || starts(start, 0x09, 0x04) || starts(start, 0x09, 0x02)) {
+      return "xls";
+    }
+    return isText(start) ? TEXT : UNKNOWN;
+  }
+
+  private static boolean isText(byte[] start) {
+    if (starts(start, 0xFF, 0xFE) || starts(start, 0xFE, 0xFF)) {
+      return true;
+    }
+    for (byte b : start) {
+      if (b >= 0 && b < 32 && b != '\t' && b != '\n' && b != '\r' && b != '\f' && b != 0x1A) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean isTextFormat(FileFormat format) {
+    return format.extensions().contains("csv");
+  }
+
+  private static boolean starts(byte[] bytes, int... expected) {
+    if (bytes.length < expected.length) {
+      return false;
+    }
+    for (int i = 0; i < expected.length; i++) {
+      if ((bytes[i] & 0xFF) != expected[i]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean holds(byte[] bytes, String ascii) {
+    return new String(bytes, java.nio.charset.StandardCharsets.ISO_8859_1).contains(ascii);
+  }
+
+  private static Optional<FileFormat> byExtension(String extension) {
+    return ALL.stream().filter(format -> format.extensions().contains(extension)).findFirst();
+  }
+
+  private static String extension(Path file) {
+    String name = file.getFileName().toString();
+    return name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
+  }
+
+  private static String names() {
+    return String.join(", ", ALL.stream().map(FileFormat::name).toList());
+  }
+}
