@@ -1,0 +1,29 @@
+package washbook.runner.cli;
+
+import java.io.PrintStream;
+
+/** The program's entry. */
+public final class Main {
+  private Main() {}
+
+  public static void main(String[] args) {
+    System.exit(run(args, Terminal.out(), Terminal.err()));
+  }
+
+  /** A plain {@code calc} goes round the command-line library, which costs more than the sum. */
+  static int run(String[] args, PrintStream out, PrintStream err) {
+    if (args.length > 1 && args[0].equals("calc") && !asksForHelp(args)) {
+      return Calc.run(args, 1, out, err);
+    }
+    return WashbookCommand.run(args, out, err);
+  }
+
+  private static boolean asksForHelp(String[] args) {
+    for (String arg : args) {
+      if (arg.equals("--help") || arg.equals("-h")) {
+        return true;
+      }
+    }
+    return false;
+  }
+}

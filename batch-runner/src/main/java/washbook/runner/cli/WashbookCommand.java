@@ -1,0 +1,79 @@
+package washbook.runner.cli;
+
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.IVersionProvider;
+
+/** {@code washbook}: the command that the others hang on. */
+@Command(
+    name = "washbook",
+    mixinStandardHelpOptions = true,
+    versionProvider = WashbookCommand.Version.class,
+    description = "Correct fermentation and spirit maths for the spreadsheet log you already keep.",
+    subcommands = {CalcCommand.class, FunctionsCommand.class, CommandLine.HelpCommand.class},
+    footerHeading = "%nExit codes:%n",
+    footer = {
+      "  0  all done",
+      "  1  done, but something was refused (it is listed)",
+      "  2  the command line makes no sense",
+      "  3  a file could not be read or written",
+      "  4  nothing was recognised"
+    })
+final class WashbookCommand {
+  private final PrintStream out;
+  private final PrintStream err;
+
+  /** For tools that read the commands' descriptions. */
+  WashbookCommand() {
+    this(System.out, System.err);
+  }
+
+  WashbookCommand(PrintStream out, PrintStream err) {
+    this.out = out;
+    this.err = err;
+  }
+
+  PrintStream out() {
+    return out;
+  }
+
+  PrintStream err() {
+    return err;
+  }
+
+  /** Runs a command line and gives its exit code. */
+  static int run(String[] args, PrintStream out, PrintStream err) {
+    CommandLine line = commandLine(out, err);
+    if (args.length == 0) {
+      line.usage(line.getErr());
+      return ExitCode.USAGE;
+    }
+    return line.execute(args);
+  }
+
+  static CommandLine commandLine(PrintStream out, PrintStream err) {
+    CommandLine line = new CommandLine(new WashbookCommand(out, err));
+    line.setOut(new PrintWriter(out, true, Terminal.charset()));
+    line.setErr(new PrintWriter(err, true, Terminal.charset()));
+    line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.setUsageHelpAutoWidth(true);
+    line.setExecutionExceptionHandler(
+        (failure, command, parsed) -> {
+          err.println("washbook: " + failure);
+          return ExitCode.FILE;
+        });
+    line.getSubcommands().get("calc").setUnmatchedOptionsArePositionalParams(true);
+    return line;
+  }
+
+  /** The version as the jar states it. */
+  static final class Version implements IVersionProvider {
+    @Override
+    public String[] getVersion() {
+      String version = WashbookCommand.class.getPackage().getImplementationVersion();
+      return new String[] {"washbook " + (version == null ? "(not packaged)" : version)};
+    }
+  }
+}
