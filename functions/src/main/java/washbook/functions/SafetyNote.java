@@ -1,0 +1,27 @@
+package washbook.functions;
+
+import java.util.List;
+
+/** The caution that stands in the README, the add-in's help and every report. */
+public final class SafetyNote {
+  public static final String TITLE = "Safety";
+
+  /** One sentence or two for each danger. */
+  public static final List<String> LINES =
+      List.of(
+          "Alcohol vapour burns and can explode: no flame and no spark near it, and moving air.",
+          "A ferment gives off carbon dioxide, which gathers unseen in closed and low rooms and can"
+              + " kill: air the room before you go in.",
+          "Hot wash, steam and hot vessels scald: never heat a vessel that cannot vent.",
+          "Methanol can blind and kill and cannot be tasted. No figure of Washbook says that a"
+              + " spirit is safe to drink.",
+          "Distilling needs a licence in most places, and excise may be due. Figures here are for"
+              + " planning and for your own log: local codes and licensed practice decide.");
+
+  private SafetyNote() {}
+
+  /** The whole note as one paragraph. */
+  public static String text() {
+    return TITLE + ": " + String.join(" ", LINES);
+  }
+}
