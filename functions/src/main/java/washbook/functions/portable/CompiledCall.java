@@ -1,0 +1,90 @@
+package washbook.functions.portable;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import washbook.functions.Answer;
+import washbook.functions.Answer.Code;
+
+/**
+ * A call as plain arithmetic with its guards: a blank cell gives "", a value outside its range and
+ * values that contradict each other give #N/A. Text counts as above every number, as spreadsheets
+ * compare it, and so is out of range.
+ *
+ * @param cells the texts that the numbered arguments of the expressions stand for
+ * @param needed the arguments that must not be blank; true where 0 is blank as well
+ * @param stages conditions; those of a stage can be worked out once the stages before it hold
+ * @param core the result
+ */
+record CompiledCall(
+    List<String> cells,
+    Map<Integer, Boolean> needed,
+    List<List<Condition>> stages,
+    Expression core) {
+
+  /** Holds when {@code low <= high}. */
+  record Condition(Expression low, Expression high) {}
+
+  /** The formula without "=". */
+  String text() {
+    FormulaText writer = new FormulaText(cells);
+    String text = writer.write(core);
+    for (int i = stages.size() - 1; i >= 0; i--) {
+      List<String> tests =
+          stages.get(i).stream().map(c -> test(writer, c)).distinct().collect(Collectors.toList());
+      if (!tests.isEmpty()) {
+        text = "IF(" + all("AND", tests) + "," + text + ",NA())";
+      }
+    }
+    List<String> blanks = new ArrayList<>();
+    needed.forEach(
+        (index, zero) -> {
+          blanks.add(cells.get(index) + "=\"\"");
+          if (zero) {
+            blanks.add(cells.get(index) + "=0");
+          }
+        });
+    return blanks.isEmpty() ? text : "IF(" + all("OR", blanks) + ",\"\"," + text + ")";
+  }
+
+  /** The shorter side first: "x >= 0.98" reads better than "0.98 <= x". */
+  private static String test(FormulaText writer, Condition condition) {
+    String low = writer.write(condition.low());
+    String high = writer.write(condition.high());
+    return condition.low() instanceof Expression.Constant ? high + ">=" + low : low + "<=" + high;
+  }
+
+  private static String all(String function, List<String> tests) {
+    return tests.size() == 1 ? tests.get(0) : function + "(" + String.join(",", tests) + ")";
+  }
+
+  /**
+   * What the formula gives for these cells: Double, String, or null for a blank one; the same steps
+   * as the formula's. A text result is "".
+   */
+  Answer answer(List<?> values) {
+    double[] arguments = new double[cells.size()];
+    boolean text = false;
+    for (int i = 0; i < arguments.length; i++) {
+      Object value = values.get(i);
+      boolean blank = value == null || value.equals("");
+      if (needed.containsKey(i) && (blank || (value.equals(0.0) && needed.get(i)))) {
+        return new Answer.Text("");
+      }
+      text |= !blank && !(value instanceof Double);
+      arguments[i] = value instanceof Double number ? number : Double.NaN;
+    }
+    if (text) {
+      return new Answer.Refusal(Code.NOT_A_NUMBER, "a cell holds a text");
+    }
+    for (List<Condition> stage : stages) {
+      for (Condition condition : stage) {
+        if (!(condition.low().value(arguments) <= condition.high().value(arguments))) {
+          return new Answer.Refusal(Code.CONTRADICTION, "outside the valid range");
+        }
+      }
+    }
+    return new Answer.Number(core.value(arguments));
+  }
+}

@@ -1,0 +1,89 @@
+package washbook.functions.portable;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import washbook.functions.catalogue.Catalogue;
+import washbook.functions.catalogue.Function;
+import washbook.functions.portable.CallArgument.Call;
+
+/**
+ * Functions as plain-arithmetic cell formulas, without add-in or macro and with nothing newer than
+ * Excel 2007 and ODF 1.2. Every formula carries its guards: a blank cell gives "", text and values
+ * that the function refuses give #N/A; an error cell gives its own error. At the edge of what
+ * contradicts itself (a gravity lower than the wash can ferment to) a formula may answer or refuse
+ * otherwise than the function, as near to the edge as its error.
+ */
+public final class PortableFormulas {
+  /** Errors below this are mere rounding. */
+  private static final double EXACT = 1e-8;
+
+  private PortableFormulas() {}
+
+  /** Whether a formula can stand in for the function. */
+  public static boolean exists(Function function) {
+    return function.portable() && !Forms.of(function.name()).isEmpty();
+  }
+
+  /**
+   * The formula of one call, without "=", with commas between arguments.
+   *
+   * @param arguments formula texts of the arguments: references, numbers, words in quotation marks,
+   *     expressions, or "" for one that is left out
+   * @throws NotPortableException when the function has no such form, or not for these arguments
+   */
+  public static String formula(Function function, List<String> arguments)
+      throws NotPortableException {
+    return compile(function, arguments).text();
+  }
+
+  static CompiledCall compile(Function function, List<String> arguments)
+      throws NotPortableException {
+    return Compiler.compile(
+        new Call(function, arguments.stream().map(CallArguments::read).toList()));
+  }
+
+  /** The largest error of the function's formulas, in its unit; NaN when it has none. */
+  public static double maximumError(Function function) {
+    return Forms.of(function.name()).stream()
+        .mapToDouble(form -> Fitted.all().errors().get(form.key()))
+        .max()
+        .orElse(Double.NaN);
+  }
+
+  /**
+   * What the reference page says of a function's portable formula, as "Portable formula: within
+   * 0.00003 SG of the exact value."; "" when there is none.
+   */
+  public static String note(String functionName) {
+    List<Form> forms =
+        Catalogue.find(functionName).filter(PortableFormulas::exists).stream()
+            .flatMap(function -> Forms.of(function.name()).stream())
+            .toList();
+    Map<String, Double> bounds = new LinkedHashMap<>();
+    for (Form form : forms) {
+      bounds.merge(form.unit(), Fitted.all().errors().get(form.key()), Math::max);
+    }
+    bounds.values().removeIf(error -> error < EXACT);
+    return forms.isEmpty()
+        ? ""
+        : bounds.isEmpty()
+            ? "Portable formula: exact."
+            : bounds.entrySet().stream()
+                .map(e -> (bound(e.getValue()) + " " + e.getKey()).trim())
+                .collect(
+                    Collectors.joining(", ", "Portable formula: within ", " of the exact value."));
+  }
+
+  /** An error as it is told to people: one digit, rounded up. */
+  private static String bound(double error) {
+    return new BigDecimal(error)
+        .round(new MathContext(1, RoundingMode.UP))
+        .stripTrailingZeros()
+        .toPlainString();
+  }
+}

@@ -1,0 +1,98 @@
+package washbook.functions.portable;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import washbook.functions.catalogue.Catalogue;
+
+/**
+ * Every portable formula keeps its stated error at points that the fit and its grid did not use.
+ */
+class PortableBoundsTest {
+  /** The largest errors that a log bears, by unit; litres and grams are checked by their forms. */
+  private static final Map<String, Double> LIMITS =
+      Map.of(
+          "SG",
+          0.0001,
+          "°Bx",
+          0.02,
+          "BRIX",
+          0.02,
+          "PLATO",
+          0.02,
+          "BALLING",
+          0.02,
+          "% vol",
+          0.02,
+          "ABV",
+          0.02,
+          "POTENTIAL",
+          0.02,
+          "%",
+          0.1,
+          "% mass",
+          0.02);
+
+  private static final int POINTS = 20_000;
+
+  @TestFactory
+  List<DynamicTest> keepsItsErrorAtRandomPointsAndCorners() {
+    return Forms.ALL.stream()
+        .map(form -> DynamicTest.dynamicTest(form.key(), () -> check(form)))
+        .toList();
+  }
+
+  private static void check(Form form) {
+    double stated = Fitted.all().errors().get(form.key());
+    double limit = LIMITS.getOrDefault(form.unit(), form.wanted());
+    assertTrue(stated <= limit, () -> form.key() + " states " + stated + ", limit " + limit);
+    Expression core = Fitted.resolve(form.core(), Fitted.all().terms());
+    SplittableRandom random = new SplittableRandom(20);
+    int answered = 0;
+    double[] unit = new double[form.domain().dimensions()];
+    for (int i = 0; i < POINTS; i++) {
+      for (int d = 0; d < unit.length; d++) {
+        double value = random.nextDouble();
+        unit[d] = i % 4 == 0 ? Math.rint(value) : value;
+      }
+      double[] at = form.domain().arguments().apply(unit);
+      double exact = form.exact(at);
+      if (!Double.isNaN(exact)) {
+        answered++;
+        // A random point may hit between the grid's points; a twentieth more is within the
+        // rounding up of the bound that people are told.
+        assertEquals(exact, core.value(at), stated * 1.05 + 1e-10, () -> form.key());
+      }
+    }
+    assertTrue(answered > POINTS * 0.9, form.key() + " answered only " + answered);
+  }
+
+  @Test
+  void onlyFunctionsMarkedPortableHaveForms() {
+    for (Form form : Forms.ALL) {
+      assertTrue(Catalogue.get(form.function()).portable(), form.key());
+    }
+  }
+
+  @Test
+  void theReferencePageIsToldTheBound() {
+    assertEquals(
+        "Portable formula: within 0.001 % vol of the exact value.", PortableFormulas.note("ABV"));
+    assertTrue(
+        PortableFormulas.note("CONVERT")
+            .startsWith("Portable formula: within 0.00002 SG, 0.02 POINTS, 0.004 BRIX, "),
+        PortableFormulas.note("CONVERT"));
+    assertEquals("", PortableFormulas.note("ABVBYPOTENTIAL"));
+  }
+
+  @Test
+  void aSecondFitGivesTheSameNumbers() {
+    assertEquals(Generate.fitAll().text(), Fitted.all().text());
+  }
+}
