@@ -1,0 +1,150 @@
+package washbook.samples.sheets;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.util.Date;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.poi.ss.usermodel.BorderStyle;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellStyle;
+import org.apache.poi.ss.usermodel.ClientAnchor;
+import org.apache.poi.ss.usermodel.Comment;
+import org.apache.poi.ss.usermodel.DateUtil;
+import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.ss.usermodel.Font;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.usermodel.VerticalAlignment;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFColor;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/** A workbook with the formatting that a person gives it. */
+final class Book {
+  /** When all of them were made, as far as a file says so. */
+  private static final Date MADE = new Date(1_735_000_000_000L);
+
+  /** How a cell looks. */
+  record Look(String format, String background, boolean bold, boolean wrap, boolean framed) {
+    static final Look PLAIN = new Look("General", "", false, false, false);
+    static final Look TITLE = new Look("General", "", true, false, false);
+    static final Look WRAPPED = new Look("General", "", false, true, false);
+
+    static Look head(String background) {
+      return new Look("General", background, true, true, true);
+    }
+
+    static Look number(String format) {
+      return new Look(format, "", false, false, false);
+    }
+
+    static Look input(String format, String background) {
+      return new Look(format, background, false, false, true);
+    }
+  }
+
+  private final XSSFWorkbook workbook = new XSSFWorkbook();
+  private final Map<Look, CellStyle> styles = new HashMap<>();
+
+  Book(String title) {
+    workbook.getProperties().getCoreProperties().setTitle(title);
+    workbook.getProperties().getCoreProperties().setCreated(Optional.of(MADE));
+  }
+
+  XSSFWorkbook workbook() {
+    return workbook;
+  }
+
+  XSSFSheet sheet(String name) {
+    return workbook.createSheet(name);
+  }
+
+  Cell put(Sheet sheet, int row, int column, Object value, Look look) {
+    Row line = sheet.getRow(row) == null ? sheet.createRow(row) : sheet.getRow(row);
+    Cell cell = line.createCell(column);
+    if (value instanceof Number number) {
+      cell.setCellValue(number.doubleValue());
+    } else if (value instanceof LocalDate date) {
+      cell.setCellValue(date);
+    } else if (value instanceof LocalDateTime time) {
+      cell.setCellValue(time);
+    } else if (value instanceof LocalTime time) {
+      cell.setCellValue(DateUtil.convertTime(time.toString()));
+    } else if (value != null) {
+      cell.setCellValue(value.toString());
+    }
+    cell.setCellStyle(style(look));
+    return cell;
+  }
+
+  Cell formula(Sheet sheet, int row, int column, String formula, double result, Look look) {
+    Cell cell = put(sheet, row, column, null, look);
+    cell.setCellFormula(formula);
+    cell.setCellValue(result);
+    return cell;
+  }
+
+  void widths(Sheet sheet, int... characters) {
+    for (int i = 0; i < characters.length; i++) {
+      sheet.setColumnWidth(i, characters[i] * 256);
+    }
+  }
+
+  void comment(Cell cell, String text) {
+    ClientAnchor anchor = workbook.getCreationHelper().createClientAnchor();
+    anchor.setCol1(cell.getColumnIndex() + 1);
+    anchor.setCol2(cell.getColumnIndex() + 4);
+    anchor.setRow1(cell.getRowIndex());
+    anchor.setRow2(cell.getRowIndex() + 3);
+    Comment comment = cell.getSheet().createDrawingPatriarch().createCellComment(anchor);
+    comment.setString(workbook.getCreationHelper().createRichTextString(text));
+    comment.setAuthor("cellar");
+    cell.setCellComment(comment);
+  }
+
+  private CellStyle style(Look look) {
+    return styles.computeIfAbsent(look, this::make);
+  }
+
+  private CellStyle make(Look look) {
+    XSSFCellStyle style = workbook.createCellStyle();
+    style.setDataFormat(workbook.createDataFormat().getFormat(look.format()));
+    style.setWrapText(look.wrap());
+    style.setVerticalAlignment(look.wrap() ? VerticalAlignment.TOP : VerticalAlignment.BOTTOM);
+    if (look.bold()) {
+      Font font = workbook.createFont();
+      font.setBold(true);
+      style.setFont(font);
+    }
+    if (!look.background().isEmpty()) {
+      style.setFillForegroundColor(new XSSFColor(bytes(look.background()), null));
+      style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
+    }
+    if (look.framed()) {
+      style.setBorderBottom(BorderStyle.THIN);
+      style.setBorderTop(BorderStyle.THIN);
+    }
+    return style;
+  }
+
+  private static byte[] bytes(String hex) {
+    int rgb = Integer.parseInt(hex, 16);
+    return new byte[] {(byte) (rgb >> 16), (byte) (rgb >> 8), (byte) rgb};
+  }
+
+  void save(Path file) throws IOException {
+    Files.createDirectories(file.toAbsolutePath().getParent());
+    try (workbook;
+        OutputStream out = Files.newOutputStream(file)) {
+      workbook.write(out);
+    }
+  }
+}
