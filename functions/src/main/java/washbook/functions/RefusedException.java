@@ -11,6 +11,11 @@ public final class RefusedException extends RuntimeException {
     this.refusal = new Answer.Refusal(code, reason);
   }
 
+  /** Each value is possible, but not together. */
+  public static RefusedException contradiction(String reason) {
+    return new RefusedException(Answer.Code.CONTRADICTION, reason);
+  }
+
   public Answer.Refusal refusal() {
     return refusal;
   }

@@ -30,6 +30,11 @@ public final class Arguments {
     return others[index];
   }
 
+  /** All values from a {@link Parameter.Kind#REST} parameter on, unread. */
+  public Object[] rest(int index) {
+    return (Object[]) others[index];
+  }
+
   /** Whether an optional argument without a fallback was given. */
   public boolean given(int index) {
     return others[index] != null || !Double.isNaN(numbers[index]);

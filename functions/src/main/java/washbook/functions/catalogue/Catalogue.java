@@ -11,7 +11,17 @@ import java.util.stream.Stream;
 /** The one list of all functions, in the order of the work. */
 public final class Catalogue {
   private static final List<Function> ALL =
-      Stream.of(ScaleEntries.ALL, ReadingEntries.ALL, FermentEntries.ALL)
+      Stream.of(
+              ScaleEntries.ALL,
+              MakeupEntries.ALL,
+              ReadingEntries.ALL,
+              RefractometerEntries.ALL,
+              FermentEntries.ALL,
+              CourseEntries.ALL,
+              StillEntries.ALL,
+              SpiritEntries.ALL,
+              DilutionEntries.ALL,
+              HelpEntries.ALL)
           .flatMap(List::stream)
           .toList();
 

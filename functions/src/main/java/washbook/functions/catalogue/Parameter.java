@@ -31,7 +31,9 @@ public record Parameter(
     /** A range of cells holding numbers. */
     NUMBERS,
     /** Any value, handed through unread. */
-    ANYTHING
+    ANYTHING,
+    /** All further values, none or many, handed through unread; only as the last parameter. */
+    REST
   }
 
   public static Parameter number(String name, Quantity quantity, String meaning) {
@@ -51,6 +53,16 @@ public record Parameter(
       String name, List<String> words, Quantity quantity, String meaning) {
     return new Parameter(
         name, Kind.WORD_OR_NUMBER, quantity, List.copyOf(words), false, null, meaning);
+  }
+
+  /** Any one value, handed through unread. */
+  public static Parameter anything(String name, String meaning) {
+    return new Parameter(name, Kind.ANYTHING, null, List.of(), false, null, meaning);
+  }
+
+  /** Whatever else is passed, none or many. */
+  public static Parameter rest(String name, String meaning) {
+    return new Parameter(name, Kind.REST, null, List.of(), true, null, meaning);
   }
 
   /** The same argument, optional, with {@code value} in its place when it is left out. */

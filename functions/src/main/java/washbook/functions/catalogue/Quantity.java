@@ -1,6 +1,7 @@
 package washbook.functions.catalogue;
 
 import washbook.functions.Answer.Code;
+import washbook.functions.Numbers;
 import washbook.functions.RefusedException;
 
 /** A kind of number that functions take: its unit and the range outside which it is refused. */
@@ -13,11 +14,29 @@ public enum Quantity {
   SUGAR_TEMPERATURE("°C", 0, 60, false),
   SPIRIT_TEMPERATURE("°C", -20, 40, false),
   CALIBRATION_TEMPERATURE("°C", 10, 30, false),
-  PERCENT_VOL("% vol", 0, 100, false),
-  PERCENT_MASS("% mass", 0, 100, false),
-  SHARE("", 0, 1, false),
-  LITRES("L", 0, 1e6, false),
-  KILOGRAMS("kg", 0, 1e6, false),
+  /** Strength; 0 is taken for a blank cell. */
+  PERCENT_VOL("% vol", 0.01, 100, true),
+  /** Strength of one part of a blend, which may be water. */
+  PERCENT_VOL_OR_WATER("% vol", 0, 100, false),
+  PERCENT_MASS("% mass", 0.01, 100, true),
+  /** What yeast can reach. */
+  FERMENTED_STRENGTH("% vol", 0.01, 25, true),
+  /** A wash, low wines or a spirit below the constant-boiling mixture. */
+  CHARGE_STRENGTH("% vol", 0.5, 90, true),
+  /** Strength of the vapour at which a run is stopped. */
+  STOP_STRENGTH("% vol", 1, 95, true),
+  HEAD_TEMPERATURE("°C", 78.4, 99.8, true),
+  PRESSURE("hPa", 700, 1050, true),
+  SOLIDS("g/100 mL", 0, 0.6, false),
+  SHARE("", 0.01, 1, true),
+  REFRACTOMETER_BRIX("°Bx", 0.1, 40, true),
+  REFRACTOMETER_FACTOR("", 0.9, 1.1, true),
+  READING_ERROR("SG", 0, 0.02, false),
+  TEMPERATURE_ERROR("K", 0, 10, false),
+  LITRES("L", 0.001, 1e6, true),
+  KILOGRAMS("kg", 0.001, 1e6, true),
+  /** Mass of one feed, which may be none. */
+  KILOGRAMS_OR_NONE("kg", 0, 1e6, false),
   GRAMS("g", 0, 1e9, false),
   DAYS("days", -1e6, 1e7, false),
   ANY("", -1e15, 1e15, false);

@@ -1,16 +1,21 @@
 package washbook.functions.catalogue;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import washbook.functions.Answer.Code;
+import washbook.functions.Numbers;
 import washbook.functions.RefusedException;
+import washbook.functions.catalogue.Parameter.Kind;
 
 /** Reads raw call values (numbers, texts, ranges, blanks) into checked arguments. */
 final class Reader {
   private Reader() {}
 
   static Arguments read(List<Parameter> parameters, Object[] raw) {
-    if (raw.length > parameters.size()) {
+    int last = parameters.size() - 1;
+    boolean open = last >= 0 && parameters.get(last).kind() == Kind.REST;
+    if (!open && raw.length > parameters.size()) {
       throw new RefusedException(
           Code.CONTRADICTION,
           raw.length + " arguments were given; at most " + parameters.size() + " are taken.");
@@ -18,7 +23,12 @@ final class Reader {
     double[] numbers = new double[parameters.size()];
     Object[] others = new Object[parameters.size()];
     for (int i = 0; i < numbers.length; i++) {
-      readOne(parameters.get(i), i < raw.length ? raw[i] : null, i, numbers, others);
+      if (open && i == last) {
+        numbers[i] = Double.NaN;
+        others[i] = Arrays.copyOfRange(raw, Math.min(i, raw.length), raw.length);
+      } else {
+        readOne(parameters.get(i), i < raw.length ? raw[i] : null, i, numbers, others);
+      }
     }
     return new Arguments(numbers, others);
   }
@@ -43,7 +53,7 @@ final class Reader {
         }
       }
       case NUMBERS -> others[i] = numbers(p, value);
-      case ANYTHING -> others[i] = value;
+      case ANYTHING, REST -> others[i] = value;
     }
   }
 

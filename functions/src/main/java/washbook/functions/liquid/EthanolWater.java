@@ -115,4 +115,46 @@ public final class EthanolWater {
         0,
         1);
   }
+
+  /** Specific gravity 20/20 of a mass fraction. */
+  public static double gravity(double p) {
+    return Polynomial.value(A, p) / A[0];
+  }
+
+  /** Mass fraction of a strength in % vol, both volumes at {@code temperatureC}. */
+  public static double massFractionAt(double percentVolume, double temperatureC) {
+    if (temperatureC == 20) {
+      return massFraction(percentVolume);
+    }
+    double[] inP = atTemperature(temperatureC);
+    double target = percentVolume / 100 * Polynomial.value(inP, 1);
+    return Solve.root(
+        p -> p * Polynomial.value(inP, p) - target,
+        p -> Polynomial.value(inP, p) + p * Polynomial.slope(inP, p),
+        percentVolume / 100 * (0.79 + 0.21 * percentVolume / 100),
+        0,
+        1);
+  }
+
+  /** % vol of a mass fraction, both volumes at {@code temperatureC}. */
+  public static double percentVolumeAt(double p, double temperatureC) {
+    double[] inP = atTemperature(temperatureC);
+    return 100 * p * Polynomial.value(inP, p) / Polynomial.value(inP, 1);
+  }
+
+  /**
+   * Mass fraction of the mixture that has {@code density} kg/m3 at {@code temperatureC}; NaN when
+   * none has. The density falls with the strength everywhere from -20 to 40 °C, so there is one.
+   */
+  public static double massFractionOfDensity(double density, double temperatureC) {
+    double[] inP = temperatureC == 20 ? A : atTemperature(temperatureC);
+    double lightest = Polynomial.value(inP, 1);
+    double share = (inP[0] - density) / (inP[0] - lightest);
+    return Solve.root(
+        p -> Polynomial.value(inP, p) - density,
+        p -> Polynomial.slope(inP, p),
+        share * (1.3 - 0.3 * share),
+        0,
+        1);
+  }
 }

@@ -32,6 +32,15 @@ class WorkedFiguresTest {
     "REALATTENUATION, 1.085;0.998, 83.37, 2",
     "FERMENTATIONDEGREE, 1.085;0.998, 84.86, 2",
     "SUGARLEFT, 1.085;0.998, 33.9, 1",
+    "TRUESTRENGTH, 42;25, 40.015, 3",
+    "TRUESTRENGTH, 65;12, 67.658, 3",
+    "DILUTIONWATER, 10;65;40, 6.441, 3",
+    "DILUTEDVOLUME, 10;65;40, 16.250, 3",
+    "SUGARFORGRAVITY, 20;1;1.080, 4.787, 3",
+    "VOLUMEAFTERSUGAR, 20;1;4.787, 22.96, 2",
+    "RUNVOLUME, 25;10;10, 7.03, 2",
+    "RUNSTRENGTH, 10;10, 33.2, 1",
+    "RUNRECOVERY, 10;10, 93.3, 1",
   })
   void agreesToThePrintedDigits(String name, String arguments, double expected, int digits) {
     Answer answer = Catalogue.get(name).call((Object[]) arguments.split(";"));

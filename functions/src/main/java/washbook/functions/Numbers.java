@@ -1,6 +1,7 @@
-package washbook.functions.catalogue;
+package washbook.functions;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 
 /** Numbers as people read and write them. */
 public final class Numbers {
@@ -20,6 +21,13 @@ public final class Numbers {
     }
     BigDecimal exact = new BigDecimal(Double.toString(value)).stripTrailingZeros();
     return exact.toPlainString();
+  }
+
+  /** The number with at most that many digits behind the point, for sentences. */
+  public static String round(double value, int digits) {
+    return Double.isFinite(value)
+        ? show(BigDecimal.valueOf(value).setScale(digits, RoundingMode.HALF_EVEN).doubleValue())
+        : Double.toString(value);
   }
 
   /** Reads a number written with a point; null when the text is none. */
