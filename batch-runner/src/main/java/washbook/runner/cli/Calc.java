@@ -5,9 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import washbook.functions.Answer;
+import washbook.functions.Numbers;
 import washbook.functions.catalogue.Catalogue;
 import washbook.functions.catalogue.Function;
-import washbook.functions.catalogue.Numbers;
 import washbook.functions.catalogue.Parameter;
 
 /** One call of one function from command-line words. */
@@ -41,7 +41,7 @@ final class Calc {
 
   private static Parameter.Kind kind(Function function, int index) {
     List<Parameter> parameters = function.parameters();
-    return index < parameters.size() ? parameters.get(index).kind() : Parameter.Kind.ANYTHING;
+    return index < parameters.size() ? parameters.get(index).kind() : Parameter.Kind.REST;
   }
 
   /** "-" is a missing value; a comma separates the cells of a range. */
@@ -49,7 +49,7 @@ final class Calc {
     if (word.equals("-")) {
       return null;
     }
-    if (kind == Parameter.Kind.NUMBERS || (kind == Parameter.Kind.ANYTHING && isRange(word))) {
+    if (kind == Parameter.Kind.NUMBERS || (kind == Parameter.Kind.REST && isRange(word))) {
       return cells(word);
     }
     return word;

@@ -1,7 +1,7 @@
 package washbook.functions.portable;
 
 import java.util.regex.Pattern;
-import washbook.functions.catalogue.Numbers;
+import washbook.functions.Numbers;
 import washbook.functions.portable.CallArgument.Cell;
 import washbook.functions.portable.CallArgument.Literal;
 import washbook.functions.portable.CallArgument.Omitted;
