@@ -17,4 +17,18 @@ public final class CellAddress {
   public static String of(int row, int column) {
     return letters(column) + (row + 1);
   }
+
+  /** Row and column counted from 0, held in place: $B$7. */
+  static String fixed(int row, int column) {
+    return "$" + letters(column) + "$" + (row + 1);
+  }
+
+  /** An address such as B7, held in place. */
+  static String fixed(String address) {
+    int digits = 0;
+    while (Character.isLetter(address.charAt(digits))) {
+      digits++;
+    }
+    return "$" + address.substring(0, digits) + "$" + address.substring(digits);
+  }
 }

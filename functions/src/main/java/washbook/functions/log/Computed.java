@@ -38,6 +38,18 @@ public enum Computed {
     return this == NOTE ? title : title + MARK;
   }
 
+  /** The catalogue's function of original gravity and gravity that gives it; null for others. */
+  String function() {
+    return switch (this) {
+      case ABV -> "ABV";
+      case APPARENT_ATTENUATION -> "APPARENTATTENUATION";
+      case REAL_ATTENUATION -> "REALATTENUATION";
+      case TRUE_EXTRACT -> "TRUEEXTRACT";
+      case SUGAR_LEFT -> "SUGARLEFT";
+      default -> null;
+    };
+  }
+
   /** Digits behind the point to show; -1 for text. */
   public int decimals() {
     return decimals;

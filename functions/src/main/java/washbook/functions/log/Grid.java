@@ -32,6 +32,14 @@ public interface Grid {
   /** One past the last used column. */
   int columnCount();
 
+  /**
+   * One past the last used column of a row, or anything between that and {@link #columnCount()}.
+   * Readers that know it save the search of wide and empty sheets.
+   */
+  default int columnsUsed(int row) {
+    return columnCount();
+  }
+
   Kind kind(int row, int column);
 
   /** The number of a NUMBER, DATE or LOGICAL cell; NaN for every other kind. */

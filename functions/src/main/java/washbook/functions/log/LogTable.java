@@ -6,9 +6,12 @@ import java.util.Optional;
 /**
  * One table of readings in a sheet; all numbers from 0, ends included.
  *
- * @param headerRow the row of its headers
+ * @param headerRow the row of its headers; the last one when there are several
  * @param columns its columns from left to right
  * @param batches its batches in order of first appearance
+ * @param settings what holds for all its readings
+ * @param remarks how things were settled that a person may want to know, as sentences
+ * @param settled whether its readings are understood without doubt; only then it is filled
  */
 public record LogTable(
     int headerRow,
@@ -17,7 +20,10 @@ public record LogTable(
     int firstColumn,
     int lastColumn,
     List<ColumnUse> columns,
-    List<Batch> batches) {
+    List<Batch> batches,
+    Settings settings,
+    List<String> remarks,
+    boolean settled) {
 
   /** The table's first column with that role. */
   public Optional<ColumnUse> column(Role role) {

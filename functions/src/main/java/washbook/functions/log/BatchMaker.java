@@ -1,0 +1,285 @@
+package washbook.functions.log;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import washbook.functions.RefusedException;
+import washbook.functions.catalogue.Numbers;
+import washbook.functions.catalogue.Quantity;
+import washbook.functions.scale.Conversion;
+
+/** Parts a table's rows into batches and finds each batch's original gravity. */
+final class BatchMaker {
+  private final Grid grid;
+  private final LogTable table;
+  private final TableRows rows;
+  private final String tableName;
+  private final KeyLine stated;
+  final List<Doubt> doubts = new ArrayList<>();
+
+  /**
+   * @param table with columns and settings, without batches
+   * @param tableName name of a batch that the rows do not name
+   * @param stated key line with the original gravity, or null
+   */
+  BatchMaker(Grid grid, LogTable table, TableRows rows, String tableName, KeyLine stated) {
+    this.grid = grid;
+    this.table = table;
+    this.rows = rows;
+    this.tableName = tableName;
+    this.stated = stated;
+  }
+
+  List<Batch> make() {
+    RowOrder order = RowOrder.of(grid, table);
+    List<Batch> batches = new ArrayList<>();
+    for (Map.Entry<String, Ints> entry : byName().entrySet()) {
+      int[] batchRows = entry.getValue().toArray();
+      order.sort(batchRows);
+      batches.add(batch(entry.getKey(), batchRows));
+    }
+    return batches;
+  }
+
+  private Map<String, Ints> byName() {
+    Map<String, Ints> byName = new LinkedHashMap<>();
+    int column = table.column(Role.BATCH).map(ColumnUse::column).orElse(-1);
+    String name = tableName;
+    Ints current = null;
+    for (int row = table.firstRow(); row <= table.lastRow(); row++) {
+      if (rows.isSkipped(row)) {
+        continue;
+      }
+      if (column >= 0) {
+        String shown = name(row, column);
+        if (!shown.isEmpty() && !shown.equals(name)) {
+          name = shown;
+          current = null;
+        }
+      }
+      if (isBlank(row)) {
+        continue;
+      }
+      if (current == null) {
+        current = byName.computeIfAbsent(name, k -> new Ints());
+      }
+      current.add(row);
+    }
+    return byName;
+  }
+
+  private boolean isBlank(int row) {
+    for (ColumnUse use : table.columns()) {
+      if (use.role() != Role.COMPUTED && grid.kind(row, use.column()) != Grid.Kind.BLANK) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private String name(int row, int column) {
+    return switch (grid.kind(row, column)) {
+      case TEXT -> grid.text(row, column).strip();
+      case NUMBER, DATE -> Numbers.show(grid.number(row, column));
+      default -> "";
+    };
+  }
+
+  private Batch batch(String name, int[] batchRows) {
+    Batch fromColumn = fromColumn(name, batchRows);
+    if (fromColumn != null) {
+      return fromColumn;
+    }
+    return stated != null ? fromKeyLine(name, batchRows) : fromFirstReading(name, batchRows);
+  }
+
+  private Batch fromColumn(String name, int[] batchRows) {
+    ColumnUse use = table.column(Role.ORIGINAL_GRAVITY).orElse(null);
+    if (use == null) {
+      return null;
+    }
+    double found = Double.NaN;
+    int foundRow = -1;
+    for (int row : batchRows) {
+      double value = ColumnFacts.plainNumber(grid, row, use.column());
+      if (Double.isNaN(value) || value == 0) {
+        continue;
+      }
+      if (foundRow < 0) {
+        found = value;
+        foundRow = row;
+      } else if (Math.abs(value - found) > 1e-9) {
+        String cell = CellAddress.of(row, use.column());
+        doubts.add(
+            new Doubt(
+                cell,
+                "Batch "
+                    + name
+                    + " has the original gravities "
+                    + Numbers.show(found)
+                    + " and "
+                    + Numbers.show(value)
+                    + ": which one holds? Correct the column, or say in a map: original gravity ="
+                    + " 1.085 SG"));
+        return unknown(name, batchRows, cell, "the log states two original gravities");
+      }
+    }
+    if (foundRow < 0) {
+      return null;
+    }
+    return stated(
+        name,
+        batchRows,
+        found,
+        scale(found, "", use.unit()),
+        CellAddress.of(foundRow, use.column()),
+        grid.kind(foundRow, use.column()) == Grid.Kind.NUMBER);
+  }
+
+  private Batch fromKeyLine(String name, int[] batchRows) {
+    String own = Units.sugarScale(stated.units());
+    String header = Units.sugarScale(stated.meanings());
+    String scale = scale(stated.value(), own, header);
+    if (!Double.isNaN(stated.temperatureC()) && !scale.isEmpty()) {
+      return corrected(name, batchRows, scale);
+    }
+    return stated(name, batchRows, stated.value(), scale, stated.cell(), stated.numberCell());
+  }
+
+  /** A stated original gravity that was read at a temperature of its own. */
+  private Batch corrected(String name, int[] batchRows, String scale) {
+    try {
+      double reading = toGravity(stated.value(), scale);
+      Quantity.SUGAR_TEMPERATURE.check("temperature", stated.temperatureC());
+      double gravity =
+          washbook.functions.reading.Hydrometer.correctedGravity(
+              reading,
+              stated.temperatureC(),
+              table.settings().calibrationC(),
+              table.settings().offset());
+      return stated(name, batchRows, gravity, "SG", stated.cell(), false);
+    } catch (RefusedException refused) {
+      return unknown(name, batchRows, stated.cell(), refused.refusal().reason());
+    }
+  }
+
+  private static double toGravity(double value, String scale) {
+    if (scale.equals("SG")) {
+      return value >= 100 ? value / 1000 : value;
+    }
+    return Conversion.convert(value, scale, "SG");
+  }
+
+  /** The scale of a stated original gravity: its own, its label's, its looks, the table's. */
+  private String scale(double value, String own, String label) {
+    if (!own.isEmpty()) {
+      return own;
+    }
+    if (!label.isEmpty() && !label.equals("SG")) {
+      return label;
+    }
+    if (ColumnFacts.looksLikeGravity(value)) {
+      return "SG";
+    }
+    String unit = table.column(Role.GRAVITY).map(ColumnUse::unit).orElse("");
+    return label.isEmpty() && !unit.equals("SG") && !unit.equals("GCM3") ? unit : "";
+  }
+
+  private Batch stated(
+      String name, int[] batchRows, double value, String scale, String cell, boolean reference) {
+    if (scale.isEmpty()) {
+      doubts.add(
+          new Doubt(
+              cell,
+              "On which scale is the original gravity "
+                  + Numbers.show(value)
+                  + "? In a map: original gravity = "
+                  + Numbers.show(value)
+                  + " BRIX"));
+      return unknown(name, batchRows, cell, "the scale of the stated original gravity is unclear");
+    }
+    try {
+      double gravity = Quantity.ORIGINAL_GRAVITY.check("original gravity", toGravity(value, scale));
+      String unit = !reference ? "" : scale.equals("SG") && value >= 100 ? "SG1000" : scale;
+      return new Batch(
+          name,
+          batchRows,
+          gravity,
+          cell,
+          "stated in " + cell,
+          unit,
+          Batch.Origin.STATED,
+          -1,
+          List.of());
+    } catch (RefusedException refused) {
+      return unknown(name, batchRows, cell, refused.refusal().reason());
+    }
+  }
+
+  private Batch fromFirstReading(String name, int[] batchRows) {
+    RowReading reading = new RowReading(grid, table);
+    for (int row : batchRows) {
+      switch (reading.read(row)) {
+        case NOTHING -> {
+          continue;
+        }
+        case REFUSED -> {
+          return unknown(
+              name,
+              batchRows,
+              reading.refusal.cell(),
+              "the batch's first reading, in row "
+                  + (row + 1)
+                  + ", is refused ("
+                  + reading.refusal.cell()
+                  + "); state the original gravity or complete that row");
+        }
+        case READ -> {
+          String cell = reading.cell(row);
+          double gravity = reading.asSugarSolution();
+          try {
+            Quantity.ORIGINAL_GRAVITY.check("original gravity", gravity);
+          } catch (RefusedException refused) {
+            return unknown(name, batchRows, cell, refused.refusal().reason());
+          }
+          return new Batch(
+              name,
+              batchRows,
+              gravity,
+              cell,
+              String.format(Locale.ROOT, "first reading, %s, corrected", cell),
+              "",
+              Batch.Origin.FIRST_READING,
+              row,
+              List.of());
+        }
+      }
+    }
+    return unknown(name, batchRows, "", "it has no reading");
+  }
+
+  private static Batch unknown(String name, int[] batchRows, String cell, String why) {
+    return new Batch(
+        name, batchRows, Double.NaN, cell, why, "", Batch.Origin.UNKNOWN, -1, List.of());
+  }
+
+  /** A growing list of row numbers. */
+  private static final class Ints {
+    private int[] values = new int[16];
+    private int size;
+
+    void add(int value) {
+      if (size == values.length) {
+        values = Arrays.copyOf(values, size + (size >> 1));
+      }
+      values[size++] = value;
+    }
+
+    int[] toArray() {
+      return Arrays.copyOf(values, size);
+    }
+  }
+}

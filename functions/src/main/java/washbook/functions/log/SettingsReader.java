@@ -1,0 +1,114 @@
+package washbook.functions.log;
+
+import java.util.ArrayList;
+import java.util.List;
+import washbook.functions.catalogue.Numbers;
+import washbook.functions.catalogue.Quantity;
+
+/** What the lines above a table say about all its readings. */
+final class SettingsReader {
+  final List<Doubt> doubts = new ArrayList<>();
+  private double temperatureC = Double.NaN;
+  private String temperatureWhy = "";
+  private boolean corrected;
+  private double calibrationC = Settings.USUAL_CALIBRATION;
+  private String calibrationWhy = Settings.none().calibrationWhy();
+  private double offset;
+  private double factor = 1;
+  private double volumeL = Double.NaN;
+
+  Settings read(List<KeyLine> lines, boolean correctedByHeader, boolean hasRefractometer) {
+    for (KeyLine line : lines) {
+      if (line.has(Concept.CALIBRATION)) {
+        readCalibration(line);
+      } else if (line.has(Concept.FACTOR)) {
+        if (hasRefractometer && line.value() > 0.5 && line.value() < 2) {
+          factor = line.value();
+        }
+      } else if (line.has(Concept.OFFSET)) {
+        readOffset(line);
+      } else if (HeaderJudge.role(line.meanings()) == Role.VOLUME && line.value() > 0) {
+        volumeL = line.litres();
+      }
+    }
+    for (KeyLine line : lines) {
+      if (line.has(Concept.CALIBRATION) && !line.has(Concept.CORRECTED)) {
+        continue;
+      }
+      if (line.saysCorrected()) {
+        corrected = true;
+        double to = line.celsius();
+        boolean given = to >= 0 && to <= 60;
+        temperatureC = given ? to : calibrationC;
+        temperatureWhy = "corrected already, by " + line.cell();
+      } else if (!corrected && line.isReadingTemperature()) {
+        readTemperature(line);
+      }
+    }
+    if (correctedByHeader && !corrected) {
+      corrected = true;
+      temperatureC = calibrationC;
+      temperatureWhy = "corrected already, by its header";
+    }
+    return new Settings(
+        temperatureC,
+        temperatureWhy,
+        corrected,
+        calibrationC,
+        calibrationWhy,
+        offset,
+        factor,
+        volumeL,
+        Settings.SugarReadings.TOLD_BY_RISE);
+  }
+
+  private void readTemperature(KeyLine line) {
+    double celsius = line.celsius();
+    if (Double.isNaN(celsius)) {
+      doubts.add(
+          new Doubt(
+              line.cell(),
+              "Is the temperature "
+                  + Numbers.show(line.value())
+                  + " in °C or °F? In a map: temperature = "
+                  + Numbers.show(line.value())
+                  + " F"));
+    } else {
+      temperatureC = celsius;
+      temperatureWhy = "one temperature for all readings, in " + line.cell();
+    }
+  }
+
+  private void readCalibration(KeyLine line) {
+    if (Double.isNaN(line.value())) {
+      return;
+    }
+    double celsius = line.celsius();
+    if (Double.isNaN(celsius)) {
+      celsius = (line.value() - 32) / 1.8;
+    }
+    if (celsius >= Quantity.CALIBRATION_TEMPERATURE.min()
+        && celsius <= Quantity.CALIBRATION_TEMPERATURE.max()) {
+      calibrationC = celsius;
+      calibrationWhy = "stated in " + line.cell();
+    } else {
+      doubts.add(
+          new Doubt(
+              line.cell(),
+              "The calibration temperature "
+                  + Numbers.show(line.value())
+                  + " is outside "
+                  + Quantity.CALIBRATION_TEMPERATURE.range()
+                  + ". Which is it? In a map: calibration = 20 C"));
+    }
+  }
+
+  private void readOffset(KeyLine line) {
+    double shown = line.value();
+    if (Math.abs(shown) <= 0.05) {
+      offset = shown;
+    } else if (Math.abs(shown) <= 50) {
+      offset = shown / 1000;
+    }
+  }
+}

@@ -1,0 +1,187 @@
+package washbook.functions.log;
+
+import java.util.AbstractList;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import washbook.functions.Answer.Code;
+import washbook.functions.catalogue.Quantity;
+import washbook.functions.ferment.Balance;
+import washbook.functions.liquid.FermentingWash;
+import washbook.functions.liquid.SucroseSolution;
+
+/**
+ * The computed columns of one table. Numbers are kept in one array a column; of a refused row only
+ * its number is kept, and its reason is worked out again when it is asked for.
+ */
+final class TableFill {
+  private final LogTable table;
+  private final RowReading reading;
+  private final Map<Computed, double[]> numbers = new EnumMap<>(Computed.class);
+  private final List<Filling.BatchCount> counts = new ArrayList<>();
+
+  /** Row in the upper half, batch in the lower; sorted when all rows are done. */
+  private long[] refused = new long[16];
+
+  private int refusedCount;
+
+  TableFill(Grid grid, LogTable table, Set<Computed> wanted) {
+    this.table = table;
+    this.reading = new RowReading(grid, table);
+    int rows = table.lastRow() - table.firstRow() + 1;
+    for (Computed column : wanted) {
+      if (column.decimals() >= 0) {
+        double[] cells = new double[rows];
+        Arrays.fill(cells, Double.NaN);
+        numbers.put(column, cells);
+      }
+    }
+    for (int i = 0; i < table.batches().size(); i++) {
+      counts.add(fill(i, table.batches().get(i)));
+    }
+    Arrays.sort(refused, 0, refusedCount);
+  }
+
+  private Filling.BatchCount fill(int index, Batch batch) {
+    int read = 0;
+    int refusedBefore = refusedCount;
+    double originalGravity = Double.NaN;
+    double originalExtract = Double.NaN;
+    int step = -1;
+    int[] rows = batch.rows();
+    for (int position = 0; position < rows.length; position++) {
+      int row = rows[position];
+      int stepHere = Originals.step(batch, position, step);
+      if (position == 0 || stepHere != step) {
+        step = stepHere;
+        originalGravity = Originals.gravity(batch, step);
+        originalExtract =
+            Double.isNaN(originalGravity) ? Double.NaN : SucroseSolution.brix(originalGravity);
+      }
+      RowReading.State state = reading.read(row);
+      if (state == RowReading.State.NOTHING) {
+        continue;
+      }
+      read++;
+      if (state == RowReading.State.REFUSED
+          || !compute(row, batch, originalGravity, originalExtract)) {
+        refuse(row, index);
+      }
+    }
+    int refusedHere = refusedCount - refusedBefore;
+    return new Filling.BatchCount(
+        batch.name(), batch.originalGravity(), read, read - refusedHere, refusedHere);
+  }
+
+  /** Computes the row just read; false when its gravity does not go with the original one. */
+  private boolean compute(int row, Batch batch, double originalGravity, double originalExtract) {
+    if (Double.isNaN(originalGravity)) {
+      return false;
+    }
+    double gravity = corrected(row, batch, originalExtract);
+    if (!(gravity <= originalGravity && gravity >= Quantity.GRAVITY.min())) {
+      return false;
+    }
+    double trueExtract =
+        gravity == originalGravity
+            ? originalExtract
+            : FermentingWash.trueExtract(originalExtract, gravity);
+    if (!(trueExtract >= FermentingWash.LOWEST_TRUE_EXTRACT)) {
+      return false;
+    }
+    Balance balance =
+        new Balance(originalExtract, SucroseSolution.brix(gravity), trueExtract, gravity);
+    int at = row - table.firstRow();
+    for (Map.Entry<Computed, double[]> column : numbers.entrySet()) {
+      column.getValue()[at] = value(column.getKey(), balance);
+    }
+    return true;
+  }
+
+  private double corrected(int row, Batch batch, double originalExtract) {
+    return row == batch.originRow() ? reading.asSugarSolution() : reading.asWash(originalExtract);
+  }
+
+  private static double value(Computed column, Balance balance) {
+    return switch (column) {
+      case CORRECTED_GRAVITY -> balance.gravity();
+      case ABV -> balance.percentVolume();
+      case APPARENT_ATTENUATION -> balance.apparentAttenuation();
+      case REAL_ATTENUATION -> balance.realAttenuation();
+      case TRUE_EXTRACT -> balance.trueExtract();
+      case SUGAR_LEFT -> balance.sugarLeftGramsPerLitre();
+      default -> Double.NaN;
+    };
+  }
+
+  private void refuse(int row, int batch) {
+    if (refusedCount == refused.length) {
+      refused = Arrays.copyOf(refused, refusedCount * 2);
+    }
+    refused[refusedCount++] = (long) row << 32 | batch;
+  }
+
+  private CellRefusal refusal(long key) {
+    int row = (int) (key >>> 32);
+    Batch batch = table.batches().get((int) key);
+    if (reading.read(row) == RowReading.State.REFUSED) {
+      return reading.refusal;
+    }
+    int step = Originals.stepOfRow(batch, row);
+    double originalGravity = Originals.gravity(batch, step);
+    if (Double.isNaN(originalGravity)) {
+      return new CellRefusal(
+          reading.cell(row),
+          Code.BLANK,
+          "the original gravity of batch "
+              + batch.name()
+              + " is not known: "
+              + Originals.why(batch, step)
+              + ".");
+    }
+    return reading.contradiction(row, originalGravity);
+  }
+
+  /** The refusals in the order of rows, made when asked for. */
+  List<CellRefusal> refusals() {
+    return new AbstractList<>() {
+      @Override
+      public CellRefusal get(int index) {
+        java.util.Objects.checkIndex(index, refusedCount);
+        return refusal(refused[index]);
+      }
+
+      @Override
+      public int size() {
+        return refusedCount;
+      }
+    };
+  }
+
+  boolean hasRefusals() {
+    return refusedCount > 0;
+  }
+
+  /** Why a row was refused, null when it was not. */
+  String note(int row) {
+    int at = Arrays.binarySearch(refused, 0, refusedCount, (long) row << 32);
+    at = at < 0 ? -at - 1 : at;
+    if (at >= refusedCount || (int) (refused[at] >>> 32) != row) {
+      return null;
+    }
+    CellRefusal refusal = refusal(refused[at]);
+    return refusal.cell() + ": " + refusal.reason();
+  }
+
+  double number(Computed column, int row) {
+    double[] cells = numbers.get(column);
+    return cells == null ? Double.NaN : cells[row - table.firstRow()];
+  }
+
+  Filling.TableCount count() {
+    return new Filling.TableCount(table.range(), counts);
+  }
+}
