@@ -6,8 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import washbook.functions.Numbers;
 import washbook.functions.RefusedException;
-import washbook.functions.catalogue.Numbers;
 import washbook.functions.catalogue.Quantity;
 import washbook.functions.scale.Conversion;
 

@@ -212,9 +212,9 @@ final class ColumnSettler {
   }
 
   private static String show(ColumnFacts facts) {
-    return washbook.functions.catalogue.Numbers.show(facts.min())
+    return washbook.functions.Numbers.show(facts.min())
         + " to "
-        + washbook.functions.catalogue.Numbers.show(facts.max());
+        + washbook.functions.Numbers.show(facts.max());
   }
 
   private void askScale(HeaderCell cell, String because) {

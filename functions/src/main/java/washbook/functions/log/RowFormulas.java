@@ -2,7 +2,7 @@ package washbook.functions.log;
 
 import java.util.ArrayList;
 import java.util.List;
-import washbook.functions.catalogue.Numbers;
+import washbook.functions.Numbers;
 
 /**
  * Writes the formulas of one table's rows. A formula refers to cells of its own row and to the cell

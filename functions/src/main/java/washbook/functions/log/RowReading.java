@@ -1,7 +1,7 @@
 package washbook.functions.log;
 
 import washbook.functions.Answer.Code;
-import washbook.functions.catalogue.Numbers;
+import washbook.functions.Numbers;
 import washbook.functions.catalogue.Quantity;
 import washbook.functions.liquid.FermentingWash;
 import washbook.functions.liquid.SucroseSolution;

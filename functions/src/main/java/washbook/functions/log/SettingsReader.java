@@ -2,7 +2,7 @@ package washbook.functions.log;
 
 import java.util.ArrayList;
 import java.util.List;
-import washbook.functions.catalogue.Numbers;
+import washbook.functions.Numbers;
 import washbook.functions.catalogue.Quantity;
 
 /** What the lines above a table say about all its readings. */

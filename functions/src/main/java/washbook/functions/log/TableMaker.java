@@ -100,9 +100,7 @@ final class TableMaker {
     for (int i = lines.size() - 1; i >= 0; i--) {
       KeyLine line = lines.get(i);
       if (HeaderJudge.role(line.meanings()) == Role.BATCH && line.hasValue()) {
-        return line.text().isEmpty()
-            ? washbook.functions.catalogue.Numbers.show(line.value())
-            : line.text();
+        return line.text().isEmpty() ? washbook.functions.Numbers.show(line.value()) : line.text();
       }
     }
     return grid.name();
