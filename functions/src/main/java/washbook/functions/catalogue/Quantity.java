@@ -72,6 +72,11 @@ public enum Quantity {
     return zeroIsBlank;
   }
 
+  /** True where 0 is a value like any other. */
+  public boolean zeroIsPossible() {
+    return !zeroIsBlank && min <= 0 && max >= 0;
+  }
+
   /** The range in words, as {@code 0.98 to 1.19 SG}. */
   public String range() {
     return (Numbers.show(min) + " to " + Numbers.show(max) + " " + unit).trim();

@@ -1,0 +1,74 @@
+package washbook.office.call;
+
+import java.util.Arrays;
+import java.util.Optional;
+import washbook.functions.Answer;
+import washbook.functions.catalogue.Catalogue;
+import washbook.functions.catalogue.Function;
+import washbook.functions.catalogue.Parameter;
+
+/** The function that says why another one refuses, for arguments as Calc hands them over. */
+final class Reason {
+  private static final String NAME = "REASON";
+
+  private Reason() {}
+
+  static boolean is(Function function) {
+    return function.name().equals(NAME);
+  }
+
+  /** Takes the name of the function in question, then its arguments as one array. */
+  static Object cells(Function reason, Object... arguments) {
+    Object name = Given.read(reason.parameters().get(0), arguments[0]);
+    Optional<Function> asked =
+        name instanceof String text ? Catalogue.find(text) : Optional.empty();
+    Object[] rest = (Object[]) arguments[1];
+    if (asked.isEmpty() || rest.length > asked.get().parameters().size()) {
+      return text(reason.call(withRest(name, rest)));
+    }
+    Function function = asked.get();
+    Object[] read = Call.read(function.parameters(), rest);
+    return Sweep.over(read, values -> why(function, values));
+  }
+
+  private static Object[] withRest(Object name, Object... rest) {
+    Object[] all = new Object[rest.length + 1];
+    all[0] = name;
+    System.arraycopy(rest, 0, all, 1, rest.length);
+    return all;
+  }
+
+  /** Here a single 0 may be a blank cell for every argument that may be 0: both are answered. */
+  private static String why(Function function, Object... values) {
+    int unclear = Arrays.asList(values).indexOf(Given.BLANK_OR_ZERO);
+    if (unclear < 0) {
+      return refusal(function.call(values));
+    }
+    Parameter parameter = function.parameters().get(unclear);
+    String ifZero = why(function, with(values, unclear, 0.0));
+    String ifBlank = why(function, with(values, unclear, null));
+    if (ifZero.equals(ifBlank)) {
+      return ifZero;
+    }
+    return "If "
+        + parameter.name()
+        + " is a blank cell: "
+        + (ifBlank.isEmpty() ? "nothing is refused." : ifBlank)
+        + " If it is 0: "
+        + (ifZero.isEmpty() ? "nothing is refused." : ifZero);
+  }
+
+  private static Object[] with(Object[] values, int index, Object value) {
+    Object[] changed = values.clone();
+    changed[index] = value;
+    return changed;
+  }
+
+  private static String refusal(Answer answer) {
+    return answer instanceof Answer.Refusal refusal ? refusal.reason() : "";
+  }
+
+  private static String text(Answer answer) {
+    return answer instanceof Answer.Text text ? text.text() : refusal(answer);
+  }
+}

@@ -1,0 +1,58 @@
+package washbook.office;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
+import washbook.functions.Numbers;
+import washbook.functions.catalogue.Function;
+import washbook.functions.catalogue.Parameter;
+import washbook.functions.catalogue.Parameter.Kind;
+
+/** A worked example of the catalogue as values for Java and as text for a formula. */
+record Examples(Function function, List<Object> values) {
+
+  static Examples of(Function function) {
+    List<Object> values = new ArrayList<>();
+    for (int i = 0; i < function.example().size(); i++) {
+      List<Parameter> parameters = function.parameters();
+      Parameter parameter = parameters.get(Math.min(i, parameters.size() - 1));
+      values.add(value(parameter, function.example().get(i)));
+    }
+    return new Examples(function, values);
+  }
+
+  private static Object value(Parameter parameter, String text) {
+    if (text.equals("-")) {
+      return null;
+    }
+    if (parameter.kind() == Kind.NUMBERS) {
+      return Arrays.stream(text.split(",", -1))
+          .map(Numbers::parse)
+          .map(Object.class::cast)
+          .toList();
+    }
+    Double number = Numbers.parse(text);
+    return number == null ? text : number;
+  }
+
+  /** The call with its arguments written out, as typed into a cell. */
+  String formula() {
+    return values.stream()
+        .map(Examples::written)
+        .collect(Collectors.joining(";", "=WASHBOOK." + function.name() + "(", ")"));
+  }
+
+  static String written(Object value) {
+    if (value == null) {
+      return "";
+    }
+    if (value instanceof Double number) {
+      return Numbers.show(number);
+    }
+    if (value instanceof List<?> list) {
+      return list.stream().map(Examples::written).collect(Collectors.joining("|", "{", "}"));
+    }
+    return "\"" + value + "\"";
+  }
+}

@@ -1,0 +1,87 @@
+package washbook.office.testing;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+
+/**
+ * One office process with everything it starts. It runs in a process group of its own under a shell
+ * that waits on a pipe from this program: when the pipe closes, because the test is over or because
+ * this program was killed, the shell kills the group.
+ */
+final class OfficeProcess {
+  private static final String GUARDED = "soffice \"$@\" & read -r _; kill -9 0";
+
+  private final Process shell;
+
+  private OfficeProcess(Process shell) {
+    this.shell = shell;
+  }
+
+  static OfficeProcess start(List<String> arguments) {
+    List<String> command = new ArrayList<>(List.of("setsid", "sh", "-c", GUARDED, "office"));
+    command.addAll(arguments);
+    requireOffice();
+    try {
+      ProcessBuilder builder = new ProcessBuilder(command);
+      builder.redirectErrorStream(true).redirectOutput(ProcessBuilder.Redirect.DISCARD);
+      OfficeProcess office = new OfficeProcess(builder.start());
+      Runtime.getRuntime().addShutdownHook(new Thread(office::kill));
+      return office;
+    } catch (IOException e) {
+      throw new UncheckedIOException("the office does not start", e);
+    }
+  }
+
+  private static void requireOffice() {
+    for (String directory : System.getenv("PATH").split(":", -1)) {
+      if (Files.isExecutable(Path.of(directory, "soffice"))) {
+        return;
+      }
+    }
+    throw new IllegalStateException(
+        "soffice is not on the PATH. These tests need a real office: install libreoffice-calc and"
+            + " libreoffice-java-common, as .ci/run does.");
+  }
+
+  /** The shell and the office's own processes that still run. */
+  List<ProcessHandle> alive() {
+    return shell.descendants().filter(ProcessHandle::isAlive).toList();
+  }
+
+  /** Waits until the office has ended by itself. */
+  boolean endsWithin(int seconds) {
+    long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(seconds);
+    while (!alive().isEmpty()) {
+      if (System.nanoTime() > end) {
+        return false;
+      }
+      pause();
+    }
+    return true;
+  }
+
+  void kill() {
+    try {
+      shell.getOutputStream().close();
+      shell.waitFor(10, TimeUnit.SECONDS);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  static void pause() {
+    try {
+      Thread.sleep(50);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException(e);
+    }
+  }
+}
