@@ -2,16 +2,27 @@ package washbook.runner;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import washbook.runner.read.UnusableFileException;
+import washbook.runner.read.XlsxReader;
+import washbook.runner.write.XlsxWriter;
 
 /** The formats that can be worked on, and which of them a file is in. */
 public final class FileFormats {
-  private static final List<FileFormat> ALL = List.of();
+  private static final List<FileFormat> ALL =
+      List.of(
+          new FileFormat(
+              "workbook (.xlsx, .xlsm)",
+              List.of("xlsx", "xlsm"),
+              true,
+              new XlsxReader(),
+              new XlsxWriter()));
 
   private FileFormats() {}
 
@@ -52,6 +63,10 @@ public final class FileFormats {
       return holds(start, "application/vnd.oasis.opendocument.spreadsheet") ? "ods" : "xlsx";
     }
     if (starts(start, 0xD0, 0xCF, 0x11, 0xE0)) {
+      if (contains(file, "EncryptedPackage".getBytes(StandardCharsets.UTF_16LE))) {
+        throw new UnusableFileException(
+            "The workbook is encrypted; save a copy without a password first.");
+      }
       return "xls";
     }
     // Worksheets older than the container start with a BIFF "beginning of file" record.
@@ -73,6 +88,27 @@ public final class FileFormats {
     return true;
   }
 
+  /** Whether these bytes are anywhere in the file. */
+  private static boolean contains(Path file, byte[] sought) throws IOException {
+    byte[] buffer = new byte[1 << 16];
+    int kept = 0;
+    try (InputStream in = Files.newInputStream(file)) {
+      for (int got = in.read(buffer, 0, buffer.length);
+          got > 0;
+          got = in.read(buffer, kept, buffer.length - kept)) {
+        int length = kept + got;
+        for (int i = 0; i + sought.length <= length; i++) {
+          if (Arrays.equals(buffer, i, i + sought.length, sought, 0, sought.length)) {
+            return true;
+          }
+        }
+        kept = Math.min(length, sought.length - 1);
+        System.arraycopy(buffer, length - kept, buffer, 0, kept);
+      }
+    }
+    return false;
+  }
+
   private static boolean isTextFormat(FileFormat format) {
     return format.extensions().contains("csv");
   }
@@ -90,7 +126,7 @@ public final class FileFormats {
   }
 
   private static boolean holds(byte[] bytes, String ascii) {
-    return new String(bytes, java.nio.charset.StandardCharsets.ISO_8859_1).contains(ascii);
+    return new String(bytes, StandardCharsets.ISO_8859_1).contains(ascii);
   }
 
   private static Optional<FileFormat> byExtension(String extension) {

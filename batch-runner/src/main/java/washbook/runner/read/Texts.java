@@ -50,7 +50,7 @@ public final class Texts {
     return add(bytes, 0, bytes.length);
   }
 
-  int add(byte[] from, int offset, int length) throws UnusableFileException {
+  public int add(byte[] from, int offset, int length) throws UnusableFileException {
     if (used + length > block.length || blocks.isEmpty()) {
       limit.take(Math.max(BLOCK, length));
       block = new byte[Math.max(BLOCK, length)];
@@ -75,7 +75,7 @@ public final class Texts {
     return intern(bytes, 0, bytes.length);
   }
 
-  int intern(byte[] from, int offset, int length) throws UnusableFileException {
+  public int intern(byte[] from, int offset, int length) throws UnusableFileException {
     if (2 * interned >= slots.length) {
       growSlots();
     }

@@ -1,0 +1,228 @@
+package washbook.runner.archive;
+
+import java.io.ByteArrayOutputStream;
+import java.io.Closeable;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Set;
+import washbook.runner.read.UnusableFileException;
+
+/**
+ * Writes an archive again with some entries changed or left out. The bytes of every other entry,
+ * its header and its place in the order stay as they are. When nothing changes the copy is the same
+ * file.
+ */
+public final class ArchiveCopy implements Closeable {
+  private final Path source;
+  private final Archive archive;
+  private final Map<Part, Packed> changed = new HashMap<>();
+  private final Set<Part> leftOut = new HashSet<>();
+  private final Map<Part, byte[]> records = new HashMap<>();
+  private FileChannel aside;
+
+  /** The new content of an entry, packed and put aside. */
+  private record Packed(long start, long compressedSize, long size, long crc32) {}
+
+  /** {@code archive} must be open on {@code source}. */
+  public ArchiveCopy(Path source, Archive archive) {
+    this.source = source;
+    this.archive = archive;
+  }
+
+  /** Gives an entry new content. */
+  public interface Change {
+    /**
+     * Reads the old content and writes the new one; as long as both are the same it may call {@link
+     * PartOutput#same} instead.
+     */
+    void apply(InputStream old, PartOutput to) throws IOException;
+  }
+
+  /** Packs the new content of an entry; true when it differs from the old. */
+  public boolean change(Part part, Change change) throws IOException {
+    if (aside == null) {
+      aside =
+          FileChannel.open(
+              Files.createTempFile("washbook", ".part"),
+              StandardOpenOption.READ,
+              StandardOpenOption.WRITE,
+              StandardOpenOption.DELETE_ON_CLOSE);
+    }
+    long start = aside.size();
+    aside.position(start);
+    try (PartPacker packer = new PartPacker(aside);
+        InputStream old = archive.read(part);
+        PartOutput out = new PartOutput(archive, part, packer)) {
+      change.apply(old, out);
+      if (!out.isStarted()) {
+        return false;
+      }
+      out.finish();
+      packer.finish();
+      changed.put(part, new Packed(start, packer.compressedSize(), packer.size(), packer.crc32()));
+      return true;
+    }
+  }
+
+  public void leaveOut(Part part) {
+    leftOut.add(part);
+  }
+
+  /** Writes the copy. */
+  public void write(Path target) throws IOException {
+    if (changed.isEmpty() && leftOut.isEmpty()) {
+      Files.copy(source, target, StandardCopyOption.REPLACE_EXISTING);
+      return;
+    }
+    try (FileChannel to =
+        FileChannel.open(
+            target,
+            StandardOpenOption.CREATE,
+            StandardOpenOption.TRUNCATE_EXISTING,
+            StandardOpenOption.WRITE)) {
+      long firstStart = archive.parts().get(0).recordStart();
+      copyBytes(archive.channel(), 0, firstStart, to);
+      for (Part part : archive.parts()) {
+        Packed packed = changed.get(part);
+        if (packed != null) {
+          writeChanged(part, packed, to);
+        } else if (!leftOut.contains(part)) {
+          records.put(part, record(part, to.position()));
+          copyBytes(archive.channel(), part.recordStart(), part.recordEnd(), to);
+        }
+      }
+      writeDirectory(to);
+    }
+  }
+
+  private static void copyBytes(FileChannel from, long start, long end, FileChannel to)
+      throws IOException {
+    long position = start;
+    while (position < end) {
+      long count = from.transferTo(position, end - position, to);
+      if (count <= 0) {
+        throw new IOException("The file changed while it was copied.");
+      }
+      position += count;
+    }
+  }
+
+  /** The entry's bytes in the directory for a new place. */
+  private static byte[] record(Part part, long start) throws UnusableFileException {
+    byte[] bytes = part.directoryRecord().clone();
+    ByteBuffer record = ByteBuffer.wrap(bytes).order(ByteOrder.LITTLE_ENDIAN);
+    if (Directory.uint(record, 42) != Extra.WIDE) {
+      record.putInt(42, narrow(start));
+      return bytes;
+    }
+    ByteBuffer wide =
+        Extra.wide(
+            bytes,
+            Directory.RECORD_LENGTH + Directory.ushort(record, 28),
+            Directory.ushort(record, 30));
+    int before =
+        (Directory.uint(record, 24) == Extra.WIDE ? 8 : 0)
+            + (Directory.uint(record, 20) == Extra.WIDE ? 8 : 0);
+    wide.putLong(before, start);
+    return bytes;
+  }
+
+  private void writeChanged(Part part, Packed packed, FileChannel to) throws IOException {
+    long start = to.position();
+    ByteBuffer old =
+        Directory.bytes(
+            archive.channel(), part.recordStart(), (int) (part.dataStart() - part.recordStart()));
+    int extraStart = Directory.LOCAL_LENGTH + Directory.ushort(old, 26);
+    byte[] extra = Extra.withoutWide(old.array(), extraStart, Directory.ushort(old, 28));
+    ByteBuffer header =
+        ByteBuffer.allocate(extraStart + extra.length).order(ByteOrder.LITTLE_ENDIAN);
+    header.put(old.array(), 0, extraStart).put(extra).flip();
+    header.putShort(28, (short) extra.length);
+    describe(header, 4, packed);
+    writeAll(header, to);
+    copyBytes(aside, packed.start(), packed.start() + packed.compressedSize(), to);
+    records.put(part, changedRecord(part, packed, start));
+  }
+
+  private static byte[] changedRecord(Part part, Packed packed, long start)
+      throws UnusableFileException {
+    byte[] old = part.directoryRecord();
+    ByteBuffer oldRecord = ByteBuffer.wrap(old).order(ByteOrder.LITTLE_ENDIAN);
+    int extraStart = Directory.RECORD_LENGTH + Directory.ushort(oldRecord, 28);
+    int extraLength = Directory.ushort(oldRecord, 30);
+    byte[] extra = Extra.withoutWide(old, extraStart, extraLength);
+    ByteBuffer record =
+        ByteBuffer.allocate(old.length - extraLength + extra.length).order(ByteOrder.LITTLE_ENDIAN);
+    record.put(old, 0, extraStart).put(extra);
+    int commentStart = extraStart + extraLength;
+    record.put(old, commentStart, old.length - commentStart);
+    record.putShort(30, (short) extra.length);
+    describe(record, 6, packed);
+    record.putInt(42, narrow(start));
+    return record.array();
+  }
+
+  /** Sets the fields from "version needed" to "size": the same in both kinds of header. */
+  private static void describe(ByteBuffer header, int at, Packed packed)
+      throws UnusableFileException {
+    int keptFlags = Directory.ushort(header, at + 2) & 0x800;
+    header.putShort(at, (short) 20);
+    header.putShort(at + 2, (short) keptFlags);
+    header.putShort(at + 4, (short) 8);
+    header.putInt(at + 10, (int) packed.crc32());
+    header.putInt(at + 14, narrow(packed.compressedSize()));
+    header.putInt(at + 18, narrow(packed.size()));
+  }
+
+  private static int narrow(long value) throws UnusableFileException {
+    if (value >= Extra.WIDE) {
+      throw new UnusableFileException("The file would grow beyond 4 GB.");
+    }
+    return (int) value;
+  }
+
+  private void writeDirectory(FileChannel to) throws IOException {
+    long start = to.position();
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    int count = 0;
+    for (Part part : archive.directory().listed()) {
+      if (!leftOut.contains(part)) {
+        bytes.writeBytes(records.get(part));
+        count++;
+      }
+    }
+    ByteBuffer end =
+        ByteBuffer.allocate(Directory.END_LENGTH + archive.directory().comment().length)
+            .order(ByteOrder.LITTLE_ENDIAN);
+    end.putInt(Directory.END_SIGNATURE).putInt(0);
+    end.putShort((short) count).putShort((short) count);
+    end.putInt(bytes.size()).putInt(narrow(start));
+    end.putShort((short) archive.directory().comment().length);
+    end.put(archive.directory().comment()).flip();
+    writeAll(ByteBuffer.wrap(bytes.toByteArray()), to);
+    writeAll(end, to);
+  }
+
+  private static void writeAll(ByteBuffer buffer, FileChannel to) throws IOException {
+    while (buffer.hasRemaining()) {
+      to.write(buffer);
+    }
+  }
+
+  @Override
+  public void close() throws IOException {
+    if (aside != null) {
+      aside.close();
+    }
+  }
+}

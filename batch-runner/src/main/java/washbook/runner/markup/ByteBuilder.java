@@ -1,0 +1,75 @@
+package washbook.runner.markup;
+
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+
+/** Puts markup together as UTF-8 bytes. */
+public final class ByteBuilder {
+  private byte[] bytes = new byte[256];
+  private int length;
+
+  public void clear() {
+    length = 0;
+  }
+
+  public byte[] bytes() {
+    return bytes;
+  }
+
+  public int length() {
+    return length;
+  }
+
+  /** Adds ASCII characters as they are. */
+  public ByteBuilder raw(String ascii) {
+    int count = ascii.length();
+    room(count);
+    for (int i = 0; i < count; i++) {
+      bytes[length++] = (byte) ascii.charAt(i);
+    }
+    return this;
+  }
+
+  /** Adds bytes as they are. */
+  public ByteBuilder raw(byte[] from, int start, int end) {
+    room(end - start);
+    System.arraycopy(from, start, bytes, length, end - start);
+    length += end - start;
+    return this;
+  }
+
+  /** Adds a whole number that is not negative. */
+  public ByteBuilder number(int number) {
+    return raw(Integer.toString(number));
+  }
+
+  /** Adds characters with those that XML needs for itself, or cannot hold, replaced. */
+  public ByteBuilder text(String text) {
+    StringBuilder escaped = new StringBuilder(text.length() + 16);
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      switch (c) {
+        case '&' -> escaped.append("&amp;");
+        case '<' -> escaped.append("&lt;");
+        case '>' -> escaped.append("&gt;");
+        case '"' -> escaped.append("&quot;");
+        default -> {
+          boolean loneSurrogate =
+              Character.isHighSurrogate(c)
+                      && (i + 1 == text.length() || !Character.isLowSurrogate(text.charAt(i + 1)))
+                  || Character.isLowSurrogate(c)
+                      && (i == 0 || !Character.isHighSurrogate(text.charAt(i - 1)));
+          escaped.append(loneSurrogate ? '\uFFFD' : c);
+        }
+      }
+    }
+    byte[] encoded = escaped.toString().getBytes(StandardCharsets.UTF_8);
+    return raw(encoded, 0, encoded.length);
+  }
+
+  private void room(int more) {
+    if (length + more > bytes.length) {
+      bytes = Arrays.copyOf(bytes, Math.max(length + more, 2 * bytes.length));
+    }
+  }
+}

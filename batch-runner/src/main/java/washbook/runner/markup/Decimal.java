@@ -1,0 +1,85 @@
+package washbook.runner.markup;
+
+import java.nio.charset.StandardCharsets;
+
+/** Numbers as spreadsheet files write them: digits with a point, in bytes. */
+public final class Decimal {
+  private static final double[] POWERS = new double[23];
+
+  static {
+    for (int i = 0; i < POWERS.length; i++) {
+      POWERS[i] = Double.parseDouble("1e" + i);
+    }
+  }
+
+  private Decimal() {}
+
+  /**
+   * The number nearest to the decimal, or NaN when the bytes are not a decimal. Up to 15 digits and
+   * powers of ten up to 22 are exact in a double, so one operation rounds correctly (Clinger, "How
+   * to read floating point numbers accurately", 1990); the rest goes to the JDK.
+   */
+  public static double parse(byte[] bytes, int start, int end) {
+    int i = start;
+    int last = end;
+    while (i < last && XmlScanner.isSpace(bytes[i])) {
+      i++;
+    }
+    while (last > i && XmlScanner.isSpace(bytes[last - 1])) {
+      last--;
+    }
+    int first = i;
+    boolean negative = i < last && bytes[i] == '-';
+    if (negative) {
+      i++;
+    }
+    long digits = 0;
+    int count = 0;
+    int behindPoint = -1;
+    for (; i < last; i++) {
+      byte b = bytes[i];
+      if (b >= '0' && b <= '9') {
+        digits = 10 * digits + (b - '0');
+        count++;
+        if (behindPoint >= 0) {
+          behindPoint++;
+        }
+      } else if (b == '.' && behindPoint < 0) {
+        behindPoint = 0;
+      } else {
+        return slow(bytes, first, last);
+      }
+      if (count > 15) {
+        return slow(bytes, first, last);
+      }
+    }
+    if (count == 0) {
+      return Double.NaN;
+    }
+    double value = behindPoint > 0 ? digits / POWERS[behindPoint] : digits;
+    return negative ? -value : value;
+  }
+
+  private static double slow(byte[] bytes, int start, int end) {
+    for (int i = start; i < end; i++) {
+      byte b = bytes[i];
+      // The JDK also takes "NaN", "1d" and hexadecimal digits, which no file means.
+      if (!(b >= '0' && b <= '9') && b != '.' && b != '-' && b != '+' && b != 'e' && b != 'E') {
+        return Double.NaN;
+      }
+    }
+    try {
+      return Double.parseDouble(new String(bytes, start, end - start, StandardCharsets.US_ASCII));
+    } catch (NumberFormatException e) {
+      return Double.NaN;
+    }
+  }
+
+  /** The shortest text that reads back as the same number, without a needless ".0". */
+  public static String format(double number) {
+    if (number == Math.rint(number) && Math.abs(number) < 1e15) {
+      return Long.toString((long) number);
+    }
+    return Double.toString(number);
+  }
+}

@@ -1,0 +1,430 @@
+package washbook.runner.markup;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import washbook.runner.read.UnusableFileException;
+
+/**
+ * Finds the tags and texts of an XML part in its bytes, without making objects. It reads UTF-8
+ * only, refuses document types (so there are no entities but the five of XML), passes over comments
+ * and processing instructions, and insists that every element is closed.
+ *
+ * <p>A token's bytes are {@code bytes()[tokenStart() .. tokenEnd())} until the next call of {@link
+ * #next}.
+ */
+public class XmlScanner {
+  /** What {@link #next} found. */
+  public enum Token {
+    /** A start tag. */
+    START,
+    /** A tag that starts and ends an element. */
+    EMPTY,
+    END,
+    /** Characters with entities in them. */
+    TEXT,
+    /** Characters as they are. */
+    CDATA,
+    DONE
+  }
+
+  private static final int LONGEST_TOKEN = 16 << 20;
+  private static final byte[] COMMENT_END = ascii("-->");
+  private static final byte[] CDATA_START = ascii("<![CDATA[");
+  private static final byte[] CDATA_END = ascii("]]>");
+  private static final byte[] INSTRUCTION_END = ascii("?>");
+
+  private final InputStream in;
+  private final String partName;
+  private byte[] buffer = new byte[1 << 16];
+  private int limit;
+  private int position;
+  private int tokenStart;
+  private int tokenEnd;
+  private int nameStart;
+  private int nameEnd;
+  private int fullNameStart;
+  private int attributePosition;
+  private int attributeNameStart;
+  private int attributeNameEnd;
+  private int valueStart;
+  private int valueEnd;
+  private int depth;
+  private boolean rootSeen;
+
+  /** {@code partName} is for messages. */
+  public XmlScanner(InputStream in, String partName) throws IOException {
+    this.in = in;
+    this.partName = partName;
+    while (limit < 256 && fill()) {
+      // until the declaration can be read
+    }
+    checkEncoding();
+  }
+
+  private void checkEncoding() throws UnusableFileException {
+    String start = new String(buffer, 0, Math.min(limit, 256), StandardCharsets.ISO_8859_1);
+    if (start.startsWith("\u00EF\u00BB\u00BF")) {
+      position = 3;
+    }
+    if (start.startsWith("\u00FE\u00FF")
+        || start.startsWith("\u00FF\u00FE")
+        || start.startsWith("\0<")
+        || start.startsWith("<\0")) {
+      throw new UnusableFileException(
+          partName + " is stored as UTF-16, which is not supported; save the file again.");
+    }
+    int declared = start.startsWith("<?xml", position) ? start.indexOf("?>") : -1;
+    int at = declared < 0 ? -1 : start.substring(0, declared).indexOf("encoding");
+    if (at >= 0) {
+      String encoding = start.substring(at, declared).replaceAll("encoding\\s*=\\s*|[\"']", "");
+      String name = encoding.strip().split("\\s", 2)[0];
+      if (!name.equalsIgnoreCase("UTF-8") && !name.equalsIgnoreCase("US-ASCII")) {
+        throw new UnusableFileException(
+            partName + " is stored as " + name + ", which is not supported; save the file again.");
+      }
+    }
+  }
+
+  /** Moves to the next token. */
+  public final Token next() throws IOException {
+    while (true) {
+      tokenStart = position;
+      if (position == limit && !more()) {
+        if (depth != 0 || !rootSeen) {
+          throw damaged("it ends early");
+        }
+        tokenEnd = position;
+        return Token.DONE;
+      }
+      if (buffer[position] != '<') {
+        return text();
+      }
+      if (position + 1 == limit && !more()) {
+        throw damaged("it ends early");
+      }
+      switch (buffer[position + 1]) {
+        case '/':
+          return endTag();
+        case '?':
+          find(INSTRUCTION_END, 2);
+          break;
+        case '!':
+          if (bang()) {
+            return Token.CDATA;
+          }
+          break;
+        default:
+          return startTag();
+      }
+    }
+  }
+
+  private Token text() throws IOException {
+    int i = position + 1;
+    while (true) {
+      byte[] bytes = buffer;
+      int end = limit;
+      while (i < end && bytes[i] != '<') {
+        i++;
+      }
+      if (i < end) {
+        break;
+      }
+      int length = i - tokenStart;
+      if (!more()) {
+        break;
+      }
+      i = tokenStart + length;
+    }
+    tokenEnd = i;
+    position = i;
+    return Token.TEXT;
+  }
+
+  private Token endTag() throws IOException {
+    int i = position + 2;
+    while (true) {
+      while (i < limit && buffer[i] != '>') {
+        i++;
+      }
+      if (i < limit) {
+        break;
+      }
+      int length = i - tokenStart;
+      needMore();
+      i = tokenStart + length;
+    }
+    nameOf(tokenStart + 2, i);
+    tokenEnd = i + 1;
+    position = tokenEnd;
+    if (--depth < 0) {
+      throw damaged("an element is closed that was not open");
+    }
+    return Token.END;
+  }
+
+  private Token startTag() throws IOException {
+    int i = position + 1;
+    int quote = 0;
+    while (true) {
+      byte[] bytes = buffer;
+      int end = limit;
+      while (i < end) {
+        byte b = bytes[i];
+        if (quote == 0) {
+          if (b == '>') {
+            break;
+          }
+          if (b == '"' || b == '\'') {
+            quote = b;
+          } else if (b == '<') {
+            throw damaged("a tag is not closed");
+          }
+        } else if (b == quote) {
+          quote = 0;
+        }
+        i++;
+      }
+      if (i < end) {
+        break;
+      }
+      int length = i - tokenStart;
+      needMore();
+      i = tokenStart + length;
+    }
+    tokenEnd = i + 1;
+    position = tokenEnd;
+    boolean empty = buffer[i - 1] == '/';
+    nameOf(tokenStart + 1, empty ? i - 1 : i);
+    if (!empty) {
+      depth++;
+    }
+    rootSeen = true;
+    return empty ? Token.EMPTY : Token.START;
+  }
+
+  private void nameOf(int from, int end) throws UnusableFileException {
+    fullNameStart = from;
+    nameStart = from;
+    int i = from;
+    while (i < end && !isSpace(buffer[i])) {
+      if (buffer[i] == ':') {
+        nameStart = i + 1;
+      }
+      i++;
+    }
+    nameEnd = i;
+    attributePosition = i;
+    if (nameStart == nameEnd) {
+      throw damaged("a tag has no name");
+    }
+  }
+
+  /** Handles what starts with "<!"; true when it is a stretch of plain characters. */
+  private boolean bang() throws IOException {
+    while (limit - position < CDATA_START.length && more()) {
+      // until the kind can be told
+    }
+    if (startsWith(CDATA_START)) {
+      find(CDATA_END, CDATA_START.length);
+      return true;
+    }
+    if (limit - position >= 4 && buffer[position + 2] == '-' && buffer[position + 3] == '-') {
+      find(COMMENT_END, 4);
+      return false;
+    }
+    throw damaged("it has a document type or the like, which no workbook needs");
+  }
+
+  private boolean startsWith(byte[] expected) {
+    return limit - position >= expected.length
+        && Arrays.equals(
+            buffer, position, position + expected.length, expected, 0, expected.length);
+  }
+
+  private void find(byte[] end, int after) throws IOException {
+    int i = tokenStart + after;
+    while (true) {
+      while (i + end.length <= limit) {
+        if (buffer[i] == end[0] && Arrays.equals(buffer, i, i + end.length, end, 0, end.length)) {
+          tokenEnd = i + end.length;
+          position = tokenEnd;
+          return;
+        }
+        i++;
+      }
+      int length = i - tokenStart;
+      needMore();
+      i = tokenStart + length;
+    }
+  }
+
+  private void needMore() throws IOException {
+    if (!more()) {
+      throw damaged("it ends early");
+    }
+  }
+
+  /** Reads on, keeping the bytes from {@link #keepFrom}; false at the end of the part. */
+  private boolean more() throws IOException {
+    int keep = keepFrom(tokenStart);
+    if (keep > 0) {
+      leaving(keep);
+      System.arraycopy(buffer, keep, buffer, 0, limit - keep);
+      limit -= keep;
+      position -= keep;
+      tokenStart -= keep;
+    }
+    if (limit == buffer.length) {
+      if (limit >= LONGEST_TOKEN) {
+        throw damaged("a text or tag in it is longer than in any honest workbook");
+      }
+      buffer = Arrays.copyOf(buffer, 2 * limit);
+    }
+    return fill();
+  }
+
+  private boolean fill() throws IOException {
+    int got = in.read(buffer, limit, buffer.length - limit);
+    if (got <= 0) {
+      return false;
+    }
+    limit += got;
+    return true;
+  }
+
+  /** The first byte that must stay in the buffer; a subclass may want more than the token. */
+  protected int keepFrom(int start) {
+    return start;
+  }
+
+  /** The bytes before {@code end} are about to leave the buffer; later ones move to its start. */
+  protected void leaving(int end) throws IOException {}
+
+  /** Whether the local name of the present tag is this. */
+  public final boolean is(byte[] localName) {
+    return nameEnd - nameStart == localName.length
+        && Arrays.equals(buffer, nameStart, nameEnd, localName, 0, localName.length);
+  }
+
+  /** Whether the local name of the present tag is this one letter. */
+  public final boolean is(char letter) {
+    return nameEnd - nameStart == 1 && buffer[nameStart] == letter;
+  }
+
+  /** The prefix of the present tag with its colon, or "". */
+  public final String prefix() {
+    return new String(buffer, fullNameStart, nameStart - fullNameStart, StandardCharsets.UTF_8);
+  }
+
+  /** Moves to the next attribute of the present start tag; false when there is none. */
+  public final boolean nextAttribute() throws UnusableFileException {
+    int end = tokenEnd - 1;
+    int i = attributePosition;
+    while (i < end && isSpace(buffer[i])) {
+      i++;
+    }
+    if (i >= end || buffer[i] == '/') {
+      attributePosition = i;
+      return false;
+    }
+    attributeNameStart = i;
+    while (i < end && buffer[i] != '=' && !isSpace(buffer[i])) {
+      i++;
+    }
+    attributeNameEnd = i;
+    while (i < end && isSpace(buffer[i])) {
+      i++;
+    }
+    if (i >= end || buffer[i] != '=') {
+      throw damaged("an attribute has no value");
+    }
+    i++;
+    while (i < end && isSpace(buffer[i])) {
+      i++;
+    }
+    byte quote = i < end ? buffer[i] : 0;
+    if (quote != '"' && quote != '\'') {
+      throw damaged("an attribute has no quotes");
+    }
+    valueStart = ++i;
+    while (i < end && buffer[i] != quote) {
+      i++;
+    }
+    if (i >= end) {
+      throw damaged("an attribute is not closed");
+    }
+    valueEnd = i;
+    attributePosition = i + 1;
+    return true;
+  }
+
+  /** Makes {@link #nextAttribute} begin with the first attribute again. */
+  public final void rewindAttributes() {
+    attributePosition = nameEnd;
+  }
+
+  /** Goes to the attribute of this name (with its prefix, if any), searching from the first. */
+  public final boolean attribute(byte[] name) throws UnusableFileException {
+    attributePosition = nameEnd;
+    while (nextAttribute()) {
+      if (Arrays.equals(buffer, attributeNameStart, attributeNameEnd, name, 0, name.length)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The name of the present attribute when it is one letter, else 0. */
+  public final char attributeLetter() {
+    return attributeNameEnd - attributeNameStart == 1 ? (char) buffer[attributeNameStart] : 0;
+  }
+
+  public final byte[] bytes() {
+    return buffer;
+  }
+
+  public final int tokenStart() {
+    return tokenStart;
+  }
+
+  public final int tokenEnd() {
+    return tokenEnd;
+  }
+
+  /** First byte of the present attribute's value. */
+  public final int valueStart() {
+    return valueStart;
+  }
+
+  public final int valueEnd() {
+    return valueEnd;
+  }
+
+  /** How many elements are open behind the present token. */
+  public final int depth() {
+    return depth;
+  }
+
+  /** The present attribute's value. */
+  public final String value() throws UnusableFileException {
+    TextBuffer text = new TextBuffer();
+    text.append(buffer, valueStart, valueEnd);
+    return text.toString();
+  }
+
+  public final UnusableFileException damaged(String how) {
+    return new UnusableFileException("The file is damaged: in " + partName + ", " + how + ".");
+  }
+
+  static boolean isSpace(byte b) {
+    return b == ' ' || b == '\n' || b == '\t' || b == '\r';
+  }
+
+  /** The bytes of an ASCII word, for comparing names. */
+  public static byte[] ascii(String word) {
+    return word.getBytes(StandardCharsets.US_ASCII);
+  }
+}

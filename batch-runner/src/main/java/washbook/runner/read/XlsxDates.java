@@ -1,0 +1,134 @@
+package washbook.runner.read;
+
+import java.io.IOException;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.time.temporal.ChronoUnit;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import washbook.runner.archive.Archive;
+import washbook.runner.archive.Part;
+
+/** Tells which cell styles show a number as a date or time. */
+final class XlsxDates {
+  /** Serial 0 of the 1904 date system counted from 1899-12-30. */
+  static final int DAYS_TO_1904 = 1462;
+
+  private static final LocalDate EPOCH = LocalDate.of(1899, 12, 30);
+
+  private XlsxDates() {}
+
+  /** The numbers of the cell formats (cellXfs) that are dates or times. */
+  static BitSet dateStyles(Archive archive, Optional<Part> styles) throws IOException {
+    BitSet dates = new BitSet();
+    if (styles.isEmpty()) {
+      return dates;
+    }
+    Map<Integer, Boolean> own = new HashMap<>();
+    int[] place = {-1};
+    SmallXml.read(
+        archive,
+        styles.get(),
+        new SmallXml.Handler() {
+          @Override
+          public void start(javax.xml.stream.XMLStreamReader at) {
+            switch (at.getLocalName()) {
+              case "numFmt" ->
+                  own.put(
+                      SmallXml.count(SmallXml.attribute(at, "numFmtId")),
+                      isDateFormat(SmallXml.attribute(at, "formatCode")));
+              case "cellXfs" -> place[0] = 0;
+              case "xf" -> {
+                if (place[0] >= 0) {
+                  int format = SmallXml.count(SmallXml.attribute(at, "numFmtId"));
+                  dates.set(place[0]++, own.getOrDefault(format, isBuiltInDate(format)));
+                }
+              }
+              default -> {}
+            }
+          }
+
+          @Override
+          public void end(javax.xml.stream.XMLStreamReader at) {
+            if (at.getLocalName().equals("cellXfs")) {
+              place[0] = -1;
+            }
+          }
+        });
+    return dates;
+  }
+
+  /** ECMA-376-1:2016, 18.8.30: 14-22 and 45-47 everywhere, 27-36 and 50-58 in East Asia. */
+  private static boolean isBuiltInDate(int format) {
+    return (format >= 14 && format <= 22)
+        || (format >= 27 && format <= 36)
+        || (format >= 45 && format <= 47)
+        || (format >= 50 && format <= 58);
+  }
+
+  /** Whether the first section of a format code has a letter of a date or time in it. */
+  static boolean isDateFormat(String code) {
+    boolean quoted = false;
+    for (int i = 0; i < code.length(); i++) {
+      char c = code.charAt(i);
+      if (quoted) {
+        quoted = c != '"';
+        continue;
+      }
+      switch (c) {
+        case '"' -> quoted = true;
+        case '\\', '_', '*' -> i++;
+        case '[' -> {
+          int end = code.indexOf(']', i);
+          if (end < 0) {
+            return false;
+          }
+          String inside = code.substring(i + 1, end).toLowerCase(Locale.ROOT);
+          if (inside.matches("h+|m+|s+")) {
+            return true;
+          }
+          i = end;
+        }
+        case ';' -> {
+          return false;
+        }
+        case 'd', 'D', 'm', 'M', 'y', 'Y', 'h', 'H', 's', 'S' -> {
+          return true;
+        }
+        case 'G', 'g' -> {
+          if (code.regionMatches(true, i, "General", 0, 7)) {
+            i += 6;
+          }
+        }
+        default -> {}
+      }
+    }
+    return false;
+  }
+
+  /** Days since 1899-12-30 of an ISO 8601 date, time or both; NaN when it is none. */
+  static double fromIso(String text) {
+    String plain = text.strip();
+    if (plain.endsWith("Z")) {
+      plain = plain.substring(0, plain.length() - 1);
+    }
+    try {
+      if (!plain.contains("-")) {
+        return LocalTime.parse(plain).toNanoOfDay() / 86_400e9;
+      }
+      if (!plain.contains("T")) {
+        return ChronoUnit.DAYS.between(EPOCH, LocalDate.parse(plain));
+      }
+      LocalDateTime moment = LocalDateTime.parse(plain);
+      return ChronoUnit.DAYS.between(EPOCH, moment.toLocalDate())
+          + moment.toLocalTime().toNanoOfDay() / 86_400e9;
+    } catch (DateTimeException e) {
+      return Double.NaN;
+    }
+  }
+}

@@ -1,0 +1,179 @@
+package washbook.runner.read;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import washbook.runner.archive.Archive;
+import washbook.runner.archive.Part;
+
+/**
+ * An open .xlsx or .xlsm: which part is what (ECMA-376-1:2016, 12.3). Transitional and Strict files
+ * are told apart nowhere, as they differ in namespaces only.
+ */
+public final class XlsxPackage implements Closeable {
+  /** A worksheet; chart and dialog sheets are left out. */
+  public record Sheet(String name, Part part) {}
+
+  private final Archive archive;
+  private final List<Sheet> sheets = new ArrayList<>();
+  private final Part workbook;
+  private final Relations relations;
+  private boolean date1904;
+
+  private XlsxPackage(Archive archive) throws IOException {
+    this.archive = archive;
+    Map<String, String> types = contentTypes(archive);
+    refuseSigned(types);
+    workbook =
+        new Relations(archive, "")
+            .partByKind("officeDocument")
+            .orElseThrow(() -> new UnusableFileException("The file is no workbook."));
+    String type = types.getOrDefault("/" + workbook.name().toLowerCase(Locale.ROOT), "");
+    if (type.contains("sheet.binary")) {
+      throw new UnusableFileException(
+          "The file is a binary workbook (.xlsb), which is not supported; save it as .xlsx.");
+    }
+    if (!type.isEmpty() && !type.contains("spreadsheetml") && !type.contains("ms-excel")) {
+      throw new UnusableFileException("The file is no workbook.");
+    }
+    relations = new Relations(archive, workbook.name());
+    readWorkbook();
+  }
+
+  public static XlsxPackage open(Path file) throws IOException {
+    Archive archive = Archive.open(file);
+    try {
+      return new XlsxPackage(archive);
+    } catch (IOException | RuntimeException e) {
+      archive.close();
+      throw e;
+    }
+  }
+
+  private static Map<String, String> contentTypes(Archive archive) throws IOException {
+    Part part =
+        archive
+            .find("[Content_Types].xml")
+            .orElseThrow(() -> new UnusableFileException("The file is no workbook."));
+    Map<String, String> types = new HashMap<>();
+    SmallXml.read(
+        archive,
+        part,
+        at -> {
+          if (at.getLocalName().equals("Override")) {
+            types.put(
+                SmallXml.attribute(at, "PartName").toLowerCase(Locale.ROOT),
+                SmallXml.attribute(at, "ContentType"));
+          }
+        });
+    return types;
+  }
+
+  private void refuseSigned(Map<String, String> types) throws IOException {
+    boolean signed =
+        types.values().stream().anyMatch(type -> type.contains("digital-signature"))
+            || archive.parts().stream()
+                .anyMatch(
+                    part -> part.name().toLowerCase(Locale.ROOT).startsWith("_xmlsignatures/"));
+    if (signed) {
+      throw new UnusableFileException(
+          "The workbook is digitally signed; any change would break the signature.");
+    }
+  }
+
+  private void readWorkbook() throws IOException {
+    boolean[] first = {true};
+    SmallXml.read(
+        archive,
+        workbook,
+        at -> {
+          if (at.getLocalName().equals("workbookPr")) {
+            date1904 = SmallXml.isTrue(at, "date1904");
+          } else if (at.getLocalName().equals("sheet")) {
+            addSheet(SmallXml.attribute(at, "name"), SmallXml.attribute(at, "id"), first[0]);
+            first[0] = false;
+          }
+        });
+    if (sheets.isEmpty()) {
+      throw new UnusableFileException("The workbook has no worksheet.");
+    }
+  }
+
+  private void addSheet(String name, String id, boolean first) throws IOException {
+    Relations.Relation relation =
+        relations
+            .byId(id)
+            .orElseThrow(
+                () -> new UnusableFileException("The file is damaged: a sheet has no part."));
+    String kind = relation.kind();
+    if (kind.equals("worksheet")) {
+      Part part =
+          relations
+              .part(relation)
+              .orElseThrow(
+                  () ->
+                      new UnusableFileException(
+                          "The file is damaged: the part of sheet \"" + name + "\" is missing."));
+      sheets.add(new Sheet(name, part));
+    } else if (first && kind.endsWith("acrosheet")) {
+      throw new UnusableFileException(
+          "The workbook starts with a macro sheet of the old kind, which is not supported.");
+    }
+  }
+
+  public Archive archive() {
+    return archive;
+  }
+
+  /** The worksheets in their order, hidden ones too. */
+  public List<Sheet> sheets() {
+    return List.copyOf(sheets);
+  }
+
+  public boolean date1904() {
+    return date1904;
+  }
+
+  public Optional<Part> styles() {
+    return relations.partByKind("styles");
+  }
+
+  public Optional<Part> calculationChain() {
+    return relations.partByKind("calcChain");
+  }
+
+  /** Where the workbook's relationships are written down. */
+  public Optional<Part> workbookRelations() {
+    int slash = workbook.name().lastIndexOf('/');
+    return archive.find(
+        workbook.name().substring(0, slash + 1)
+            + "_rels/"
+            + workbook.name().substring(slash + 1)
+            + ".rels");
+  }
+
+  public Optional<Part> contentTypes() {
+    return archive.find("[Content_Types].xml");
+  }
+
+  /** All shared strings, numbered as in the file. */
+  public Texts sharedStrings() throws IOException {
+    Texts texts = new Texts();
+    Optional<Part> part = relations.partByKind("sharedStrings");
+    if (part.isPresent()) {
+      XlsxStrings.read(archive, part.get(), texts);
+    }
+    return texts;
+  }
+
+  @Override
+  public void close() throws IOException {
+    archive.close();
+  }
+}

@@ -1,0 +1,32 @@
+package washbook.runner.read;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import washbook.functions.log.Grid;
+import washbook.runner.markup.XmlScanner;
+
+/** Reads .xlsx and .xlsm. */
+public final class XlsxReader implements SheetReader {
+  @Override
+  public List<Grid> read(Path file) throws IOException {
+    try (XlsxPackage workbook = XlsxPackage.open(file)) {
+      BitSet dateStyles = XlsxDates.dateStyles(workbook.archive(), workbook.styles());
+      Texts texts = workbook.sharedStrings();
+      int sharedCount = texts.size();
+      List<Grid> grids = new ArrayList<>();
+      for (XlsxPackage.Sheet sheet : workbook.sheets()) {
+        CompactGrid grid = new CompactGrid(sheet.name(), texts);
+        try (InputStream in = workbook.archive().read(sheet.part())) {
+          XmlScanner scanner = new XmlScanner(in, sheet.part().name());
+          new XlsxSheet(scanner, grid, texts, dateStyles, workbook.date1904()).read(sharedCount);
+        }
+        grids.add(grid);
+      }
+      return grids;
+    }
+  }
+}

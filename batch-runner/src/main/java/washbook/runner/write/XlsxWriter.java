@@ -1,0 +1,126 @@
+package washbook.runner.write;
+
+import static washbook.runner.markup.XmlScanner.ascii;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import washbook.functions.log.ColumnPatch;
+import washbook.functions.log.SheetPatch;
+import washbook.runner.archive.ArchiveCopy;
+import washbook.runner.archive.Part;
+import washbook.runner.archive.PartOutput;
+import washbook.runner.markup.XmlScanner.Token;
+import washbook.runner.markup.XmlSplicer;
+import washbook.runner.read.Texts;
+import washbook.runner.read.UnusableFileException;
+import washbook.runner.read.XlsxPackage;
+
+/**
+ * Patches .xlsx and .xlsm: the sheet parts that get columns, the cell formats if one for so many
+ * digits is missing, and nothing else. Where a formula of ours becomes a value the order of
+ * calculation, which would still name it, is left out; programs make a new one.
+ */
+public final class XlsxWriter implements SheetWriter {
+  private static final byte[] PART_NAME = ascii("PartName");
+  private static final byte[] TARGET = ascii("Target");
+
+  @Override
+  public void write(Path source, List<SheetPatch> patches, Path target) throws IOException {
+    try (XlsxPackage workbook = XlsxPackage.open(source);
+        ArchiveCopy copy = new ArchiveCopy(source, workbook.archive())) {
+      XlsxStyles styles = new XlsxStyles(workbook.archive(), workbook.styles());
+      Texts[] texts = new Texts[1];
+      XlsxOldCell.SharedStrings shared =
+          () -> texts[0] == null ? texts[0] = workbook.sharedStrings() : texts[0];
+      boolean formulaGone = false;
+      for (Map.Entry<XlsxPackage.Sheet, List<ColumnPatch>> entry :
+          bySheet(workbook, patches).entrySet()) {
+        XlsxPackage.Sheet sheet = entry.getKey();
+        boolean[] gone = new boolean[1];
+        copy.change(
+            sheet.part(),
+            (old, to) -> {
+              XlsxSheetPatch patch =
+                  new XlsxSheetPatch(
+                      new XmlSplicer(old, sheet.part().name(), to),
+                      sheet.name(),
+                      entry.getValue(),
+                      styles,
+                      shared);
+              patch.apply();
+              gone[0] = patch.isFormulaGone();
+            });
+        formulaGone |= gone[0];
+      }
+      styles.write(copy);
+      Optional<Part> chain = workbook.calculationChain();
+      if (formulaGone && chain.isPresent()) {
+        leaveOut(workbook, copy, chain.get());
+      }
+      copy.write(target);
+    }
+  }
+
+  private static Map<XlsxPackage.Sheet, List<ColumnPatch>> bySheet(
+      XlsxPackage workbook, List<SheetPatch> patches) throws UnusableFileException {
+    Map<XlsxPackage.Sheet, List<ColumnPatch>> bySheet = new LinkedHashMap<>();
+    for (SheetPatch patch : patches) {
+      XlsxPackage.Sheet sheet =
+          workbook.sheets().stream()
+              .filter(candidate -> candidate.name().equals(patch.sheet()))
+              .findFirst()
+              .orElseThrow(
+                  () ->
+                      new UnusableFileException(
+                          "The workbook has no sheet \"" + patch.sheet() + "\"."));
+      boolean partTwice =
+          workbook.sheets().stream().filter(s -> s.part().equals(sheet.part())).count() > 1;
+      if (partTwice) {
+        throw new UnusableFileException("The file is damaged: two sheets are in one part.");
+      }
+      if (!patch.columns().isEmpty()) {
+        bySheet.computeIfAbsent(sheet, key -> new ArrayList<>()).addAll(patch.columns());
+      }
+    }
+    return bySheet;
+  }
+
+  private static void leaveOut(XlsxPackage workbook, ArchiveCopy copy, Part part)
+      throws IOException {
+    copy.leaveOut(part);
+    String fileName = part.name().substring(part.name().lastIndexOf('/') + 1);
+    Optional<Part> types = workbook.contentTypes();
+    Optional<Part> relations = workbook.workbookRelations();
+    if (types.isPresent()) {
+      copy.change(
+          types.get(), (old, to) -> removeElement(old, to, types.get(), PART_NAME, fileName));
+    }
+    if (relations.isPresent()) {
+      copy.change(
+          relations.get(), (old, to) -> removeElement(old, to, relations.get(), TARGET, fileName));
+    }
+  }
+
+  /** Removes the empty elements whose attribute ends with the name. */
+  private static void removeElement(
+      InputStream old, PartOutput to, Part part, byte[] attribute, String fileName)
+      throws IOException {
+    XmlSplicer splicer = new XmlSplicer(old, part.name(), to);
+    String end = "/" + fileName.toLowerCase(Locale.ROOT);
+    for (Token token = splicer.next(); token != Token.DONE; token = splicer.next()) {
+      if (token == Token.EMPTY
+          && splicer.attribute(attribute)
+          && ("/" + splicer.value().toLowerCase(Locale.ROOT)).endsWith(end)) {
+        splicer.replace(splicer.tokenStart(), splicer.tokenEnd(), new byte[0]);
+      }
+    }
+    splicer.finish();
+  }
+}

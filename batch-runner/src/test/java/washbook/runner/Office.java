@@ -1,0 +1,91 @@
+package washbook.runner;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+
+/** LibreOffice without a window, with a profile of its own that is thrown away by the caller. */
+public final class Office {
+  private static final String ALL_SHEETS_AS_SHOWN =
+      "csv:Text - txt - csv (StarCalc):44,34,76,1,,0,false,true,false,false,false,-1";
+  private static final String ALL_SHEETS_FORMULAS =
+      "csv:Text - txt - csv (StarCalc):44,34,76,1,,0,false,false,true,false,false,-1";
+
+  private final Path directory;
+
+  /**
+   * @param directory for the profile and the results
+   */
+  public Office(Path directory) {
+    this.directory = directory;
+  }
+
+  /** Converts a file and gives the directory with the results, which is new each time. */
+  public Path convert(Path file, String filter, String... more)
+      throws IOException, InterruptedException {
+    Path results = Files.createTempDirectory(directory, "out");
+    List<String> command =
+        new ArrayList<>(
+            List.of(
+                "soffice",
+                "-env:UserInstallation=" + directory.resolve("profile").toUri(),
+                "--headless",
+                "--norestore"));
+    command.addAll(List.of(more));
+    command.addAll(
+        List.of("--convert-to", filter, "--outdir", results.toString(), file.toString()));
+    Path said = Files.createTempFile(directory, "office", ".txt");
+    Process process =
+        new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(said.toFile()).start();
+    try {
+      if (!process.waitFor(120, TimeUnit.SECONDS)) {
+        throw new IOException("the office took more than two minutes over " + file);
+      }
+    } finally {
+      process.descendants().forEach(ProcessHandle::destroyForcibly);
+      process.destroyForcibly();
+    }
+    try (Stream<Path> made = Files.list(results)) {
+      if (made.findAny().isEmpty()) {
+        throw new IOException("the office made nothing of " + file + ": " + Files.readString(said));
+      }
+    }
+    return results;
+  }
+
+  /** Every sheet of a file as the office shows it, by the names of the text files it makes. */
+  public Map<String, List<String>> shown(Path file) throws IOException, InterruptedException {
+    return sheets(convert(file, ALL_SHEETS_AS_SHOWN));
+  }
+
+  /** Every sheet of a file with the formulas in place of their results. */
+  public Map<String, List<String>> formulas(Path file) throws IOException, InterruptedException {
+    return sheets(convert(file, ALL_SHEETS_FORMULAS));
+  }
+
+  private static Map<String, List<String>> sheets(Path results) throws IOException {
+    Map<String, List<String>> sheets = new TreeMap<>();
+    try (Stream<Path> files = Files.list(results)) {
+      files.forEach(
+          path -> {
+            String name = path.getFileName().toString();
+            try {
+              sheets.put(
+                  name.substring(name.indexOf('-') + 1).replace(".csv", ""),
+                  Files.readAllLines(path, StandardCharsets.UTF_8));
+            } catch (IOException e) {
+              throw new UncheckedIOException(e);
+            }
+          });
+    }
+    return sheets;
+  }
+}
