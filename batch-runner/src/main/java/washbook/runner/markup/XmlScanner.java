@@ -133,10 +133,11 @@ public class XmlScanner {
         break;
       }
       int length = i - tokenStart;
-      if (!more()) {
+      boolean atEnd = !more();
+      i = tokenStart + length;
+      if (atEnd) {
         break;
       }
-      i = tokenStart + length;
     }
     tokenEnd = i;
     position = i;

@@ -1,5 +1,6 @@
 package washbook.runner.read;
 
+import java.io.CharConversionException;
 import java.io.IOException;
 import java.io.InputStream;
 import javax.xml.stream.XMLInputFactory;
@@ -48,7 +49,8 @@ final class SmallXml {
         }
       }
     } catch (XMLStreamException e) {
-      if (e.getNestedException() instanceof IOException io) {
+      if (e.getNestedException() instanceof IOException io
+          && !(io instanceof CharConversionException)) {
         throw io;
       }
       throw new UnusableFileException("The file is damaged: " + part.name() + " is no XML.", e);

@@ -35,7 +35,7 @@ public final class XlsxPackage implements Closeable {
             .partByKind("officeDocument")
             .orElseThrow(() -> new UnusableFileException("The file is no workbook."));
     String type = types.getOrDefault("/" + workbook.name().toLowerCase(Locale.ROOT), "");
-    if (type.contains("sheet.binary")) {
+    if (type.contains("sheet.binary") || workbook.name().endsWith(".bin")) {
       throw new UnusableFileException(
           "The file is a binary workbook (.xlsb), which is not supported; save it as .xlsx.");
     }

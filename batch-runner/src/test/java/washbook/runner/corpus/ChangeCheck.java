@@ -1,0 +1,18 @@
+package washbook.runner.corpus;
+
+import java.nio.file.Path;
+import java.util.List;
+import washbook.functions.log.Grid;
+import washbook.functions.log.SheetPatch;
+
+/** Proves that a patched file differs from the old one by the patch only. */
+interface ChangeCheck {
+  /** Throws an {@link AssertionError} when anything else has changed. */
+  void check(
+      Path before,
+      List<Grid> gridsBefore,
+      List<SheetPatch> patches,
+      Path after,
+      List<Grid> gridsAfter)
+      throws Exception;
+}

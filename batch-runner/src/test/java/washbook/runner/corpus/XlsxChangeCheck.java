@@ -1,0 +1,171 @@
+package washbook.runner.corpus;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayInputStream;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.Node;
+import washbook.functions.log.CellAddress;
+import washbook.functions.log.ColumnPatch;
+import washbook.functions.log.Grid;
+import washbook.functions.log.SheetPatch;
+
+/** Only the sheet part and the cell formats may change, and in them only by additions. */
+public final class XlsxChangeCheck implements ChangeCheck {
+  @Override
+  public void check(
+      Path before,
+      List<Grid> gridsBefore,
+      List<SheetPatch> patches,
+      Path after,
+      List<Grid> gridsAfter)
+      throws Exception {
+    SameGrids.check(gridsBefore, patches, gridsAfter);
+    ColumnPatch column = patches.get(0).columns().get(0);
+    Set<String> changed = ZipParts.changed(before, after);
+    int sheets = 0;
+    for (String part : changed) {
+      byte[] old = ZipParts.content(before, part);
+      byte[] now = ZipParts.content(after, part);
+      if (part.toLowerCase(Locale.ROOT).contains("styles")) {
+        assertOnlyFormatsAdded(parse(old), parse(now));
+      } else {
+        sheets++;
+        assertEquals(withoutColumn(parse(old), column), withoutColumn(parse(now), column), part);
+      }
+    }
+    assertEquals(1, sheets, "exactly one sheet part changes: " + changed);
+  }
+
+  private static Document parse(byte[] bytes) throws Exception {
+    DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
+    factory.setNamespaceAware(true);
+    factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
+    return factory.newDocumentBuilder().parse(new ByteArrayInputStream(bytes));
+  }
+
+  /** The part as text without the cells, widths and hints that a patch may add or change. */
+  private static String withoutColumn(Document part, ColumnPatch column) {
+    Set<String> ours = new TreeSet<>();
+    ours.add(CellAddress.of(column.headerRow(), column.column()));
+    for (int row = column.firstRow(); row <= column.lastRow(); row++) {
+      ours.add(CellAddress.of(row, column.column()));
+    }
+    StringBuilder text = new StringBuilder();
+    describe(part.getDocumentElement(), ours, column.column() + 1, text);
+    return text.toString();
+  }
+
+  private static void describe(Node node, Set<String> ours, int columnNumber, StringBuilder to) {
+    if (!(node instanceof Element element)) {
+      to.append(node.getNodeType() == Node.ELEMENT_NODE ? "" : node.getNodeValue());
+      return;
+    }
+    String name = element.getLocalName();
+    if (name.equals("c") && ours.contains(element.getAttribute("r"))) {
+      return;
+    }
+    if (name.equals("cols")) {
+      describeColumns(element, columnNumber, to);
+      return;
+    }
+    StringBuilder inside = new StringBuilder();
+    for (Node child = node.getFirstChild(); child != null; child = child.getNextSibling()) {
+      describe(child, ours, columnNumber, inside);
+    }
+    Set<String> attributes = new TreeSet<>();
+    for (int i = 0; i < element.getAttributes().getLength(); i++) {
+      Node attribute = element.getAttributes().item(i);
+      boolean hint =
+          name.equals("row") && attribute.getNodeName().equals("spans")
+              || name.equals("dimension") && attribute.getNodeName().equals("ref");
+      if (!hint) {
+        attributes.add(attribute.getNodeName() + "=" + attribute.getNodeValue());
+      }
+    }
+    if (name.equals("row") && inside.isEmpty() && attributes.size() <= 1) {
+      return;
+    }
+    to.append('<').append(node.getNodeName()).append(attributes).append('>');
+    to.append(inside).append("</>");
+  }
+
+  /** Every column but ours with what it had, however the columns are grouped. */
+  private static void describeColumns(Element cols, int columnNumber, StringBuilder to) {
+    for (Node child = cols.getFirstChild(); child != null; child = child.getNextSibling()) {
+      if (child instanceof Element col) {
+        int last = Integer.parseInt(col.getAttribute("max"));
+        for (int i = Integer.parseInt(col.getAttribute("min")); i <= last; i++) {
+          if (i != columnNumber) {
+            Set<String> attributes = new TreeSet<>();
+            for (int a = 0; a < col.getAttributes().getLength(); a++) {
+              Node attribute = col.getAttributes().item(a);
+              if (!attribute.getNodeName().matches("min|max")) {
+                attributes.add(attribute.toString());
+              }
+            }
+            to.append("col ").append(i).append(attributes);
+          }
+        }
+      }
+    }
+  }
+
+  private static void assertOnlyFormatsAdded(Document before, Document after) {
+    Element old = before.getDocumentElement();
+    Element now = after.getDocumentElement();
+    for (String list : List.of("numFmts", "cellXfs")) {
+      Element oldList = child(old, list);
+      Element newList = child(now, list);
+      if (oldList == null) {
+        if (newList != null) {
+          now.removeChild(newList);
+        }
+        continue;
+      }
+      int oldCount = elements(oldList);
+      assertTrue(elements(newList) >= oldCount);
+      while (elements(newList) > oldCount) {
+        newList.removeChild(newList.getLastChild());
+      }
+      oldList.removeAttribute("count");
+      newList.removeAttribute("count");
+      trim(oldList);
+      trim(newList);
+    }
+    old.normalize();
+    now.normalize();
+    assertTrue(old.isEqualNode(now), "only formats are added");
+  }
+
+  private static void trim(Element list) {
+    while (list.getLastChild() != null && !(list.getLastChild() instanceof Element)) {
+      list.removeChild(list.getLastChild());
+    }
+  }
+
+  private static int elements(Element list) {
+    int count = 0;
+    for (Node child = list.getFirstChild(); child != null; child = child.getNextSibling()) {
+      count += child instanceof Element ? 1 : 0;
+    }
+    return count;
+  }
+
+  private static Element child(Element parent, String name) {
+    for (Node child = parent.getFirstChild(); child != null; child = child.getNextSibling()) {
+      if (child instanceof Element element && name.equals(element.getLocalName())) {
+        return element;
+      }
+    }
+    return null;
+  }
+}
