@@ -9,8 +9,12 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import washbook.runner.read.CsvReader;
 import washbook.runner.read.UnusableFileException;
+import washbook.runner.read.XlsReader;
 import washbook.runner.read.XlsxReader;
+import washbook.runner.write.CsvWriter;
+import washbook.runner.write.XlsWriter;
 import washbook.runner.write.XlsxWriter;
 
 /** The formats that can be worked on, and which of them a file is in. */
@@ -22,7 +26,15 @@ public final class FileFormats {
               List.of("xlsx", "xlsm"),
               true,
               new XlsxReader(),
-              new XlsxWriter()));
+              new XlsxWriter()),
+          new FileFormat(
+              "older workbook (.xls)", List.of("xls"), false, new XlsReader(), new XlsWriter()),
+          new FileFormat(
+              "text table (.csv, .tsv)",
+              List.of("csv", "tsv"),
+              false,
+              new CsvReader(),
+              new CsvWriter()));
 
   private FileFormats() {}
 

@@ -15,9 +15,9 @@ import java.util.stream.Stream;
 /** LibreOffice without a window, with a profile of its own that is thrown away by the caller. */
 public final class Office {
   private static final String ALL_SHEETS_AS_SHOWN =
-      "csv:Text - txt - csv (StarCalc):44,34,76,1,,0,false,true,false,false,false,-1";
+      "csv:Text - txt - csv (StarCalc):44,34,76,1,,0,false,true,true,false,false,-1";
   private static final String ALL_SHEETS_FORMULAS =
-      "csv:Text - txt - csv (StarCalc):44,34,76,1,,0,false,false,true,false,false,-1";
+      "csv:Text - txt - csv (StarCalc):44,34,76,1,,0,false,true,false,true,false,-1";
 
   private final Path directory;
 

@@ -1,0 +1,43 @@
+package washbook.runner.read;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import washbook.functions.log.Grid;
+
+/**
+ * Reads a text table as one sheet, named as its file. Numbers become numbers; dates, times and all
+ * else stay texts, and nothing is ever a formula.
+ */
+public final class CsvReader implements SheetReader {
+
+  @Override
+  public List<Grid> read(Path file) throws IOException {
+    CsvDialect dialect = CsvDetector.detect(file);
+    CompactGrid grid = new CompactGrid(sheetName(file), new Texts());
+    try (InputStream in = Files.newInputStream(file)) {
+      in.skipNBytes(dialect.prefixLength());
+      CsvScanner scanner = new CsvScanner(in, dialect.charset(), dialect.separator());
+      for (int row = 0; scanner.next(); row++) {
+        for (int column = 0; column < scanner.fieldCount(); column++) {
+          String text = scanner.text(column);
+          double number = dialect.number(text);
+          if (!Double.isNaN(number)) {
+            grid.putNumber(row, column, number, false);
+          } else if (!text.isBlank()) {
+            grid.putText(row, column, text, false);
+          }
+        }
+      }
+    }
+    return List.of(grid);
+  }
+
+  private static String sheetName(Path file) {
+    String name = file.getFileName().toString();
+    int point = name.lastIndexOf('.');
+    return point > 0 ? name.substring(0, point) : name;
+  }
+}

@@ -1,0 +1,122 @@
+package washbook.runner.read;
+
+import java.io.File;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.apache.poi.hssf.usermodel.HSSFWorkbook;
+import org.apache.poi.poifs.filesystem.DirectoryNode;
+import org.apache.poi.poifs.filesystem.POIFSFileSystem;
+
+/**
+ * Opens Excel 97-2003 workbooks (BIFF8). Before the workbook itself is parsed the first records of
+ * its stream tell what cannot be worked on ([MS-XLS] 2.1.7.20: a substream starts with BOF, and
+ * FilePass stands among the global records when the file is encrypted).
+ */
+public final class XlsFile {
+  private static final int BOF = 0x809;
+  private static final int EOF = 0x0A;
+  private static final int FILE_PASS = 0x2F;
+  private static final int BIFF8 = 0x600;
+
+  /** Larger ones would not fit the memory; the format itself holds 65536 rows a sheet. */
+  private static final long LARGEST = 256L << 20;
+
+  private XlsFile() {}
+
+  /** What is done with an open workbook. */
+  public interface Work<T> {
+    T apply(HSSFWorkbook workbook) throws IOException;
+  }
+
+  /**
+   * Opens the workbook, hands it to {@code work} and closes it. The file itself is never written.
+   *
+   * @throws UnusableFileException when the file is encrypted, signed, too old or damaged
+   */
+  public static <T> T with(Path file, Work<T> work) throws IOException {
+    check(file);
+    try (POIFSFileSystem files = new POIFSFileSystem(file.toFile(), true)) {
+      checkStreams(files.getRoot());
+      try (HSSFWorkbook workbook = new HSSFWorkbook(files.getRoot(), true)) {
+        return work.apply(workbook);
+      }
+    } catch (UnusableFileException e) {
+      throw e;
+    } catch (IOException | RuntimeException | StackOverflowError e) {
+      // POI reports damage by whatever its parsing stumbles over.
+      throw new UnusableFileException("The file is damaged: it cannot be read as .xls.", e);
+    }
+  }
+
+  private static void check(Path path) throws IOException {
+    File file = path.toFile();
+    if (file.length() > LARGEST) {
+      throw new UnusableFileException("The file is larger than any .xls workbook.");
+    }
+    byte[] start;
+    try (InputStream in = Files.newInputStream(path)) {
+      start = in.readNBytes(8);
+    }
+    if (start.length >= 4 && start[0] == 'P' && start[1] == 'K') {
+      throw new UnusableFileException(
+          "The file is named .xls but is a zip archive (.xlsx or .ods).");
+    }
+    if (start.length >= 2 && start[0] == 9 && (start[1] & ~0xE) == 0) {
+      throw new UnusableFileException(TOO_OLD);
+    }
+    if (start.length < 8 || (start[0] & 0xff) != 0xD0 || (start[1] & 0xff) != 0xCF) {
+      throw new UnusableFileException("The file is no Excel 97-2003 workbook.");
+    }
+  }
+
+  private static final String TOO_OLD =
+      "The file is older than Excel 97 (BIFF5 or before); save it as .xlsx or .ods.";
+
+  private static void checkStreams(DirectoryNode root) throws IOException {
+    if (root.hasEntryCaseInsensitive("EncryptedPackage")) {
+      throw new UnusableFileException("The file is encrypted.");
+    }
+    if (root.hasEntryCaseInsensitive("_signatures")
+        || root.hasEntryCaseInsensitive("_xmlsignatures")) {
+      throw new UnusableFileException(
+          "The file is digitally signed; a change would break the signature.");
+    }
+    if (!root.hasEntryCaseInsensitive("Workbook")) {
+      if (root.hasEntryCaseInsensitive("Book")) {
+        throw new UnusableFileException(TOO_OLD);
+      }
+      throw new UnusableFileException("The file holds no workbook.");
+    }
+    try (InputStream in = root.createDocumentInputStream("Workbook")) {
+      checkGlobals(in);
+    }
+  }
+
+  private static void checkGlobals(InputStream in) throws IOException {
+    boolean first = true;
+    while (true) {
+      byte[] head = in.readNBytes(4);
+      if (head.length < 4) {
+        return;
+      }
+      int kind = head[0] & 0xff | (head[1] & 0xff) << 8;
+      int length = head[2] & 0xff | (head[3] & 0xff) << 8;
+      if (kind == FILE_PASS) {
+        throw new UnusableFileException("The file is encrypted.");
+      }
+      if (!first && kind == EOF) {
+        return;
+      }
+      byte[] body = in.readNBytes(length);
+      if (first && kind == BOF && body.length >= 2) {
+        int version = body[0] & 0xff | (body[1] & 0xff) << 8;
+        if (version < BIFF8) {
+          throw new UnusableFileException(TOO_OLD);
+        }
+      }
+      first = false;
+    }
+  }
+}

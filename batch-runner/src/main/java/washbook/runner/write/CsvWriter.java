@@ -1,0 +1,154 @@
+package washbook.runner.write;
+
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.TreeMap;
+import washbook.functions.log.ColumnPatch;
+import washbook.functions.log.SheetPatch;
+import washbook.runner.read.CsvDetector;
+import washbook.runner.read.CsvDialect;
+import washbook.runner.read.CsvScanner;
+
+/**
+ * Puts columns into a text table. Numbers are written rounded, with the file's own decimal mark;
+ * texts that a spreadsheet would take for a formula get an apostrophe; every byte outside the
+ * patched fields stays.
+ *
+ * <p>A record too short for a filled cell is filled up with separators. A record that reaches the
+ * new column gets its field also when that is blank, so that a rectangular table stays one. A
+ * character that the file's encoding does not have becomes a question mark.
+ */
+public final class CsvWriter implements SheetWriter {
+
+  @Override
+  public void write(Path source, List<SheetPatch> patches, Path target) throws IOException {
+    CsvDialect dialect = CsvDetector.detect(source);
+    List<ColumnPatch> columns = new ArrayList<>();
+    patches.forEach(patch -> columns.addAll(patch.columns()));
+    columns.sort(Comparator.comparingInt(ColumnPatch::column));
+    try (InputStream in = Files.newInputStream(source);
+        OutputStream out = new BufferedOutputStream(Files.newOutputStream(target), 1 << 16)) {
+      out.write(in.readNBytes(dialect.prefixLength()));
+      CsvScanner scanner = new CsvScanner(in, dialect.charset(), dialect.separator());
+      Rows rows = new Rows(dialect, columns, out);
+      int row = 0;
+      boolean open = false;
+      for (; scanner.next(); row++) {
+        rows.patch(row, scanner);
+        open = scanner.lineEnd().isEmpty();
+      }
+      rows.append(row, open);
+    }
+  }
+
+  /** Writes the records of one file. */
+  private static final class Rows {
+    private final CsvDialect dialect;
+    private final List<ColumnPatch> columns;
+    private final OutputStream out;
+    private final byte[] separator;
+
+    Rows(CsvDialect dialect, List<ColumnPatch> columns, OutputStream out) {
+      this.dialect = dialect;
+      this.columns = columns;
+      this.out = out;
+      this.separator = encode(String.valueOf(dialect.separator()));
+    }
+
+    void patch(int row, CsvScanner scanner) throws IOException {
+      TreeMap<Integer, Field> fields = fieldsOf(row);
+      int had = scanner.isEmptyLine() ? 0 : scanner.fieldCount();
+      int width = width(had, fields);
+      byte[] record = scanner.record();
+      int copied = 0;
+      for (int column : fields.headMap(had).keySet()) {
+        Field field = fields.get(column);
+        if (!field.content.equals(scanner.text(column))) {
+          out.write(record, copied, scanner.fieldStart(column) - copied);
+          out.write(encode(dialect.quoted(field.content, field.isNumber)));
+          copied = scanner.fieldEnd(column);
+        }
+      }
+      int lineEnd = scanner.fieldEnd(scanner.fieldCount() - 1);
+      out.write(record, copied, lineEnd - copied);
+      writeFields(had, width, fields);
+      out.write(record, lineEnd, scanner.recordEnd() - lineEnd);
+    }
+
+    /** Rows that the file does not have yet. */
+    void append(int firstMissing, boolean openEnd) throws IOException {
+      int last = -1;
+      for (ColumnPatch patch : columns) {
+        last = Math.max(last, Math.max(patch.headerRow(), patch.lastRow()));
+      }
+      byte[] lineEnd = encode(dialect.lineEnd());
+      for (int row = firstMissing; row <= last; row++) {
+        TreeMap<Integer, Field> fields = fieldsOf(row);
+        if (openEnd) {
+          out.write(lineEnd);
+        }
+        writeFields(0, width(0, fields), fields);
+        if (!openEnd) {
+          out.write(lineEnd);
+        }
+      }
+    }
+
+    private void writeFields(int had, int width, TreeMap<Integer, Field> fields)
+        throws IOException {
+      for (int column = had; column < width; column++) {
+        if (column > 0) {
+          out.write(separator);
+        }
+        Field field = fields.get(column);
+        if (field != null) {
+          out.write(encode(dialect.quoted(field.content, field.isNumber)));
+        }
+      }
+    }
+
+    private static int width(int had, TreeMap<Integer, Field> fields) {
+      int width = had;
+      for (int column : fields.keySet()) {
+        if (!fields.get(column).content.isEmpty() || had > 0 && column == width) {
+          width = Math.max(width, column + 1);
+        }
+      }
+      return width;
+    }
+
+    private TreeMap<Integer, Field> fieldsOf(int row) {
+      TreeMap<Integer, Field> fields = new TreeMap<>();
+      for (ColumnPatch patch : columns) {
+        if (row == patch.headerRow()) {
+          fields.put(patch.column(), new Field(CsvDialect.harmless(patch.header()), false));
+        } else if (row >= patch.firstRow() && row <= patch.lastRow()) {
+          fields.put(patch.column(), cell(patch, row));
+        }
+      }
+      return fields;
+    }
+
+    private Field cell(ColumnPatch patch, int row) {
+      double number = patch.cells().number(row);
+      if (!Double.isNaN(number)) {
+        return new Field(dialect.numberField(number, patch.decimals()), true);
+      }
+      String text = patch.cells().text(row);
+      return new Field(text == null ? "" : CsvDialect.harmless(text), false);
+    }
+
+    private byte[] encode(String text) {
+      return text.getBytes(dialect.charset());
+    }
+  }
+
+  private record Field(String content, boolean isNumber) {}
+}

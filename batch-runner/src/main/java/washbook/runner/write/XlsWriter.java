@@ -1,0 +1,204 @@
+package washbook.runner.write;
+
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.poi.hssf.usermodel.HSSFCell;
+import org.apache.poi.hssf.usermodel.HSSFCellStyle;
+import org.apache.poi.hssf.usermodel.HSSFRichTextString;
+import org.apache.poi.hssf.usermodel.HSSFRow;
+import org.apache.poi.hssf.usermodel.HSSFSheet;
+import org.apache.poi.hssf.usermodel.HSSFWorkbook;
+import org.apache.poi.ss.SpreadsheetVersion;
+import org.apache.poi.ss.usermodel.CellType;
+import washbook.functions.log.CellAddress;
+import washbook.functions.log.ColumnPatch;
+import washbook.functions.log.SheetPatch;
+import washbook.runner.read.UnusableFileException;
+import washbook.runner.read.XlsFile;
+
+/**
+ * Puts columns as values into an Excel 97-2003 workbook. No formula is evaluated: stored results
+ * stay as they are. When no cell would change the copy is the same file.
+ */
+public final class XlsWriter implements SheetWriter {
+  private static final SpreadsheetVersion LIMITS = SpreadsheetVersion.EXCEL97;
+
+  @Override
+  public void write(Path source, List<SheetPatch> patches, Path target) throws IOException {
+    boolean changed =
+        XlsFile.with(
+            source,
+            workbook -> {
+              Cells cells = new Cells(workbook);
+              for (SheetPatch patch : patches) {
+                cells.put(patch);
+              }
+              if (cells.changed) {
+                save(workbook, target);
+              }
+              return cells.changed;
+            });
+    if (!changed) {
+      Files.copy(source, target, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+
+  private static void save(HSSFWorkbook workbook, Path target) throws IOException {
+    try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(target))) {
+      workbook.write(out);
+    }
+  }
+
+  private static final class Cells {
+    private final HSSFWorkbook workbook;
+    private final Map<Integer, HSSFCellStyle> numberStyles = new HashMap<>();
+    private boolean changed;
+
+    Cells(HSSFWorkbook workbook) {
+      this.workbook = workbook;
+    }
+
+    void put(SheetPatch patch) throws UnusableFileException {
+      HSSFSheet sheet = workbook.getSheet(patch.sheet());
+      if (sheet == null) {
+        throw new UnusableFileException("The file has no sheet \"" + patch.sheet() + "\".");
+      }
+      for (ColumnPatch column : patch.columns()) {
+        int last = Math.max(column.headerRow(), column.lastRow());
+        if (column.column() > LIMITS.getLastColumnIndex() || last > LIMITS.getLastRowIndex()) {
+          throw new UnusableFileException(
+              "Sheet \""
+                  + patch.sheet()
+                  + "\" is full: an .xls sheet has no cell "
+                  + CellAddress.of(last, column.column())
+                  + ".");
+        }
+        putHeader(sheet, column);
+        for (int row = column.firstRow(); row <= column.lastRow(); row++) {
+          if (row != column.headerRow()) {
+            putCell(sheet, column, row);
+          }
+        }
+      }
+    }
+
+    private void putHeader(HSSFSheet sheet, ColumnPatch patch) throws UnusableFileException {
+      boolean wasBlank = isBlank(find(sheet, patch.headerRow(), patch.column()));
+      if (putText(sheet, patch.headerRow(), patch.column(), patch.header())
+          && wasBlank
+          && patch.column() > 0) {
+        HSSFCell left = find(sheet, patch.headerRow(), patch.column() - 1);
+        if (left != null) {
+          find(sheet, patch.headerRow(), patch.column()).setCellStyle(left.getCellStyle());
+        }
+      }
+    }
+
+    private void putCell(HSSFSheet sheet, ColumnPatch patch, int row) throws UnusableFileException {
+      double number = patch.cells().number(row);
+      if (!Double.isNaN(number)) {
+        putNumber(sheet, patch, row, number);
+        return;
+      }
+      String text = patch.cells().text(row);
+      if (text != null && !text.isEmpty()) {
+        putText(sheet, row, patch.column(), text);
+        return;
+      }
+      HSSFCell old = find(sheet, row, patch.column());
+      if (old != null && old.getCellType() != CellType.BLANK) {
+        checkArray(old);
+        old.setBlank();
+        changed = true;
+      }
+    }
+
+    private void putNumber(HSSFSheet sheet, ColumnPatch patch, int row, double number)
+        throws UnusableFileException {
+      HSSFCell old = find(sheet, row, patch.column());
+      if (old != null
+          && old.getCellType() == CellType.NUMERIC
+          && Double.compare(old.getNumericCellValue(), number) == 0) {
+        return;
+      }
+      boolean restyle = isBlank(old) && patch.decimals() >= 0;
+      HSSFCell cell = writable(sheet, row, patch.column());
+      cell.setCellValue(number);
+      if (restyle) {
+        cell.setCellStyle(numberStyle(patch.decimals()));
+      }
+    }
+
+    private boolean putText(HSSFSheet sheet, int row, int column, String text)
+        throws UnusableFileException {
+      HSSFCell old = find(sheet, row, column);
+      String kept = text.length() <= LIMITS.getMaxTextLength() ? text : cut(text);
+      if (old != null
+          && old.getCellType() == CellType.STRING
+          && old.getStringCellValue().equals(kept)) {
+        return false;
+      }
+      writable(sheet, row, column).setCellValue(new HSSFRichTextString(kept));
+      return true;
+    }
+
+    private static String cut(String text) {
+      return text.substring(0, LIMITS.getMaxTextLength());
+    }
+
+    private HSSFCell writable(HSSFSheet sheet, int rowIndex, int column)
+        throws UnusableFileException {
+      changed = true;
+      HSSFRow row = sheet.getRow(rowIndex);
+      if (row == null) {
+        row = sheet.createRow(rowIndex);
+      }
+      HSSFCell cell = row.getCell(column);
+      if (cell == null) {
+        return row.createCell(column);
+      }
+      checkArray(cell);
+      if (cell.getCellType() == CellType.FORMULA) {
+        cell.removeFormula();
+      }
+      return cell;
+    }
+
+    private static void checkArray(HSSFCell cell) throws UnusableFileException {
+      if (cell.isPartOfArrayFormulaGroup()) {
+        throw new UnusableFileException(
+            "Cell "
+                + CellAddress.of(cell.getRowIndex(), cell.getColumnIndex())
+                + " belongs to an array formula and cannot be replaced alone.");
+      }
+    }
+
+    private static HSSFCell find(HSSFSheet sheet, int rowIndex, int column) {
+      HSSFRow row = sheet.getRow(rowIndex);
+      return row == null ? null : row.getCell(column);
+    }
+
+    private static boolean isBlank(HSSFCell cell) {
+      return cell == null || cell.getCellType() == CellType.BLANK;
+    }
+
+    /** The default style with so many digits behind the point. */
+    private HSSFCellStyle numberStyle(int decimals) {
+      return numberStyles.computeIfAbsent(
+          decimals,
+          key -> {
+            HSSFCellStyle style = workbook.createCellStyle();
+            String format = decimals == 0 ? "0" : "0." + "0".repeat(decimals);
+            style.setDataFormat(workbook.createDataFormat().getFormat(format));
+            return style;
+          });
+    }
+  }
+}
