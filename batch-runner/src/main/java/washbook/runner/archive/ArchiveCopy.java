@@ -61,13 +61,12 @@ public final class ArchiveCopy implements Closeable {
     long start = aside.size();
     aside.position(start);
     try (PartPacker packer = new PartPacker(aside);
-        InputStream old = archive.read(part);
-        PartOutput out = new PartOutput(archive, part, packer)) {
+        InputStream old = archive.read(part)) {
+      PartOutput out = new PartOutput(archive, part, packer);
       change.apply(old, out);
       if (!out.isStarted()) {
         return false;
       }
-      out.finish();
       packer.finish();
       changed.put(part, new Packed(start, packer.compressedSize(), packer.size(), packer.crc32()));
       return true;
