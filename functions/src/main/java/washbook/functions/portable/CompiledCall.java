@@ -26,15 +26,15 @@ record CompiledCall(
   /** Holds when {@code low <= high}. */
   record Condition(Expression low, Expression high) {}
 
-  /** The formula without "=". */
-  String text() {
-    FormulaText writer = new FormulaText(cells);
+  /** The formula without "=", with that separator between arguments. */
+  String text(char separator) {
+    FormulaText writer = new FormulaText(cells, separator);
     String text = writer.write(core);
     for (int i = stages.size() - 1; i >= 0; i--) {
       List<String> tests =
           stages.get(i).stream().map(c -> test(writer, c)).distinct().collect(Collectors.toList());
       if (!tests.isEmpty()) {
-        text = "IF(" + all("AND", tests) + "," + text + ",NA())";
+        text = "IF(" + all("AND", tests, separator) + separator + text + separator + "NA())";
       }
     }
     List<String> blanks = new ArrayList<>();
@@ -45,7 +45,9 @@ record CompiledCall(
             blanks.add(cells.get(index) + "=0");
           }
         });
-    return blanks.isEmpty() ? text : "IF(" + all("OR", blanks) + ",\"\"," + text + ")";
+    return blanks.isEmpty()
+        ? text
+        : "IF(" + all("OR", blanks, separator) + separator + "\"\"" + separator + text + ")";
   }
 
   /** The shorter side first: "x >= 0.98" reads better than "0.98 <= x". */
@@ -55,8 +57,10 @@ record CompiledCall(
     return condition.low() instanceof Expression.Constant ? high + ">=" + low : low + "<=" + high;
   }
 
-  private static String all(String function, List<String> tests) {
-    return tests.size() == 1 ? tests.get(0) : function + "(" + String.join(",", tests) + ")";
+  private static String all(String function, List<String> tests, char separator) {
+    return tests.size() == 1
+        ? tests.get(0)
+        : function + "(" + String.join(String.valueOf(separator), tests) + ")";
   }
 
   /**

@@ -28,8 +28,26 @@ final class Compiler {
 
   static CompiledCall compile(Call call) throws NotPortableException {
     Compiler compiler = new Compiler();
-    Expression core = compiler.core(call);
-    return new CompiledCall(compiler.cells, compiler.needed, compiler.stages, core);
+    Expression core = compiler.known(compiler.core(call));
+    List<List<Condition>> stages = new ArrayList<>();
+    for (List<Condition> stage : compiler.stages) {
+      stages.add(
+          stage.stream()
+              .map(c -> new Condition(compiler.known(c.low()), compiler.known(c.high())))
+              .toList());
+    }
+    return new CompiledCall(compiler.cells, compiler.needed, stages, core);
+  }
+
+  /** Drops the question whether an argument is given that must not be blank anyway. */
+  private Expression known(Expression expression) {
+    return expression.substitute(
+        part ->
+            part instanceof IfGiven choice
+                ? needed.containsKey(choice.index())
+                    ? known(choice.given())
+                    : choice.mapParts(this::known)
+                : part);
   }
 
   private Expression core(Call call) throws NotPortableException {
@@ -121,7 +139,8 @@ final class Compiler {
       throws NotPortableException {
     List<Condition> stage = new ArrayList<>();
     for (int i = 0; i < values.length; i++) {
-      if (values[i] == null || form.impliedRanges().contains(i)) {
+      boolean implied = form.impliedRanges().contains(i) && !(values[i] instanceof Argument);
+      if (values[i] == null || implied) {
         continue;
       }
       var quantity = parameters.get(i).quantity();

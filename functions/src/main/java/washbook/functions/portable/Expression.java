@@ -83,6 +83,19 @@ sealed interface Expression {
     }
   }
 
+  /** A value without its sign. */
+  record Absolute(Expression inner) implements Expression {
+    @Override
+    public double value(double[] arguments) {
+      return Math.abs(inner.value(arguments));
+    }
+
+    @Override
+    public Expression mapParts(UnaryOperator<Expression> change) {
+      return Expressions.absolute(change.apply(inner));
+    }
+  }
+
   /** {@code then} where {@code left < right}, else {@code otherwise}. */
   record IfLess(Expression left, Expression right, Expression then, Expression otherwise)
       implements Expression {

@@ -2,6 +2,7 @@ package washbook.functions.portable;
 
 import java.util.ArrayList;
 import java.util.List;
+import washbook.functions.portable.Expression.Absolute;
 import washbook.functions.portable.Expression.Argument;
 import washbook.functions.portable.Expression.Constant;
 import washbook.functions.portable.Expression.IfGiven;
@@ -68,6 +69,10 @@ final class Expressions {
         : new Larger(left, right);
   }
 
+  static Expression absolute(Expression value) {
+    return value instanceof Constant c ? constant(Math.abs(c.number())) : new Absolute(value);
+  }
+
   static Expression ifLess(
       Expression left, Expression right, Expression then, Expression otherwise) {
     if (left instanceof Constant a && right instanceof Constant b) {
@@ -85,7 +90,7 @@ final class Expressions {
     return new Polynomial(key, List.of(variables), null);
   }
 
-  /** A polynomial; constant variables go into its coefficients. */
+  /** A polynomial; constant variables and scale factors go into its coefficients. */
   static Expression polynomial(String key, List<Expression> variables, Terms terms) {
     if (terms == null) {
       return new Polynomial(key, variables, null);
@@ -96,6 +101,12 @@ final class Expressions {
       if (left.get(i) instanceof Constant c) {
         reduced = reduced.with(i, c.number());
         left.remove(i);
+        continue;
+      }
+      Affine affine = Affine.of(left.get(i));
+      if (affine.isWorthTaking(reduced.degree(i))) {
+        left.set(i, affine.unscaled());
+        reduced = reduced.scaled(i, affine);
       }
     }
     return left.isEmpty()

@@ -1,6 +1,7 @@
 package washbook.functions.portable;
 
 import static washbook.functions.portable.Domain.between;
+import static washbook.functions.portable.Expressions.absolute;
 import static washbook.functions.portable.Expressions.argument;
 import static washbook.functions.portable.Expressions.constant;
 import static washbook.functions.portable.Expressions.difference;
@@ -50,9 +51,13 @@ final class FermentForms {
           1e-6,
           8);
 
+  /** From the original gravity down to the lowest that can be. */
+  private static final Expression WIDEST =
+      difference(OG, larger(constant(LOWEST_G), fitted(LOWEST.key(), OG_1)));
+
   static final List<Form> ALL =
       List.of(
-          ofTwo("ABV", 0.002, product(FALL, fitted("ABV", OG_1, G_1))).fitCore("ABV", 8, 8),
+          ofTwo("ABV", 0.006, product(FALL, fitted("ABV", OG_1, FALL))).fitCore("ABV", 8, 3),
           share("APPARENTATTENUATION"),
           share("REALATTENUATION"),
           share("FERMENTATIONDEGREE"),
@@ -74,8 +79,8 @@ final class FermentForms {
 
   /** A share of the original extract: it stays exact where that extract is small. */
   private static Form share(String function) {
-    return ofTwo(function, 0.02, product(quotient(FALL, OG_1), fitted(function, OG_1, G_1)))
-        .fitCore(function, 8, 8);
+    return ofTwo(function, 0.02, product(quotient(FALL, OG_1), fitted(function, OG_1, FALL)))
+        .fitCore(function, 8, 3);
   }
 
   /** The polynomial goes on below 0, where the result does not. */
@@ -97,8 +102,8 @@ final class FermentForms {
   private static Form ofTwo(String function, double wanted, Expression core) {
     return Form.of(function, FERMENT, wanted, core)
         .check(
-            Check.ordered(larger(constant(LOWEST_G), fitted(LOWEST.key(), OG_1)), G),
-            Check.ordered(G, OG))
+            // 0 <= FALL <= WIDEST with FALL written once: it may hold another formula.
+            Check.ordered(absolute(difference(WIDEST, product(constant(2), FALL))), WIDEST))
         .impliedRange(1)
         .fit(LOWEST);
   }

@@ -16,7 +16,7 @@ import washbook.functions.catalogue.Catalogue;
  * @param core the arithmetic, for valid arguments
  * @param checks what must hold beyond the ranges, else the call is refused
  * @param ranges ranges that differ from the catalogue's, by argument
- * @param impliedRanges arguments whose range the checks keep already
+ * @param impliedRanges arguments whose range the checks keep already, unless they hold a text
  * @param domain where the error is measured
  * @param wanted the largest error allowed, in the function's unit
  * @param fits the polynomials to fit, in an order in which each needs earlier ones only

@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import washbook.functions.portable.Expression.Absolute;
 import washbook.functions.portable.Expression.Argument;
 import washbook.functions.portable.Expression.Constant;
 import washbook.functions.portable.Expression.IfGiven;
@@ -14,17 +15,19 @@ import washbook.functions.portable.Expression.Operation;
 import washbook.functions.portable.Expression.Polynomial;
 
 /**
- * Writes expressions as formula text with commas between arguments. Numbers are written without an
- * exponent, because {@code 1E-7} is not understood everywhere, and with at most 15 digits.
+ * Writes expressions as formula text. Numbers are written without an exponent, because {@code 1E-7}
+ * is not understood everywhere, and with at most 15 digits.
  */
 final class FormulaText {
   private static final MathContext DIGITS = new MathContext(15);
 
   private final List<String> arguments;
+  private final char separator;
 
   /** {@code arguments} are references, calls or numbers, or stand in brackets. */
-  FormulaText(List<String> arguments) {
+  FormulaText(List<String> arguments, char separator) {
     this.arguments = arguments;
+    this.separator = separator;
   }
 
   /** Text and whether it must be put into brackets as part of a sum, product or quotient. */
@@ -59,19 +62,25 @@ final class FormulaText {
   }
 
   private String call(Expression expression) {
+    if (expression instanceof Absolute a) {
+      return call("ABS", write(a.inner()));
+    }
     if (expression instanceof Larger l) {
-      return "MAX(" + write(l.left()) + "," + write(l.right()) + ")";
+      return call("MAX", write(l.left()), write(l.right()));
     }
     if (expression instanceof IfLess i) {
-      return String.format(
-          "IF(%s<%s,%s,%s)",
-          write(i.left()), write(i.right()), write(i.then()), write(i.otherwise()));
+      return call(
+          "IF", write(i.left()) + "<" + write(i.right()), write(i.then()), write(i.otherwise()));
     }
     if (expression instanceof IfGiven g) {
-      return String.format(
-          "IF(%s=\"\",%s,%s)", arguments.get(g.index()), write(g.otherwise()), write(g.given()));
+      String blank = arguments.get(g.index()) + "=\"\"";
+      return call("IF", blank, write(g.otherwise()), write(g.given()));
     }
     throw new IllegalArgumentException("cannot be written: " + expression);
+  }
+
+  private String call(String function, String... parts) {
+    return function + "(" + String.join(String.valueOf(separator), parts) + ")";
   }
 
   private Piece operation(Operation o) {

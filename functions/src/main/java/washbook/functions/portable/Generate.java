@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -18,13 +19,13 @@ public final class Generate {
   public static void main(String[] args) throws IOException {
     Path file = Path.of(args[0]).resolve("washbook/functions/portable").resolve(Fitted.RESOURCE);
     Files.createDirectories(file.getParent());
-    Files.writeString(file, fitAll().text());
+    Files.writeString(file, fit(Forms.ALL).text());
   }
 
-  static Fitted fitAll() {
+  static Fitted fit(List<Form> forms) {
     Fitted fitted = new Fitted(new LinkedHashMap<>(), new LinkedHashMap<>());
     Fitter fitter = new Fitter(fitted.terms());
-    for (Form form : Forms.ALL) {
+    for (Form form : forms) {
       for (Fit fit : form.fits()) {
         if (!fitted.terms().containsKey(fit.key())) {
           fitted.terms().put(fit.key(), fitter.fit(fit));

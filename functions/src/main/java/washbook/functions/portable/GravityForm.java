@@ -41,7 +41,7 @@ final class GravityForm {
   private static final double INSIDE = 1e-7;
 
   /** How well the limits of what an original gravity allows are met. */
-  private static final double EDGE_ERROR = 3e-5;
+  private static final double EDGE_ERROR = 8e-5;
 
   private static final double WATER_20 = Water.density(20);
 
@@ -60,7 +60,10 @@ final class GravityForm {
   private static final Expression SUGAR =
       sum(READING_20, product(WARMER, fitted(NAME, POINTS_20, WARMER)));
   private static final Expression WITH_ALCOHOL =
-      sum(SUGAR, ifGiven(3, product(WARMER, fitted(NAME + "/ALCOHOL", FALL, WARMER, OG_1)), ZERO));
+      ifGiven(
+          3,
+          sum(READING_20, product(WARMER, fitted(NAME + "/ALCOHOL", FALL, WARMER, OG_1))),
+          SUGAR);
 
   private static final Expression LOWEST_WITHOUT = fitted(NAME + "/LOWEST", WARMER);
   private static final Expression LOWEST_WITH_AT_20 = fitted(NAME + "/LOWESTWITHAT20", OG_1);
@@ -130,7 +133,7 @@ final class GravityForm {
                 new double[] {
                   1, between(coldest, hottest, u[0]), 20, between(LOWEST_OG, HIGHEST_OG, u[1]), 0
                 }),
-        coldest == 20 ? EDGE_ERROR / 3 : EDGE_ERROR,
+        coldest == 20 ? EDGE_ERROR / 2 : EDGE_ERROR,
         mostDegrees);
   }
 

@@ -3,6 +3,7 @@ package washbook.functions.portable;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,18 +34,23 @@ public final class PortableFormulas {
    * The formula of one call, without "=", with commas between arguments.
    *
    * @param arguments formula texts of the arguments: references, numbers, words in quotation marks,
-   *     expressions, or "" for one that is left out
+   *     other calls of ours ({@code WASHBOOK.CONVERT(C2,"F","C")}: a blank C2 then gives "" as
+   *     well), other expressions, or "" for one that is left out
    * @throws NotPortableException when the function has no such form, or not for these arguments
    */
   public static String formula(Function function, List<String> arguments)
       throws NotPortableException {
-    return compile(function, arguments).text();
+    return compile(function, arguments).text(FormulaSyntax.A1.separator());
   }
 
   static CompiledCall compile(Function function, List<String> arguments)
       throws NotPortableException {
-    return Compiler.compile(
-        new Call(function, arguments.stream().map(CallArguments::read).toList()));
+    CallArguments reader = new CallArguments(FormulaSyntax.A1);
+    List<CallArgument> read = new ArrayList<>();
+    for (String argument : arguments) {
+      read.add(reader.read(argument));
+    }
+    return Compiler.compile(new Call(function, read));
   }
 
   /** The largest error of the function's formulas, in its unit; NaN when it has none. */

@@ -59,6 +59,15 @@ record Terms(List<List<Integer>> exponents, List<Double> coefficients) {
     return new Terms(List.copyOf(merged.keySet()), List.copyOf(merged.values()));
   }
 
+  /** The same polynomial with one variable's scale taken into the coefficients. */
+  Terms scaled(int variable, Affine affine) {
+    List<Double> values = new ArrayList<>();
+    for (int i = 0; i < exponents.size(); i++) {
+      values.add(affine.coefficient(coefficients.get(i), exponents.get(i).get(variable)));
+    }
+    return new Terms(exponents, values);
+  }
+
   /** Those terms with a given exponent of one variable, as a polynomial of the others. */
   Terms ofPower(int variable, int exponent) {
     List<List<Integer>> kept = new ArrayList<>();

@@ -1,0 +1,88 @@
+package washbook.functions.portable;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import washbook.functions.catalogue.Function;
+
+/**
+ * Puts plain arithmetic in the place of our calls in a formula, wherever they stand: alone, inside
+ * other functions or inside each other, in any case of letters. Everything else keeps its text.
+ */
+public final class FormulaRewriter {
+  /** The longest formula that a workbook can hold. */
+  public static final int LONGEST = 8192;
+
+  private final FormulaSyntax syntax;
+  private final CallArguments arguments;
+
+  public FormulaRewriter(FormulaSyntax syntax) {
+    this.syntax = syntax;
+    this.arguments = new CallArguments(syntax);
+  }
+
+  /**
+   * A formula after rewriting.
+   *
+   * @param text the new formula; the old one when nothing was rewritten
+   * @param calls how many calls were replaced, each with those inside it as one
+   * @param left for each call that stayed, why
+   */
+  public record Rewritten(String text, int calls, List<String> left) {}
+
+  /** Rewrites a formula given without its {@code =} or {@code of:=}. */
+  public Rewritten rewrite(String formula) {
+    Rewritten rewritten = rewritePart(formula);
+    if (rewritten.calls > 0 && rewritten.text.length() > LONGEST) {
+      return new Rewritten(
+          formula,
+          0,
+          List.of(
+              "the portable formula would have "
+                  + rewritten.text.length()
+                  + " characters; "
+                  + LONGEST
+                  + " are possible."));
+    }
+    return rewritten;
+  }
+
+  /** Whether any call of ours stands in the formula. */
+  public static boolean concerns(String formula) {
+    for (int i = 0; i < formula.length(); i = Lexemes.end(formula, i)) {
+      if (CallArguments.functionAt(formula, i).isPresent()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  Rewritten rewritePart(String formula) {
+    StringBuilder out = new StringBuilder();
+    List<String> left = new ArrayList<>();
+    int calls = 0;
+    int i = 0;
+    while (i < formula.length()) {
+      Optional<Function> function = CallArguments.functionAt(formula, i);
+      int end = Lexemes.end(formula, i);
+      if (function.isEmpty()) {
+        out.append(formula, i, end);
+        i = end;
+        continue;
+      }
+      int open = CallArguments.opening(formula, end);
+      int close = Lexemes.closing(formula, open);
+      try {
+        String call = formula.substring(i, close);
+        out.append(Compiler.compile(arguments.call(function.get(), call)).text(syntax.separator()));
+        calls++;
+        i = close;
+      } catch (NotPortableException e) {
+        left.add(e.getMessage());
+        out.append(formula, i, end);
+        i = end;
+      }
+    }
+    return new Rewritten(out.toString(), calls, left);
+  }
+}
