@@ -6,7 +6,6 @@ import java.util.Optional;
 import washbook.functions.Numbers;
 import washbook.functions.catalogue.Catalogue;
 import washbook.functions.catalogue.Function;
-
 import washbook.functions.portable.CallArgument.Call;
 import washbook.functions.portable.CallArgument.Cell;
 import washbook.functions.portable.CallArgument.Literal;

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import washbook.functions.catalogue.Function;
 import washbook.functions.catalogue.Parameter;
+import washbook.functions.catalogue.Quantity;
 import washbook.functions.portable.CallArgument.Call;
 import washbook.functions.portable.CallArgument.Cell;
 import washbook.functions.portable.CallArgument.Literal;
@@ -20,6 +22,9 @@ import washbook.functions.portable.Form.Range;
 
 /** Puts the form of a call, and of the calls inside it, together. */
 final class Compiler {
+  /** 60 °F is written with few or many digits. */
+  private static final double SAME_CALIBRATION = 0.01;
+
   private final List<String> cells = new ArrayList<>();
   private final Map<Integer, Boolean> needed = new LinkedHashMap<>();
   private final List<List<Condition>> stages = new ArrayList<>();
@@ -82,9 +87,32 @@ final class Compiler {
       Parameter parameter = function.parameters().get(i);
       if (!parameter.words().isEmpty()) {
         words.add(word(function, parameter, arguments.get(i)));
+      } else if (parameter.quantity() == Quantity.CALIBRATION_TEMPERATURE
+          && !Forms.calibrations(function).isEmpty()) {
+        words.add(calibration(function, parameter, arguments.get(i)));
       }
     }
     return words;
+  }
+
+  private static String calibration(Function function, Parameter parameter, CallArgument argument)
+      throws NotPortableException {
+    Map<String, Double> known = Forms.calibrations(function);
+    Object given = argument instanceof Literal l ? (Object) l.number() : parameter.fallback();
+    if (argument instanceof Literal || argument instanceof Omitted) {
+      for (Map.Entry<String, Double> entry : known.entrySet()) {
+        if (Math.abs(entry.getValue() - (Double) given) < SAME_CALIBRATION) {
+          return entry.getKey();
+        }
+      }
+    }
+    throw new NotPortableException(
+        function.name()
+            + " needs its "
+            + parameter.name()
+            + " as a number in the formula, one of "
+            + known.values().stream().map(FormulaText::number).collect(Collectors.joining(", "))
+            + ".");
   }
 
   private static String word(Function function, Parameter parameter, CallArgument argument)

@@ -1,9 +1,11 @@
 package washbook.functions.portable;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import washbook.functions.Answer;
 import washbook.functions.catalogue.Catalogue;
 
@@ -19,6 +21,8 @@ import washbook.functions.catalogue.Catalogue;
  * @param impliedRanges arguments whose range the checks keep already, unless they hold a text
  * @param domain where the error is measured
  * @param wanted the largest error allowed, in the function's unit
+ * @param size what the error is told for, as the litres that it is an error of; 1 for most
+ * @param per the same in words behind the unit, as "for each litre"; "" for most
  * @param fits the polynomials to fit, in an order in which each needs earlier ones only
  */
 record Form(
@@ -30,6 +34,8 @@ record Form(
     Set<Integer> impliedRanges,
     Domain domain,
     double wanted,
+    ToDoubleFunction<double[]> size,
+    String per,
     List<Fit> fits) {
 
   /** Valid when {@code low <= high}; of no concern when that optional argument is left out. */
@@ -47,7 +53,17 @@ record Form(
   /** A form without checks or fits; the other methods add them. */
   static Form of(String function, Domain domain, double wanted, Expression core, String... words) {
     return new Form(
-        function, List.of(words), core, List.of(), Map.of(), Set.of(), domain, wanted, List.of());
+        function,
+        List.of(words),
+        core,
+        List.of(),
+        Map.of(),
+        Set.of(),
+        domain,
+        wanted,
+        at -> 1,
+        "",
+        List.of());
   }
 
   Form check(Check... added) {
@@ -60,6 +76,8 @@ record Form(
         impliedRanges,
         domain,
         wanted,
+        size,
+        per,
         fits);
   }
 
@@ -73,11 +91,29 @@ record Form(
         impliedRanges,
         domain,
         wanted,
+        size,
+        per,
+        fits);
+  }
+
+  Form per(String words, ToDoubleFunction<double[]> litres) {
+    return new Form(
+        function,
+        this.words,
+        core,
+        checks,
+        ranges,
+        impliedRanges,
+        domain,
+        wanted,
+        litres,
+        words,
         fits);
   }
 
   Form impliedRange(int argument) {
-    return new Form(function, words, core, checks, ranges, Set.of(argument), domain, wanted, fits);
+    return new Form(
+        function, words, core, checks, ranges, Set.of(argument), domain, wanted, size, per, fits);
   }
 
   Form fit(Fit... added) {
@@ -90,6 +126,8 @@ record Form(
         impliedRanges,
         domain,
         wanted,
+        size,
+        per,
         concat(fits, List.of(added)));
   }
 
@@ -114,9 +152,18 @@ record Form(
 
   /** What the catalogue's function gives; NaN when it refuses. NaN stands for left out. */
   double exact(double[] arguments) {
-    return Catalogue.get(function).call(raw(arguments)) instanceof Answer.Number n
-        ? n.value()
-        : Double.NaN;
+    return number(Catalogue.get(function).call(raw(arguments)));
+  }
+
+  /** The same for a function without words. */
+  static double exact(String function, double[] arguments) {
+    return number(
+        Catalogue.get(function)
+            .call(Arrays.stream(arguments).mapToObj(a -> Double.isNaN(a) ? null : a).toArray()));
+  }
+
+  private static double number(Answer answer) {
+    return answer instanceof Answer.Number n ? n.value() : Double.NaN;
   }
 
   /** Numbers and words in the places where the function takes them. */

@@ -10,7 +10,9 @@ import washbook.functions.catalogue.Function;
 /** All declared forms. */
 final class Forms {
   static final List<Form> ALL =
-      Stream.of(ScaleForms.ALL, FermentForms.ALL, ReadingForms.ALL).flatMap(List::stream).toList();
+      Stream.of(ScaleForms.ALL, FermentForms.ALL, ReadingForms.ALL, SpiritForms.ALL)
+          .flatMap(List::stream)
+          .toList();
 
   private static final Map<String, Form> BY_KEY =
       ALL.stream().collect(Collectors.toUnmodifiableMap(Form::key, UnaryOperator.identity()));
@@ -19,6 +21,14 @@ final class Forms {
 
   static List<Form> of(String function) {
     return ALL.stream().filter(form -> form.function().equals(function)).toList();
+  }
+
+  /**
+   * Calibrations that a function has forms of their own for, by the name that stands for each in a
+   * form's words; empty where the calibration is an argument like others.
+   */
+  static Map<String, Double> calibrations(Function function) {
+    return function.name().equals(StrengthForm.NAME) ? StrengthForm.CALIBRATIONS : Map.of();
   }
 
   /** The form of a function for the words that a call gives. */

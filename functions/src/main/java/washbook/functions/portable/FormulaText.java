@@ -106,7 +106,7 @@ final class FormulaText {
     if (variables.isEmpty()) {
       return piece(Expressions.constant(terms.value(new double[0])));
     }
-    List<String> texts = variables.stream().map(v -> piece(v).in(Piece.ATOM)).toList();
+    List<String> texts = variables.stream().map(v -> piece(v).in(Piece.PRODUCT)).toList();
     int outer =
         IntStream.range(0, texts.size())
             .boxed()

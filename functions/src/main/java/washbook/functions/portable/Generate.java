@@ -46,7 +46,8 @@ public final class Generate {
     int[] counts = new int[form.domain().dimensions()];
     Arrays.fill(counts, new int[] {0, 5001, 201, 41, 21}[counts.length]);
     return form.domain().even(counts).stream()
-        .mapToDouble(at -> Math.abs(core.value(at) - form.exact(at)))
+        .mapToDouble(
+            at -> Math.abs(core.value(at) - form.exact(at)) / form.size().applyAsDouble(at))
         .filter(error -> !Double.isNaN(error))
         .max()
         .orElse(Double.NaN);

@@ -72,7 +72,10 @@ public final class PortableFormulas {
             .toList();
     Map<String, Double> bounds = new LinkedHashMap<>();
     for (Form form : forms) {
-      bounds.merge(form.unit(), Fitted.all().errors().get(form.key()), Math::max);
+      bounds.merge(
+          (form.unit() + " " + form.per()).strip(),
+          Fitted.all().errors().get(form.key()),
+          Math::max);
     }
     bounds.values().removeIf(error -> error < EXACT);
     return forms.isEmpty()
