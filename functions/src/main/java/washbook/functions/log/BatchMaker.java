@@ -18,19 +18,23 @@ final class BatchMaker {
   private final TableRows rows;
   private final String tableName;
   private final KeyLine stated;
+  private final TableMap said;
   final List<Doubt> doubts = new ArrayList<>();
 
   /**
    * @param table with columns and settings, without batches
    * @param tableName name of a batch that the rows do not name
    * @param stated key line with the original gravity, or null
+   * @param said what a map says
    */
-  BatchMaker(Grid grid, LogTable table, TableRows rows, String tableName, KeyLine stated) {
+  BatchMaker(
+      Grid grid, LogTable table, TableRows rows, String tableName, KeyLine stated, TableMap said) {
     this.grid = grid;
     this.table = table;
     this.rows = rows;
     this.tableName = tableName;
     this.stated = stated;
+    this.said = said;
   }
 
   List<Batch> make() {
@@ -89,6 +93,11 @@ final class BatchMaker {
   }
 
   private Batch batch(String name, int[] batchRows) {
+    Double byMap = said.originalGravities().getOrDefault(name, said.originalGravities().get(""));
+    if (byMap != null) {
+      return new Batch(
+          name, batchRows, byMap, "", "stated in the map", "", Batch.Origin.STATED, -1, List.of());
+    }
     Batch fromColumn = fromColumn(name, batchRows);
     if (fromColumn != null) {
       return fromColumn;

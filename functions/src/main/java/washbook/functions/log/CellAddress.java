@@ -13,6 +13,19 @@ public final class CellAddress {
     return letters.toString();
   }
 
+  /** The column of letters such as AA from 0; -1 when they are none. */
+  public static int column(String letters) {
+    int column = 0;
+    for (int i = 0; i < letters.length(); i++) {
+      char c = Character.toUpperCase(letters.charAt(i));
+      if (c < 'A' || c > 'Z' || i > 3) {
+        return -1;
+      }
+      column = column * 26 + (c - 'A' + 1);
+    }
+    return column - 1;
+  }
+
   /** Row and column counted from 0, as B7. */
   public static String of(int row, int column) {
     return letters(column) + (row + 1);

@@ -14,6 +14,7 @@ final class ColumnSettler {
   private final Grid grid;
   private final Header header;
   private final TableRows rows;
+  private final TableMap said;
   private final TreeMap<Integer, ColumnUse> uses = new TreeMap<>();
   final List<Doubt> doubts = new ArrayList<>();
   final List<String> remarks = new ArrayList<>();
@@ -24,16 +25,19 @@ final class ColumnSettler {
   /** Whether the header of the reading says that it is corrected already. */
   boolean correctedByHeader;
 
-  ColumnSettler(Grid grid, Header header, TableRows rows) {
+  ColumnSettler(Grid grid, Header header, TableRows rows, TableMap said) {
     this.grid = grid;
     this.header = header;
     this.rows = rows;
+    this.said = said;
   }
 
   List<ColumnUse> settle() {
     for (HeaderCell cell : header.cells()) {
       String why =
-          cell.role() == Role.OTHER ? "its header names nothing of a log" : "by its header";
+          said.columns().containsKey(cell.column())
+              ? "by the map"
+              : cell.role() == Role.OTHER ? "its header names nothing of a log" : "by its header";
       uses.put(cell.column(), use(cell, cell.role(), "", why));
     }
     settleReading();
@@ -51,8 +55,25 @@ final class ColumnSettler {
     return new ColumnUse(cell.column(), cell.text(), role, unit, why);
   }
 
+  /** The columns of a role; those that a map names shut out all others. */
   private List<HeaderCell> with(Role role) {
-    return header.cells().stream().filter(c -> uses.get(c.column()).role() == role).toList();
+    List<HeaderCell> cells =
+        header.cells().stream().filter(c -> uses.get(c.column()).role() == role).toList();
+    List<HeaderCell> named =
+        cells.stream().filter(c -> said.columns().containsKey(c.column())).toList();
+    if (named.isEmpty()) {
+      return cells;
+    }
+    cells.stream()
+        .filter(c -> !named.contains(c))
+        .forEach(c -> change(c, Role.OTHER, "", "the map names another column"));
+    return named;
+  }
+
+  /** The unit that a map gives for a column, "" when it gives none. */
+  private String saidUnit(HeaderCell cell) {
+    TableMap.ColumnMap column = said.columns().get(cell.column());
+    return column == null ? "" : column.unit();
   }
 
   private void change(HeaderCell cell, Role role, String unit, String why) {
@@ -172,6 +193,10 @@ final class ColumnSettler {
   }
 
   private void settleScale(HeaderCell cell) {
+    if (!saidUnit(cell).isEmpty()) {
+      change(cell, Role.GRAVITY, saidUnit(cell), "by the map");
+      return;
+    }
     Set<Concept> m = cell.meanings();
     ColumnFacts facts = facts(cell);
     String stated = m.contains(Concept.POTENTIAL) ? Concept.POTENTIAL.name() : Units.sugarScale(m);
@@ -300,7 +325,10 @@ final class ColumnSettler {
     return true;
   }
 
-  private static String statedTemperature(HeaderCell cell) {
+  private String statedTemperature(HeaderCell cell) {
+    if (!saidUnit(cell).isEmpty()) {
+      return saidUnit(cell);
+    }
     boolean c = cell.meanings().contains(Concept.C);
     boolean f = cell.meanings().contains(Concept.F);
     return c == f ? "" : c ? "C" : "F";
@@ -315,7 +343,7 @@ final class ColumnSettler {
     List<HeaderCell> cells = with(Role.REFRACTOMETER);
     for (int i = 0; i < cells.size(); i++) {
       HeaderCell cell = cells.get(i);
-      String stated = Units.sugarScale(cell.meanings());
+      String stated = saidUnit(cell).isEmpty() ? Units.sugarScale(cell.meanings()) : saidUnit(cell);
       boolean percent =
           stated.equals("BRIX")
               || stated.equals("PLATO")
@@ -345,7 +373,13 @@ final class ColumnSettler {
               ? List.of(Concept.KG, Concept.LB, Concept.G)
               : List.of(Concept.ML, Concept.GALUS, Concept.GALUK, Concept.L);
       String unit =
-          units.stream().filter(cell.meanings()::contains).map(Enum::name).findFirst().orElse("");
+          !saidUnit(cell).isEmpty()
+              ? saidUnit(cell)
+              : units.stream()
+                  .filter(cell.meanings()::contains)
+                  .map(Enum::name)
+                  .findFirst()
+                  .orElse("");
       change(cell, role, unit, unit.isEmpty() ? "its unit is not stated" : "by its header");
     }
   }

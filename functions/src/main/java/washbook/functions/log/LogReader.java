@@ -1,7 +1,10 @@
 package washbook.functions.log;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * Understands the log in a sheet: its tables, what their columns hold, their batches and what is
@@ -13,14 +16,24 @@ public final class LogReader {
 
   /** Understands a sheet; what the map says holds before anything that the sheet says. */
   public static Understanding understand(Grid grid, LogMap map) {
-    List<Header> headers = new HeaderFinder(grid).find();
+    List<Header> headers = withMap(grid, new HeaderFinder(grid).find(), map);
     List<LogTable> tables = new ArrayList<>();
     List<Doubt> doubts = new ArrayList<>();
     List<Integer> lastRows = new ArrayList<>();
     for (int i = 0; i < headers.size(); i++) {
       Header header = headers.get(i);
-      TableRows rows = new TableRows(grid, header, end(grid, headers, header));
+      TableMap said =
+          map.about(grid.name(), header.topRow(), header.bottomRow())
+              .orElse(TableMap.of("", -1, Map.of()));
+      int end = end(grid, headers, header);
+      if (said.headerRow() >= 0 && said.lastRow() >= 0) {
+        end = Math.min(end, said.lastRow() + 1);
+      }
+      TableRows rows = new TableRows(grid, header, end);
       lastRows.add(rows.lastRow());
+      if (said.ignored()) {
+        continue;
+      }
       if (rows.lastRow() < rows.firstRow()) {
         continue;
       }
@@ -31,9 +44,61 @@ public final class LogReader {
           above = Math.max(above, Math.max(other.bottomRow(), lastRows.get(j)) + 1);
         }
       }
-      tables.add(new TableMaker(grid, header, rows, headers, above, doubts).make());
+      tables.add(new TableMaker(grid, header, rows, headers, above, said, doubts).make());
     }
     return new Understanding(grid.name(), List.copyOf(tables), List.copyOf(doubts));
+  }
+
+  /** The headers found, with those in their place that the map names. */
+  private static List<Header> withMap(Grid grid, List<Header> found, LogMap map) {
+    List<Header> headers = new ArrayList<>(found);
+    for (TableMap table : map.placed(grid.name())) {
+      if (table.columns().isEmpty()) {
+        continue;
+      }
+      Header header = mapped(grid, headers, table);
+      headers.removeIf(
+          h ->
+              h.topRow() <= table.headerRow()
+                  && h.bottomRow() >= table.headerRow()
+                  && h.overlaps(header));
+      headers.add(header);
+    }
+    headers.sort(Comparator.comparing(Header::bottomRow).thenComparing(Header::firstColumn));
+    return headers;
+  }
+
+  private static Header mapped(Grid grid, List<Header> headers, TableMap table) {
+    TreeMap<Integer, Header.HeaderCell> cells = new TreeMap<>();
+    int top = table.headerRow();
+    int bottom = table.headerRow();
+    for (Header header : headers) {
+      boolean same =
+          header.topRow() <= table.headerRow()
+              && header.bottomRow() >= table.headerRow()
+              && table.columns().keySet().stream()
+                  .anyMatch(c -> c >= header.firstColumn() && c <= header.lastColumn());
+      if (same) {
+        header.cells().forEach(c -> cells.put(c.column(), c));
+        top = header.topRow();
+        bottom = header.bottomRow();
+      }
+    }
+    table
+        .columns()
+        .forEach(
+            (column, use) -> {
+              Header.HeaderCell before = cells.get(column);
+              String text = before == null ? grid.text(table.headerRow(), column) : before.text();
+              cells.put(
+                  column,
+                  new Header.HeaderCell(
+                      column,
+                      text,
+                      before == null ? Words.meanings(text) : before.meanings(),
+                      use.role()));
+            });
+    return new Header(top, bottom, List.copyOf(cells.values()));
   }
 
   /** One past the last row that can belong to a header: where the next header over it begins. */

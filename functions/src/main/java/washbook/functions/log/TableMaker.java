@@ -10,11 +10,13 @@ final class TableMaker {
   private final TableRows rows;
   private final List<Header> headers;
   private final int above;
+  private final TableMap said;
   private final List<Doubt> doubts;
 
   /**
    * @param headers all headers of the sheet
    * @param above first row that can hold this table's key lines
+   * @param said what a map says about this table
    * @param doubts where new doubts go
    */
   TableMaker(
@@ -23,23 +25,25 @@ final class TableMaker {
       TableRows rows,
       List<Header> headers,
       int above,
+      TableMap said,
       List<Doubt> doubts) {
     this.grid = grid;
     this.header = header;
     this.rows = rows;
     this.headers = headers;
     this.above = above;
+    this.said = said;
     this.doubts = doubts;
   }
 
   LogTable make() {
-    ColumnSettler columns = new ColumnSettler(grid, header, rows);
+    ColumnSettler columns = new ColumnSettler(grid, header, rows, said);
     List<ColumnUse> uses = columns.settle();
     doubts.addAll(columns.doubts);
     List<KeyLine> lines = keyLines();
     boolean refractometer = uses.stream().anyMatch(u -> u.role() == Role.REFRACTOMETER);
     SettingsReader reader = new SettingsReader();
-    Settings settings = reader.read(lines, columns.correctedByHeader, refractometer);
+    Settings settings = said.over(reader.read(lines, columns.correctedByHeader, refractometer));
     doubts.addAll(reader.doubts);
     List<String> remarks = new ArrayList<>(columns.remarks);
     remarks.add("instrument right at " + settings.calibrationWhy());
@@ -58,7 +62,8 @@ final class TableMaker {
     if (!columns.settled) {
       return bare;
     }
-    BatchMaker batches = new BatchMaker(grid, bare, rows, name(lines), originalGravity(lines));
+    BatchMaker batches =
+        new BatchMaker(grid, bare, rows, name(lines), originalGravity(lines), said);
     List<Batch> made = batches.make();
     doubts.addAll(batches.doubts);
     return new LogTable(
@@ -97,6 +102,9 @@ final class TableMaker {
   }
 
   private String name(List<KeyLine> lines) {
+    if (!said.batch().isEmpty()) {
+      return said.batch();
+    }
     for (int i = lines.size() - 1; i >= 0; i--) {
       KeyLine line = lines.get(i);
       if (HeaderJudge.role(line.meanings()) == Role.BATCH && line.hasValue()) {
