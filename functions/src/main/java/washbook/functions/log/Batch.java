@@ -14,6 +14,7 @@ import java.util.List;
  *     else ""
  * @param origin where the original gravity comes from
  * @param originRow the row whose reading is the original gravity, -1 when there is none
+ * @param originalBrix what a refractometer showed before the ferment, NaN when there is none
  * @param steps for a fed ferment the original gravity of everything put in so far; else empty
  */
 public record Batch(
@@ -25,6 +26,7 @@ public record Batch(
     String originalGravityUnit,
     Origin origin,
     int originRow,
+    double originalBrix,
     List<Step> steps) {
 
   /** Where an original gravity comes from. */
@@ -43,4 +45,19 @@ public record Batch(
    * @param why what is missing when it is not known, else ""
    */
   public record Step(int fromPosition, double originalGravity, String why) {}
+
+  /** The same batch with the steps of a fed ferment; the last one's gravity is the batch's. */
+  Batch fed(List<Step> steps, String why) {
+    return new Batch(
+        name,
+        rows,
+        steps.get(steps.size() - 1).originalGravity(),
+        originalGravityCell,
+        originalGravityWhy + "; " + why,
+        originalGravityUnit,
+        origin,
+        originRow,
+        originalBrix,
+        steps);
+  }
 }

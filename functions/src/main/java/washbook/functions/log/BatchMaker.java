@@ -9,6 +9,7 @@ import java.util.Map;
 import washbook.functions.Numbers;
 import washbook.functions.RefusedException;
 import washbook.functions.catalogue.Quantity;
+import washbook.functions.liquid.SucroseSolution;
 import washbook.functions.scale.Conversion;
 
 /** Parts a table's rows into batches and finds each batch's original gravity. */
@@ -39,12 +40,15 @@ final class BatchMaker {
 
   List<Batch> make() {
     RowOrder order = RowOrder.of(grid, table);
+    Additions additions = new Additions(grid, table);
     List<Batch> batches = new ArrayList<>();
     for (Map.Entry<String, Ints> entry : byName().entrySet()) {
       int[] batchRows = entry.getValue().toArray();
       order.sort(batchRows);
-      batches.add(batch(entry.getKey(), batchRows));
+      Batch batch = batch(entry.getKey(), batchRows);
+      batches.add(batch.origin() == Batch.Origin.UNKNOWN ? batch : additions.over(batch));
     }
+    doubts.addAll(additions.doubts);
     return batches;
   }
 
@@ -96,7 +100,16 @@ final class BatchMaker {
     Double byMap = said.originalGravities().getOrDefault(name, said.originalGravities().get(""));
     if (byMap != null) {
       return new Batch(
-          name, batchRows, byMap, "", "stated in the map", "", Batch.Origin.STATED, -1, List.of());
+          name,
+          batchRows,
+          byMap,
+          "",
+          "stated in the map",
+          "",
+          Batch.Origin.STATED,
+          -1,
+          originalBrix(byMap),
+          List.of());
     }
     Batch fromColumn = fromColumn(name, batchRows);
     if (fromColumn != null) {
@@ -222,6 +235,7 @@ final class BatchMaker {
           unit,
           Batch.Origin.STATED,
           -1,
+          originalBrix(gravity),
           List.of());
     } catch (RefusedException refused) {
       return unknown(name, batchRows, cell, refused.refusal().reason());
@@ -263,6 +277,7 @@ final class BatchMaker {
               "",
               Batch.Origin.FIRST_READING,
               row,
+              reading.byRefractometer() ? reading.presentBrix : originalBrix(reading, row, gravity),
               List.of());
         }
       }
@@ -270,9 +285,32 @@ final class BatchMaker {
     return unknown(name, batchRows, "", "it has no reading");
   }
 
+  /** What the refractometer would show in a wash of that original gravity. */
+  private double originalBrix(double originalGravity) {
+    return table.column(Role.REFRACTOMETER).isEmpty()
+        ? Double.NaN
+        : SucroseSolution.brix(originalGravity) * table.settings().refractometerFactor();
+  }
+
+  /** The refractometer's own reading beside the hydrometer's first one, else what it would show. */
+  private double originalBrix(RowReading reading, int row, double originalGravity) {
+    return reading.hasRefractometer() && reading.readRefractometer(row) == RowReading.State.READ
+        ? reading.presentBrix
+        : originalBrix(originalGravity);
+  }
+
   private static Batch unknown(String name, int[] batchRows, String cell, String why) {
     return new Batch(
-        name, batchRows, Double.NaN, cell, why, "", Batch.Origin.UNKNOWN, -1, List.of());
+        name,
+        batchRows,
+        Double.NaN,
+        cell,
+        why,
+        "",
+        Batch.Origin.UNKNOWN,
+        -1,
+        Double.NaN,
+        List.of());
   }
 
   /** A growing list of row numbers. */

@@ -25,6 +25,12 @@ final class ColumnSettler {
   /** Whether the header of the reading says that it is corrected already. */
   boolean correctedByHeader;
 
+  /** A temperature in the header of the reading, °C, NaN for none. */
+  double temperatureByHeader = Double.NaN;
+
+  /** The instrument's calibration where the header of the reading states it, °C, else NaN. */
+  double calibrationByHeader = Double.NaN;
+
   ColumnSettler(Grid grid, Header header, TableRows rows, TableMap said) {
     this.grid = grid;
     this.header = header;
@@ -46,9 +52,14 @@ final class ColumnSettler {
     settleAmount(Role.SUGAR_ADDED);
     settleAmount(Role.WATER_ADDED);
     settleAmount(Role.VOLUME);
+    settleDays();
     settleOneOnly(Role.DATE);
     settleBatch();
     return List.copyOf(uses.values());
+  }
+
+  boolean has(Role role) {
+    return uses.values().stream().anyMatch(u -> u.role() == role);
   }
 
   private static ColumnUse use(HeaderCell cell, Role role, String unit, String why) {
@@ -114,6 +125,12 @@ final class ColumnSettler {
     }
     if (reading != null) {
       settleScale(reading);
+      double celsius = Statement.temperatureIn(reading.text());
+      if (reading.meanings().contains(Concept.CALIBRATION)) {
+        calibrationByHeader = celsius;
+      } else {
+        temperatureByHeader = celsius;
+      }
     }
   }
 
@@ -381,6 +398,22 @@ final class ColumnSettler {
                   .findFirst()
                   .orElse("");
       change(cell, role, unit, unit.isEmpty() ? "its unit is not stated" : "by its header");
+    }
+  }
+
+  /** A column of days that holds dates is one of dates. */
+  private void settleDays() {
+    for (HeaderCell cell : with(Role.DAY)) {
+      for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
+        Grid.Kind kind = grid.kind(row, cell.column());
+        if (kind == Grid.Kind.DATE
+            || (kind == Grid.Kind.TEXT
+                && !Double.isNaN(
+                    DateText.serial(grid.text(row, cell.column()), DateText.Order.DAY_FIRST)))) {
+          change(cell, Role.DATE, "", "its values are dates");
+          break;
+        }
+      }
     }
   }
 

@@ -43,6 +43,8 @@ enum Concept {
   OFFSET,
   RATE,
   OTHERTHING,
+  PERIOD,
+  FOREIGN,
   SG,
   POINTS,
   BRIX,

@@ -91,7 +91,7 @@ final class HeaderFinder {
     if (ComputedHeader.read(trimmed) != null) {
       return new HeaderCell(column, trimmed, EnumSet.noneOf(Concept.class), Role.COMPUTED);
     }
-    if (trimmed.length() > LONGEST_HEADER || isValue(trimmed)) {
+    if (trimmed.length() > LONGEST_HEADER || isValue(trimmed) || isStatement(trimmed)) {
       return new HeaderCell(column, trimmed, EnumSet.noneOf(Concept.class), Role.OTHER);
     }
     Set<Concept> meanings = Words.meanings(trimmed);
@@ -102,6 +102,16 @@ final class HeaderFinder {
     char first = text.charAt(0);
     return Character.isDigit(first)
         || ((first == '-' || first == '~' || first == '+') && text.length() > 1);
+  }
+
+  /** A label with its value, or a name with a number behind it: no header. */
+  private static boolean isStatement(String text) {
+    int mark = Math.max(text.indexOf(':'), text.indexOf('='));
+    if (mark > 0 && mark + 1 < text.length() && Character.isLetter(text.charAt(0))) {
+      return true;
+    }
+    int space = text.lastIndexOf(' ');
+    return space > 0 && text.substring(space + 1).matches("#?\\d+");
   }
 
   private static Header directlyAbove(Header header, List<Header> found) {

@@ -42,7 +42,7 @@ final class HeaderJudge {
       return Role.NOTE;
     }
     if (m.contains(CALIBRATION)) {
-      return Role.CALIBRATION;
+      return hasScaleOrGravity(m) ? Role.GRAVITY : Role.CALIBRATION;
     }
     if (has(m, CORRECTION, FACTOR, OFFSET, RATE, TARGET, OTHERTHING, TOTAL)) {
       return Role.OTHER;
@@ -135,7 +135,6 @@ final class HeaderJudge {
   private static boolean isReading(Set<Concept> m) {
     return hasScaleOrGravity(m)
         || m.contains(HYDROMETER)
-        || (m.contains(GL) && !m.contains(SUGAR))
         || (m.contains(READING) && has(m, CORRECTED, ORIGINAL));
   }
 

@@ -55,7 +55,20 @@ record KeyLine(
     if (!text.isEmpty() && Words.meanings(text).contains(Concept.NEGATION)) {
       return false;
     }
-    return hasValue() || !label.strip().endsWith("?");
+    return hasValue() || !Double.isNaN(temperatureC) || !label.strip().endsWith("?");
+  }
+
+  /** Whether it tells the instrument's calibration, as {@code Hydrometer: 60 F} does too. */
+  boolean isCalibration() {
+    return has(Concept.CALIBRATION)
+        || (has(Concept.HYDROMETER)
+            && !has(Concept.TEMPERATURE)
+            && !has(Concept.READING)
+            && !has(Concept.CORRECTED)
+            && !has(Concept.ORIGINAL)
+            && (!Double.isNaN(temperatureC)
+                || units.contains(Concept.C)
+                || units.contains(Concept.F)));
   }
 
   /** Whether it gives one temperature for all readings. */

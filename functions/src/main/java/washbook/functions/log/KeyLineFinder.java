@@ -29,19 +29,57 @@ final class KeyLineFinder {
     for (int row = Math.max(firstRow, lastRow - MOST_ROWS); row <= lastRow; row++) {
       for (int column = firstColumn; column <= last; column++) {
         if (grid.kind(row, column) == Kind.TEXT) {
-          KeyLine line = read(row, column);
-          if (line != null) {
-            lines.add(line);
-          }
+          read(row, column, lines);
         }
       }
     }
     return lines;
   }
 
-  private KeyLine read(int row, int column) {
+  /** A cell says one thing, or several parted by brackets, semicolons or commas. */
+  private void read(int row, int column, List<KeyLine> lines) {
     String text = grid.text(row, column).strip();
-    if (text.isEmpty() || Words.meanings(text).isEmpty() && text.indexOf(':') < 0) {
+    double inWater = Statement.readingInWater(text);
+    if (!Double.isNaN(inWater)) {
+      lines.add(
+          new KeyLine(
+              EnumSet.of(Concept.OFFSET),
+              text,
+              row,
+              column,
+              text,
+              inWater,
+              Set.of(),
+              Double.NaN,
+              false));
+      return;
+    }
+    String[] parts = text.split("[()\\[\\];]|,\\s|\\.\\s", -1);
+    if (parts.length == 1) {
+      add(lines, read(text, row, column, true));
+      return;
+    }
+    boolean label = text.endsWith(":") || firstDigit(text) < 0;
+    if (label) {
+      add(lines, read(text, row, column, true));
+      return;
+    }
+    for (String part : parts) {
+      if (!part.isBlank()) {
+        add(lines, read(part.strip(), row, column, false));
+      }
+    }
+  }
+
+  private static void add(List<KeyLine> lines, KeyLine line) {
+    if (line != null) {
+      lines.add(line);
+    }
+  }
+
+  private KeyLine read(String text, int row, int column, boolean whole) {
+    Set<Concept> all = Words.meanings(text);
+    if (all.isEmpty() && text.indexOf(':') < 0) {
       return null;
     }
     int mark = separator(text);
@@ -50,8 +88,12 @@ final class KeyLineFinder {
     }
     int digit = firstDigit(text);
     if (mark < 0 && digit > 0) {
+      if (all.contains(Concept.CORRECTED)) {
+        return new KeyLine(
+            all, text, row, column, "", Double.NaN, Set.of(), Statement.temperatureIn(text), false);
+      }
       Set<Concept> meanings = Words.meanings(text.substring(0, digit));
-      if (meanings.contains(Concept.BATCH)) {
+      if (meanings.equals(EnumSet.of(Concept.BATCH))) {
         return named(text, row, column);
       }
       return inOneCell(text.substring(0, digit), text.substring(digit), row, column);
@@ -61,11 +103,11 @@ final class KeyLineFinder {
     if (meanings.isEmpty()) {
       return null;
     }
-    KeyLine beside = beside(meanings, label, row, column);
+    KeyLine beside = whole ? beside(meanings, label, row, column) : null;
     if (beside != null) {
       return beside;
     }
-    return meanings.contains(Concept.BATCH)
+    return meanings.equals(EnumSet.of(Concept.BATCH))
         ? named(text, row, column)
         : new KeyLine(meanings, text, row, column, "", Double.NaN, Set.of(), Double.NaN, false);
   }

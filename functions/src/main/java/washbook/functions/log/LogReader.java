@@ -16,7 +16,8 @@ public final class LogReader {
 
   /** Understands a sheet; what the map says holds before anything that the sheet says. */
   public static Understanding understand(Grid grid, LogMap map) {
-    List<Header> headers = withMap(grid, new HeaderFinder(grid).find(), map);
+    RepeatedHeaders repeated = new RepeatedHeaders(grid);
+    List<Header> headers = repeated.without(withMap(grid, new HeaderFinder(grid).find(), map));
     List<LogTable> tables = new ArrayList<>();
     List<Doubt> doubts = new ArrayList<>();
     List<Integer> lastRows = new ArrayList<>();
@@ -29,9 +30,15 @@ public final class LogReader {
       if (said.headerRow() >= 0 && said.lastRow() >= 0) {
         end = Math.min(end, said.lastRow() + 1);
       }
-      TableRows rows = new TableRows(grid, header, end);
+      TableRows rows = new TableRows(grid, header, end, repeated.of(header));
       lastRows.add(rows.lastRow());
       if (said.ignored()) {
+        continue;
+      }
+      if (said.headerRow() < 0 && isForeign(grid, header)) {
+        if (rows.lastRow() >= rows.firstRow()) {
+          doubts.add(foreign(header));
+        }
         continue;
       }
       if (rows.lastRow() < rows.firstRow()) {
@@ -47,6 +54,32 @@ public final class LogReader {
       tables.add(new TableMaker(grid, header, rows, headers, above, said, doubts).make());
     }
     return new Understanding(grid.name(), List.copyOf(tables), List.copyOf(doubts));
+  }
+
+  /** Whether its headers or the title above speak of other things than a ferment. */
+  private static boolean isForeign(Grid grid, Header header) {
+    if (header.cells().stream().anyMatch(c -> c.meanings().contains(Concept.FOREIGN))) {
+      return true;
+    }
+    for (int row = Math.max(0, header.topRow() - 3); row < header.topRow(); row++) {
+      for (int column = 0; column <= header.firstColumn(); column++) {
+        if (Words.meanings(grid.text(row, column)).contains(Concept.FOREIGN)) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private static Doubt foreign(Header header) {
+    String row = String.valueOf(header.bottomRow() + 1);
+    return new Doubt(
+        CellAddress.of(header.bottomRow(), header.firstColumn()),
+        "The table below row "
+            + row
+            + " speaks of other things than a ferment and is left alone. If it is a log, say so in"
+            + " a map: header row = "
+            + row);
   }
 
   /** The headers found, with those in their place that the map names. */

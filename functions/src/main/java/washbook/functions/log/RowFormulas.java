@@ -57,6 +57,9 @@ final class RowFormulas {
   }
 
   private String corrected(Batch batch, int row) {
+    if (reading.byRefractometer()) {
+      return byRefractometer(batch, row);
+    }
     String shown = reading.gravityFormula(row, source);
     String temperature = reading.temperatureFormula(row, source);
     if (shown == null || temperature == null) {
@@ -79,7 +82,26 @@ final class RowFormulas {
     if (offset) {
       arguments.add(Numbers.show(settings.offset()));
     }
-    return source.formula("CORRECTEDGRAVITY", arguments);
+    String formula = source.formula("CORRECTEDGRAVITY", arguments);
+    double gravity = first || formula == null ? Double.NaN : asWash(batch, row);
+    return gravity > Originals.gravity(batch, Originals.stepOfRow(batch, row))
+        ? "MIN(" + original(batch, row) + "," + formula + ")"
+        : formula;
+  }
+
+  private double asWash(Batch batch, int row) {
+    double original = Originals.gravity(batch, Originals.stepOfRow(batch, row));
+    return reading.asWash(washbook.functions.liquid.SucroseSolution.brix(original));
+  }
+
+  private String byRefractometer(Batch batch, int row) {
+    String present = reading.presentBrixFormula(row);
+    String original = row == batch.originRow() ? present : Numbers.show(batch.originalBrix());
+    List<String> arguments = new ArrayList<>(List.of(original, present));
+    if (table.settings().refractometerFactor() != 1) {
+      arguments.add(Numbers.show(table.settings().refractometerFactor()));
+    }
+    return source.formula("REFRACTOMETERGRAVITY", arguments);
   }
 
   /** The batch's original gravity: a cell where it can be one, else the number. */

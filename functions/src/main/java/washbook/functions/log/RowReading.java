@@ -2,10 +2,11 @@ package washbook.functions.log;
 
 import washbook.functions.Answer.Code;
 import washbook.functions.Numbers;
+import washbook.functions.RefusedException;
 import washbook.functions.catalogue.Quantity;
 import washbook.functions.liquid.FermentingWash;
-import washbook.functions.liquid.SucroseSolution;
 import washbook.functions.reading.Hydrometer;
+import washbook.functions.reading.Refractometer;
 import washbook.functions.scale.SugarScale;
 
 /**
@@ -34,9 +35,17 @@ final class RowReading {
   private final double highest;
   private final int temperatureColumn;
   private final boolean fahrenheit;
+  private final int refractometerColumn;
+  private final SugarScale refractometerScale;
+
+  /** What the refractometer showed before the ferment, °Bx; set for every batch. */
+  double originalBrix = Double.NaN;
 
   /** What the hydrometer shows, as SG. */
   double gravity;
+
+  /** What the refractometer shows in °Bx when there is no hydrometer reading, else NaN. */
+  double presentBrix = Double.NaN;
 
   double temperatureC;
   CellRefusal refusal;
@@ -54,9 +63,74 @@ final class RowReading {
     ColumnUse temperature = table.column(Role.TEMPERATURE).orElse(null);
     temperatureColumn = temperature == null ? NONE : temperature.column();
     fahrenheit = temperature != null && temperature.unit().equals("F");
+    ColumnUse refractometer = table.column(Role.REFRACTOMETER).orElse(null);
+    refractometerColumn = refractometer == null ? NONE : refractometer.column();
+    refractometerScale =
+        refractometer == null ? SugarScale.BRIX : SugarScale.valueOf(refractometer.unit());
   }
 
+  /** Reads a row: its hydrometer reading, or where there is none its refractometer reading. */
   State read(int row) {
+    presentBrix = Double.NaN;
+    State state = readHydrometer(row);
+    return state == State.NOTHING && refractometerColumn != NONE ? readRefractometer(row) : state;
+  }
+
+  /** Reads a row's refractometer reading, whatever its hydrometer shows. */
+  State readRefractometer(int row) {
+    refusal = null;
+    double value = ColumnFacts.plainNumber(grid, row, refractometerColumn);
+    if (Double.isNaN(value)) {
+      if (grid.kind(row, refractometerColumn) != Grid.Kind.TEXT) {
+        return State.NOTHING;
+      }
+      CellText cell = CellText.read(grid.text(row, refractometerColumn));
+      if (cell.form == CellText.Form.NOTHING) {
+        return State.NOTHING;
+      }
+      if (cell.form != CellText.Form.VALUE
+          || Units.sugarScale(cell.unit) != SugarScale.BRIX
+          || !Double.isNaN(cell.temperature)) {
+        refusal =
+            new CellRefusal(
+                CellAddress.of(row, refractometerColumn),
+                Code.NOT_A_NUMBER,
+                "refractometer reading '"
+                    + grid.text(row, refractometerColumn)
+                    + "' is not a single number; it must be "
+                    + Quantity.REFRACTOMETER_BRIX.range()
+                    + ".");
+        return State.REFUSED;
+      }
+      value = cell.value;
+    }
+    if (value == 0) {
+      return State.NOTHING;
+    }
+    double brix =
+        refractometerScale == SugarScale.SG
+            ? SugarScale.BRIX.fromGravity(value >= 100 ? value / 1000 : value)
+            : SugarScale.BRIX.fromGravity(refractometerScale.toGravity(value));
+    presentBrix = refractometerScale == SugarScale.BRIX ? value : brix;
+    if (presentBrix >= Quantity.REFRACTOMETER_BRIX.min()
+        && presentBrix <= Quantity.REFRACTOMETER_BRIX.max()) {
+      return State.READ;
+    }
+    outside(
+        row,
+        refractometerColumn,
+        "refractometer reading",
+        value,
+        Quantity.REFRACTOMETER_BRIX.range(),
+        presentBrix < 1);
+    return State.REFUSED;
+  }
+
+  boolean hasRefractometer() {
+    return refractometerColumn != NONE;
+  }
+
+  private State readHydrometer(int row) {
     refusal = null;
     temperatureC = Double.NaN;
     if (gravityColumn == NONE) {
@@ -263,11 +337,19 @@ final class RowReading {
 
   /** Address of a row's reading. */
   String cell(int row) {
-    return CellAddress.of(row, gravityColumn);
+    return CellAddress.of(row, byRefractometer() ? refractometerColumn : gravityColumn);
+  }
+
+  /** Whether the reading just read is the refractometer's. */
+  boolean byRefractometer() {
+    return !Double.isNaN(presentBrix);
   }
 
   /** SG 20/20 of the reading just read, taken as a sugar solution. */
   double asSugarSolution() {
+    if (byRefractometer()) {
+      return byRefractometer(presentBrix);
+    }
     return Hydrometer.correctedGravity(
         gravity, temperatureC, settings.calibrationC(), settings.offset());
   }
@@ -276,6 +358,9 @@ final class RowReading {
    * SG 20/20 of the reading just read in a wash of that original extract; NaN outside the model.
    */
   double asWash(double originalExtract) {
+    if (byRefractometer()) {
+      return byRefractometer(originalBrix);
+    }
     double density =
         Hydrometer.liquidDensity(
             gravity - settings.offset(), temperatureC, settings.calibrationC());
@@ -286,10 +371,28 @@ final class RowReading {
         : Double.NaN;
   }
 
+  private double byRefractometer(double original) {
+    try {
+      return Refractometer.gravity(original, presentBrix, settings.refractometerFactor());
+    } catch (RefusedException refused) {
+      return presentBrix > original ? Double.POSITIVE_INFINITY : Double.NaN;
+    }
+  }
+
   /** Refuses the row just read because its gravity does not go with the original one. */
   CellRefusal contradiction(int row, double originalGravity) {
+    if (byRefractometer()) {
+      return new CellRefusal(
+          cell(row),
+          Code.CONTRADICTION,
+          "refractometer reading "
+              + Numbers.show(presentBrix)
+              + " does not go with the original reading "
+              + Numbers.round(originalBrix, 2)
+              + "; it must be below it and above what the wash can ferment to.");
+    }
     double plain = asSugarSolution();
-    boolean above = plain >= originalGravity || SucroseSolution.brix(plain) < -50;
+    boolean above = plain >= originalGravity;
     return new CellRefusal(
         CellAddress.of(row, gravityColumn),
         Code.CONTRADICTION,
@@ -306,6 +409,9 @@ final class RowReading {
 
   /** The reading just read as an argument of a formula: its cell where it is a number. */
   String gravityFormula(int row, FormulaSource source) {
+    if (byRefractometer()) {
+      return null;
+    }
     if (grid.kind(row, gravityColumn) != Grid.Kind.NUMBER) {
       return Numbers.show(gravity);
     }
@@ -326,5 +432,13 @@ final class RowReading {
     }
     String cell = CellAddress.of(row, temperatureColumn);
     return fahrenheit ? source.formula("CONVERT", java.util.List.of(cell, "\"F\"", "\"C\"")) : cell;
+  }
+
+  /** The present refractometer reading as an argument of a formula. */
+  String presentBrixFormula(int row) {
+    return grid.kind(row, refractometerColumn) == Grid.Kind.NUMBER
+            && refractometerScale == SugarScale.BRIX
+        ? CellAddress.of(row, refractometerColumn)
+        : Numbers.show(presentBrix);
   }
 }

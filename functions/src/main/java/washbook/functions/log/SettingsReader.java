@@ -17,9 +17,14 @@ final class SettingsReader {
   private double factor = 1;
   private double volumeL = Double.NaN;
 
-  Settings read(List<KeyLine> lines, boolean correctedByHeader, boolean hasRefractometer) {
+  Settings read(List<KeyLine> lines, ColumnSettler columns) {
+    boolean hasRefractometer = columns.has(Role.REFRACTOMETER);
+    if (!Double.isNaN(columns.calibrationByHeader)) {
+      calibrationC = columns.calibrationByHeader;
+      calibrationWhy = "stated in the header of the readings";
+    }
     for (KeyLine line : lines) {
-      if (line.has(Concept.CALIBRATION)) {
+      if (line.isCalibration()) {
         readCalibration(line);
       } else if (line.has(Concept.FACTOR)) {
         if (hasRefractometer && line.value() > 0.5 && line.value() < 2) {
@@ -32,7 +37,7 @@ final class SettingsReader {
       }
     }
     for (KeyLine line : lines) {
-      if (line.has(Concept.CALIBRATION) && !line.has(Concept.CORRECTED)) {
+      if (line.isCalibration() && !line.has(Concept.CORRECTED)) {
         continue;
       }
       if (line.saysCorrected()) {
@@ -45,10 +50,14 @@ final class SettingsReader {
         readTemperature(line);
       }
     }
-    if (correctedByHeader && !corrected) {
+    double byHeader = columns.temperatureByHeader;
+    if (columns.correctedByHeader && !corrected) {
       corrected = true;
-      temperatureC = calibrationC;
-      temperatureWhy = "corrected already, by its header";
+      temperatureC = Double.isNaN(byHeader) ? calibrationC : byHeader;
+      temperatureWhy = "corrected already, by the header of the readings";
+    } else if (!corrected && !Double.isNaN(byHeader) && !columns.has(Role.TEMPERATURE)) {
+      temperatureC = byHeader;
+      temperatureWhy = "one temperature for all readings, in their header";
     }
     return new Settings(
         temperatureC,
@@ -80,10 +89,10 @@ final class SettingsReader {
   }
 
   private void readCalibration(KeyLine line) {
-    if (Double.isNaN(line.value())) {
+    double celsius = line.celsius();
+    if (Double.isNaN(line.value()) && Double.isNaN(celsius)) {
       return;
     }
-    double celsius = line.celsius();
     if (Double.isNaN(celsius)) {
       celsius = (line.value() - 32) / 1.8;
     }

@@ -18,6 +18,12 @@ import washbook.functions.liquid.SucroseSolution;
  * its number is kept, and its reason is worked out again when it is asked for.
  */
 final class TableFill {
+  /** Corrected as sugar and as wash, one reading differs by up to so much: the models' waters. */
+  static final double SAME = 1e-5;
+
+  /** A higher rise without sugar is another batch or a wrong reading, SG. */
+  private static final double LARGEST_RISE = 0.020;
+
   private final LogTable table;
   private final RowReading reading;
   private final Map<Computed, double[]> numbers = new EnumMap<>(Computed.class);
@@ -27,6 +33,7 @@ final class TableFill {
   private long[] refused = new long[16];
 
   private int refusedCount;
+  private double gravityNow;
 
   TableFill(Grid grid, LogTable table, Set<Computed> wanted) {
     this.table = table;
@@ -52,6 +59,8 @@ final class TableFill {
     double originalExtract = Double.NaN;
     int step = -1;
     int[] rows = batch.rows();
+    reading.originalBrix = batch.originalBrix();
+    double lowest = Double.POSITIVE_INFINITY;
     for (int position = 0; position < rows.length; position++) {
       int row = rows[position];
       int stepHere = Originals.step(batch, position, step);
@@ -60,6 +69,7 @@ final class TableFill {
         originalGravity = Originals.gravity(batch, step);
         originalExtract =
             Double.isNaN(originalGravity) ? Double.NaN : SucroseSolution.brix(originalGravity);
+        lowest = Double.POSITIVE_INFINITY;
       }
       RowReading.State state = reading.read(row);
       if (state == RowReading.State.NOTHING) {
@@ -67,8 +77,10 @@ final class TableFill {
       }
       read++;
       if (state == RowReading.State.REFUSED
-          || !compute(row, batch, originalGravity, originalExtract)) {
+          || !compute(row, batch, originalGravity, originalExtract, lowest)) {
         refuse(row, index);
+      } else {
+        lowest = Math.min(lowest, gravityNow);
       }
     }
     int refusedHere = refusedCount - refusedBefore;
@@ -77,11 +89,19 @@ final class TableFill {
   }
 
   /** Computes the row just read; false when its gravity does not go with the original one. */
-  private boolean compute(int row, Batch batch, double originalGravity, double originalExtract) {
+  private boolean compute(
+      int row, Batch batch, double originalGravity, double originalExtract, double lowest) {
     if (Double.isNaN(originalGravity)) {
       return false;
     }
     double gravity = corrected(row, batch, originalExtract);
+    if (gravity > originalGravity && gravity <= originalGravity + SAME) {
+      gravity = originalGravity;
+    }
+    if (gravity > lowest + LARGEST_RISE) {
+      return false;
+    }
+    gravityNow = gravity;
     if (!(gravity <= originalGravity && gravity >= Quantity.GRAVITY.min())) {
       return false;
     }
@@ -127,6 +147,7 @@ final class TableFill {
   private CellRefusal refusal(long key) {
     int row = (int) (key >>> 32);
     Batch batch = table.batches().get((int) key);
+    reading.originalBrix = batch.originalBrix();
     if (reading.read(row) == RowReading.State.REFUSED) {
       return reading.refusal;
     }
@@ -142,7 +163,19 @@ final class TableFill {
               + Originals.why(batch, step)
               + ".");
     }
-    return reading.contradiction(row, originalGravity);
+    double gravity = corrected(row, batch, SucroseSolution.brix(originalGravity));
+    return gravity <= originalGravity + SAME && gravity > Quantity.GRAVITY.min()
+        ? new CellRefusal(
+            reading.cell(row),
+            Code.CONTRADICTION,
+            String.format(
+                java.util.Locale.ROOT,
+                "gravity %.4f is more than %.3f above an earlier reading of batch %s and no sugar"
+                    + " was added: another batch, or one of them is wrong.",
+                gravity,
+                LARGEST_RISE,
+                batch.name()))
+        : reading.contradiction(row, originalGravity);
   }
 
   /** The refusals in the order of rows, made when asked for. */

@@ -5,6 +5,8 @@ import java.util.List;
 
 /** Makes one table of a sheet from its header and rows. */
 final class TableMaker {
+  private static final int LONGEST_TITLE = 40;
+
   private final Grid grid;
   private final Header header;
   private final TableRows rows;
@@ -41,9 +43,8 @@ final class TableMaker {
     List<ColumnUse> uses = columns.settle();
     doubts.addAll(columns.doubts);
     List<KeyLine> lines = keyLines();
-    boolean refractometer = uses.stream().anyMatch(u -> u.role() == Role.REFRACTOMETER);
     SettingsReader reader = new SettingsReader();
-    Settings settings = said.over(reader.read(lines, columns.correctedByHeader, refractometer));
+    Settings settings = said.over(reader.read(lines, columns));
     doubts.addAll(reader.doubts);
     List<String> remarks = new ArrayList<>(columns.remarks);
     remarks.add("instrument right at " + settings.calibrationWhy());
@@ -111,7 +112,29 @@ final class TableMaker {
         return line.text().isEmpty() ? washbook.functions.Numbers.show(line.value()) : line.text();
       }
     }
-    return grid.name();
+    String title = headers.size() > 1 ? title() : "";
+    return title.isEmpty() ? grid.name() : title;
+  }
+
+  /** The nearest line above that holds one text and nothing else, in the table's columns. */
+  private String title() {
+    for (int row = header.topRow() - 1; row >= above; row--) {
+      String only = "";
+      int filled = 0;
+      for (int column = header.firstColumn(); column <= header.lastColumn(); column++) {
+        if (grid.kind(row, column) != Grid.Kind.BLANK) {
+          filled++;
+          only = grid.text(row, column).strip();
+        }
+      }
+      if (filled == 1 && !only.isEmpty() && only.length() <= LONGEST_TITLE) {
+        return only;
+      }
+      if (filled > 1) {
+        return "";
+      }
+    }
+    return "";
   }
 
   private static KeyLine originalGravity(List<KeyLine> lines) {

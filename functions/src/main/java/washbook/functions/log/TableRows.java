@@ -23,8 +23,9 @@ final class TableRows {
 
   /**
    * @param end one past the last row that may belong to it
+   * @param repeated rows in between where the header comes again
    */
-  TableRows(Grid grid, Header header, int end) {
+  TableRows(Grid grid, Header header, int end, BitSet repeated) {
     this.grid = grid;
     this.header = header;
     this.firstRow = header.bottomRow() + 1;
@@ -36,6 +37,7 @@ final class TableRows {
             .toArray();
     labelColumn = cells.get(0).column();
     labelRole = cells.get(0).role();
+    skipped.or(repeated);
     findEnd(end);
   }
 
@@ -43,6 +45,10 @@ final class TableRows {
     lastRow = firstRow - 1;
     boolean gap = false;
     for (int row = firstRow; row < end; row++) {
+      if (skipped.get(row)) {
+        gap = false;
+        continue;
+      }
       if (isBlank(row)) {
         gap = true;
         continue;
