@@ -1,20 +1,35 @@
 package washbook.runner.cli;
 
+import washbook.runner.report.FileReport.Status;
+import washbook.runner.report.Totals;
+
 /** What the program's exit code says. */
-public final class ExitCode {
-  public static final int DONE = 0;
+final class ExitCode {
+  static final int DONE = 0;
 
   /** Done, but something was refused; it is listed. */
-  public static final int REFUSED = 1;
+  static final int REFUSED = 1;
 
   /** The command line makes no sense. */
-  public static final int USAGE = 2;
+  static final int USAGE = 2;
 
   /** A file could not be read or written. */
-  public static final int FILE = 3;
+  static final int FILE = 3;
 
   /** Nothing was recognised. */
-  public static final int NOTHING_RECOGNISED = 4;
+  static final int NOTHING_RECOGNISED = 4;
 
   private ExitCode() {}
+
+  /** The worst that happened to the files of a run. */
+  static int of(Totals totals) {
+    int unrecognised = totals.count(Status.NOTHING_RECOGNISED);
+    if (totals.count(Status.FAILED) > 0) {
+      return FILE;
+    }
+    if (unrecognised == totals.count()) {
+      return NOTHING_RECOGNISED;
+    }
+    return totals.refusals() > 0 || unrecognised > 0 ? REFUSED : DONE;
+  }
 }

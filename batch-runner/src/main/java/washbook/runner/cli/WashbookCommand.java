@@ -12,7 +12,14 @@ import picocli.CommandLine.IVersionProvider;
     mixinStandardHelpOptions = true,
     versionProvider = WashbookCommand.Version.class,
     description = "Correct fermentation and spirit maths for the spreadsheet log you already keep.",
-    subcommands = {CalcCommand.class, FunctionsCommand.class, CommandLine.HelpCommand.class},
+    subcommands = {
+      FillCommand.class,
+      WatchCommand.class,
+      ReportCommand.class,
+      CalcCommand.class,
+      FunctionsCommand.class,
+      CommandLine.HelpCommand.class
+    },
     footerHeading = "%nExit codes:%n",
     footer = {
       "  0  all done",

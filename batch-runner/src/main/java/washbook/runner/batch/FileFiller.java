@@ -1,0 +1,91 @@
+package washbook.runner.batch;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import washbook.functions.log.Filling;
+import washbook.functions.log.Grid;
+import washbook.functions.log.SheetPatch;
+import washbook.functions.log.Understanding;
+import washbook.runner.FileFormat;
+import washbook.runner.FileFormats;
+import washbook.runner.read.UnusableFileException;
+import washbook.runner.report.BatchSeries;
+import washbook.runner.report.FileReport;
+import washbook.runner.report.FileReport.Refusal;
+import washbook.runner.report.FileReport.Status;
+import washbook.runner.report.FileResult;
+
+/** Fills one file: reads, understands, computes, writes and reads back. */
+final class FileFiller {
+  private final FillJob job;
+
+  FileFiller(FillJob job) {
+    this.job = job;
+  }
+
+  /** Whatever happens to a file, the others go on. */
+  FileResult fill(WorkItem item) {
+    if (item.refused() != null) {
+      return FileResult.of(item.refused());
+    }
+    try {
+      return read(item);
+    } catch (IOException | RuntimeException | StackOverflowError | OutOfMemoryError failure) {
+      return failed(item, Refusal.UNREADABLE, failure);
+    }
+  }
+
+  private static FileResult failed(WorkItem item, String code, Throwable failure) {
+    return FileResult.of(FileReport.failed(item.shown(), code, Failure.reason(failure)));
+  }
+
+  private FileResult read(WorkItem item) throws IOException {
+    FileStamp before = FileStamp.of(item.file());
+    FileFormat format = FileFormats.of(item.file());
+    List<SheetPatch> patches = new ArrayList<>();
+    List<BatchSeries> series = new ArrayList<>();
+    ReportBuilder report = new ReportBuilder(item.shown());
+    for (Grid grid : format.reader().read(item.file())) {
+      Understanding understanding = job.filler().understand(grid);
+      Filling filling = job.filler().fill(grid, understanding);
+      report.add(understanding, filling);
+      if (!filling.patch().columns().isEmpty()) {
+        patches.add(filling.patch());
+      }
+      if (job.keepSeries()) {
+        series.addAll(SeriesReader.read(grid, understanding, filling));
+      }
+    }
+    FileReport done = report.build();
+    if (patches.isEmpty() || job.dryRun() || done.status() == Status.NOTHING_RECOGNISED) {
+      return new FileResult(done, null, false, series);
+    }
+    if (job.writesFormulas() && !format.holdsFormulas()) {
+      throw new UnusableFileException(
+          "A file of the kind " + format.name() + " takes values only; use --as values.");
+    }
+    try {
+      boolean changed = write(item, before, format, patches);
+      return new FileResult(done, item.target(), changed, series);
+    } catch (IOException | RuntimeException | OutOfMemoryError failure) {
+      return failed(item, Refusal.UNWRITABLE, failure);
+    }
+  }
+
+  private boolean write(
+      WorkItem item, FileStamp before, FileFormat format, List<SheetPatch> patches)
+      throws IOException {
+    Path folder = item.target().toAbsolutePath().getParent();
+    Files.createDirectories(folder);
+    return SafeReplace.put(
+        item.file(),
+        before,
+        item.target(),
+        job.destination().backup(),
+        unfinished -> format.writer().write(item.file(), patches, unfinished),
+        unfinished -> ReadBack.check(format, unfinished, patches));
+  }
+}

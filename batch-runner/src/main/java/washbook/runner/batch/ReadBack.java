@@ -1,0 +1,62 @@
+package washbook.runner.batch;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import washbook.functions.log.CellAddress;
+import washbook.functions.log.ColumnPatch;
+import washbook.functions.log.Grid;
+import washbook.functions.log.SheetPatch;
+import washbook.runner.FileFormat;
+import washbook.runner.read.UnusableFileException;
+
+/** Opens a written file again and looks whether it holds what was put into it. */
+final class ReadBack {
+  private ReadBack() {}
+
+  static void check(FileFormat format, Path written, List<SheetPatch> patches) throws IOException {
+    Map<String, Grid> sheets = new HashMap<>();
+    for (Grid grid : format.reader().read(written)) {
+      sheets.put(grid.name(), grid);
+    }
+    for (SheetPatch patch : patches) {
+      // A text file's sheet is named after the file, and the unfinished file is named otherwise.
+      Grid grid =
+          sheets.size() == 1 ? sheets.values().iterator().next() : sheets.get(patch.sheet());
+      if (grid == null) {
+        throw new UnusableFileException("Read back, the result has no sheet " + patch.sheet());
+      }
+      for (ColumnPatch column : patch.columns()) {
+        check(grid, column);
+      }
+    }
+  }
+
+  private static void check(Grid grid, ColumnPatch column) throws UnusableFileException {
+    for (int row = column.firstRow(); row <= column.lastRow(); row++) {
+      double number = column.cells().number(row);
+      String text = column.cells().text(row);
+      boolean holds =
+          !Double.isNaN(number)
+              ? isNumber(grid, row, column, number)
+              : text == null || !grid.text(row, column.column()).isEmpty();
+      if (!holds) {
+        throw new UnusableFileException(
+            "Read back, cell "
+                + CellAddress.of(row, column.column())
+                + " does not hold what was written; the file was left as it was.");
+      }
+    }
+  }
+
+  /** A text format holds the digits that are shown, perhaps with a decimal comma. */
+  private static boolean isNumber(Grid grid, int row, ColumnPatch column, double expected) {
+    double found = grid.number(row, column.column());
+    double shown = 0.501 * Math.pow(10, -column.decimals());
+    return Double.isNaN(found)
+        ? !grid.text(row, column.column()).isEmpty()
+        : Math.abs(found - expected) <= shown;
+  }
+}

@@ -1,0 +1,145 @@
+package washbook.runner.batch;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.nio.file.attribute.PosixFileAttributes;
+import java.nio.file.attribute.PosixFilePermission;
+import java.util.Collections;
+import java.util.Set;
+import washbook.runner.TempName;
+import washbook.runner.read.UnusableFileException;
+
+/**
+ * Puts a result into its place without ever showing a half-written file: written beside the target,
+ * forced to the disk, read back, then moved at one stroke. When anything fails the target is as it
+ * was and nothing is left beside it.
+ */
+final class SafeReplace {
+  /** Writes or checks a result at a path. */
+  @FunctionalInterface
+  interface Step {
+    void run(Path path) throws IOException;
+  }
+
+  private SafeReplace() {}
+
+  /**
+   * Replaces or makes {@code target}.
+   *
+   * @param source the file that the result is made from
+   * @param before its stamp when reading began
+   * @param backup whether an existing target is kept under another name
+   * @return whether the target is another than before
+   */
+  static boolean put(
+      Path source, FileStamp before, Path target, boolean backup, Step write, Step check)
+      throws IOException {
+    refuseWhereUnsafe(source, target);
+    Path unfinished = TempName.beside(target);
+    try {
+      write.run(unfinished);
+      force(unfinished, StandardOpenOption.WRITE);
+      check.run(unfinished);
+      keepPermissions(Files.exists(target) ? target : source, unfinished);
+      if (!FileStamp.of(source).equals(before)) {
+        throw new UnusableFileException(
+            "The file was changed by another program in the meantime; nothing was written.");
+      }
+      if (Files.exists(target) && Files.mismatch(unfinished, target) == -1) {
+        return false;
+      }
+      if (backup && Files.exists(target)) {
+        keep(target);
+      }
+      Files.move(unfinished, target, StandardCopyOption.ATOMIC_MOVE);
+      Failure.ignoring(() -> force(unfinished.getParent(), StandardOpenOption.READ));
+      return true;
+    } finally {
+      Files.deleteIfExists(unfinished);
+    }
+  }
+
+  private static void refuseWhereUnsafe(Path source, Path target) throws IOException {
+    if (Files.isSymbolicLink(target)) {
+      throw new UnusableFileException(
+          "'" + target + "' is a symbolic link; name the file itself to have it replaced.");
+    }
+    if (Files.exists(target, LinkOption.NOFOLLOW_LINKS) && !Files.isRegularFile(target)) {
+      throw new UnusableFileException("'" + target + "' is not a plain file.");
+    }
+    if (Files.exists(target) && isReadOnly(target)) {
+      throw new UnusableFileException("'" + target + "' is read-only.");
+    }
+    if (Files.exists(target) && OfficeLock.isHeld(target)) {
+      throw new UnusableFileException("'" + target + "' is open in an office program.");
+    }
+  }
+
+  /** Also without any write permission, which does not stop the superuser. */
+  private static boolean isReadOnly(Path file) throws IOException {
+    PosixFileAttributeView view = Files.getFileAttributeView(file, PosixFileAttributeView.class);
+    boolean nobodyWrites =
+        view != null
+            && Collections.disjoint(
+                view.readAttributes().permissions(),
+                Set.of(
+                    PosixFilePermission.OWNER_WRITE,
+                    PosixFilePermission.GROUP_WRITE,
+                    PosixFilePermission.OTHERS_WRITE));
+    return nobodyWrites || !Files.isWritable(file);
+  }
+
+  private static void force(Path path, StandardOpenOption way) throws IOException {
+    try (FileChannel channel = FileChannel.open(path, way)) {
+      channel.force(true);
+    }
+  }
+
+  private static void keepPermissions(Path from, Path to) throws IOException {
+    PosixFileAttributeView view = Files.getFileAttributeView(to, PosixFileAttributeView.class);
+    if (view == null) {
+      return;
+    }
+    PosixFileAttributes given = Files.readAttributes(from, PosixFileAttributes.class);
+    PosixFileAttributes ours = view.readAttributes();
+    if (!given.group().equals(ours.group())) {
+      Failure.ignoring(() -> view.setGroup(given.group()));
+    }
+    if (!given.owner().equals(ours.owner())) {
+      Failure.ignoring(() -> view.setOwner(given.owner()));
+    }
+    view.setPermissions(given.permissions());
+  }
+
+  /** Keeps the file as NAME.bak, NAME.bak2 and so on; an older one is never overwritten. */
+  private static void keep(Path target) throws IOException {
+    for (int i = 1; ; i++) {
+      Path kept =
+          target.resolveSibling(
+              target.getFileName() + Destination.BACKUP_MARK + (i == 1 ? "" : Integer.toString(i)));
+      try {
+        link(kept, target);
+        return;
+      } catch (FileAlreadyExistsException taken) {
+        // The next number.
+      }
+    }
+  }
+
+  private static void link(Path kept, Path target) throws IOException {
+    try {
+      Files.createLink(kept, target);
+    } catch (FileAlreadyExistsException taken) {
+      throw taken;
+    } catch (IOException | UnsupportedOperationException noLinksHere) {
+      Files.copy(target, kept, StandardCopyOption.COPY_ATTRIBUTES);
+    }
+  }
+}

@@ -1,0 +1,134 @@
+package washbook.runner.cli;
+
+import java.nio.file.Path;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+import washbook.functions.log.Computed;
+import washbook.functions.log.FillOptions;
+import washbook.functions.log.FormulaStyle;
+import washbook.functions.log.LogMap;
+import washbook.runner.batch.Destination;
+import washbook.runner.batch.LogSheetFiller;
+import washbook.runner.batch.SheetFiller;
+
+/** What fill and watch have in common: what is filled in and where the results go. */
+final class FillArguments {
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec spec;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description =
+          "Write results into this folder, keeping the folders inside a given one. Without it a"
+              + " copy NAME.filled.EXT is written beside each file.")
+  private Path out;
+
+  @Option(names = "--in-place", description = "Replace the files themselves.")
+  private boolean inPlace;
+
+  @Option(
+      names = "--backup",
+      description = "With --in-place: keep each replaced file as NAME.EXT.bak, .bak2 and so on.")
+  private boolean backup;
+
+  @Option(
+      names = "--as",
+      paramLabel = "FORM",
+      description =
+          "What the cells hold: values (default), pack (WASHBOOK functions) or portable (plain"
+              + " formulas that any spreadsheet program calculates).")
+  private FormulaStyle style = FormulaStyle.VALUES;
+
+  @Option(
+      names = "--columns",
+      split = ",",
+      paramLabel = "NAME",
+      description =
+          "The columns to fill, of gravity, abv, apparent, real (these four by default), extract,"
+              + " sugar, rate, state, plusminus; or all.")
+  private List<String> columns = List.of();
+
+  @Option(
+      names = "--map",
+      paramLabel = "FILE",
+      description = "A map that says what is where; 'washbook explain --write-map' makes one.")
+  private Path map;
+
+  private String mapText = "";
+
+  Destination destination() {
+    if (out != null && inPlace) {
+      throw usage("--out and --in-place exclude each other.");
+    }
+    if (backup && !inPlace) {
+      throw usage("--backup needs --in-place.");
+    }
+    return new Destination(out, inPlace, backup);
+  }
+
+  boolean writesFormulas() {
+    return style != FormulaStyle.VALUES;
+  }
+
+  SheetFiller filler() {
+    return new LogSheetFiller(readMap(), new FillOptions(computed(), style));
+  }
+
+  /** Everything that results depend on besides the files. Ask after {@link #filler}. */
+  List<String> settings() {
+    return List.of(
+        String.valueOf(out),
+        Boolean.toString(inPlace),
+        style.name(),
+        computed().toString(),
+        mapText);
+  }
+
+  private Set<Computed> computed() {
+    if (columns.isEmpty()) {
+      return FillOptions.usual().columns();
+    }
+    Set<Computed> wanted = EnumSet.noneOf(Computed.class);
+    for (String column : columns) {
+      wanted.addAll(byWord(column.strip().toLowerCase(Locale.ROOT)));
+    }
+    return wanted;
+  }
+
+  private Set<Computed> byWord(String word) {
+    Set<Computed> all = EnumSet.complementOf(EnumSet.of(Computed.NOTE));
+    if (word.equals("all")) {
+      return all;
+    }
+    Set<Computed> found =
+        all.stream().filter(c -> c.word().equals(word)).collect(Collectors.toSet());
+    if (found.isEmpty()) {
+      throw usage(
+          "There is no column '"
+              + word
+              + "'; there are "
+              + all.stream().map(Computed::word).collect(Collectors.joining(", "))
+              + ".");
+    }
+    return found;
+  }
+
+  private LogMap readMap() {
+    if (map == null) {
+      return LogMap.none();
+    }
+    throw usage("--map is not there yet.");
+  }
+
+  private ParameterException usage(String message) {
+    return new ParameterException(spec.commandLine(), message);
+  }
+}

@@ -1,0 +1,58 @@
+package washbook.runner.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+import washbook.runner.report.ReportMerge;
+import washbook.runner.report.Reports;
+
+/** {@code washbook report merge}: joins the reports of the parts of a job. */
+@Command(
+    name = "merge",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Joins the JSON reports of the parts of a job into one.",
+      "JSON reports hold no curves, so that a joined page has tables but no charts."
+    },
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  washbook fill archive --out computed --shard 1/2 --report part1.json",
+      "  washbook fill archive --out computed --shard 2/2 --report part2.json",
+      "  washbook report merge part1.json part2.json --out whole.json"
+    })
+final class ReportMergeCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+  @ParentCommand private ReportCommand parent;
+
+  @Option(
+      names = "--out",
+      required = true,
+      paramLabel = "FILE",
+      description = "The joined report; the ending .json, .csv or .html says of which kind.")
+  private Path out;
+
+  @Parameters(arity = "1..*", paramLabel = "REPORT", description = "JSON reports.")
+  private List<Path> reports = List.of();
+
+  @Override
+  public Integer call() throws IOException {
+    if (!Reports.canWrite(out)) {
+      throw new ParameterException(
+          spec.commandLine(), "--out " + out + " must end in .json, .csv or .html.");
+    }
+    String problem = ReportMerge.merge(reports, out);
+    if (!problem.isEmpty()) {
+      parent.parent().err().println(problem);
+      return ExitCode.FILE;
+    }
+    return ExitCode.DONE;
+  }
+}

@@ -1,0 +1,86 @@
+package washbook.runner.cli;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+import washbook.runner.batch.Shard;
+import washbook.runner.report.Reports;
+
+/** How a command goes over many files, and what it reports. */
+final class RunArguments {
+  /** Holds the shard when the option is not given, for schedulers that set variables. */
+  static final String SHARD_VARIABLE = "WASHBOOK_SHARD";
+
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec spec;
+
+  @Option(
+      names = "--threads",
+      paramLabel = "N",
+      description = "Work on so many files at the same time; by default one for each processor.")
+  private Integer threads;
+
+  @Option(
+      names = "--shard",
+      paramLabel = "I/N",
+      description =
+          "Do the I-th of N parts of the files, for spreading a job over machines; also taken from"
+              + " the environment variable "
+              + SHARD_VARIABLE
+              + ".")
+  private String shard;
+
+  @Option(
+      names = "--report",
+      paramLabel = "FILE",
+      description = "Write a report; the ending .json, .csv or .html says of which kind.")
+  private Path report;
+
+  int threads() {
+    if (threads == null) {
+      return Runtime.getRuntime().availableProcessors();
+    }
+    if (threads < 1 || threads > 1024) {
+      throw usage("--threads must be 1 to 1024.");
+    }
+    return threads;
+  }
+
+  Shard shard(Map<String, String> environment) {
+    String text = shard != null ? shard : environment.getOrDefault(SHARD_VARIABLE, "");
+    try {
+      return text.isBlank() ? Shard.WHOLE : Shard.parse(text);
+    } catch (IllegalArgumentException wrong) {
+      throw usage((shard != null ? "--shard: " : SHARD_VARIABLE + ": ") + wrong.getMessage());
+    }
+  }
+
+  /** The report's name, or null. */
+  Path report(List<Path> files) {
+    if (report == null) {
+      return null;
+    }
+    if (!Reports.canWrite(report)) {
+      throw usage("--report " + report + " must end in .json, .csv or .html.");
+    }
+    Path folder = report.toAbsolutePath().getParent();
+    if (!Files.isDirectory(folder)) {
+      throw usage("--report: there is no folder " + folder + ".");
+    }
+    for (Path file : files) {
+      if (file.toAbsolutePath().normalize().equals(report.toAbsolutePath().normalize())) {
+        throw usage("--report " + report + " is one of the files to read.");
+      }
+    }
+    return report;
+  }
+
+  private ParameterException usage(String message) {
+    return new ParameterException(spec.commandLine(), message);
+  }
+}

@@ -1,0 +1,135 @@
+package washbook.runner.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+import washbook.runner.batch.FillJob;
+import washbook.runner.batch.Journal;
+import washbook.runner.batch.JournalPlace;
+import washbook.runner.batch.Shard;
+import washbook.runner.batch.SheetFiller;
+import washbook.runner.batch.Stop;
+import washbook.runner.batch.Watcher;
+
+/** {@code washbook watch}: keeps a folder computed. */
+@Command(
+    name = "watch",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Watches a folder and fills each new or changed log once it has settled: size and time stand"
+          + " still and no office program has it open.",
+      "What is done is noted in a journal, so that it can be stopped and started at any time."
+          + " It ends cleanly on SIGTERM and Ctrl-C."
+    },
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  washbook watch logs --out computed",
+      "  washbook watch logs --in-place --backup --log json",
+      "  washbook watch logs --once",
+      "  washbook watch logs --in-place --print-unit > washbook.service"
+    })
+final class WatchCommand implements Callable<Integer> {
+  private static final Duration RETRY = Duration.ofMinutes(5);
+
+  @Spec private CommandSpec spec;
+  @ParentCommand private WashbookCommand parent;
+  @Mixin private FillArguments fill;
+
+  @Option(names = "--once", description = "End when every file that is there has been seen to.")
+  private boolean once;
+
+  @Option(
+      names = "--settle",
+      paramLabel = "SECONDS",
+      defaultValue = "5",
+      description = "How long a file must stand still (default: ${DEFAULT-VALUE}).")
+  private double settleSeconds;
+
+  @Option(
+      names = "--interval",
+      paramLabel = "SECONDS",
+      defaultValue = "2",
+      description = "How often the folder is looked through (default: ${DEFAULT-VALUE}).")
+  private double intervalSeconds;
+
+  @Option(
+      names = "--threads",
+      paramLabel = "N",
+      defaultValue = "1",
+      description = "Work on so many files at the same time (default: ${DEFAULT-VALUE}).")
+  private int threads;
+
+  @Option(
+      names = "--log",
+      paramLabel = "FORM",
+      defaultValue = "text",
+      description = "Lines for people (text) or for programs (json).")
+  private WatchLog.Form form;
+
+  @Option(
+      names = "--journal",
+      paramLabel = "FILE",
+      description = "The journal; by default in the user's or the service's folder for such notes.")
+  private Path journalFile;
+
+  @Option(
+      names = "--print-unit",
+      description = "Print a systemd unit that runs this command, and do nothing else.")
+  private boolean printUnit;
+
+  @Parameters(paramLabel = "DIR", description = "The folder.")
+  private Path folder;
+
+  @Override
+  public Integer call() throws IOException {
+    if (settleSeconds < 0 || intervalSeconds < 0.05 || threads < 1) {
+      throw usage("--settle must be 0 or more, --interval 0.05 or more, --threads 1 or more.");
+    }
+    if (printUnit) {
+      parent.out().print(SystemdUnit.of(folder, spec.commandLine().getParseResult()));
+      return ExitCode.DONE;
+    }
+    if (!Files.isDirectory(folder)) {
+      throw usage("'" + folder + "' is not a folder.");
+    }
+    SheetFiller filler = fill.filler();
+    FillJob job = new FillJob(filler, fill.destination(), fill.writesFormulas(), false, false);
+    List<String> settings = new ArrayList<>(fill.settings());
+    settings.add(folder.toAbsolutePath().normalize().toString());
+    String sign = JournalPlace.sign(settings);
+    Map<String, String> environment = System.getenv();
+    Path place = journalFile != null ? journalFile : JournalPlace.of("watch", sign, environment);
+    WatchLog log = new WatchLog(parent.out(), form);
+    Stop stop = Stop.onTermination();
+    try (Journal journal = Journal.open(place, sign, true)) {
+      log.event("started", folder.toString(), "Watching; journal " + place + ".");
+      Watcher.Pace pace = new Watcher.Pace(seconds(intervalSeconds), seconds(settleSeconds), RETRY);
+      new Watcher(folder, job, Shard.WHOLE, journal, pace, stop).run(threads, once, log);
+      log.event("stopped", folder.toString(), log.totals().sentence());
+    } finally {
+      stop.done();
+    }
+    return once && log.totals().count() > 0 ? ExitCode.of(log.totals()) : ExitCode.DONE;
+  }
+
+  private static Duration seconds(double seconds) {
+    return Duration.ofMillis(Math.round(seconds * 1000));
+  }
+
+  private ParameterException usage(String message) {
+    return new ParameterException(spec.commandLine(), message);
+  }
+}

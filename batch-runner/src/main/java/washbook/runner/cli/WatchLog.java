@@ -1,0 +1,93 @@
+package washbook.runner.cli;
+
+import com.google.gson.JsonObject;
+import java.io.PrintStream;
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
+import washbook.runner.batch.Watcher;
+import washbook.runner.report.FileReport;
+import washbook.runner.report.FileReport.Refusal;
+import washbook.runner.report.FileReport.Status;
+import washbook.runner.report.FileResult;
+import washbook.runner.report.Json;
+import washbook.runner.report.Totals;
+
+/** The service's log: one line an event. */
+final class WatchLog implements Watcher.Listener {
+  /** How lines are written. */
+  enum Form {
+    TEXT,
+    JSON
+  }
+
+  private static final int MOST_REASONS = 3;
+
+  private final PrintStream out;
+  private final Form form;
+  private final Totals totals = new Totals();
+
+  WatchLog(PrintStream out, Form form) {
+    this.out = out;
+    this.form = form;
+  }
+
+  Totals totals() {
+    return totals;
+  }
+
+  void event(String event, String path, String message) {
+    line(event, path, message, null);
+  }
+
+  @Override
+  public void notice(String path, String message) {
+    line("notice", path, message, null);
+  }
+
+  @Override
+  public void done(FileResult result) {
+    FileReport report = result.report();
+    totals.add(report);
+    StringBuilder message = new StringBuilder(report.status().word());
+    if (report.rows() > 0) {
+      message.append(", ").append(report.filled()).append(" of ").append(report.rows());
+      message.append(" rows");
+    }
+    if (result.written() != null) {
+      message.append(result.changed() ? "; wrote " : "; up to date: ").append(result.written());
+    }
+    for (int i = 0; i < Math.min(MOST_REASONS, report.refusals().size()); i++) {
+      Refusal refusal = report.refusals().get(i);
+      String cell = refusal.cell().isEmpty() ? "" : refusal.cell() + ": ";
+      message.append("; refused: ").append(cell).append(refusal.reason());
+    }
+    if (report.refusals().size() > MOST_REASONS) {
+      message.append("; ").append(report.refusals().size() - MOST_REASONS).append(" more refusals");
+    }
+    String event = report.status() == Status.FAILED ? "failed" : "done";
+    line(event, report.path(), message.toString(), result);
+  }
+
+  private void line(String event, String path, String message, FileResult result) {
+    ZonedDateTime now = ZonedDateTime.now().truncatedTo(ChronoUnit.SECONDS);
+    if (form == Form.TEXT) {
+      String time = now.format(DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm:ss"));
+      out.println(time + " " + path + ": " + message);
+      return;
+    }
+    JsonObject json = new JsonObject();
+    json.addProperty("time", now.format(DateTimeFormatter.ISO_OFFSET_DATE_TIME));
+    json.addProperty("event", event);
+    json.addProperty("path", path);
+    json.addProperty("message", message);
+    if (result != null) {
+      json.addProperty("status", result.report().status().word());
+      json.addProperty("rows", result.report().rows());
+      json.addProperty("filled", result.report().filled());
+      json.addProperty("refused", result.report().refusals().size());
+      json.addProperty("changed", result.changed());
+    }
+    out.println(Json.GSON.toJson(json));
+  }
+}

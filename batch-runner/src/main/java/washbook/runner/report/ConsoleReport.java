@@ -1,0 +1,123 @@
+package washbook.runner.report;
+
+import java.io.PrintStream;
+import java.util.List;
+import java.util.Locale;
+import washbook.functions.SafetyNote;
+import washbook.runner.report.FileReport.BatchReport;
+import washbook.runner.report.FileReport.Refusal;
+import washbook.runner.report.FileReport.Status;
+import washbook.runner.report.FileReport.TableReport;
+
+/** What a person at the terminal reads. */
+public final class ConsoleReport {
+  private static final int MOST_REFUSALS = 20;
+  private static final int WIDTH = 80;
+
+  private final PrintStream out;
+  private final boolean dryRun;
+  private final Totals totals = new Totals();
+  private int earlierFiles;
+
+  public ConsoleReport(PrintStream out, boolean dryRun) {
+    this.out = out;
+    this.dryRun = dryRun;
+  }
+
+  /**
+   * Prints one file's result.
+   *
+   * @param earlier whether an earlier run did it
+   */
+  public void add(FileResult result, boolean earlier) {
+    FileReport report = result.report();
+    totals.add(report);
+    earlierFiles += earlier ? 1 : 0;
+    out.println(report.path() + ": " + headline(result, earlier));
+    if (earlier) {
+      return;
+    }
+    for (TableReport table : report.tables()) {
+      for (BatchReport batch : table.batches()) {
+        out.println("  " + line(table, batch));
+      }
+    }
+    List<Refusal> refusals = report.refusals();
+    for (Refusal refusal : refusals.subList(0, Math.min(MOST_REFUSALS, refusals.size()))) {
+      String cell = refusal.cell().isEmpty() ? "" : refusal.cell() + ": ";
+      out.println("  refused: " + cell + refusal.reason());
+    }
+    if (refusals.size() > MOST_REFUSALS) {
+      out.println(
+          "  and " + (refusals.size() - MOST_REFUSALS) + " more refusals; --report lists them all");
+    }
+  }
+
+  public Totals totals() {
+    return totals;
+  }
+
+  /** Prints the totals and the caution. */
+  public void finish() {
+    if (totals.count() > 1) {
+      out.println();
+      out.println(totals.sentence());
+      if (earlierFiles > 0) {
+        out.println(earlierFiles + " of them were done by an earlier run and have not changed.");
+      }
+    }
+    if (totals.count(Status.FILLED) + totals.count(Status.PARTLY_FILLED) > 0) {
+      out.println();
+      out.print(wrapped(SafetyNote.text()));
+    }
+  }
+
+  private String headline(FileResult result, boolean earlier) {
+    FileReport report = result.report();
+    String rows =
+        report.rows() == 0 ? "" : ", " + report.filled() + " of " + report.rows() + " rows";
+    String status = report.status().word() + rows;
+    if (earlier) {
+      return status + " (done by an earlier run)";
+    }
+    if (result.written() == null) {
+      return dryRun && report.filled() > 0 ? status + " (dry run: nothing written)" : status;
+    }
+    return status
+        + (result.changed()
+            ? "; wrote " + result.written()
+            : "; " + result.written() + " is up to date");
+  }
+
+  private static String line(TableReport table, BatchReport batch) {
+    String gravity =
+        batch.originalGravity() == null
+            ? "unknown"
+            : String.format(Locale.ROOT, "%.4f", batch.originalGravity());
+    return String.format(
+        Locale.ROOT,
+        "%s, %s, batch %s: original gravity %s, %d rows, %d filled, %d refused",
+        table.sheet(),
+        table.range(),
+        batch.name(),
+        gravity,
+        batch.rows(),
+        batch.filled(),
+        batch.refused());
+  }
+
+  /** Breaks a paragraph into lines for a terminal. */
+  static String wrapped(String text) {
+    StringBuilder lines = new StringBuilder();
+    int width = 0;
+    for (String word : text.split(" ", -1)) {
+      if (width > 0 && width + 1 + word.length() > WIDTH) {
+        lines.append(System.lineSeparator());
+        width = 0;
+      }
+      lines.append(width == 0 ? "" : " ").append(word);
+      width += word.length() + (width == 0 ? 0 : 1);
+    }
+    return lines.append(System.lineSeparator()).toString();
+  }
+}

@@ -1,0 +1,32 @@
+package washbook.runner.report;
+
+import java.io.IOException;
+
+/** Comma-separated values by RFC 4180, safe to open in a spreadsheet. */
+final class Csv {
+  private Csv() {}
+
+  static void writeLine(Appendable out, String... values) throws IOException {
+    for (int i = 0; i < values.length; i++) {
+      out.append(i == 0 ? "" : ",").append(field(values[i]));
+    }
+    out.append("\r\n");
+  }
+
+  private static String field(String value) {
+    String text = isLikeFormula(value) ? "'" + value : value;
+    for (int i = 0; i < text.length(); i++) {
+      if (",\"\r\n".indexOf(text.charAt(i)) >= 0) {
+        return '"' + text.replace("\"", "\"\"") + '"';
+      }
+    }
+    return text;
+  }
+
+  /** A batch named "=..." must not become a formula when the report is opened. */
+  private static boolean isLikeFormula(String value) {
+    return !value.isEmpty()
+        && "=+-@\t\r".indexOf(value.charAt(0)) >= 0
+        && washbook.functions.Numbers.parse(value) == null;
+  }
+}

@@ -1,0 +1,89 @@
+package washbook.runner.report;
+
+import com.google.gson.annotations.SerializedName;
+import java.util.List;
+import java.util.function.ToIntFunction;
+
+/**
+ * What was done with one file. The names of the components are those of the JSON report.
+ *
+ * @param path as the user would write it, with / between folders
+ * @param status one of {@link Status}
+ */
+public record FileReport(
+    String path, Status status, List<TableReport> tables, List<Refusal> refusals) {
+
+  /** One table of readings. */
+  public record TableReport(String sheet, String range, List<BatchReport> batches) {}
+
+  /**
+   * One ferment in a table.
+   *
+   * @param originalGravity SG 20/20; null when it is not known
+   */
+  public record BatchReport(
+      String name, Double originalGravity, int rows, int filled, int refused) {}
+
+  /**
+   * Something that was not done.
+   *
+   * @param cell sheet and address, as {@code Log!B7}; "" when it is about the whole file
+   * @param code one of the functions' codes, or one of this class's
+   * @param reason a sentence
+   */
+  public record Refusal(String cell, String code, String reason) {
+    /** A question that the log does not answer; a map can. */
+    public static final String NOT_SETTLED = "NOT_SETTLED";
+
+    /** The file could not be read. */
+    public static final String UNREADABLE = "UNREADABLE";
+
+    /** The result could not be written. */
+    public static final String UNWRITABLE = "UNWRITABLE";
+  }
+
+  /** How it ended for a file. */
+  public enum Status {
+    /** Every row with a reading was filled. */
+    @SerializedName("filled")
+    FILLED("filled"),
+    /** Filled, but some rows were refused. */
+    @SerializedName("partly filled")
+    PARTLY_FILLED("partly filled"),
+    /** Recognised, but nothing could be filled. */
+    @SerializedName("refused")
+    REFUSED("refused"),
+    /** No log was found in it. */
+    @SerializedName("nothing recognised")
+    NOTHING_RECOGNISED("nothing recognised"),
+    /** It could not be read or written. */
+    @SerializedName("failed")
+    FAILED("failed");
+
+    private final String word;
+
+    Status(String word) {
+      this.word = word;
+    }
+
+    public String word() {
+      return word;
+    }
+  }
+
+  public static FileReport failed(String path, String code, String reason) {
+    return new FileReport(path, Status.FAILED, List.of(), List.of(new Refusal("", code, reason)));
+  }
+
+  public int rows() {
+    return sum(BatchReport::rows);
+  }
+
+  public int filled() {
+    return sum(BatchReport::filled);
+  }
+
+  private int sum(ToIntFunction<BatchReport> count) {
+    return tables.stream().flatMap(t -> t.batches().stream()).mapToInt(count).sum();
+  }
+}
