@@ -10,10 +10,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import washbook.runner.read.CsvReader;
+import washbook.runner.read.OdsReader;
 import washbook.runner.read.UnusableFileException;
 import washbook.runner.read.XlsReader;
 import washbook.runner.read.XlsxReader;
 import washbook.runner.write.CsvWriter;
+import washbook.runner.write.OdsWriter;
 import washbook.runner.write.XlsWriter;
 import washbook.runner.write.XlsxWriter;
 
@@ -27,6 +29,12 @@ public final class FileFormats {
               true,
               new XlsxReader(),
               new XlsxWriter()),
+          new FileFormat(
+              "OpenDocument spreadsheet (.ods)",
+              List.of("ods"),
+              true,
+              new OdsReader(),
+              new OdsWriter()),
           new FileFormat(
               "older workbook (.xls)", List.of("xls"), false, new XlsReader(), new XlsWriter()),
           new FileFormat(

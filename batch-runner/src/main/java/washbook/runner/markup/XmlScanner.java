@@ -378,6 +378,17 @@ public class XmlScanner {
     return false;
   }
 
+  /** Whether the present attribute has this name (with its prefix, if any). */
+  public final boolean attributeIs(byte[] name) {
+    return attributeNameEnd - attributeNameStart == name.length
+        && Arrays.equals(buffer, attributeNameStart, attributeNameEnd, name, 0, name.length);
+  }
+
+  /** First byte of the present attribute's name. */
+  public final int attributeStart() {
+    return attributeNameStart;
+  }
+
   /** The name of the present attribute when it is one letter, else 0. */
   public final char attributeLetter() {
     return attributeNameEnd - attributeNameStart == 1 ? (char) buffer[attributeNameStart] : 0;

@@ -43,6 +43,9 @@ public final class XlsReader implements SheetReader {
       for (int i = 0; i < workbook.getNumberOfSheets(); i++) {
         grids.add(grid(workbook.getSheetAt(i), workbook.getSheetName(i)));
       }
+      if (grids.isEmpty()) {
+        throw new UnusableFileException("The file is damaged: it has no sheets.");
+      }
       return grids;
     }
 

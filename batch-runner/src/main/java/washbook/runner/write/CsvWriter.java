@@ -7,14 +7,19 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeMap;
+import washbook.functions.log.CellAddress;
 import washbook.functions.log.ColumnPatch;
 import washbook.functions.log.SheetPatch;
 import washbook.runner.read.CsvDetector;
 import washbook.runner.read.CsvDialect;
 import washbook.runner.read.CsvScanner;
+import washbook.runner.read.UnusableFileException;
 
 /**
  * Puts columns into a text table. Numbers are written rounded, with the file's own decimal mark;
@@ -54,6 +59,7 @@ public final class CsvWriter implements SheetWriter {
     private final List<ColumnPatch> columns;
     private final OutputStream out;
     private final byte[] separator;
+    private final Set<ColumnPatch> ours = Collections.newSetFromMap(new IdentityHashMap<>());
 
     Rows(CsvDialect dialect, List<ColumnPatch> columns, OutputStream out) {
       this.dialect = dialect;
@@ -70,7 +76,9 @@ public final class CsvWriter implements SheetWriter {
       int copied = 0;
       for (int column : fields.headMap(had).keySet()) {
         Field field = fields.get(column);
-        if (!field.content.equals(scanner.text(column))) {
+        String old = scanner.text(column);
+        refuseOthers(row, field, old);
+        if (!field.content.equals(old)) {
           out.write(record, copied, scanner.fieldStart(column) - copied);
           out.write(encode(dialect.quoted(field.content, field.isNumber)));
           copied = scanner.fieldEnd(column);
@@ -80,6 +88,17 @@ public final class CsvWriter implements SheetWriter {
       out.write(record, copied, lineEnd - copied);
       writeFields(had, width, fields);
       out.write(record, lineEnd, scanner.recordEnd() - lineEnd);
+    }
+
+    /** The last safety net: what is not ours is never replaced. */
+    private void refuseOthers(int row, Field field, String old) throws UnusableFileException {
+      if (field.patch.headerRow() == row && field.content.equals(old)) {
+        ours.add(field.patch);
+      }
+      if (!old.isBlank() && !ours.contains(field.patch)) {
+        throw new UnusableFileException(
+            "Cell " + CellAddress.of(row, field.patch.column()) + " is not empty and not ours.");
+      }
     }
 
     /** Rows that the file does not have yet. */
@@ -128,7 +147,7 @@ public final class CsvWriter implements SheetWriter {
       TreeMap<Integer, Field> fields = new TreeMap<>();
       for (ColumnPatch patch : columns) {
         if (row == patch.headerRow()) {
-          fields.put(patch.column(), new Field(CsvDialect.harmless(patch.header()), false));
+          fields.put(patch.column(), new Field(patch, CsvDialect.harmless(patch.header()), false));
         } else if (row >= patch.firstRow() && row <= patch.lastRow()) {
           fields.put(patch.column(), cell(patch, row));
         }
@@ -139,10 +158,10 @@ public final class CsvWriter implements SheetWriter {
     private Field cell(ColumnPatch patch, int row) {
       double number = patch.cells().number(row);
       if (!Double.isNaN(number)) {
-        return new Field(dialect.numberField(number, patch.decimals()), true);
+        return new Field(patch, dialect.numberField(number, patch.decimals()), true);
       }
       String text = patch.cells().text(row);
-      return new Field(text == null ? "" : CsvDialect.harmless(text), false);
+      return new Field(patch, text == null ? "" : CsvDialect.harmless(text), false);
     }
 
     private byte[] encode(String text) {
@@ -150,5 +169,5 @@ public final class CsvWriter implements SheetWriter {
     }
   }
 
-  private record Field(String content, boolean isNumber) {}
+  private record Field(ColumnPatch patch, String content, boolean isNumber) {}
 }

@@ -80,12 +80,29 @@ public final class XlsWriter implements SheetWriter {
                   + CellAddress.of(last, column.column())
                   + ".");
         }
+        HSSFCell header = find(sheet, column.headerRow(), column.column());
+        boolean ours =
+            header != null
+                && header.getCellType() == CellType.STRING
+                && header.getStringCellValue().equals(column.header());
+        refuseOthers(header, ours);
         putHeader(sheet, column);
         for (int row = column.firstRow(); row <= column.lastRow(); row++) {
-          if (row != column.headerRow()) {
-            putCell(sheet, column, row);
-          }
+          refuseOthers(find(sheet, row, column.column()), ours);
+          putCell(sheet, column, row);
         }
+      }
+    }
+
+    /** The last safety net: what is not ours is never replaced. */
+    private static void refuseOthers(HSSFCell cell, boolean ours) throws UnusableFileException {
+      if (!ours && !isBlank(cell)) {
+        throw new UnusableFileException(
+            "Cell "
+                + CellAddress.of(cell.getRowIndex(), cell.getColumnIndex())
+                + " of sheet \""
+                + cell.getSheet().getSheetName()
+                + "\" is not empty and not ours.");
       }
     }
 

@@ -15,7 +15,7 @@ import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipFile;
 
 /** Compares zip archives entry by entry, read by a general library. */
-final class ZipParts {
+public final class ZipParts {
   private ZipParts() {}
 
   /**
@@ -24,7 +24,7 @@ final class ZipParts {
    *
    * @return the names of the entries whose compressed bytes differ
    */
-  static Set<String> changed(Path before, Path after) throws IOException {
+  public static Set<String> changed(Path before, Path after) throws IOException {
     Set<String> changed = new TreeSet<>();
     try (ZipFile old = ZipFile.builder().setPath(before).get();
         ZipFile now = ZipFile.builder().setPath(after).get()) {
@@ -57,7 +57,7 @@ final class ZipParts {
   }
 
   /** The content of an entry. */
-  static byte[] content(Path file, String name) throws IOException {
+  public static byte[] content(Path file, String name) throws IOException {
     try (ZipFile zip = ZipFile.builder().setPath(file).get();
         InputStream in = zip.getInputStream(zip.getEntry(name))) {
       return in.readAllBytes();

@@ -82,6 +82,16 @@ class CsvTest {
   }
 
   @Test
+  void whatIsNotOursIsNotReplaced() throws IOException {
+    ColumnPatch column = TestColumn.of(1, 0, "A", 1, 1, Map.of(1, 1.0));
+    for (String log : List.of("d,B\n1,\n", "d,\n1,9\n")) {
+      UnusableFileException refusal =
+          assertThrows(UnusableFileException.class, () -> patched(file(log), column));
+      assertTrue(refusal.getMessage().startsWith("Cell B"), refusal.getMessage());
+    }
+  }
+
+  @Test
   void rowsBehindTheEndAreAdded() throws IOException {
     ColumnPatch column = TestColumn.of(1, 0, "A", 3, 0, Map.of(3, 7.0));
     assertEquals("a,A\r\n\r\n\r\n,7\r\n", patched(file("a\r\n"), column));

@@ -1,4 +1,4 @@
-package washbook.runner.write;
+package washbook.runner.corpus;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -13,10 +13,10 @@ import org.apache.poi.ss.usermodel.Sheet;
 import washbook.functions.log.CellAddress;
 
 /** All that an .xls workbook holds, as far as POI can tell, in a form that can be compared. */
-final class XlsCells {
+public final class XlsCells {
   private XlsCells() {}
 
-  static Map<String, String> of(Path file) throws IOException {
+  public static Map<String, String> of(Path file) throws IOException {
     Map<String, String> all = new TreeMap<>();
     try (POIFSFileSystem files = new POIFSFileSystem(file.toFile(), true);
         HSSFWorkbook workbook = new HSSFWorkbook(files)) {
@@ -60,7 +60,7 @@ final class XlsCells {
   }
 
   /** The entries that two workbooks do not share. */
-  static Map<String, String> difference(Map<String, String> one, Map<String, String> other) {
+  public static Map<String, String> difference(Map<String, String> one, Map<String, String> other) {
     Map<String, String> difference = new TreeMap<>();
     one.forEach(
         (key, value) -> {

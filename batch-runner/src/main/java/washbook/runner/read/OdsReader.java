@@ -1,0 +1,197 @@
+package washbook.runner.read;
+
+import static washbook.runner.markup.XmlScanner.ascii;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import washbook.functions.log.Grid;
+import washbook.functions.log.Grid.Kind;
+import washbook.runner.markup.XmlScanner;
+import washbook.runner.markup.XmlScanner.Token;
+
+/** Reads the sheets of an OpenDocument spreadsheet; formulas by their stored results. */
+public final class OdsReader implements SheetReader {
+  public static final byte[] SPREADSHEET = ascii("spreadsheet");
+  public static final byte[] TABLE = ascii("table");
+  public static final byte[] ROW = ascii("table-row");
+  private static final byte[] BODY = ascii("body");
+  private static final byte[] NAME = ascii("table:name");
+  private static final byte[] ROWS_REPEATED = ascii("table:number-rows-repeated");
+
+  /** Elements in a table that only hold rows or columns together. */
+  private static final byte[][] HOLDERS = {
+    ascii("table-header-rows"), ascii("table-row-group"), ascii("table-rows"),
+    ascii("table-header-columns"), ascii("table-column-group"), ascii("table-columns")
+  };
+
+  @Override
+  public List<Grid> read(Path file) throws IOException {
+    try (OdsPackage workbook = OdsPackage.open(file);
+        InputStream in = workbook.archive().read(workbook.content())) {
+      XmlScanner scanner = new XmlScanner(in, workbook.content().name());
+      Texts texts = new Texts();
+      List<Grid> grids = new ArrayList<>();
+      boolean inSheets = false;
+      for (Token token = scanner.next(); token != Token.DONE; token = scanner.next()) {
+        boolean start = token == Token.START;
+        if (start && scanner.depth() == 1) {
+          OdsPackage.missingNamespaces(scanner);
+        } else if (start && scanner.depth() == 3) {
+          inSheets = scanner.is(SPREADSHEET);
+        } else if (inSheets && isTable(scanner, token)) {
+          CompactGrid grid = new CompactGrid(name(scanner), texts);
+          if (start) {
+            new Sheet(scanner, grid).read();
+          }
+          grids.add(grid);
+        } else if (start && scanner.depth() > 3 && inSheets) {
+          OdsCell.skip(scanner, token);
+        } else if (token == Token.END && scanner.depth() == 2) {
+          inSheets = false;
+        } else if (start && scanner.depth() == 2 && !scanner.is(BODY)) {
+          OdsCell.skip(scanner, token);
+        }
+      }
+      if (grids.isEmpty()) {
+        throw new UnusableFileException("The file is damaged: it has no sheets.");
+      }
+      return grids;
+    }
+  }
+
+  /** Whether the present token begins a sheet, given that the sheets' element is open. */
+  public static boolean isTable(XmlScanner scanner, Token token) {
+    boolean child =
+        token == Token.START && scanner.depth() == 4
+            || token == Token.EMPTY && scanner.depth() == 3;
+    return child && scanner.is(TABLE);
+  }
+
+  /** The name of the sheet whose tag is the present token. */
+  public static String name(XmlScanner scanner) throws UnusableFileException {
+    return scanner.attribute(NAME) ? scanner.value() : "";
+  }
+
+  /** Whether the present element only holds rows or columns together. */
+  public static boolean isHolder(XmlScanner scanner) {
+    for (byte[] holder : HOLDERS) {
+      if (scanner.is(holder)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** How many rows the row element of the present token stands for. */
+  public static int rowsRepeated(XmlScanner scanner) throws UnusableFileException {
+    return scanner.attribute(ROWS_REPEATED) ? OdsCell.count(scanner) : 1;
+  }
+
+  /** The rows of one sheet. */
+  private static final class Sheet {
+    private final XmlScanner scanner;
+    private final CompactGrid grid;
+    private final OdsCell cell = new OdsCell();
+    private final List<Filled> filled = new ArrayList<>();
+    private int row;
+
+    /** A filled cell of a row that stands for several. */
+    private record Filled(int column, Kind kind, double number, String text, boolean formula) {}
+
+    Sheet(XmlScanner scanner, CompactGrid grid) {
+      this.scanner = scanner;
+      this.grid = grid;
+    }
+
+    void read() throws IOException {
+      int outside = scanner.depth() - 1;
+      while (true) {
+        Token token = scanner.next();
+        if (token == Token.DONE) {
+          throw scanner.damaged("a sheet is not closed");
+        }
+        if (token == Token.END && scanner.depth() == outside) {
+          return;
+        }
+        if (token != Token.START && token != Token.EMPTY) {
+          continue;
+        }
+        if (scanner.is(ROW)) {
+          int repeated = rowsRepeated(scanner);
+          if (token == Token.START) {
+            readRow(repeated);
+          }
+          row = Math.min(row + repeated, Integer.MAX_VALUE / 2);
+        } else if (!isHolder(scanner)) {
+          OdsCell.skip(scanner, token);
+        }
+      }
+    }
+
+    private void readRow(int repeated) throws IOException {
+      int outside = scanner.depth() - 1;
+      int column = 0;
+      filled.clear();
+      while (true) {
+        Token token = scanner.next();
+        if (token == Token.DONE) {
+          throw scanner.damaged("a row is not closed");
+        }
+        if (token == Token.END && scanner.depth() == outside) {
+          break;
+        }
+        if (token != Token.START && token != Token.EMPTY) {
+          continue;
+        }
+        if (!scanner.is(OdsCell.CELL) && !scanner.is(OdsCell.COVERED)) {
+          OdsCell.skip(scanner, token);
+          continue;
+        }
+        cell.read(scanner, token, OdsCell::skip);
+        take(column, repeated > 1);
+        column = Math.min(column + cell.repeated(), Integer.MAX_VALUE / 2);
+      }
+      for (int copy = 1; copy < repeated && !filled.isEmpty(); copy++) {
+        for (Filled one : filled) {
+          put(row + copy, one.column, one.kind, one.number, one.text, one.formula);
+        }
+      }
+    }
+
+    private void take(int column, boolean keep) throws IOException {
+      if (cell.columnsSpanned() > 1 || cell.rowsSpanned() > 1) {
+        grid.merge(
+            new Grid.Area(
+                row, column, row + cell.rowsSpanned() - 1, column + cell.columnsSpanned() - 1));
+      }
+      if (cell.kind() == Kind.BLANK) {
+        return;
+      }
+      String text = cell.kind() == Kind.TEXT ? cell.text() : "";
+      boolean formula = cell.formula() != null;
+      for (int i = 0; i < cell.repeated(); i++) {
+        put(row, column + i, cell.kind(), cell.number(), text, formula);
+        if (keep) {
+          filled.add(new Filled(column + i, cell.kind(), cell.number(), text, formula));
+        }
+      }
+    }
+
+    private void put(int row, int column, Kind kind, double number, String text, boolean formula)
+        throws IOException {
+      switch (kind) {
+        case NUMBER -> grid.putNumber(row, column, number, formula);
+        case DATE -> grid.putDate(row, column, number, formula);
+        case LOGICAL -> grid.putLogical(row, column, number != 0, formula);
+        case TEXT -> grid.putText(row, column, text, formula);
+        case ERROR -> grid.putError(row, column, formula);
+        case BLANK -> {
+          // nothing to keep
+        }
+      }
+    }
+  }
+}

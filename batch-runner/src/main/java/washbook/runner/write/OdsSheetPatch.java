@@ -1,0 +1,360 @@
+package washbook.runner.write;
+
+import static washbook.runner.markup.XmlScanner.ascii;
+
+import java.io.IOException;
+import java.util.BitSet;
+import java.util.List;
+import washbook.functions.log.CellAddress;
+import washbook.functions.log.ColumnPatch;
+import washbook.functions.log.Grid.Kind;
+import washbook.runner.markup.ByteBuilder;
+import washbook.runner.markup.XmlScanner.Token;
+import washbook.runner.markup.XmlSplicer;
+import washbook.runner.read.OdsCell;
+import washbook.runner.read.OdsReader;
+import washbook.runner.read.UnusableFileException;
+
+/** Puts patched columns into one OpenDocument sheet while its bytes pass by. */
+final class OdsSheetPatch {
+  static final int COLUMNS = 16_384;
+  private static final int ROWS = 1_048_576;
+  private static final byte[][] ROW_HOLDERS = {
+    ascii("table-header-rows"), ascii("table-row-group"), ascii("table-rows")
+  };
+
+  private final XmlSplicer splicer;
+  private final String sheetName;
+  private final XlsxRows rows;
+  private final OdsColumns columns = new OdsColumns();
+  private final BitSet patchedColumns = new BitSet();
+  private final BitSet headerRows = new BitSet();
+  private final OdsRow old = new OdsRow();
+  private final ByteBuilder single = new ByteBuilder();
+  private final ByteBuilder markup = new ByteBuilder();
+  private int row;
+  private boolean rowsBegun;
+  private boolean rowsEnded;
+
+  /** The header cell written last in the present row. */
+  private int lastColumn;
+
+  private String lastStyle;
+
+  OdsSheetPatch(XmlSplicer splicer, String sheetName, List<ColumnPatch> patches) {
+    this.splicer = splicer;
+    this.sheetName = sheetName;
+    this.rows = new XlsxRows(patches);
+    for (ColumnPatch patch : patches) {
+      patchedColumns.set(patch.column());
+      headerRows.set(patch.headerRow());
+    }
+  }
+
+  /** Patches the sheet whose tag is the present token. */
+  void apply(Token first) throws IOException {
+    if (rows.lastColumn() >= COLUMNS || rows.lastRow() >= ROWS) {
+      throw new UnusableFileException("Sheet \"" + sheetName + "\" is full.");
+    }
+    if (first == Token.EMPTY) {
+      markup.clear();
+      markup.raw(">");
+      columns.extend(rows.lastColumn(), markup);
+      appendMissingRows();
+      markup.raw("</table:table>");
+      int end = splicer.tokenEnd();
+      splicer.replace(end - 2, end, markup.bytes(), markup.length());
+      return;
+    }
+    int outside = splicer.depth() - 1;
+    while (true) {
+      Token token = splicer.next();
+      if (token == Token.DONE) {
+        throw splicer.damaged("a sheet is not closed");
+      }
+      if (token == Token.END && splicer.depth() == outside) {
+        beginRows();
+        endRows();
+        return;
+      }
+      if (token != Token.START && token != Token.EMPTY) {
+        continue;
+      }
+      int level = splicer.depth() - outside - (token == Token.START ? 2 : 1);
+      if (splicer.is(OdsReader.ROW)) {
+        beginRows();
+        patchRows(token);
+      } else if (isRowHolder()) {
+        beginRows();
+      } else if (splicer.is(OdsColumns.COLUMN)) {
+        columns.add(splicer);
+      } else if (!OdsReader.isHolder(splicer)) {
+        if (level == 0 && rowsBegun) {
+          endRows();
+        }
+        OdsCell.skip(splicer, token);
+      }
+    }
+  }
+
+  private boolean isRowHolder() {
+    for (byte[] holder : ROW_HOLDERS) {
+      if (splicer.is(holder)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Declares the columns that are missing before the first row. */
+  private void beginRows() throws IOException {
+    if (!rowsBegun) {
+      rowsBegun = true;
+      markup.clear();
+      columns.extend(rows.lastColumn(), markup);
+      splicer.insert(splicer.tokenStart(), markup.bytes(), markup.length());
+    }
+  }
+
+  /** Adds the rows that are missing behind the last one. */
+  private void endRows() throws IOException {
+    if (!rowsEnded) {
+      rowsEnded = true;
+      markup.clear();
+      appendMissingRows();
+      splicer.insert(splicer.tokenStart(), markup.bytes(), markup.length());
+    }
+  }
+
+  private void appendMissingRows() throws IOException {
+    old.clear();
+    for (int next = rows.next(row); next < ROWS; next = rows.next(next + 1)) {
+      rows.load(next);
+      if (rows.lastFilled() < 0) {
+        continue;
+      }
+      if (next > row) {
+        markup.raw("<table:table-row");
+        if (next > row + 1) {
+          markup.raw(" table:number-rows-repeated=\"").number(next - row).raw("\"");
+        }
+        markup.raw("><table:table-cell/></table:table-row>");
+      }
+      single.clear();
+      single.raw("<table:table-row>");
+      lastColumn = -2;
+      appendCells(next, 0);
+      markup.raw(single.bytes(), 0, single.length()).raw("</table:table-row>");
+      row = next + 1;
+    }
+  }
+
+  /** Patches the rows that the row element of the present token stands for. */
+  private void patchRows(Token token) throws IOException {
+    int first = row;
+    int repeated = OdsReader.rowsRepeated(splicer);
+    row = Math.min(first + repeated, Integer.MAX_VALUE / 2);
+    int next = rows.next(first);
+    if (next >= row) {
+      OdsCell.skip(splicer, token);
+      return;
+    }
+    splicer.holdFrom(splicer.tokenStart());
+    boolean header = headerRows.nextSetBit(first) >= 0 && headerRows.nextSetBit(first) < row;
+    old.read(splicer, token, patchedColumns::get, header);
+    int base = splicer.held();
+    splicer.release();
+    byte[] bytes = splicer.bytes();
+    markup.clear();
+    int same = 0;
+    boolean changed = false;
+    int at = first;
+    for (; next < row; next = rows.next(next + 1)) {
+      same += next - at;
+      at = next + 1;
+      rows.load(next);
+      if (patchRow(next, bytes, base)) {
+        changed = true;
+        copyOld(bytes, base, same);
+        same = 0;
+        markup.raw(single.bytes(), 0, single.length());
+      } else {
+        same++;
+      }
+    }
+    if (changed) {
+      copyOld(bytes, base, same + row - at);
+      splicer.replace(base, base + old.end, markup.bytes(), markup.length());
+    }
+  }
+
+  private void copyOld(byte[] bytes, int base, int repeated) {
+    if (repeated > 0) {
+      old.copy(markup, bytes, base, repeated);
+    }
+  }
+
+  /** Puts the loaded row together from the old one; false when nothing is new. */
+  private boolean patchRow(int number, byte[] bytes, int base) throws IOException {
+    single.clear();
+    old.copyTag(single, bytes, base);
+    lastColumn = -2;
+    boolean changed = false;
+    int copied = old.tagEnd;
+    int next = 0;
+    for (int i = 0; i < old.size(); i++) {
+      OdsRow.Cell cell = old.cell(i);
+      int end = cell.column + cell.repeated;
+      single.raw(bytes, base + copied, base + cell.start);
+      copied = cell.end;
+      int from = cell.column;
+      for (; next < rows.size() && rows.column(next).patch.column() < end; next++) {
+        XlsxRows.Column column = rows.column(next);
+        XlsxCells.Content content = rows.content(next);
+        if (isHeld(number, column, content, cell)) {
+          continue;
+        }
+        int place = column.patch.column();
+        if (place > from) {
+          OdsRow.copy(single, bytes, base, cell, place - from);
+        }
+        appendCell(number, column, content, cell, bytes, base);
+        from = place + 1;
+        changed = true;
+      }
+      if (from < end) {
+        OdsRow.copy(single, bytes, base, cell, end - from);
+      }
+    }
+    int length = single.length();
+    appendCells(number, next);
+    changed |= single.length() > length;
+    if (old.empty) {
+      single.raw("</table:table-row>");
+    } else {
+      single.raw(bytes, base + copied, base + old.end);
+    }
+    return changed;
+  }
+
+  /** Adds the filled cells behind the last one of the row. */
+  private void appendCells(int number, int first) throws IOException {
+    int at = old.columns;
+    for (int i = first; i < rows.size(); i++) {
+      int place = rows.column(i).patch.column();
+      if (rows.column(i).isHeader(number)) {
+        rows.column(i).isOurs = true;
+      }
+      if (rows.content(i).isBlank()) {
+        continue;
+      }
+      if (place > at) {
+        single.raw("<table:table-cell");
+        if (place > at + 1) {
+          single.raw(" table:number-columns-repeated=\"").number(place - at).raw("\"");
+        }
+        single.raw("/>");
+      }
+      appendCell(number, rows.column(i), rows.content(i), null, null, 0);
+      at = place + 1;
+    }
+  }
+
+  /** Whether the cell holds this already; refuses to replace what is not ours. */
+  private boolean isHeld(
+      int number, XlsxRows.Column column, XlsxCells.Content content, OdsRow.Cell cell)
+      throws UnusableFileException {
+    String address = CellAddress.of(number, column.patch.column());
+    if (column.isHeader(number)) {
+      column.isOurs = cell.formula == null && OdsCells.clean(content.text()).equals(cell.text);
+    }
+    if (!column.isOurs && !cell.isBlank()) {
+      throw new UnusableFileException(
+          "Cell " + address + " of sheet \"" + sheetName + "\" is not empty and not ours.");
+    }
+    boolean held = holds(content, cell);
+    if (!held && cell.matrix) {
+      throw new UnusableFileException(
+          "The formula in cell "
+              + address
+              + " of sheet \""
+              + sheetName
+              + "\" serves other cells too.");
+    }
+    return held;
+  }
+
+  private static boolean holds(XlsxCells.Content content, OdsRow.Cell cell) {
+    if (content.isBlank()) {
+      return cell.isBlank();
+    }
+    boolean sameFormula =
+        content.formula() == null
+            ? cell.formula == null
+            : OpenFormula.of(content.formula()).equals(cell.formula);
+    if (!sameFormula) {
+      return false;
+    }
+    if (!Double.isNaN(content.number())) {
+      return cell.kind == Kind.NUMBER && cell.number == content.number();
+    }
+    String text = content.text() == null ? "" : OdsCells.clean(content.text());
+    return cell.kind == Kind.TEXT && text.equals(cell.text);
+  }
+
+  private void appendCell(
+      int number,
+      XlsxRows.Column column,
+      XlsxCells.Content content,
+      OdsRow.Cell cell,
+      byte[] bytes,
+      int base) {
+    String style = style(number, column, content, cell);
+    boolean covered = cell != null && cell.covered;
+    String element = covered ? "table:covered-table-cell" : "table:table-cell";
+    single.raw("<").raw(element);
+    if (style != null) {
+      single.raw(" table:style-name=\"").text(style).raw("\"");
+    }
+    if (cell != null) {
+      for (OdsRow.Span kept : cell.keptAttributes) {
+        single.raw(bytes, base + kept.start(), base + kept.end());
+      }
+    }
+    OdsCells.attributes(single, content);
+    boolean children = cell != null && !cell.keptChildren.isEmpty();
+    if (content.isBlank() && !children) {
+      single.raw("/>");
+    } else {
+      single.raw(">");
+      if (children) {
+        for (OdsRow.Span kept : cell.keptChildren) {
+          single.raw(bytes, base + kept.start(), base + kept.end());
+        }
+      }
+      OdsCells.paragraphs(single, content, column.patch.decimals());
+      single.raw("</").raw(element).raw(">");
+    }
+    lastColumn = column.patch.column();
+    lastStyle = style;
+  }
+
+  /** What is there keeps its looks; a header looks like the one to its left. */
+  private String style(
+      int number, XlsxRows.Column column, XlsxCells.Content content, OdsRow.Cell cell) {
+    String own = cell == null ? null : cell.style;
+    if (cell != null && !cell.isBlank()) {
+      return own;
+    }
+    int place = column.patch.column();
+    if (column.isHeader(number)) {
+      String left = lastColumn == place - 1 ? lastStyle : old.styleOf(place - 1);
+      if (left == null && place > 0 && old.cellStyle == null) {
+        left = columns.cellStyleUnlike(place - 1, place);
+      }
+      return left == null ? own : left;
+    }
+    boolean shown = !Double.isNaN(content.number()) && column.patch.decimals() >= 0;
+    return shown ? OdsStyles.name(column.patch.decimals()) : own;
+  }
+}

@@ -1,0 +1,88 @@
+package washbook.runner.write;
+
+import static washbook.runner.markup.XmlScanner.ascii;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import washbook.functions.log.ColumnPatch;
+import washbook.functions.log.SheetPatch;
+import washbook.runner.archive.ArchiveCopy;
+import washbook.runner.markup.XmlScanner.Token;
+import washbook.runner.markup.XmlSplicer;
+import washbook.runner.read.OdsCell;
+import washbook.runner.read.OdsPackage;
+import washbook.runner.read.OdsReader;
+import washbook.runner.read.UnusableFileException;
+
+/**
+ * Patches OpenDocument spreadsheets: the rows that get cells, the columns and the number styles
+ * declared for them, all in content.xml, and nothing else. Repeated rows and cells are divided only
+ * where a new cell makes one differ.
+ */
+public final class OdsWriter implements SheetWriter {
+  private static final byte[] BODY = ascii("body");
+
+  @Override
+  public void write(Path source, List<SheetPatch> patches, Path target) throws IOException {
+    Map<String, List<ColumnPatch>> bySheet = new LinkedHashMap<>();
+    for (SheetPatch patch : patches) {
+      if (!patch.columns().isEmpty()) {
+        bySheet.computeIfAbsent(patch.sheet(), key -> new ArrayList<>()).addAll(patch.columns());
+      }
+    }
+    try (OdsPackage workbook = OdsPackage.open(source);
+        ArchiveCopy copy = new ArchiveCopy(source, workbook.archive())) {
+      if (!bySheet.isEmpty()) {
+        String name = workbook.content().name();
+        copy.change(workbook.content(), (old, to) -> patch(new XmlSplicer(old, name, to), bySheet));
+      }
+      copy.write(target);
+    }
+  }
+
+  private static void patch(XmlSplicer splicer, Map<String, List<ColumnPatch>> bySheet)
+      throws IOException {
+    OdsStyles styles = new OdsStyles(bySheet);
+    Map<String, List<ColumnPatch>> open = new LinkedHashMap<>(bySheet);
+    boolean stylesSeen = false;
+    boolean inSheets = false;
+    for (Token token = splicer.next(); token != Token.DONE; token = splicer.next()) {
+      boolean start = token == Token.START;
+      int level = splicer.depth() - (start ? 1 : 0);
+      if (!start && token != Token.EMPTY) {
+        inSheets &= token != Token.END || level > 2;
+      } else if (level == 0) {
+        String missing = OdsPackage.missingNamespaces(splicer);
+        int end = splicer.tokenEnd() - (start ? 1 : 2);
+        splicer.insert(end, ascii(missing), missing.length());
+      } else if (level == 1 && splicer.is(OdsStyles.AUTOMATIC)) {
+        stylesSeen = true;
+        styles.patch(splicer, !start);
+      } else if (level == 1 && splicer.is(BODY)) {
+        if (!stylesSeen) {
+          styles.insertAll(splicer);
+        }
+      } else if (level == 2) {
+        inSheets = start && splicer.is(OdsReader.SPREADSHEET);
+      } else if (inSheets && OdsReader.isTable(splicer, token)) {
+        List<ColumnPatch> columns = open.remove(OdsReader.name(splicer));
+        if (columns != null) {
+          new OdsSheetPatch(splicer, OdsReader.name(splicer), columns).apply(token);
+        } else {
+          OdsCell.skip(splicer, token);
+        }
+      } else if (level == 1 || level == 3) {
+        OdsCell.skip(splicer, token);
+      }
+    }
+    if (!open.isEmpty()) {
+      throw new UnusableFileException(
+          "The workbook has no sheet \"" + open.keySet().iterator().next() + "\".");
+    }
+    splicer.finish();
+  }
+}
