@@ -1,8 +1,11 @@
 package washbook.runner.read;
 
-import java.io.CharConversionException;
 import java.io.IOException;
-import java.io.InputStream;
+import java.io.StringReader;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
@@ -13,7 +16,7 @@ import washbook.runner.archive.Part;
 /** Reads the small parts of a package with the JDK's parser; document types are refused. */
 final class SmallXml {
   /** Larger ones are refused. */
-  private static final int LIMIT = 128 << 20;
+  private static final int LIMIT = 32 << 20;
 
   private static final XMLInputFactory FACTORY = XMLInputFactory.newInstance();
 
@@ -33,11 +36,9 @@ final class SmallXml {
   }
 
   static void read(Archive archive, Part part, Handler handler) throws IOException {
-    if (part.size() > LIMIT) {
-      throw new UnusableFileException(part.name() + " is larger than any honest part of its kind.");
-    }
-    try (InputStream in = archive.read(part)) {
-      XMLStreamReader reader = FACTORY.createXMLStreamReader(in);
+    try {
+      XMLStreamReader reader =
+          FACTORY.createXMLStreamReader(new StringReader(characters(archive, part)));
       while (reader.hasNext()) {
         switch (reader.next()) {
           case XMLStreamConstants.DTD ->
@@ -49,11 +50,24 @@ final class SmallXml {
         }
       }
     } catch (XMLStreamException e) {
-      if (e.getNestedException() instanceof IOException io
-          && !(io instanceof CharConversionException)) {
-        throw io;
-      }
       throw new UnusableFileException("The file is damaged: " + part.name() + " is no XML.", e);
+    }
+  }
+
+  /** The part's characters; the JDK's parser would report broken bytes on standard error. */
+  private static String characters(Archive archive, Part part) throws IOException {
+    byte[] bytes = archive.bytes(part, LIMIT);
+    boolean wide =
+        bytes.length >= 2
+            && ((bytes[0] == (byte) 0xFF && bytes[1] == (byte) 0xFE)
+                || (bytes[0] == (byte) 0xFE && bytes[1] == (byte) 0xFF));
+    Charset charset = wide ? StandardCharsets.UTF_16 : StandardCharsets.UTF_8;
+    try {
+      String text = charset.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+      return text.startsWith("\uFEFF") ? text.substring(1) : text;
+    } catch (CharacterCodingException e) {
+      throw new UnusableFileException(
+          "The file is damaged: " + part.name() + " has broken characters.", e);
     }
   }
 

@@ -7,9 +7,12 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import washbook.runner.archive.Archive;
 import washbook.runner.archive.ArchiveCopy;
@@ -38,13 +41,18 @@ final class XlsxStyles {
   /** More cell formats than this are refused by spreadsheet programs. */
   private static final int MOST_FORMATS = 64_000;
 
-  private static final Pattern GENERAL = Pattern.compile("\\snumFmtId\\s*=\\s*[\"']0[\"']");
+  private static final Pattern FORMAT_ID =
+      Pattern.compile("\\snumFmtId\\s*=\\s*[\"'](\\d{1,9})[\"']");
   private static final Pattern REPLACED =
       Pattern.compile("\\s(numFmtId|applyNumberFormat)\\s*=\\s*(\"[^\"]*\"|'[^']*')");
 
   private final Optional<Part> part;
   private final List<String> formats = new ArrayList<>();
   private final Map<String, Integer> numbers = new HashMap<>();
+
+  /** Numbers of the format that shows as many digits as there are; some programs add their own. */
+  private final Set<Integer> general = new HashSet<>(Set.of(0));
+
   private final Map<String, Integer> codes = new HashMap<>();
   private final Map<Long, Integer> known = new HashMap<>();
   private int oldFormats;
@@ -72,6 +80,9 @@ final class XlsxStyles {
         nextCode = Math.max(nextCode, number + 1);
         if (scanner.attribute(CODE)) {
           codes.putIfAbsent(scanner.value(), number);
+          if (scanner.value().equalsIgnoreCase("General")) {
+            general.add(number);
+          }
         }
       } else if (token == Token.START && scanner.is(CELL_FORMATS)) {
         oldPrefix = scanner.prefix();
@@ -130,7 +141,9 @@ final class XlsxStyles {
 
   private int derive(String format, int base, int decimals) {
     int tagEnd = format.indexOf('>');
-    if (formats.size() >= MOST_FORMATS || !GENERAL.matcher(format.substring(0, tagEnd)).find()) {
+    Matcher id = FORMAT_ID.matcher(format.substring(0, tagEnd));
+    boolean isGeneral = !id.find() || general.contains(Integer.valueOf(id.group(1)));
+    if (formats.size() >= MOST_FORMATS || !isGeneral) {
       return base;
     }
     boolean empty = format.charAt(tagEnd - 1) == '/';
