@@ -13,11 +13,13 @@ public final class LogFiller {
 
   /** Computes the wanted columns of every table that is understood without doubt. */
   public static Filling fill(Grid grid, Understanding understanding, FillOptions options) {
-    return fill(
-        grid,
-        understanding,
-        options,
-        options.style() == FormulaStyle.PACK ? FormulaSource.pack() : null);
+    FormulaSource source =
+        switch (options.style()) {
+          case VALUES -> null;
+          case PACK -> FormulaSource.pack();
+          case PORTABLE -> new PortableSource();
+        };
+    return fill(grid, understanding, options, source);
   }
 
   /**

@@ -17,6 +17,9 @@ sealed interface CallArgument {
   /** A cell or any other formula text, fit to stand as part of a product. */
   record Cell(String text) implements CallArgument {}
 
+  /** A cell times or over a number: the cell is what may be blank. */
+  record Scaled(Cell cell, char sign, double number) implements CallArgument {}
+
   /** Another call of ours. */
   record Call(Function function, List<CallArgument> arguments) implements CallArgument {}
 }

@@ -10,6 +10,7 @@ import washbook.functions.portable.CallArgument.Call;
 import washbook.functions.portable.CallArgument.Cell;
 import washbook.functions.portable.CallArgument.Literal;
 import washbook.functions.portable.CallArgument.Omitted;
+import washbook.functions.portable.CallArgument.Scaled;
 import washbook.functions.portable.CallArgument.Word;
 
 /** Tells what the arguments of a call in a formula are. */
@@ -74,6 +75,14 @@ final class CallArguments {
       return call(function.get(), trimmed);
     }
     refuseRange(trimmed);
+    int sign = Math.max(trimmed.lastIndexOf('/'), trimmed.lastIndexOf('*'));
+    if (sign > 0) {
+      Double factor = Numbers.parse(trimmed.substring(sign + 1));
+      String cell = trimmed.substring(0, sign).strip();
+      if (factor != null && (Lexemes.end(cell, 0) == cell.length() || isReference(cell))) {
+        return new Scaled(new Cell(cell), trimmed.charAt(sign), factor);
+      }
+    }
     return new Cell(
         whole || isOneCall(trimmed) || isReference(trimmed)
             ? rewritten(trimmed)

@@ -12,6 +12,7 @@ import washbook.functions.portable.CallArgument.Call;
 import washbook.functions.portable.CallArgument.Cell;
 import washbook.functions.portable.CallArgument.Literal;
 import washbook.functions.portable.CallArgument.Omitted;
+import washbook.functions.portable.CallArgument.Scaled;
 import washbook.functions.portable.CallArgument.Word;
 import washbook.functions.portable.CompiledCall.Condition;
 import washbook.functions.portable.Expression.Argument;
@@ -141,6 +142,14 @@ final class Compiler {
     }
     if (argument instanceof Call nested) {
       return core(nested);
+    }
+    if (argument instanceof Scaled scaled && !parameter.optional()) {
+      Expression cell = value(function, parameter, scaled.cell());
+      return Expressions.operation(scaled.sign(), cell, new Constant(scaled.number()));
+    }
+    if (argument instanceof Scaled scaled) {
+      String text = scaled.cell().text() + scaled.sign() + FormulaText.number(scaled.number());
+      return value(function, parameter, new Cell("(" + text + ")"));
     }
     if (argument instanceof Cell cell) {
       int index = cells.indexOf(cell.text());

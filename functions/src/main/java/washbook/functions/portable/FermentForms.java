@@ -10,6 +10,7 @@ import static washbook.functions.portable.Expressions.ifLess;
 import static washbook.functions.portable.Expressions.larger;
 import static washbook.functions.portable.Expressions.product;
 import static washbook.functions.portable.Expressions.quotient;
+import static washbook.functions.portable.Expressions.sum;
 
 import java.util.List;
 import washbook.functions.catalogue.Quantity;
@@ -25,6 +26,12 @@ final class FermentForms {
   private static final double HIGHEST_OG = Quantity.ORIGINAL_GRAVITY.max();
   private static final double LOWEST_G = Quantity.GRAVITY.min();
   private static final double HIGHEST_G = Quantity.GRAVITY.max();
+
+  /**
+   * A gravity may be so much above the original one, or below the lowest: two corrected readings of
+   * the same wash differ by as much as the error of their formulas.
+   */
+  private static final double EDGE = 0.0001;
 
   private static final Expression OG = argument(0);
   private static final Expression G = argument(1);
@@ -57,7 +64,7 @@ final class FermentForms {
 
   static final List<Form> ALL =
       List.of(
-          ofTwo("ABV", 0.006, product(FALL, fitted("ABV", OG_1, FALL))).fitCore("ABV", 8, 3),
+          notBelowZero("ABV", 0.006, product(FALL, fitted("ABV", OG_1, FALL))),
           share("APPARENTATTENUATION"),
           share("REALATTENUATION"),
           share("FERMENTATIONDEGREE"),
@@ -79,8 +86,14 @@ final class FermentForms {
 
   /** A share of the original extract: it stays exact where that extract is small. */
   private static Form share(String function) {
-    return ofTwo(function, 0.02, product(quotient(FALL, OG_1), fitted(function, OG_1, FALL)))
-        .fitCore(function, 8, 3);
+    return notBelowZero(
+        function, 0.02, product(quotient(FALL, OG_1), fitted(function, OG_1, FALL)));
+  }
+
+  /** A result that is 0 while nothing has fermented, also where the gravity is a hair too high. */
+  private static Form notBelowZero(String function, double wanted, Expression result) {
+    Form form = ofTwo(function, wanted, larger(constant(0), result));
+    return form.fit(new Fit(function, result, form::exact, FERMENT, wanted / 2, 8, 3));
   }
 
   /** The polynomial goes on below 0, where the result does not. */
@@ -103,7 +116,9 @@ final class FermentForms {
     return Form.of(function, FERMENT, wanted, core)
         .check(
             // 0 <= FALL <= WIDEST with FALL written once: it may hold another formula.
-            Check.ordered(absolute(difference(WIDEST, product(constant(2), FALL))), WIDEST))
+            Check.ordered(
+                absolute(difference(WIDEST, product(constant(2), FALL))),
+                sum(WIDEST, constant(2 * EDGE))))
         .impliedRange(1)
         .fit(LOWEST);
   }

@@ -47,6 +47,25 @@ public final class FormulaRewriter {
     return rewritten;
   }
 
+  /** The formula as a whole, when it is one call of ours that can be portable. */
+  public Optional<WholeCall> whole(String formula) {
+    String text = formula.strip();
+    Optional<Function> function =
+        text.isEmpty() ? Optional.empty() : CallArguments.functionAt(text, 0);
+    if (function.isEmpty()) {
+      return Optional.empty();
+    }
+    int open = CallArguments.opening(text, Lexemes.end(text, 0));
+    if (Lexemes.closing(text, open) != text.length()) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(new WholeCall(Compiler.compile(arguments.call(function.get(), text))));
+    } catch (NotPortableException e) {
+      return Optional.empty();
+    }
+  }
+
   /** Whether any call of ours stands in the formula. */
   public static boolean concerns(String formula) {
     for (int i = 0; i < formula.length(); i = Lexemes.end(formula, i)) {
