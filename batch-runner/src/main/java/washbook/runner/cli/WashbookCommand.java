@@ -18,6 +18,7 @@ import picocli.CommandLine.IVersionProvider;
       ReportCommand.class,
       CalcCommand.class,
       FunctionsCommand.class,
+      PortableCommand.class,
       CommandLine.HelpCommand.class
     },
     footerHeading = "%nExit codes:%n",

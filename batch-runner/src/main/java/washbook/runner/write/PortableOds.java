@@ -1,0 +1,156 @@
+package washbook.runner.write;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import washbook.functions.Answer;
+import washbook.functions.Numbers;
+import washbook.functions.portable.FormulaRewriter;
+import washbook.functions.portable.FormulaSyntax;
+import washbook.runner.archive.Archive;
+import washbook.runner.archive.ArchiveCopy;
+import washbook.runner.archive.Part;
+import washbook.runner.markup.XmlScanner;
+import washbook.runner.markup.XmlSplicer;
+import washbook.runner.read.UnusableFileException;
+import washbook.runner.write.FormulaCell.Place;
+
+/**
+ * Makes the pack formulas of an OpenDocument spreadsheet portable, as {@link PortableXlsx} does.
+ */
+public final class PortableOds {
+  private static final String PREFIX = "of:=";
+  private static final int MOST_REPEATED = 1000;
+
+  private PortableOds() {}
+
+  /**
+   * Writes a copy of {@code source} to {@code target}; the same file when there is nothing to do.
+   */
+  public static PortableResult write(Path source, Path target) throws IOException {
+    try (Archive archive = Archive.open(source);
+        ArchiveCopy copy = new ArchiveCopy(source, archive)) {
+      Part content = content(archive);
+      Map<Place, Object> values = new HashMap<>();
+      PortableFormulaSet formulas = find(archive, values);
+      if (formulas.result().formulas() > 0) {
+        PortableFormulaSet.Values stored = place -> stored(values, place);
+        copy.change(
+            content,
+            (old, to) -> {
+              XmlSplicer splicer = new XmlSplicer(old, content.name(), to);
+              new OdsFormulaCells(splicer).visitAll(cell -> replace(cell, formulas, stored));
+              splicer.finish();
+            });
+      }
+      copy.write(target);
+      return formulas.result();
+    }
+  }
+
+  /** What {@link #write} would do. */
+  public static PortableResult inspect(Path source) throws IOException {
+    try (Archive archive = Archive.open(source)) {
+      return find(archive, new HashMap<>()).result();
+    }
+  }
+
+  private static Part content(Archive archive) throws IOException {
+    return archive
+        .find("content.xml")
+        .orElseThrow(() -> new UnusableFileException("The file is no spreadsheet."));
+  }
+
+  private static PortableFormulaSet find(Archive archive, Map<Place, Object> values)
+      throws IOException {
+    PortableFormulaSet formulas = new PortableFormulaSet(FormulaSyntax.OPEN);
+    Part content = content(archive);
+    try (InputStream in = archive.read(content)) {
+      new OdsFormulaCells(new XmlScanner(in, content.name()))
+          .visitAll(cell -> collect(cell, formulas, values));
+    }
+    return formulas;
+  }
+
+  /** A mark for a value that is neither number, text nor blank. */
+  private static final Object OTHER = new Object();
+
+  private static Optional<Object> stored(Map<Place, Object> values, Place place) {
+    Object value = values.getOrDefault(place, "");
+    return value == OTHER ? Optional.empty() : Optional.of(value);
+  }
+
+  private static void collect(
+      OdsFormulaCells cell, PortableFormulaSet formulas, Map<Place, Object> values) {
+    String formula = cell.attribute("table:formula");
+    Place place = cell.place();
+    if (formula != null && FormulaRewriter.concerns(bare(formula))) {
+      if (cell.attribute("table:number-matrix-columns-spanned") != null) {
+        formulas.leave(place, "it is an array formula.");
+      } else if (!formula.startsWith(PREFIX)) {
+        formulas.leave(place, "its formula is written in an older way; save the file again.");
+      } else {
+        formulas.add(place, formula.substring(PREFIX.length()));
+      }
+    }
+    Object value = value(cell);
+    if (!value.equals("") && cell.rowsRepeated() <= MOST_REPEATED) {
+      for (int r = 0; r < cell.rowsRepeated(); r++) {
+        for (int c = 0; c < Math.min(cell.columnsRepeated(), MOST_REPEATED); c++) {
+          values.put(new Place(place.sheet(), place.row() + r, place.column() + c), value);
+        }
+      }
+    }
+  }
+
+  private static String bare(String formula) {
+    return formula.substring(formula.indexOf('=') + 1);
+  }
+
+  private static Object value(OdsFormulaCells cell) {
+    String type = cell.attribute("office:value-type");
+    if (type == null) {
+      return "";
+    }
+    if ("error".equals(cell.attribute("calcext:value-type"))) {
+      return OTHER;
+    }
+    String number = cell.attribute("office:value");
+    if (number != null) {
+      Double parsed = Numbers.parse(number);
+      return parsed == null ? OTHER : parsed;
+    }
+    if (!type.equals("string")) {
+      return OTHER;
+    }
+    String text = cell.attribute("office:string-value");
+    return text != null ? text : cell.content().replaceAll("<[^>]*>", "");
+  }
+
+  private static void replace(
+      OdsFormulaCells cell, PortableFormulaSet formulas, PortableFormulaSet.Values values)
+      throws IOException {
+    Optional<String> text = formulas.replacement(cell.place());
+    if (text.isEmpty() || cell.attribute("table:formula") == null) {
+      return;
+    }
+    String formula = PREFIX + text.get();
+    Optional<Answer> answer = formulas.answer(cell.place(), values);
+    if (answer.isEmpty()) {
+      cell.replaceFormula(formula);
+    } else if (answer.get() instanceof Answer.Number number) {
+      String shown = Numbers.show(number.value());
+      cell.replace(formula, "office:value-type=\"float\" office:value=\"" + shown + "\"", shown);
+    } else if (answer.get() instanceof Answer.Text) {
+      cell.replace(formula, "office:value-type=\"string\" office:string-value=\"\"", null);
+    } else {
+      cell.replace(
+          formula,
+          "office:value-type=\"string\" office:string-value=\"\" calcext:value-type=\"error\"",
+          "#N/A");
+    }
+  }
+}

@@ -1,0 +1,190 @@
+package washbook.runner.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
+import java.util.zip.ZipOutputStream;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.FormulaEvaluator;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.usermodel.Workbook;
+import org.apache.poi.ss.usermodel.WorkbookFactory;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCellFormula;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.STCellFormulaType;
+import washbook.functions.Answer;
+import washbook.functions.catalogue.Catalogue;
+
+/** Workbooks with formulas of the pack before and after. */
+class PortableCommandTest {
+  @TempDir Path folder;
+
+  private static double calc(String name, Object... arguments) {
+    return ((Answer.Number) Catalogue.get(name).call(arguments)).value();
+  }
+
+  private static void formula(Row row, int column, String text, double stored) {
+    Cell cell = row.createCell(column);
+    cell.setCellFormula(text);
+    cell.setCellValue(stored);
+  }
+
+  private Path workbook() throws IOException {
+    Path file = folder.resolve("Plum 3.xlsx");
+    try (XSSFWorkbook book = new XSSFWorkbook()) {
+      Sheet sheet = book.createSheet("My log");
+      double[][] readings = {{1.085, 24}, {1.062, 27}, {1.030, 25.5}, {0.998, 19}};
+      for (int r = 0; r < readings.length; r++) {
+        Row row = sheet.createRow(r);
+        row.createCell(0).setCellValue(readings[r][0]);
+        row.createCell(1).setCellValue(readings[r][1]);
+        formula(row, 2, "WASHBOOK.CORRECTEDGRAVITY(A" + (r + 1) + ",B" + (r + 1) + ")", 1);
+        formula(row, 4, "ROUND(washbook.abv($A$1,A" + (r + 1) + "),1)", 7.7);
+        shared((XSSFCell) row.createCell(3), r);
+      }
+      Row last = sheet.createRow(5);
+      formula(last, 0, "WASHBOOK.ABV(A1,A6+Z9)", 5);
+      formula(last, 1, "WASHBOOK.ABV(A1,Z9)", 5);
+      formula(last, 2, "WASHBOOK.ABV(A1,1.2*'My log'!A1)", 5);
+      formula(last, 3, "WASHBOOK.ABV(A4,A1)", 5);
+      formula(last, 4, "WASHBOOK.ABVBYPOTENTIAL(A1,A2)", 5);
+      formula(last, 5, "SUM(A1:A4)", 4.175);
+      Row other = book.createSheet("Other").createRow(0);
+      formula(other, 0, "WASHBOOK.ABV('My log'!$A$1,'My log'!A4)", 1);
+      try (OutputStream out = Files.newOutputStream(file)) {
+        book.write(out);
+      }
+    }
+    return file;
+  }
+
+  /** One text for D1:D4, as spreadsheet programs store a filled column. */
+  private static void shared(XSSFCell cell, int row) {
+    CTCellFormula formula = cell.getCTCell().addNewF();
+    formula.setT(STCellFormulaType.SHARED);
+    formula.setSi(0);
+    if (row == 0) {
+      formula.setRef("D1:D4");
+      formula.setStringValue("WASHBOOK.ABV($C$1,C1)");
+    }
+    cell.getCTCell().setV("3");
+  }
+
+  @Test
+  void turnsEveryCallThatCanBeTurned() throws IOException {
+    Path file = workbook();
+    byte[] before = Files.readAllBytes(file);
+    Cli run = Cli.run("portable", file.toString());
+    assertEquals(1, run.code(), run.out() + run.err());
+    assertTrue(
+        run.out().contains("  My log!E6 stays: ABVBYPOTENTIAL has no portable form."), run.out());
+    assertTrue(run.out().contains(": 17 formulas are portable now"), run.out());
+    assertEquals(-1, java.util.Arrays.mismatch(before, Files.readAllBytes(file)));
+    Path copy = folder.resolve("Plum 3.portable.xlsx");
+    try (Workbook book = WorkbookFactory.create(copy.toFile(), null, true)) {
+      Sheet sheet = book.getSheet("My log");
+      FormulaEvaluator evaluator = book.getCreationHelper().createFormulaEvaluator();
+      for (int r = 0; r < 4; r++) {
+        for (int c = 2; c < 4; c++) {
+          Cell cell = sheet.getRow(r).getCell(c);
+          assertFalse(cell.getCellFormula().contains("WASHBOOK"), cell.getCellFormula());
+          double stored = cell.getNumericCellValue();
+          assertEquals(stored, evaluator.evaluate(cell).getNumberValue(), 1e-9);
+        }
+        Cell nested = sheet.getRow(r).getCell(4);
+        assertTrue(nested.getCellFormula().startsWith("ROUND(IF("), nested.getCellFormula());
+        assertEquals(7.7, nested.getNumericCellValue());
+      }
+      double original = calc("CORRECTEDGRAVITY", 1.085, 24.0);
+      double gravity = calc("CORRECTEDGRAVITY", 0.998, 19.0);
+      assertEquals(
+          calc("ABV", original, gravity), sheet.getRow(3).getCell(3).getNumericCellValue(), 0.01);
+      Row last = sheet.getRow(5);
+      assertEquals("", last.getCell(1).getStringCellValue());
+      assertEquals(CellType.ERROR, last.getCell(3).getCachedFormulaResultType());
+      assertEquals("SUM(A1:A4)", last.getCell(5).getCellFormula());
+      Cell other = book.getSheet("Other").getRow(0).getCell(0);
+      assertEquals(other.getNumericCellValue(), evaluator.evaluate(other).getNumberValue(), 1e-9);
+    }
+  }
+
+  @Test
+  void aSecondRunFindsOnlyWhatStays() throws IOException {
+    Path file = workbook();
+    assertEquals(1, Cli.run("portable", "--in-place", "--backup", file.toString()).code());
+    assertTrue(Files.exists(folder.resolve("Plum 3.xlsx.bak")));
+    byte[] once = Files.readAllBytes(file);
+    Cli again = Cli.run("portable", "--in-place", file.toString());
+    assertEquals(1, again.code(), again.out());
+    assertEquals(-1, java.util.Arrays.mismatch(once, Files.readAllBytes(file)));
+  }
+
+  @Test
+  void turnsOpenDocumentFormulas() throws IOException {
+    Path file = folder.resolve("Apple 7.ods");
+    String cells =
+        """
+        <table:table table:name="Log"><table:table-row>
+        <table:table-cell office:value-type="float" office:value="1.085"/>\
+        <table:table-cell office:value-type="float" office:value="0.998"/>\
+        <table:table-cell table:style-name="a" \
+        table:formula="of:=washbook.abv([.$A$1];[.B1])" office:value-type="string" \
+        office:string-value="" calcext:value-type="error"><text:p>#NAME?</text:p></table:table-cell>\
+        <table:table-cell table:formula="of:=SUM(WASHBOOK.ABV([.A1];[.B1]);&quot;&amp;&quot;=1)" \
+        office:value-type="float" office:value="11.65"><text:p>11.65</text:p></table:table-cell>\
+        <table:table-cell table:formula="of:=WASHBOOK.ABV([.A1];[.Z9])"/>
+        </table:table-row></table:table>""";
+    try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(file))) {
+      zip.putNextEntry(new ZipEntry("content.xml"));
+      zip.write(
+          ("<office:document-content>" + cells + "</office:document-content>")
+              .getBytes(StandardCharsets.UTF_8));
+      zip.closeEntry();
+    }
+    Cli run = Cli.run("portable", file.toString());
+    assertEquals(0, run.code(), run.out() + run.err());
+    try (ZipFile zip = new ZipFile(folder.resolve("Apple 7.portable.ods").toFile())) {
+      String content =
+          new String(
+              zip.getInputStream(zip.getEntry("content.xml")).readAllBytes(),
+              StandardCharsets.UTF_8);
+      assertFalse(content.toUpperCase(java.util.Locale.ROOT).contains("WASHBOOK"), content);
+      assertFalse(content.contains("#NAME?"), content);
+      assertTrue(content.contains("table:formula=\"of:=IF(OR([.$A$1]=&quot;&quot;;"), content);
+      assertTrue(content.contains("of:=SUM(IF(OR([.A1]="), content);
+      assertTrue(content.contains("office:value=\"11.65\"><text:p>11.65"), content);
+      assertTrue(content.contains("office:value-type=\"float\" office:value=\"11.65"), content);
+      assertTrue(
+          content.contains("office:value-type=\"string\" office:string-value=\"\"/>"), content);
+    }
+  }
+
+  @Test
+  void saysWhenThereIsNothingToDoOrToRead() throws IOException {
+    Path plain = folder.resolve("plain.xlsx");
+    try (Workbook book = new XSSFWorkbook();
+        OutputStream out = Files.newOutputStream(plain)) {
+      book.createSheet("a").createRow(0).createCell(0).setCellValue(1);
+      book.write(out);
+    }
+    assertEquals(4, Cli.run("portable", plain.toString()).code());
+    assertFalse(Files.exists(folder.resolve("plain.portable.xlsx")));
+    assertEquals(3, Cli.run("portable", folder.resolve("none.xlsx").toString()).code());
+    Path text = Files.writeString(folder.resolve("a.csv"), "1,2\n");
+    assertEquals(3, Cli.run("portable", text.toString()).code());
+    assertEquals(2, Cli.run("portable").code());
+  }
+}
