@@ -19,8 +19,11 @@ public final class Numbers {
     if (size >= 1e15 || size < 1e-6) {
       return Double.toString(value);
     }
-    BigDecimal exact = new BigDecimal(Double.toString(value)).stripTrailingZeros();
-    return exact.toPlainString();
+    String text = Double.toString(value);
+    if (text.indexOf('E') >= 0) {
+      return new BigDecimal(text).stripTrailingZeros().toPlainString();
+    }
+    return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
   }
 
   /** The number with at most that many digits behind the point, for sentences. */

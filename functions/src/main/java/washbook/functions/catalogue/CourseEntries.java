@@ -147,7 +147,7 @@ final class CourseEntries {
           Function.named("FERMENTRATE", Group.FERMENT)
               .summary("Points of gravity per day that a wash is falling now.")
               .details(
-                  "The straight line through the readings of the last three days, or through the"
+                  "The straight line through the readings of the last two days, or through the"
                       + " last three readings if they are fewer; a point is 0.001 SG. Negative when"
                       + " the gravity rises. A rise of more than 5 points is taken for a feed, and"
                       + " only what came after counts. Refuses fewer than two readings.")
@@ -172,9 +172,9 @@ final class CourseEntries {
           Function.named("DAYSTOFINISH", Group.FERMENT)
               .summary("Days from the last reading until the expected final gravity.")
               .details(
-                  "An estimate: the fall is taken to go on in proportion to what is left, until 1"
-                      + " point is left. 0 when it is there. Refuses a wash that falls by less than"
-                      + " one point per day.")
+                  "An estimate: twice the days that the rate of now would take, because a ferment"
+                      + " slows towards its end. 0 within 1 point of it or under it. Refuses fewer"
+                      + " than two readings and a wash that falls by less than one point per day.")
               .takes(times(), gravities(), expectedFinal())
               .source(THRESHOLDS)
               .example("0,1,2,3,4", "1.085,1.080,1.066,1.052,1.040")

@@ -19,7 +19,8 @@ final class FermentEntries {
 
   private static final String MODEL_SOURCE =
       "Balling's balance 2.0665 / 0.9565 / 0.11; ICUMSA SPS-4 (1998); OIML R 22:1975; within 0.07 %"
-          + " vol of the duty factors of UK HMRC Excise Notice 226 for OG 1.030 to 1.110.";
+          + " vol of the duty factors of UK HMRC Excise Notice 226 for OG 1.030 to 1.110 fermented"
+          + " to 1.000 to 1.008.";
 
   static final List<Function> ALL =
       List.of(

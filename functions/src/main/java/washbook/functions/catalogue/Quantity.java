@@ -19,8 +19,8 @@ public enum Quantity {
   /** Strength of one part of a blend, which may be water. */
   PERCENT_VOL_OR_WATER("% vol", 0, 100, false),
   PERCENT_MASS("% mass", 0.01, 100, true),
-  /** What yeast can reach. */
-  FERMENTED_STRENGTH("% vol", 0.01, 25, true),
+  /** What a balance can give; yeast stops earlier. */
+  FERMENTED_STRENGTH("% vol", 0.01, 35, true),
   /** A wash, low wines or a spirit below the constant-boiling mixture. */
   CHARGE_STRENGTH("% vol", 0.5, 90, true),
   /** Strength of the vapour at which a run is stopped. */

@@ -73,7 +73,8 @@ final class ReadingEntries {
                       .orElse(0.0))
               .source(
                   "ICUMSA SPS-4 (1998); glass 25e-6 per K; agrees with the correction table of NBS"
-                      + " Circular C440 (1942) within 0.03 °Bx from 10 to 40 °C.")
+                      + " Circular C440 (1942, from memory) within 0.035 °Bx from 10 to 30 °C, 0.055"
+                      + " up to 45 °C and 0.105 down to 0 °C.")
               .example("20", "30")
               .portable()
               .gives(

@@ -1,6 +1,7 @@
 package washbook.functions.ferment;
 
 import washbook.functions.Answer.Code;
+import washbook.functions.Numbers;
 import washbook.functions.RefusedException;
 import washbook.functions.liquid.EthanolWater;
 import washbook.functions.liquid.FermentingWash;
@@ -31,9 +32,9 @@ public record Balance(
       throw new RefusedException(
           Code.CONTRADICTION,
           "gravity "
-              + gravity
+              + Numbers.show(gravity)
               + " is lower than a wash of original gravity "
-              + originalGravity
+              + Numbers.show(originalGravity)
               + " can ferment to.");
     }
     return new Balance(originalExtract, apparentExtract, trueExtract, gravity);
@@ -44,7 +45,11 @@ public record Balance(
     if (gravity > originalGravity) {
       throw new RefusedException(
           Code.CONTRADICTION,
-          "gravity " + gravity + " is above the original gravity " + originalGravity + ".");
+          "gravity "
+              + Numbers.show(gravity)
+              + " is above the original gravity "
+              + Numbers.show(originalGravity)
+              + ".");
     }
   }
 

@@ -2,6 +2,7 @@ package washbook.functions.ferment;
 
 import washbook.functions.Numbers;
 import washbook.functions.RefusedException;
+import washbook.functions.liquid.EthanolWater;
 import washbook.functions.liquid.FermentingWash;
 import washbook.functions.liquid.Solve;
 import washbook.functions.liquid.SucroseSolution;
@@ -11,44 +12,59 @@ public final class Forecast {
   private static final double HIGHEST_ORIGINAL = 1.190;
   private static final double LOWEST_ORIGINAL = 1.001;
 
+  /** An original gravity at a limit stays one. */
+  private static final double ROUNDING = 1e-10;
+
   private Forecast() {}
 
   /** SG 20/20 at which a wash of that original gravity holds {@code percentVolume}. */
   public static double gravityAt(double originalGravity, double percentVolume) {
-    double lowest = driest(originalGravity);
-    double most = Balance.of(originalGravity, lowest).percentVolume();
-    double gravity =
+    double extract = SucroseSolution.brix(originalGravity);
+    double most = alcohol(extract, FermentingWash.LOWEST_TRUE_EXTRACT);
+    double trueExtract =
         Solve.root(
-            g -> Balance.of(originalGravity, g).percentVolume() - percentVolume,
-            originalGravity + (lowest - originalGravity) * Math.min(1, percentVolume / most),
-            lowest,
-            originalGravity);
-    if (Double.isNaN(gravity)) {
+            re -> alcohol(extract, re) - percentVolume,
+            extract * (1 - percentVolume / most),
+            FermentingWash.LOWEST_TRUE_EXTRACT,
+            extract);
+    if (Double.isNaN(trueExtract)) {
       throw RefusedException.contradiction(
           "a wash of original gravity "
               + Numbers.show(originalGravity)
               + " cannot reach "
               + Numbers.show(percentVolume)
               + " % vol; at most "
-              + Numbers.round(most, 2)
+              + Numbers.round(alcohol(extract, 0), 2)
               + ".");
     }
-    return gravity;
+    return FermentingWash.gravity(extract, trueExtract);
   }
 
-  /** Original gravity that gives {@code percentVolume} when fermented down to {@code gravity}. */
+  private static double alcohol(double originalExtract, double trueExtract) {
+    return FermentingWash.alcoholByMass(originalExtract, trueExtract)
+        * FermentingWash.density20(FermentingWash.gravity(originalExtract, trueExtract))
+        / EthanolWater.ETHANOL_DENSITY_20;
+  }
+
+  /**
+   * Original gravity that gives {@code percentVolume} when fermented down to {@code gravity}:
+   * alcohol and gravity settle the true extract, and Balling's balance gives the original one,
+   * {@code OE = (2.0665 A + RE) / (1 + 0.010665 A)}.
+   */
   public static double originalFor(double percentVolume, double gravity) {
-    double low = Math.max(LOWEST_ORIGINAL, gravity);
-    double original =
-        Solve.root(
-            og -> alcohol(og, gravity) - percentVolume,
-            Math.min(HIGHEST_ORIGINAL, Math.max(low, gravity + percentVolume / 131)),
-            low,
-            HIGHEST_ORIGINAL);
-    if (Double.isNaN(original)) {
+    double alcohol =
+        percentVolume * EthanolWater.ETHANOL_DENSITY_20 / FermentingWash.density20(gravity);
+    double trueExtract = SucroseSolution.brix(gravity - EthanolWater.gravity(alcohol / 100) + 1);
+    double extract =
+        (FermentingWash.EXTRACT_PER_ETHANOL * alcohol + trueExtract)
+            / (1 + FermentingWash.EXTRACT_PER_ETHANOL_FALL * alcohol);
+    double original = SucroseSolution.gravity(extract);
+    if (!(trueExtract >= FermentingWash.LOWEST_TRUE_EXTRACT
+        && original >= LOWEST_ORIGINAL - ROUNDING
+        && original <= HIGHEST_ORIGINAL + ROUNDING)) {
       throw RefusedException.contradiction(
           "no original gravity from "
-              + Numbers.show(low)
+              + Numbers.show(LOWEST_ORIGINAL)
               + " to "
               + Numbers.show(HIGHEST_ORIGINAL)
               + " gives "
@@ -57,14 +73,7 @@ public final class Forecast {
               + Numbers.show(gravity)
               + ".");
     }
-    Balance.of(original, gravity);
-    return original;
-  }
-
-  private static double alcohol(double originalGravity, double gravity) {
-    double extract = SucroseSolution.brix(originalGravity);
-    double left = FermentingWash.trueExtract(extract, gravity);
-    return new Balance(extract, 0, left, gravity).percentVolume();
+    return Math.max(LOWEST_ORIGINAL, Math.min(HIGHEST_ORIGINAL, original));
   }
 
   /** SG 20/20 when the share {@code fermentable} of the extract has fermented. */
@@ -84,9 +93,5 @@ public final class Forecast {
             * fermentable
             / FermentingWash.EXTRACT_PER_ETHANOL;
     return originalExtract * (1 - fermentable) / (1 - gone);
-  }
-
-  private static double driest(double originalGravity) {
-    return finalGravity(originalGravity, 1);
   }
 }

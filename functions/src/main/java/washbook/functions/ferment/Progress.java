@@ -11,7 +11,13 @@ import washbook.functions.ferment.Readings.Line;
  */
 public final class Progress {
   /** Readings of the last days make the rate. */
-  static final double RATE_WINDOW_DAYS = 3;
+  static final double RATE_WINDOW_DAYS = 2;
+
+  /** Readings of the last days tell whether a wash stands still; longer, so that noise is small. */
+  static final double STILL_WINDOW_DAYS = 3;
+
+  /** Readings of the last day tell whether it falls slower than before. */
+  static final double SLOWING_WINDOW_DAYS = 1;
 
   /** At least so many readings make the rate, when there are. */
   static final int RATE_READINGS = 3;
@@ -44,6 +50,9 @@ public final class Progress {
 
   /** The expected end counts as reached so near it. */
   static final double FINISHED_WITHIN = 0.001;
+
+  /** The rest of a ferment takes so many times what the rate of now would take. */
+  static final double SLOWER_TO_THE_END = 2;
 
   private Progress() {}
 
@@ -79,57 +88,64 @@ public final class Progress {
   }
 
   private static State state(Readings readings, double expectedFinal) {
-    int last = readings.count() - 1;
-    Line now = readings.line(last, RATE_WINDOW_DAYS, RATE_READINGS);
-    boolean nearEnd = now.gravity() <= expectedFinal + DONE_WITHIN;
-    if (now.fallPerDay() < STILL_PER_DAY) {
-      if (nearEnd) {
-        return State.DONE;
-      }
-      boolean begun = readings.gravities()[0] - now.gravity() >= BEGUN_FALL;
-      return begun || readings.span() > LONGEST_LAG_DAYS ? State.STUCK : State.LAG;
+    Line now = readings.line(readings.count() - 1, STILL_WINDOW_DAYS, RATE_READINGS);
+    if (now.fallPerDay() >= STILL_PER_DAY) {
+      return moving(readings, now);
     }
-    return moving(readings, now);
+    if (now.gravity() <= expectedFinal + DONE_WITHIN) {
+      return State.DONE;
+    }
+    boolean begun = readings.gravities()[0] - now.gravity() >= BEGUN_FALL;
+    return begun || readings.span() > LONGEST_LAG_DAYS ? State.STUCK : State.LAG;
   }
 
   private static State moving(Readings readings, Line now) {
+    if (hasRestarted(readings)) {
+      return State.RESTARTED;
+    }
     int last = readings.count() - 1;
     double start = readings.gravities()[0];
-    double fastest = now.fallPerDay();
+    if (start - now.gravity() < BEGUN_FALL && start - readings.gravities()[last] < BEGUN_FALL) {
+      return State.LAG;
+    }
+    double fastest = 0;
+    for (int i = RATE_READINGS - 1; i <= last; i++) {
+      Line line = readings.line(i, SLOWING_WINDOW_DAYS, RATE_READINGS);
+      if (line.span() >= SLOWING_WINDOW_DAYS / 2) {
+        fastest = Math.max(fastest, line.fallPerDay());
+      }
+    }
+    double lately = readings.line(last, SLOWING_WINDOW_DAYS, RATE_READINGS).fallPerDay();
+    return lately < SLOWING_SHARE * fastest ? State.SLOWING : State.WORKING;
+  }
+
+  /** Whether it stood still after it had begun, or was late to begin, and falls again since. */
+  private static boolean hasRestarted(Readings readings) {
     boolean stood = false;
     boolean again = false;
-    for (int i = FEWEST_READINGS - 1; i <= last; i++) {
-      Line line = readings.line(i, RATE_WINDOW_DAYS, RATE_READINGS);
+    for (int i = FEWEST_READINGS - 1; i < readings.count(); i++) {
+      Line line = readings.line(i, STILL_WINDOW_DAYS, RATE_READINGS);
       if (line.span() < SHORTEST_SPAN_DAYS) {
         continue;
       }
-      boolean begun = start - line.gravity() >= BEGUN_FALL;
+      boolean begun = readings.gravities()[0] - line.gravity() >= BEGUN_FALL;
       boolean late = readings.days()[i] - readings.days()[0] > LONGEST_LAG_DAYS;
       if (line.fallPerDay() < STILL_PER_DAY && (begun || late)) {
         stood = true;
         again = false;
-        fastest = now.fallPerDay();
       } else if (stood && line.fallPerDay() >= RESTARTED_PER_DAY) {
         again = true;
       }
-      fastest = Math.max(fastest, line.fallPerDay());
     }
-    if (again) {
-      return State.RESTARTED;
-    }
-    if (start - now.gravity() < BEGUN_FALL && start - readings.gravities()[last] < BEGUN_FALL) {
-      return State.LAG;
-    }
-    return stood || now.fallPerDay() < SLOWING_SHARE * fastest ? State.SLOWING : State.WORKING;
+    return again;
   }
 
   /**
-   * Days from the last reading until the expected final gravity is reached within {@link
-   * #FINISHED_WITHIN}, if the fall goes on to be in proportion to what is left.
+   * Days from the last reading until the expected final gravity: {@link #SLOWER_TO_THE_END} times
+   * what the rate of now would take, because a ferment slows towards its end.
    */
   public static double daysToFinish(double[] times, double[] gravities, double expectedFinal) {
-    Readings readings = afterFeed(Readings.of(times, gravities));
-    Line now = lastLine(readings);
+    Line now = lastLine(afterFeed(Readings.of(times, gravities)));
     double left = now.gravity() - expectedFinal;
     if (left <= FINISHED_WITHIN) {
       return 0;
@@ -144,8 +160,7 @@ public final class Progress {
               + Numbers.show(expectedFinal)
               + ".");
     }
-    double leftInMiddle = left + now.fallPerDay() * now.span() / 2;
-    return leftInMiddle / now.fallPerDay() * Math.log(left / FINISHED_WITHIN);
+    return SLOWER_TO_THE_END * left / now.fallPerDay();
   }
 
   private static Line lastLine(Readings readings) {

@@ -7,7 +7,7 @@ package washbook.functions.liquid;
  */
 public final class EthanolWater {
   /** Terms in p alone; the first is water at 20 °C. */
-  private static final double[] A = {
+  static final double[] A = {
     9.982012300e2,
     -1.929769495e2,
     3.891238958e2,
@@ -23,12 +23,12 @@ public final class EthanolWater {
   };
 
   /** Terms in (t - 20) alone. */
-  private static final double[] B = {
+  static final double[] B = {
     0, -2.0618513e-1, -5.2682542e-3, 3.6130013e-5, -3.8957702e-7, 7.1693540e-9, -9.9739231e-11
   };
 
   /** Mixed terms: row i belongs to (t - 20)^(i+1), entry k to p^(k+1). */
-  private static final double[][] C = {
+  static final double[][] C = {
     {
       1.693443461530087e-1,
       -1.046914743455169e1,

@@ -11,14 +11,14 @@ package washbook.functions.liquid;
  *
  * <p>Ethanol: cubic fitted to the table "Concentrative properties of aqueous solutions: ethanol" of
  * the CRC Handbook of Chemistry and Physics, 0 to 20 % by mass (from memory), met within the
- * table's rounding of 5e-5.
+ * table's rounding of 6e-5.
  */
 public final class RefractiveIndex {
   /** Index of water at 20 °C, sodium light, against air. */
   public static final double WATER = 1.332986;
 
   private static final double[] SUCROSE = {0, 0.142854, 0.053431, 0.018514};
-  private static final double[] ETHANOL = {0, 0.055134, 0.130420, -0.288131};
+  private static final double[] ETHANOL = {0, 0.055465, 0.128820, -0.287447};
 
   private RefractiveIndex() {}
 

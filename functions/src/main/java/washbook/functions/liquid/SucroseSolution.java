@@ -8,7 +8,7 @@ package washbook.functions.liquid;
  */
 public final class SucroseSolution {
   /** Row i belongs to ((t - 20)/100)^i, entry k to w^(k+1); w is the mass fraction. */
-  private static final double[][] C = {
+  static final double[][] C = {
     {385.1761, 135.3705, 40.9299, -3.9643, 13.4853, -17.2890},
     {-46.2720, -7.1720, 1.1597, 5.1126, 17.5254},
     {59.7712, 7.2491, 12.3630, -35.4791},

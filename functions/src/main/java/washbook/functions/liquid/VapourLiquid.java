@@ -53,11 +53,37 @@ public final class VapourLiquid {
                     (ethanolPart * vapourPressure(ANTOINE_ETHANOL, at)
                             + waterPart * vapourPressure(ANTOINE_WATER, at))
                         / pressure),
-            at -> 0.0385,
+            at -> {
+              double ethanol = ethanolPart * vapourPressure(ANTOINE_ETHANOL, at);
+              double water = waterPart * vapourPressure(ANTOINE_WATER, at);
+              return (ethanol * steepness(ANTOINE_ETHANOL, at)
+                      + water * steepness(ANTOINE_WATER, at))
+                  / (ethanol + water);
+            },
             start,
             40,
             120);
     return new Boil(t, ethanolPart * vapourPressure(ANTOINE_ETHANOL, t) / pressure);
+  }
+
+  /**
+   * Mole fraction of ethanol in the liquid that boils at a temperature under a pressure, on the
+   * side of the constant-boiling mixture that is richer in water.
+   *
+   * @param highest mole fraction up to which the boiling point falls
+   */
+  public static double liquid(double temperatureC, double pressureHPa, double highest) {
+    double pressure = pressureHPa * 760 / ATMOSPHERE_HPA;
+    double ethanol = vapourPressure(ANTOINE_ETHANOL, temperatureC) / pressure;
+    double water = vapourPressure(ANTOINE_WATER, temperatureC) / pressure;
+    return Solve.root(
+        x ->
+            x * activity(VAN_LAAR_ETHANOL, VAN_LAAR_WATER, x) * ethanol
+                + (1 - x) * activity(VAN_LAAR_WATER, VAN_LAAR_ETHANOL, 1 - x) * water
+                - 1,
+        Math.min(highest, (1 - water) / (5 * ethanol - water)),
+        0,
+        highest);
   }
 
   /** Activity coefficient by van Laar of the component whose constant is {@code own}. */
@@ -70,5 +96,11 @@ public final class VapourLiquid {
   /** mmHg. */
   private static double vapourPressure(double[] antoine, double temperatureC) {
     return Math.exp(LN10 * (antoine[0] - antoine[1] / (antoine[2] + temperatureC)));
+  }
+
+  /** Slope of the logarithm of the vapour pressure, per K. */
+  private static double steepness(double[] antoine, double temperatureC) {
+    double above = antoine[2] + temperatureC;
+    return LN10 * antoine[1] / (above * above);
   }
 }

@@ -2,7 +2,7 @@ package washbook.functions.liquid;
 
 /** Density of pure water in kg/m3. */
 public final class Water {
-  private static final double[] KELL = {
+  static final double[] KELL = {
     999.83952, 16.952577, -7.9905127e-3, -46.241757e-6, 105.84601e-9, -281.03006e-12
   };
 

@@ -1,6 +1,7 @@
 package washbook.functions.reading;
 
 import washbook.functions.Answer.Code;
+import washbook.functions.Numbers;
 import washbook.functions.RefusedException;
 import washbook.functions.liquid.FermentingWash;
 import washbook.functions.liquid.SucroseSolution;
@@ -54,9 +55,9 @@ public final class Hydrometer {
       throw new RefusedException(
           Code.CONTRADICTION,
           "reading "
-              + reading
+              + Numbers.show(reading)
               + " is lower than a wash of original gravity "
-              + originalGravity
+              + Numbers.show(originalGravity)
               + " can ferment to.");
     }
     return FermentingWash.gravity(originalExtract, trueExtract);

@@ -14,6 +14,9 @@ import washbook.functions.liquid.SucroseSolution;
  * is what it shows in the wash over the true °Bx.
  */
 public final class Refractometer {
+  /** Below zero by so little, % by mass, is reading error: nothing has fermented. */
+  private static final double UNFERMENTED = -0.25;
+
   private Refractometer() {}
 
   /** SG 20/20 of a wash from its readings before the ferment and now. */
@@ -64,10 +67,13 @@ public final class Refractometer {
                     + RefractiveIndex.ofEthanol(a)
                     - shown,
             (presentBrix / factor - SucroseSolution.brix(gravity)) / 1.38,
-            0,
+            -1,
             20);
+    if (alcohol < 0 && alcohol >= UNFERMENTED) {
+      return 0;
+    }
     double trueExtract = extract(gravity, alcohol);
-    if (!(trueExtract >= FermentingWash.LOWEST_TRUE_EXTRACT)) {
+    if (!(alcohol >= 0 && trueExtract >= FermentingWash.LOWEST_TRUE_EXTRACT)) {
       throw RefusedException.contradiction(
           "no wash shows both "
               + Numbers.show(presentBrix)

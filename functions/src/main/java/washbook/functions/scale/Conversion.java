@@ -2,9 +2,9 @@ package washbook.functions.scale;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
 import washbook.functions.Answer.Code;
+import washbook.functions.Numbers;
 import washbook.functions.RefusedException;
 
 /** Conversion between any two scales or units of one kind. */
@@ -34,6 +34,12 @@ public final class Conversion {
     }
   }
 
+  private static final String KINDS =
+      String.join(", ", names(SugarScale.values()))
+          + " | "
+          + String.join(", ", names(StrengthScale.values()))
+          + " | C, F | L, GALUS, GALUK | KG, LB.";
+
   private Conversion() {}
 
   /** Every word that {@link #convert} knows. */
@@ -58,6 +64,9 @@ public final class Conversion {
   public static double convert(double value, String from, String to) {
     SugarScale sugarFrom = find(SugarScale.values(), from);
     SugarScale sugarTo = find(SugarScale.values(), to);
+    if (sugarFrom == SugarScale.KGM3 && sugarTo == SugarScale.KGM3) {
+      return density(value);
+    }
     if (sugarFrom != null && sugarTo != null) {
       return sugar(value, sugarFrom, sugarTo);
     }
@@ -76,14 +85,7 @@ public final class Conversion {
     }
     throw new RefusedException(
         Code.UNKNOWN_WORD,
-        from
-            + " cannot be converted to "
-            + to
-            + "; these belong together: "
-            + String.join(", ", names(SugarScale.values()))
-            + " | "
-            + String.join(", ", names(StrengthScale.values()))
-            + " | C, F | L, GALUS, GALUK | KG, LB.");
+        from + " cannot be converted to " + to + "; these belong together: " + KINDS);
   }
 
   private static double sugar(double value, SugarScale from, SugarScale to) {
@@ -92,6 +94,15 @@ public final class Conversion {
     double valid =
         inRange(value, from.name(), from.fromGravity(LOWEST_GRAVITY), from.fromGravity(highest));
     return from == to ? valid : to.fromGravity(from.toGravity(valid));
+  }
+
+  /** A density stands on both kinds of scale; it stays what it is. */
+  private static double density(double value) {
+    return inRange(
+        value,
+        "KGM3",
+        StrengthScale.KGM3.fromMassFraction(1),
+        SugarScale.KGM3.fromGravity(HIGHEST_GRAVITY));
   }
 
   private static double strength(double value, StrengthScale from, StrengthScale to) {
@@ -118,8 +129,14 @@ public final class Conversion {
     if (value < low - slack || value > high + slack) {
       throw new RefusedException(
           value < low ? Code.TOO_LOW : Code.TOO_HIGH,
-          String.format(
-              Locale.ROOT, "%s %s is outside the range %.4f to %.4f.", scale, value, low, high));
+          scale
+              + " "
+              + Numbers.show(value)
+              + " is outside the range "
+              + Numbers.round(low, 4)
+              + " to "
+              + Numbers.round(high, 4)
+              + ".");
     }
     return Math.max(low, Math.min(high, value));
   }

@@ -26,7 +26,7 @@ public record PotRun(double litres, double percentVolume, double recovered) {
   };
 
   /** Widest panel in ln x. */
-  private static final double PANEL = 0.5;
+  private static final double PANEL = 1;
 
   /** Runs a charge until its vapour has fallen to {@code stop}; both % vol at 20 °C. */
   public static PotRun of(double charge, double stop) {
@@ -69,15 +69,8 @@ public record PotRun(double litres, double percentVolume, double recovered) {
 
   /** % vol at 20 °C of the condensed vapour that has {@code temperatureC} at the head. */
   public static double headStrength(double temperatureC) {
-    double s =
-        Solve.root(
-            at ->
-                VapourLiquid.boil(Math.exp(at), VapourLiquid.ATMOSPHERE_HPA).temperatureC()
-                    - temperatureC,
-            Math.log(0.0006 + 0.5 * Math.pow((100 - temperatureC) / 21.8, 3)),
-            Math.log(1e-6),
-            Math.log(HIGHEST_SIMPLE));
-    return percentVolume(vapour(Math.exp(s)));
+    return percentVolume(
+        vapour(VapourLiquid.liquid(temperatureC, VapourLiquid.ATMOSPHERE_HPA, HIGHEST_SIMPLE)));
   }
 
   /** Mole fraction up to which the boiling point falls and the vapour gains strength. */
@@ -101,7 +94,7 @@ public record PotRun(double litres, double percentVolume, double recovered) {
   }
 
   /** Integral of dx / (y - x), in ln x, where it is smooth. */
-  private static double integral(double from, double to) {
+  static double integral(double from, double to) {
     double low = Math.log(from);
     double length = Math.log(to) - low;
     int panels = (int) Math.ceil(length / PANEL);
