@@ -49,6 +49,7 @@ final class ColumnSettler {
     settleReading();
     settleTemperature();
     settleRefractometer();
+    settleOwnGravity();
     settleAmount(Role.SUGAR_ADDED);
     settleAmount(Role.WATER_ADDED);
     settleAmount(Role.VOLUME);
@@ -374,6 +375,23 @@ final class ColumnSettler {
       } else {
         change(cell, Role.REFRACTOMETER, stated.isEmpty() ? "SG" : stated, "by its header");
       }
+    }
+  }
+
+  /**
+   * The scale of the log's own corrected gravity: by its header, its values, else the reading's.
+   */
+  private void settleOwnGravity() {
+    String reading =
+        uses.values().stream()
+            .filter(u -> u.role() == Role.GRAVITY)
+            .map(ColumnUse::unit)
+            .findFirst()
+            .orElse("");
+    for (HeaderCell cell : with(Role.OWN_CORRECTED_GRAVITY)) {
+      String stated = saidUnit(cell).isEmpty() ? Units.sugarScale(cell.meanings()) : saidUnit(cell);
+      String unit = !stated.isEmpty() ? stated : facts(cell).mostlyGravity() ? "SG" : reading;
+      change(cell, Role.OWN_CORRECTED_GRAVITY, unit, uses.get(cell.column()).why());
     }
   }
 

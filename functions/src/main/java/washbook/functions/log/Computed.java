@@ -46,6 +46,7 @@ public enum Computed {
       case REAL_ATTENUATION -> "REALATTENUATION";
       case TRUE_EXTRACT -> "TRUEEXTRACT";
       case SUGAR_LEFT -> "SUGARLEFT";
+      case PLUS_MINUS -> "ABVPLUSMINUS";
       default -> null;
     };
   }

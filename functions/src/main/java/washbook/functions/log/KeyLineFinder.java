@@ -163,6 +163,19 @@ final class KeyLineFinder {
       Set<Concept> meanings, String label, String value, int row, int column) {
     CellText cell = CellText.read(value);
     boolean number = cell.form == CellText.Form.VALUE || cell.form == CellText.Form.TEMPERATURE;
+    if (!number
+        && (meanings.contains(Concept.HYDROMETER) || meanings.contains(Concept.CALIBRATION))) {
+      return new KeyLine(
+          meanings,
+          label,
+          row,
+          column,
+          value,
+          Double.NaN,
+          Set.of(),
+          Statement.temperatureIn(value),
+          false);
+    }
     double temperatureC = cell.temperatureInF ? (cell.temperature - 32) / 1.8 : cell.temperature;
     Set<Concept> units = EnumSet.noneOf(Concept.class);
     if (cell.form == CellText.Form.TEMPERATURE) {

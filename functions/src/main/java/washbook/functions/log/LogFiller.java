@@ -1,8 +1,11 @@
 package washbook.functions.log;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -29,33 +32,38 @@ public final class LogFiller {
   public static Filling fill(
       Grid grid, Understanding understanding, FillOptions options, FormulaSource source) {
     Placement placement = new Placement(grid, understanding.tables());
-    List<ColumnPatch> patches = new ArrayList<>();
-    List<Filling.TableCount> counts = new ArrayList<>();
-    List<List<CellRefusal>> refusals = new ArrayList<>();
+    Map<LogTable, TableFill> fills = new LinkedHashMap<>();
+    Map<LogTable, Set<Computed>> wanted = new HashMap<>();
     for (LogTable table : understanding.tables()) {
-      if (!table.settled()) {
-        continue;
+      if (table.settled()) {
+        Set<Computed> columns = EnumSet.noneOf(Computed.class);
+        columns.addAll(options.columns());
+        columns.addAll(placement.present(table).keySet());
+        boolean noted = columns.remove(Computed.NOTE);
+        TableFill fill = new TableFill(grid, table, columns);
+        if (fill.hasRefusals() || noted) {
+          columns.add(Computed.NOTE);
+        }
+        fills.put(table, fill);
+        wanted.put(table, columns);
       }
-      Map<Computed, Placement.Place> present = placement.present(table);
-      Set<Computed> wanted = EnumSet.noneOf(Computed.class);
-      wanted.addAll(options.columns());
-      wanted.addAll(present.keySet());
-      wanted.remove(Computed.NOTE);
-      TableFill fill = new TableFill(grid, table, wanted);
-      if (fill.hasRefusals() || present.containsKey(Computed.NOTE)) {
-        wanted.add(Computed.NOTE);
-      }
-      Map<Computed, Placement.Place> places = placement.place(table, wanted);
-      patches.addAll(patches(grid, table, fill, places, source));
-      counts.add(fill.count());
-      refusals.add(fill.refusals());
     }
-    patches.sort(
-        java.util.Comparator.comparing(ColumnPatch::headerRow).thenComparing(ColumnPatch::column));
+    List<ColumnPatch> patches = new ArrayList<>();
+    for (LogTable table : fromTheRight(fills.keySet())) {
+      patches.addAll(
+          patches(
+              grid, table, fills.get(table), placement.place(table, wanted.get(table)), source));
+    }
+    patches.sort(Comparator.comparing(ColumnPatch::headerRow).thenComparing(ColumnPatch::column));
     return new Filling(
         new SheetPatch(understanding.sheet(), List.copyOf(patches)),
-        List.copyOf(counts),
-        new JoinedList<>(refusals));
+        fills.values().stream().map(TableFill::count).toList(),
+        new JoinedList<>(fills.values().stream().map(TableFill::refusals).toList()));
+  }
+
+  /** A table at the right has the free columns beside it before those at its left look for some. */
+  private static List<LogTable> fromTheRight(Set<LogTable> tables) {
+    return tables.stream().sorted(Comparator.comparing(LogTable::lastColumn).reversed()).toList();
   }
 
   private static List<ColumnPatch> patches(
@@ -94,7 +102,7 @@ public final class LogFiller {
 
     @Override
     public String text(int row) {
-      return column == Computed.NOTE ? fill.note(row) : null;
+      return fill.text(column, row);
     }
 
     @Override

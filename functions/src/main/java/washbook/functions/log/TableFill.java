@@ -7,7 +7,10 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import washbook.functions.Answer;
 import washbook.functions.Answer.Code;
+import washbook.functions.catalogue.Catalogue;
+import washbook.functions.catalogue.Function;
 import washbook.functions.catalogue.Quantity;
 import washbook.functions.ferment.Balance;
 import washbook.functions.liquid.FermentingWash;
@@ -24,6 +27,8 @@ final class TableFill {
   /** A higher rise without sugar is another batch or a wrong reading, SG. */
   private static final double LARGEST_RISE = 0.020;
 
+  private static final Function PLUS_MINUS = Catalogue.get("ABVPLUSMINUS");
+
   private final LogTable table;
   private final RowReading reading;
   private final Map<Computed, double[]> numbers = new EnumMap<>(Computed.class);
@@ -34,11 +39,17 @@ final class TableFill {
 
   private int refusedCount;
   private double gravityNow;
+  private final RowOrder order;
+  private final String[] states;
+  private final boolean ratesWanted;
 
   TableFill(Grid grid, LogTable table, Set<Computed> wanted) {
     this.table = table;
     this.reading = new RowReading(grid, table);
     int rows = table.lastRow() - table.firstRow() + 1;
+    ratesWanted = wanted.contains(Computed.RATE);
+    states = wanted.contains(Computed.STATE) ? new String[rows] : null;
+    order = ratesWanted || states != null ? RowOrder.of(grid, table) : null;
     for (Computed column : wanted) {
       if (column.decimals() >= 0) {
         double[] cells = new double[rows];
@@ -61,6 +72,7 @@ final class TableFill {
     int[] rows = batch.rows();
     reading.originalBrix = batch.originalBrix();
     double lowest = Double.POSITIVE_INFINITY;
+    Course course = order == null ? null : new Course();
     for (int position = 0; position < rows.length; position++) {
       int row = rows[position];
       int stepHere = Originals.step(batch, position, step);
@@ -81,11 +93,25 @@ final class TableFill {
         refuse(row, index);
       } else {
         lowest = Math.min(lowest, gravityNow);
+        if (course != null) {
+          follow(course, row);
+        }
       }
     }
     int refusedHere = refusedCount - refusedBefore;
     return new Filling.BatchCount(
         batch.name(), batch.originalGravity(), read, read - refusedHere, refusedHere);
+  }
+
+  private void follow(Course course, int row) {
+    course.add(order.days(row), gravityNow);
+    int at = row - table.firstRow();
+    if (ratesWanted) {
+      numbers.get(Computed.RATE)[at] = course.rate();
+    }
+    if (states != null) {
+      states[at] = course.state();
+    }
   }
 
   /** Computes the row just read; false when its gravity does not go with the original one. */
@@ -116,7 +142,7 @@ final class TableFill {
         new Balance(originalExtract, SucroseSolution.brix(gravity), trueExtract, gravity);
     int at = row - table.firstRow();
     for (Map.Entry<Computed, double[]> column : numbers.entrySet()) {
-      column.getValue()[at] = value(column.getKey(), balance);
+      column.getValue()[at] = value(column.getKey(), originalGravity, balance);
     }
     return true;
   }
@@ -125,7 +151,7 @@ final class TableFill {
     return row == batch.originRow() ? reading.asSugarSolution() : reading.asWash(originalExtract);
   }
 
-  private static double value(Computed column, Balance balance) {
+  private static double value(Computed column, double originalGravity, Balance balance) {
     return switch (column) {
       case CORRECTED_GRAVITY -> balance.gravity();
       case ABV -> balance.percentVolume();
@@ -133,8 +159,21 @@ final class TableFill {
       case REAL_ATTENUATION -> balance.realAttenuation();
       case TRUE_EXTRACT -> balance.trueExtract();
       case SUGAR_LEFT -> balance.sugarLeftGramsPerLitre();
+      case PLUS_MINUS -> plusMinus(originalGravity, balance.gravity());
       default -> Double.NaN;
     };
+  }
+
+  private static double plusMinus(double originalGravity, double gravity) {
+    Answer answer = PLUS_MINUS.call(originalGravity, gravity);
+    return answer instanceof Answer.Number number ? number.value() : Double.NaN;
+  }
+
+  /** The text of a cell, null for none. */
+  String text(Computed column, int row) {
+    return column == Computed.NOTE
+        ? note(row)
+        : column == Computed.STATE && states != null ? states[row - table.firstRow()] : null;
   }
 
   private void refuse(int row, int batch) {

@@ -74,6 +74,13 @@ final class TestGrid implements Grid {
     return copy;
   }
 
+  /** A copy with one other cell. */
+  static TestGrid copyWith(TestGrid grid, int row, int column, Object value) {
+    TestGrid copy = grid.with(new SheetPatch(grid.name, List.of()));
+    copy.put(row, column, value);
+    return copy;
+  }
+
   private void put(int row, int column, Object value) {
     Object[] cells = rows.get(row);
     if (column >= cells.length) {

@@ -1,0 +1,89 @@
+package washbook.functions.log;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+
+import java.util.EnumSet;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** The formulas that go next to the values. */
+class FormulaTest {
+  private static List<String> formulas(TestGrid grid, int row, Computed... columns) {
+    EnumSet<Computed> wanted = EnumSet.noneOf(Computed.class);
+    wanted.addAll(List.of(columns));
+    Filling filling =
+        LogFiller.fill(
+            grid,
+            LogReader.understand(grid, LogMap.none()),
+            new FillOptions(wanted, FormulaStyle.PACK));
+    return filling.patch().columns().stream()
+        .map(c -> String.valueOf(c.cells().formula(row)))
+        .toList();
+  }
+
+  private static final TestGrid STATED =
+      TestGrid.of(
+          "Apple 7",
+          """
+          Hydrometer calibrated at 60 F
+          OG | 1062
+          Day | Brix | Temp F
+          0 | 15.0 | 68
+          3 | '9,5 | 70""");
+
+  @Test
+  void aStatedOriginalGravityIsHeldInPlace() {
+    assertEquals(
+        List.of(
+            "WASHBOOK.CORRECTEDGRAVITY(WASHBOOK.CONVERT(B4,\"BRIX\",\"SG\"),"
+                + "WASHBOOK.CONVERT(C4,\"F\",\"C\"),15.555555555555555,$B$2/1000)",
+            "WASHBOOK.ABV($B$2/1000,D4)"),
+        formulas(STATED, 3, Computed.CORRECTED_GRAVITY, Computed.ABV));
+  }
+
+  @Test
+  void aTextReadingStandsAsItsNumber() {
+    String formula = formulas(STATED, 4, Computed.CORRECTED_GRAVITY).get(0);
+    String number =
+        washbook.functions.Numbers.show(SimpleLogTest.calc("CONVERT", 9.5, "BRIX", "SG"));
+    assertEquals(
+        "WASHBOOK.CORRECTEDGRAVITY("
+            + number
+            + ",WASHBOOK.CONVERT(C5,\"F\",\"C\"),15.555555555555555,$B$2/1000)",
+        formula);
+  }
+
+  private static final TestGrid FIRST =
+      TestGrid.of(
+          "Plum 3",
+          """
+          Day | SG | Temp C
+          0 | 1.085 | 22
+          3 | 1.050 | 24
+          4 | 1.049 |""");
+
+  @Test
+  void theFirstReadingIsTheBatchsCell() {
+    assertEquals(
+        List.of("WASHBOOK.CORRECTEDGRAVITY(B2,C2)", "WASHBOOK.ABV(D2,D2)", "null"),
+        formulas(FIRST, 1, Computed.CORRECTED_GRAVITY, Computed.ABV));
+    assertEquals(
+        List.of("WASHBOOK.CORRECTEDGRAVITY(B3,C3,20,$D$2)", "WASHBOOK.ABV($D$2,D3)", "null"),
+        formulas(FIRST, 2, Computed.CORRECTED_GRAVITY, Computed.ABV));
+  }
+
+  @Test
+  void aRefusedRowHasNoFormula() {
+    assertEquals(
+        List.of("null", "null", "null"),
+        formulas(FIRST, 3, Computed.CORRECTED_GRAVITY, Computed.ABV));
+  }
+
+  @Test
+  void valuesOnlyHaveNoFormula() {
+    Filling filling =
+        LogFiller.fill(FIRST, LogReader.understand(FIRST, LogMap.none()), FillOptions.usual());
+    assertNull(filling.patch().columns().get(0).cells().formula(2));
+  }
+}
