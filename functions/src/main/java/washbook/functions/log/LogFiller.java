@@ -49,7 +49,7 @@ public final class LogFiller {
       }
     }
     List<ColumnPatch> patches = new ArrayList<>();
-    for (LogTable table : fromTheRight(fills.keySet())) {
+    for (LogTable table : fills.keySet()) {
       patches.addAll(
           patches(
               grid, table, fills.get(table), placement.place(table, wanted.get(table)), source));
@@ -59,11 +59,6 @@ public final class LogFiller {
         new SheetPatch(understanding.sheet(), List.copyOf(patches)),
         fills.values().stream().map(TableFill::count).toList(),
         new JoinedList<>(fills.values().stream().map(TableFill::refusals).toList()));
-  }
-
-  /** A table at the right has the free columns beside it before those at its left look for some. */
-  private static List<LogTable> fromTheRight(Set<LogTable> tables) {
-    return tables.stream().sorted(Comparator.comparing(LogTable::lastColumn).reversed()).toList();
   }
 
   private static List<ColumnPatch> patches(
