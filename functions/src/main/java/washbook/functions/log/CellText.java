@@ -1,5 +1,9 @@
 package washbook.functions.log;
 
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+
 /**
  * The numbers in a cell's text, as people write them: {@code 1.085 @ 68F}, {@code 1,085}, {@code
  * ~1.05}, {@code 12 °Bx}, {@code 2 kg}. A value comes first; a second number counts only with a
@@ -20,6 +24,12 @@ final class CellText {
 
   private static final String NOTHINGS =
       "|n/a|na|n.a.|none|nil|-|--|---|?|??|x|.|..|...|k.a.|keine|s/o|nd|n.d.|nvt|n.v.t.|\u2013|\u2014|/|tbd|";
+
+  private static final List<String> ABOUT =
+      List.of("circa", "ca", "approx", "about", "etwa", "env", "c.");
+
+  private static final Set<String> CONNECTORS =
+      Set.of("at", "bei", "a", "\u00e0", "by", "bij", "op", "em", "con", "de", "t");
 
   private final String text;
   private int at;
@@ -44,17 +54,17 @@ final class CellText {
   }
 
   private void parse() {
-    if (text.isEmpty() || NOTHINGS.contains("|" + text.toLowerCase(java.util.Locale.ROOT) + "|")) {
+    if (text.isEmpty() || NOTHINGS.contains("|" + text.toLowerCase(Locale.ROOT) + "|")) {
       form = Form.NOTHING;
       return;
     }
-    skip("~\u2248≈ \u00a0=<>caCAabout.:'");
+    skipAbout();
     double first = number();
     if (Double.isNaN(first)) {
       return;
     }
     String firstUnit = word();
-    skip(" \u00a0@()[],;/at-bei\u00e0a");
+    skipConnector();
     double second = number();
     if (Double.isNaN(second)) {
       if (at < text.length()) {
@@ -87,6 +97,32 @@ final class CellText {
 
   private static boolean isF(String unit) {
     return unit.equals("f") || unit.equals("fahrenheit");
+  }
+
+  /** Passes over marks and words that say that a number is not exact. */
+  private void skipAbout() {
+    skip("~\u2248\u00b1 \u00a0'");
+    String lower = text.toLowerCase(Locale.ROOT);
+    for (String word : ABOUT) {
+      if (lower.startsWith(word, at)) {
+        at += word.length();
+        skip(". \u00a0");
+        break;
+      }
+    }
+  }
+
+  /** Passes over what stands between a reading and its temperature. */
+  private void skipConnector() {
+    skip(" \u00a0@()[],;/-");
+    int start = at;
+    while (at < text.length() && Character.isLetter(text.charAt(at))) {
+      at++;
+    }
+    if (at > start && !CONNECTORS.contains(text.substring(start, at).toLowerCase(Locale.ROOT))) {
+      at = start;
+    }
+    skip(" \u00a0@([");
   }
 
   private void skip(String characters) {
@@ -137,20 +173,7 @@ final class CellText {
     if (at == from) {
       return "";
     }
-    String word = text.substring(from, at).toLowerCase(java.util.Locale.ROOT);
-    if (word.equals("at")
-        || word.equals("bei")
-        || word.equals("a")
-        || word.equals("\u00e0")
-        || word.equals("by")
-        || word.equals("op")
-        || word.equals("em")
-        || word.equals("con")) {
-      return "";
-    }
-    if (from == start && !isTemperature(word) && word.endsWith("/")) {
-      return word;
-    }
-    return word;
+    String word = text.substring(from, at).toLowerCase(Locale.ROOT);
+    return CONNECTORS.contains(word) ? "" : word;
   }
 }

@@ -1,7 +1,9 @@
 package washbook.functions.log;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import washbook.functions.log.Header.HeaderCell;
@@ -16,6 +18,7 @@ final class ColumnSettler {
   private final TableRows rows;
   private final TableMap said;
   private final TreeMap<Integer, ColumnUse> uses = new TreeMap<>();
+  private final Map<Integer, ColumnFacts> facts = new HashMap<>();
   final List<Doubt> doubts = new ArrayList<>();
   final List<String> remarks = new ArrayList<>();
 
@@ -207,7 +210,7 @@ final class ColumnSettler {
   }
 
   private ColumnFacts facts(HeaderCell cell) {
-    return ColumnFacts.of(grid, rows, cell.column());
+    return facts.computeIfAbsent(cell.column(), c -> ColumnFacts.of(grid, rows, c));
   }
 
   private void settleScale(HeaderCell cell) {

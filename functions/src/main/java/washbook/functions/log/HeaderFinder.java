@@ -2,7 +2,9 @@ package washbook.functions.log;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import washbook.functions.log.Grid.Kind;
 import washbook.functions.log.Header.HeaderCell;
@@ -17,8 +19,12 @@ final class HeaderFinder {
 
   private static final int LONGEST_HEADER = 60;
 
+  /** Distinct texts whose judgement is remembered. */
+  private static final int REMEMBERED = 4096;
+
   private final Grid grid;
   private final MergedAreas merged;
+  private final Map<String, HeaderCell> judged = new HashMap<>();
 
   HeaderFinder(Grid grid) {
     this.grid = grid;
@@ -29,7 +35,7 @@ final class HeaderFinder {
     List<Header> found = new ArrayList<>();
     for (int row = 0; row < grid.rowCount(); row++) {
       int columns = Math.min(grid.columnsUsed(row), MOST_COLUMNS);
-      if (texts(row, columns) < 2 && !merged.touches(row)) {
+      if (!merged.touches(row) && (texts(row, columns) < 2 || !isPromising(row, columns))) {
         continue;
       }
       for (Header header : inRow(row, columns)) {
@@ -53,6 +59,20 @@ final class HeaderFinder {
       }
     }
     return texts;
+  }
+
+  /** Whether a row has at least two cells that name something, one of them a reading. */
+  private boolean isPromising(int row, int columns) {
+    int named = 0;
+    boolean reading = false;
+    for (int column = 0; column < columns; column++) {
+      if (grid.kind(row, column) == Kind.TEXT) {
+        Role role = cell(column, grid.text(row, column)).role();
+        named += role == Role.OTHER ? 0 : 1;
+        reading |= Runs.isReading(role);
+      }
+    }
+    return reading && named >= 2;
   }
 
   /** The text that a reader sees over a column, also inside a merged cell. */
@@ -87,15 +107,27 @@ final class HeaderFinder {
   }
 
   private HeaderCell cell(int column, String text) {
-    String trimmed = text.strip();
-    if (ComputedHeader.read(trimmed) != null) {
-      return new HeaderCell(column, trimmed, EnumSet.noneOf(Concept.class), Role.COMPUTED);
+    if (text.length() > LONGEST_HEADER) {
+      return new HeaderCell(column, text, EnumSet.noneOf(Concept.class), Role.OTHER);
     }
-    if (trimmed.length() > LONGEST_HEADER || isValue(trimmed) || isStatement(trimmed)) {
-      return new HeaderCell(column, trimmed, EnumSet.noneOf(Concept.class), Role.OTHER);
+    if (judged.size() >= REMEMBERED) {
+      judged.clear();
+    }
+    HeaderCell cell = judged.computeIfAbsent(text, HeaderFinder::judge);
+    return new HeaderCell(column, cell.text(), cell.meanings(), cell.role());
+  }
+
+  private static HeaderCell judge(String text) {
+    String trimmed = text.strip();
+    Set<Concept> none = EnumSet.noneOf(Concept.class);
+    if (ComputedHeader.read(trimmed) != null) {
+      return new HeaderCell(-1, trimmed, none, Role.COMPUTED);
+    }
+    if (trimmed.isEmpty() || isValue(trimmed) || isStatement(trimmed)) {
+      return new HeaderCell(-1, trimmed, none, Role.OTHER);
     }
     Set<Concept> meanings = Words.meanings(trimmed);
-    return new HeaderCell(column, trimmed, meanings, HeaderJudge.role(meanings));
+    return new HeaderCell(-1, trimmed, meanings, HeaderJudge.role(meanings));
   }
 
   private static boolean isValue(String text) {

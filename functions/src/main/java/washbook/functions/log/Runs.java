@@ -51,12 +51,11 @@ final class Runs {
   }
 
   static boolean namesReading(List<HeaderCell> run) {
-    return run.stream()
-        .anyMatch(
-            c ->
-                c.role() == Role.GRAVITY
-                    || c.role() == Role.REFRACTOMETER
-                    || c.role() == Role.OWN_CORRECTED_GRAVITY);
+    return run.stream().anyMatch(c -> isReading(c.role()));
+  }
+
+  static boolean isReading(Role role) {
+    return role == Role.GRAVITY || role == Role.REFRACTOMETER || role == Role.OWN_CORRECTED_GRAVITY;
   }
 
   /** Two tables without a gap: the second begins where the first column's role comes again. */

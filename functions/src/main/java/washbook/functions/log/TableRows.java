@@ -20,6 +20,8 @@ final class TableRows {
   private final int firstRow;
   private int lastRow;
   private final BitSet skipped = new BitSet();
+  private String lastLabel = "";
+  private boolean lastIsTotalOrKey;
 
   /**
    * @param end one past the last row that may belong to it
@@ -135,7 +137,14 @@ final class TableRows {
     if (text.isEmpty() || !Character.isLetter(text.charAt(0)) || text.length() > 60) {
       return false;
     }
-    Set<Concept> meanings = Words.meanings(text);
+    if (!text.equals(lastLabel)) {
+      lastLabel = text;
+      lastIsTotalOrKey = isTotalOrKey(Words.meanings(text));
+    }
+    return lastIsTotalOrKey;
+  }
+
+  private boolean isTotalOrKey(Set<Concept> meanings) {
     if (meanings.contains(Concept.TOTAL)) {
       return labelRole != Role.BATCH || meanings.size() == 1;
     }
