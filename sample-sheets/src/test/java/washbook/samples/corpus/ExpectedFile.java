@@ -52,9 +52,9 @@ final class ExpectedFile {
                 "\t",
                 "batch",
                 b.name(),
-                Double.isNaN(b.stated()) ? "-" : show(b.stated(), 5),
+                show(b.stated(), 9),
                 String.valueOf(b.firstRow() + 1),
-                show(b.calibrationC(), 4),
+                show(b.calibrationC(), 10),
                 show(b.offset(), 5)));
       }
       table.rows().forEach(r -> lines.add(line(r)));
@@ -71,8 +71,8 @@ final class ExpectedFile {
         + String.join(
             "\t",
             "fill",
-            show(row.reading(), 9),
-            Double.isNaN(row.temperatureC()) ? "corrected" : show(row.temperatureC(), 9),
+            show(row.reading(), 10),
+            Double.isNaN(row.temperatureC()) ? "corrected" : show(row.temperatureC(), 10),
             show(row.gravity(), 6),
             show(row.gravityError(), 6),
             show(row.abv(), 4),

@@ -129,8 +129,9 @@ final class Book {
       style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
     }
     if (look.framed()) {
-      style.setBorderBottom(BorderStyle.THIN);
-      style.setBorderTop(BorderStyle.THIN);
+      BorderStyle line = look.bold() ? BorderStyle.THIN : BorderStyle.HAIR;
+      style.setBorderBottom(line);
+      style.setBorderTop(line);
     }
     return style;
   }

@@ -1,0 +1,86 @@
+package washbook.samples.corpus;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import washbook.functions.log.ColumnPatch;
+import washbook.runner.read.UnusableFileException;
+
+/**
+ * Workbooks that are difficult to read and hold no ferment: each is refused with a reason or
+ * nothing is filled, in the small memory that this module's tests run with. The files lie beside
+ * the checkout; without them the test is skipped.
+ */
+class DifficultWorkbooksTest {
+  private static final Path FOLDER = Path.of("../../shared/corpus/workbooks");
+  private static final Path REPORT = Path.of("target/difficult-workbooks.txt");
+
+  /** Against hanging only: most take some milliseconds. */
+  private static final Duration ENOUGH = Duration.ofMinutes(1);
+
+  @Test
+  void nothingIsFilledAndNothingBreaks() throws IOException {
+    assumeTrue(Files.isDirectory(FOLDER), "no difficult workbooks at " + FOLDER.toAbsolutePath());
+    Map<String, Integer> counts = new TreeMap<>();
+    List<String> notes = new ArrayList<>();
+    List<String> filled = new ArrayList<>();
+    long slowest = 0;
+    String slowestName = "";
+    for (Path file : files()) {
+      long start = System.nanoTime();
+      String outcome = assertTimeoutPreemptively(ENOUGH, () -> outcome(file), file.toString());
+      long time = System.nanoTime() - start;
+      if (time > slowest) {
+        slowest = time;
+        slowestName = file.getFileName().toString();
+      }
+      counts.merge(outcome.replaceAll(":.*", ""), 1, Integer::sum);
+      if (outcome.contains(":")) {
+        notes.add(file.getFileName() + " " + outcome);
+      }
+      if (outcome.startsWith("filled")) {
+        filled.add(file.getFileName() + " " + outcome);
+      }
+    }
+    String summary = counts + "; slowest " + slowest / 1_000_000 + " ms: " + slowestName + "\n";
+    Files.writeString(REPORT, summary + String.join("\n", notes));
+    System.out.println(summary);
+    assertEquals(List.of(), filled);
+  }
+
+  private static List<Path> files() throws IOException {
+    try (Stream<Path> all = Files.walk(FOLDER)) {
+      return all.filter(Files::isRegularFile).sorted().toList();
+    }
+  }
+
+  private static String outcome(Path file) throws IOException {
+    Taken taken;
+    try {
+      taken = Taken.of(file);
+    } catch (UnusableFileException refused) {
+      return "refused: " + refused.getMessage();
+    }
+    for (Taken.Sheet sheet : taken.sheets()) {
+      for (ColumnPatch patch : sheet.filling().patch().columns()) {
+        for (int row = patch.firstRow(); row <= patch.lastRow(); row++) {
+          if (!Double.isNaN(patch.cells().number(row))) {
+            return "filled: " + sheet.grid().name() + " " + patch.header();
+          }
+        }
+      }
+    }
+    return taken.questions().isEmpty() ? "nothing recognised" : "asked: " + taken.questions();
+  }
+}

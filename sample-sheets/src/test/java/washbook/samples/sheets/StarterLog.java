@@ -1,0 +1,206 @@
+package washbook.samples.sheets;
+
+import java.util.List;
+import org.apache.poi.ss.usermodel.Cell;
+import washbook.functions.scale.SugarScale;
+import washbook.samples.ferment.Entry;
+import washbook.samples.ferment.Ferment;
+import washbook.samples.ferment.Instrument;
+import washbook.samples.ferment.Thermometer;
+import washbook.samples.sheets.Book.Look;
+
+/** A log sheet ready to be filled in, and the same with a batch as an example. */
+final class StarterLog {
+  private static final int ROWS = 60;
+  private static final String PAPER = "FBF3DC";
+  private static final String[] HEADS = {
+    "Date",
+    "Time",
+    "Reading (SG)",
+    "Wash (°C)",
+    "Day",
+    "Corrected gravity",
+    "Alcohol so far (% vol)",
+    "Give or take (% vol)",
+    "Apparent attenuation (%)",
+    "Real attenuation (%)",
+    "Sugar left (g/L)",
+    "Why not",
+    "Notes"
+  };
+  private static final String[] FORMATS = {
+    "yyyy-mm-dd",
+    "hh:mm",
+    "0.000",
+    "0.0",
+    "0.0",
+    "0.0000",
+    "0.00",
+    "0.00",
+    "0.0",
+    "0.0",
+    "0.0",
+    "General",
+    "General"
+  };
+
+  private StarterLog() {}
+
+  static Book make() {
+    Book book = new Book("Ferment log");
+    sheet(book, "Log", null);
+    sheet(book, "Example", Ferment.PLUM_3);
+    return book;
+  }
+
+  private static void sheet(Book book, String name, Ferment ferment) {
+    Form form = new Form(book, name, HEADS.length - 1);
+    form.head(
+        "Ferment log",
+        "Type into the tinted cells: what you read, at the temperature of the wash. The rest is"
+            + " reckoned. Needs the Washbook functions.",
+        3);
+    form.input("Batch", ferment == null ? null : ferment.name(), "General", "", "");
+    String calibration = form.input("Hydrometer right at", 20, "0.0", "°C", "");
+    String stated =
+        form.input("Original gravity, if known", null, "0.0000", "SG", "else: first reading");
+    String end = form.input("Gravity expected at the end", 1.0, "0.000", "SG", "");
+    int header = form.row() + 4;
+    int first = header + 2;
+    int last = first + ROWS - 1;
+    String gravities = "$F$" + first + ":$F$" + last;
+    String days = "$E$" + first + ":$E$" + last;
+    String original =
+        form.result(
+            "Original gravity used",
+            "IF(ISNUMBER("
+                + stated
+                + "),"
+                + stated
+                + ",IF(ISNUMBER($F$"
+                + first
+                + "),$F$"
+                + first
+                + ",\"\"))",
+            "0.0000",
+            "SG",
+            "");
+    String enough = "IF(COUNT(" + gravities + ")<3,\"\",WASHBOOK.";
+    form.result(
+        "State",
+        enough + "FERMENTSTATE(" + days + "," + gravities + "," + end + "))",
+        "General",
+        "",
+        "");
+    form.result(
+        "Falling by",
+        "IF(COUNT(" + gravities + ")<2,\"\",WASHBOOK.FERMENTRATE(" + days + "," + gravities + "))",
+        "0.0",
+        "points a day",
+        "");
+    for (int column = 0; column < HEADS.length; column++) {
+      book.put(form.sheet(), header, column, HEADS[column], Look.head("D9E4E8"));
+    }
+    form.sheet().getRow(header).setHeightInPoints(30);
+    for (int row = first; row <= last; row++) {
+      line(book, form, row, first, calibration, stated, original);
+    }
+    if (ferment != null) {
+      example(book, form, first, ferment);
+    }
+    book.widths(form.sheet(), 26, 11, 13, 11, 7, 11, 12, 12, 12, 12, 11, 30, 24);
+    form.sheet().createFreezePane(0, header + 1);
+  }
+
+  private static void line(
+      Book book,
+      Form form,
+      int row,
+      int first,
+      String calibration,
+      String stated,
+      String original) {
+    for (int column = 0; column < HEADS.length; column++) {
+      boolean typed = column < 4 || column == HEADS.length - 1;
+      book.put(
+          form.sheet(),
+          row - 1,
+          column,
+          null,
+          typed ? Look.input(FORMATS[column], PAPER) : Look.number(FORMATS[column]));
+    }
+    String reading = "C" + row + ",D" + row + "," + calibration;
+    String corrected = "WASHBOOK.CORRECTEDGRAVITY(" + reading;
+    String gravity =
+        row == first
+            ? "IF(ISNUMBER(" + stated + ")," + corrected + "," + stated + ")," + corrected + "))"
+            : "IF(ISNUMBER(" + original + ")," + corrected + "," + original + "),\"\")";
+    formula(
+        form,
+        row,
+        "E",
+        "IF(COUNT(A"
+            + row
+            + ")<1,\"\",(A"
+            + row
+            + "-$A$"
+            + first
+            + ")+(B"
+            + row
+            + "-$B$"
+            + first
+            + "))");
+    formula(form, row, "F", "IF(COUNT(" + reading + ")<3,\"\"," + gravity + ")");
+    String two = "(" + original + ",F" + row + ")";
+    String whenBoth = "IF(COUNT(" + original + ",F" + row + ")<2,\"\",WASHBOOK.";
+    formula(form, row, "G", whenBoth + "ABV" + two + ")");
+    formula(form, row, "H", whenBoth + "ABVPLUSMINUS" + two + ")");
+    formula(form, row, "I", whenBoth + "APPARENTATTENUATION" + two + ")");
+    formula(form, row, "J", whenBoth + "REALATTENUATION" + two + ")");
+    formula(form, row, "K", whenBoth + "SUGARLEFT" + two + ")");
+    String why =
+        row == first
+            ? "WASHBOOK.REASON(\"CORRECTEDGRAVITY\"," + reading + ")"
+            : "WASHBOOK.REASON(\"CORRECTEDGRAVITY\"," + reading + "," + original + ")";
+    formula(
+        form,
+        row,
+        "L",
+        "IF(ISERROR(F"
+            + row
+            + "),"
+            + why
+            + ",IF(ISERROR(G"
+            + row
+            + "),WASHBOOK.REASON(\"ABV\","
+            + original
+            + ",F"
+            + row
+            + "),\"\"))");
+  }
+
+  private static void formula(Form form, int row, String column, String text) {
+    Cell cell = form.sheet().getRow(row - 1).getCell(column.charAt(0) - 'A');
+    cell.setCellFormula(text);
+  }
+
+  private static void example(Book book, Form form, int first, Ferment ferment) {
+    Instrument hydrometer = Instrument.reading(SugarScale.SG, 0.001);
+    List<Entry> entries =
+        Entry.readings(ferment, hydrometer, Thermometer.C_HALF, 0, 1, 2, 3, 4, 5, 7, 9, 12);
+    int row = first - 1;
+    for (Entry e : entries) {
+      Object[] typed = {e.time().toLocalDate(), e.time().toLocalTime(), e.shown(), e.temperature()};
+      for (int column = 0; column < typed.length; column++) {
+        book.put(form.sheet(), row, column, typed[column], Look.input(FORMATS[column], PAPER));
+      }
+      row++;
+    }
+    book.put(
+        form.sheet(),
+        first - 1,
+        HEADS.length - 1,
+        "invented figures",
+        Look.input("General", PAPER));
+  }
+}

@@ -1,0 +1,126 @@
+package washbook.samples.sheets;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.table.CellContentType;
+import com.sun.star.table.XCell;
+import com.sun.star.text.XText;
+import com.sun.star.uno.UnoRuntime;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Test;
+import washbook.functions.Answer;
+import washbook.functions.SafetyNote;
+import washbook.functions.catalogue.Catalogue;
+import washbook.office.testing.Office;
+
+/** The starter workbooks in the real office: what they hold is what the office reckons. */
+class StartersIT {
+  private static final Path FOLDER = Path.of("starters");
+  private static final int ROWS = 120;
+  private static final int COLUMNS = 16;
+
+  @Test
+  void storedResultsAreWhatTheOfficeReckons() throws IOException {
+    int formulas = 0;
+    try (Office office = Office.with(Path.of(System.getProperty("washbook.oxt")))) {
+      for (Path file : starters()) {
+        try (washbook.office.testing.Book book = office.open(file)) {
+          Map<String, String> stored = results(book);
+          book.recalculate();
+          assertEquals(stored, results(book), file.toString());
+          formulas += stored.size();
+        }
+      }
+    }
+    // 12 reckoned cells in each of 60 rows of two log sheets alone, in two formats.
+    assertTrue(formulas > 1900, formulas + " formulas");
+  }
+
+  private static List<Path> starters() throws IOException {
+    try (Stream<Path> files = Files.list(FOLDER)) {
+      List<Path> all = files.sorted().toList();
+      assertEquals(6, all.size());
+      return all;
+    }
+  }
+
+  /** Address and result of every formula; numbers to eleven digits. */
+  private static Map<String, String> results(washbook.office.testing.Book book) {
+    Map<String, String> results = new TreeMap<>();
+    int sheets = book.as(XSpreadsheetDocument.class).getSheets().getElementNames().length;
+    for (int i = 0; i < sheets; i++) {
+      XSpreadsheet sheet = Starters.sheet(book, i);
+      for (int row = 0; row < ROWS; row++) {
+        for (int column = 0; column < COLUMNS; column++) {
+          XCell cell = Starters.cell(sheet, row, column);
+          if (cell.getType() == CellContentType.FORMULA) {
+            String where = i + " " + (row + 1) + " " + column;
+            assertEquals(0, cell.getError(), where + " " + cell.getFormula());
+            results.put(where, result(cell));
+          }
+        }
+      }
+    }
+    return results;
+  }
+
+  private static String result(XCell cell) {
+    return Starters.isText(cell)
+        ? UnoRuntime.queryInterface(XText.class, cell).getString()
+        : String.format("%.11g", cell.getValue());
+  }
+
+  /** The example's last line against the catalogue, and the safety note on every sheet. */
+  @Test
+  void theExampleIsRightAndEverySheetCarriesTheNote() throws IOException {
+    try (InputStream in = Files.newInputStream(FOLDER.resolve("ferment-log.xlsx"));
+        XSSFWorkbook workbook = new XSSFWorkbook(in)) {
+      XSSFSheet sheet = workbook.getSheet("Example");
+      int first = 13;
+      int last = first + 8;
+      double og = call("CORRECTEDGRAVITY", at(sheet, first, 2), at(sheet, first, 3), 20.0);
+      double sg = call("CORRECTEDGRAVITY", at(sheet, last, 2), at(sheet, last, 3), 20.0, og);
+      assertEquals(og, at(sheet, 8, 1), 1e-12);
+      assertEquals(sg, at(sheet, last, 5), 1e-12);
+      assertEquals(call("ABV", og, sg), at(sheet, last, 6), 1e-10);
+      assertEquals(call("ABVPLUSMINUS", og, sg), at(sheet, last, 7), 1e-10);
+      assertEquals(call("SUGARLEFT", og, sg), at(sheet, last, 10), 1e-10);
+    }
+    for (Path file : starters()) {
+      if (file.toString().endsWith(".xlsx")) {
+        try (InputStream in = Files.newInputStream(file);
+            XSSFWorkbook workbook = new XSSFWorkbook(in)) {
+          workbook.forEach(
+              sheet -> {
+                List<String> texts = new ArrayList<>();
+                for (int row = 0; row < 4; row++) {
+                  texts.add(sheet.getRow(row) == null ? "" : sheet.getRow(row).getCell(0) + "");
+                }
+                assertTrue(texts.contains(SafetyNote.text()), file + " " + sheet.getSheetName());
+              });
+        }
+      }
+    }
+  }
+
+  private static double at(XSSFSheet sheet, int row, int column) {
+    return sheet.getRow(row).getCell(column).getNumericCellValue();
+  }
+
+  private static double call(String name, Object... arguments) {
+    return ((Answer.Number) Catalogue.get(name).call(arguments)).value();
+  }
+}
