@@ -1,5 +1,6 @@
 package washbook.runner.batch;
 
+import com.google.gson.JsonElement;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,17 +18,31 @@ import washbook.runner.report.FileReport;
 import washbook.runner.report.FileReport.Refusal;
 import washbook.runner.report.FileReport.Status;
 import washbook.runner.report.FileResult;
+import washbook.runner.report.Json;
 
 /** Fills one file: reads, understands, computes, writes and reads back. */
-final class FileFiller {
+public final class FileFiller implements FolderRun.Work<FileResult> {
   private final FillJob job;
 
-  FileFiller(FillJob job) {
+  public FileFiller(FillJob job) {
     this.job = job;
   }
 
-  /** Whatever happens to a file, the others go on. */
-  FileResult fill(WorkItem item) {
+  /** Failures are not noted, so that they are tried again. */
+  @Override
+  public Journal.Note note(FileResult result) {
+    return result.report().status() == Status.FAILED
+        ? null
+        : new Journal.Note(Json.GSON.toJsonTree(result.report()), result.written());
+  }
+
+  @Override
+  public FileResult restore(JsonElement report) {
+    return FileResult.of(Json.GSON.fromJson(report, FileReport.class));
+  }
+
+  @Override
+  public FileResult work(WorkItem item) {
     if (item.refused() != null) {
       return FileResult.of(item.refused());
     }

@@ -1,5 +1,6 @@
 package washbook.runner.batch;
 
+import com.google.gson.JsonElement;
 import com.google.gson.JsonParseException;
 import java.io.BufferedReader;
 import java.io.Closeable;
@@ -15,9 +16,6 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import washbook.runner.TempName;
-import washbook.runner.report.FileReport;
-import washbook.runner.report.FileReport.Status;
-import washbook.runner.report.FileResult;
 import washbook.runner.report.Json;
 
 /**
@@ -27,10 +25,17 @@ import washbook.runner.report.Json;
 public final class Journal implements Closeable {
   /** One line. {@code source} is the stamp of the read file after the work. */
   private record Entry(
-      String path, FileStamp source, String target, FileStamp result, FileReport report) {}
+      String path, FileStamp source, String target, FileStamp result, JsonElement report) {}
 
   /** The first line: entries under other settings do not count. */
   private record Head(String journal, String settings) {}
+
+  /**
+   * What is noted of a file.
+   *
+   * @param written the file that holds the result; null when there is none
+   */
+  public record Note(JsonElement report, Path written) {}
 
   /** Where a line stands in the file. */
   private record Place(long start, int length) {}
@@ -64,7 +69,7 @@ public final class Journal implements Closeable {
   }
 
   /** The earlier report on a file, when neither it nor its result has changed since. */
-  synchronized Optional<FileReport> done(WorkItem item) {
+  synchronized Optional<JsonElement> done(WorkItem item) {
     Place place = places.get(item.shown());
     if (place == null) {
       return Optional.empty();
@@ -84,12 +89,9 @@ public final class Journal implements Closeable {
     }
   }
 
-  /** Notes a result. Failures are not noted, so that they are tried again. */
-  synchronized void note(WorkItem item, FileStamp before, FileResult result) throws IOException {
-    if (result.report().status() == Status.FAILED) {
-      return;
-    }
-    Path written = result.written();
+  /** Notes a result. */
+  synchronized void note(WorkItem item, FileStamp before, Note note) throws IOException {
+    Path written = note.written();
     FileStamp after = written == null ? null : FileStamp.of(written);
     boolean inPlace = written != null && written.equals(item.file());
     Entry entry =
@@ -98,7 +100,7 @@ public final class Journal implements Closeable {
             inPlace ? after : before,
             written == null ? null : written.toString(),
             after,
-            result.report());
+            note.report());
     byte[] line = (Json.GSON.toJson(entry) + "\n").getBytes(StandardCharsets.UTF_8);
     long start = lines.length();
     lines.seek(start);

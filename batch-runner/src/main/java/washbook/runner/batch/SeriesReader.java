@@ -80,14 +80,19 @@ final class SeriesReader {
         .toArray();
   }
 
-  /** Evenly chosen rows, the first and the last among them. */
   private static int[] thinned(int[] rows) {
-    int most = BatchSeries.MOST_POINTS;
-    if (rows.length <= most) {
-      return rows;
-    }
-    int[] chosen = new int[most];
-    Arrays.setAll(chosen, i -> rows[(int) ((long) i * (rows.length - 1) / (most - 1))]);
+    return Arrays.stream(thinned(rows.length)).map(i -> rows[i]).toArray();
+  }
+
+  /** Evenly chosen indexes below {@code count}, the first and the last among them. */
+  static int[] thinned(int count) {
+    int[] chosen = new int[Math.min(count, BatchSeries.MOST_POINTS)];
+    Arrays.setAll(
+        chosen,
+        i ->
+            count == chosen.length
+                ? i
+                : (int) ((long) i * (count - 1) / (BatchSeries.MOST_POINTS - 1)));
     return chosen;
   }
 

@@ -107,7 +107,7 @@ public final class Watcher {
   private void fill(List<WorkItem> due, int threads, Listener listener) throws IOException {
     Map<String, WorkItem> items = new HashMap<>();
     due.forEach(item -> items.put(item.shown(), item));
-    FillRun run = new FillRun(job, journal, stop);
+    FolderRun<FileResult> run = new FolderRun<>(new FileFiller(job), journal, stop);
     run.run(
         due,
         threads,

@@ -1,5 +1,7 @@
 package washbook.runner.cli;
 
+import washbook.runner.report.AuditReport;
+import washbook.runner.report.AuditTotals;
 import washbook.runner.report.FileReport.Status;
 import washbook.runner.report.Totals;
 
@@ -25,6 +27,18 @@ final class ExitCode {
   static int of(Totals totals) {
     int unrecognised = totals.count(Status.NOTHING_RECOGNISED);
     if (totals.count(Status.FAILED) > 0) {
+      return FILE;
+    }
+    if (unrecognised == totals.count()) {
+      return NOTHING_RECOGNISED;
+    }
+    return totals.refusals() > 0 || unrecognised > 0 ? REFUSED : DONE;
+  }
+
+  /** The same for an audit; a difference is a finding, not a refusal. */
+  static int of(AuditTotals totals) {
+    int unrecognised = totals.count(AuditReport.Status.NOTHING_RECOGNISED);
+    if (totals.count(AuditReport.Status.FAILED) > 0) {
       return FILE;
     }
     if (unrecognised == totals.count()) {

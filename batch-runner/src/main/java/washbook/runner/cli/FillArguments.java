@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -13,7 +14,6 @@ import picocli.CommandLine.Spec;
 import washbook.functions.log.Computed;
 import washbook.functions.log.FillOptions;
 import washbook.functions.log.FormulaStyle;
-import washbook.functions.log.LogMap;
 import washbook.runner.batch.Destination;
 import washbook.runner.batch.LogSheetFiller;
 import washbook.runner.batch.SheetFiller;
@@ -56,13 +56,7 @@ final class FillArguments {
               + " sugar, rate, state, plusminus; or all.")
   private List<String> columns = List.of();
 
-  @Option(
-      names = "--map",
-      paramLabel = "FILE",
-      description = "A map that says what is where; 'washbook explain --write-map' makes one.")
-  private Path map;
-
-  private String mapText = "";
+  @Mixin private MapArgument map;
 
   Destination destination() {
     if (out != null && inPlace) {
@@ -79,7 +73,7 @@ final class FillArguments {
   }
 
   SheetFiller filler() {
-    return new LogSheetFiller(readMap(), new FillOptions(computed(), style));
+    return new LogSheetFiller(map.read(), new FillOptions(computed(), style));
   }
 
   /** Everything that results depend on besides the files. Ask after {@link #filler}. */
@@ -89,7 +83,7 @@ final class FillArguments {
         Boolean.toString(inPlace),
         style.name(),
         computed().toString(),
-        mapText);
+        map.text());
   }
 
   private Set<Computed> computed() {
@@ -119,13 +113,6 @@ final class FillArguments {
               + ".");
     }
     return found;
-  }
-
-  private LogMap readMap() {
-    if (map == null) {
-      return LogMap.none();
-    }
-    throw usage("--map is not there yet.");
   }
 
   private ParameterException usage(String message) {

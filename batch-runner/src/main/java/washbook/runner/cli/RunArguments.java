@@ -8,7 +8,10 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import washbook.runner.batch.Destination;
+import washbook.runner.batch.FileList;
 import washbook.runner.batch.Shard;
+import washbook.runner.batch.WorkItem;
 import washbook.runner.report.Reports;
 
 /** How a command goes over many files, and what it reports. */
@@ -78,6 +81,16 @@ final class RunArguments {
       }
     }
     return report;
+  }
+
+  /** The files to work on; a report that lies in a walked folder is no log. */
+  List<WorkItem> files(List<Path> given, Destination destination, Shard shard) {
+    List<WorkItem> items = FileList.of(given, destination, shard);
+    if (report != null) {
+      Path own = report.toAbsolutePath().normalize();
+      items.removeIf(item -> item.file().toAbsolutePath().normalize().equals(own));
+    }
+    return items;
   }
 
   private ParameterException usage(String message) {

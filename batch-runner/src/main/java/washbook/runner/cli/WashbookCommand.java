@@ -14,6 +14,7 @@ import picocli.CommandLine.IVersionProvider;
     description = "Correct fermentation and spirit maths for the spreadsheet log you already keep.",
     subcommands = {
       FillCommand.class,
+      ExplainCommand.class,
       WatchCommand.class,
       ReportCommand.class,
       CalcCommand.class,

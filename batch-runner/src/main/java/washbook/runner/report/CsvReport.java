@@ -10,7 +10,7 @@ import washbook.runner.report.FileReport.Refusal;
 import washbook.runner.report.FileReport.TableReport;
 
 /** The report as comma-separated values: a line for each file, batch and refusal. */
-final class CsvReport implements ReportWriter {
+final class CsvReport implements ReportWriter<FileResult> {
   private final PendingFile file;
 
   CsvReport(Path target) throws IOException {

@@ -1,110 +1,153 @@
 package washbook.runner.report;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 
-/** A batch's gravity and alcohol over time as an SVG picture inside a page. */
-final class CurveChart {
+/**
+ * Curves over one horizontal axis as an SVG picture inside a page.
+ *
+ * @param title stands above it
+ * @param unit of {@code x}
+ * @param left the curves of the left axis
+ * @param right those of the right axis; no curves where there is none
+ */
+record CurveChart(String title, String unit, double[] x, Side left, Side right) {
+
+  /**
+   * One vertical axis.
+   *
+   * @param title with its unit
+   * @param leastSpan how much it shows at least, so that noise is not blown up
+   * @param decimals digits behind the point of its numbers, at least
+   */
+  record Side(String title, double leastSpan, int decimals, List<Curve> curves) {
+    static final Side NONE = new Side("", 1, 0, List.of());
+
+    Axis axis() {
+      return Axis.over(
+          curves.stream().flatMapToDouble(c -> Arrays.stream(c.values())).toArray(), leastSpan);
+    }
+  }
+
+  /**
+   * One curve.
+   *
+   * @param style a class of the page's style sheet
+   * @param values NaN where there is none
+   */
+  record Curve(String style, double[] values) {}
+
   private static final double WIDTH = 480;
+  private static final double HEIGHT = 248;
   private static final double LEFT = 58;
-  private static final double RIGHT = 436;
   private static final double TOP = 26;
   private static final double BOTTOM = 206;
-  private static final double HEIGHT = 248;
+  private static final int MOST_DOTS = 60;
 
-  private final BatchSeries series;
-  private final StringBuilder svg = new StringBuilder();
-  private final Axis x;
-
-  private CurveChart(BatchSeries series) {
-    this.series = series;
-    this.x = Axis.over(series.x(), 1);
+  /** Gravity on the left, alcohol on the right. */
+  static CurveChart of(BatchSeries series) {
+    return new CurveChart(
+        series.title(),
+        series.unit(),
+        series.x(),
+        new Side("Gravity, SG 20/20", 0.001, 3, List.of(new Curve("gravity", series.gravity()))),
+        new Side("Alcohol, % vol", 0.1, 0, List.of(new Curve("abv", series.abv()))));
   }
 
-  static String figure(BatchSeries series) {
-    return "<figure>\n<figcaption>"
-        + Html.text(series.title())
-        + "</figcaption>\n"
-        + new CurveChart(series).draw()
-        + "</figure>\n";
+  String figure() {
+    StringBuilder svg = new StringBuilder("<figure>\n<figcaption>");
+    svg.append(Html.text(title)).append("</figcaption>\n<svg viewBox=\"0 0 ");
+    svg.append(number(WIDTH)).append(' ').append(number(HEIGHT)).append("\" role=\"img\" ");
+    svg.append("aria-label=\"").append(Html.text(described())).append("\">\n");
+    double end = right.curves().isEmpty() ? WIDTH - 12 : WIDTH - 44;
+    Axis across = Axis.over(x, 1);
+    for (double tick : across.ticks()) {
+      double at = across.place(tick, LEFT, end);
+      line(svg, at, BOTTOM, at, BOTTOM + 4);
+      label(svg, "", at, BOTTOM + 18, "middle", across.show(tick, 0));
+    }
+    label(svg, "", (LEFT + end) / 2, BOTTOM + 36, "middle", unit);
+    side(svg, left, across, end, true);
+    side(svg, right, across, end, false);
+    return svg.append("</svg>\n</figure>\n").toString();
   }
 
-  private String draw() {
-    Axis gravity = Axis.over(series.gravity(), 0.001);
-    Axis abv = Axis.over(series.abv(), 0.1);
-    svg.append("<svg viewBox=\"0 0 ").append(round(WIDTH)).append(' ').append(round(HEIGHT));
-    svg.append("\" role=\"img\" aria-label=\"").append(Html.text(described())).append("\">\n");
-    for (double tick : gravity.ticks()) {
-      double y = gravity.place(tick, BOTTOM, TOP);
-      line("grid", LEFT, y, RIGHT, y);
-      label("gravity", LEFT - 6, y + 4, "end", gravity.show(tick, 3));
+  private void side(StringBuilder svg, Side side, Axis across, double end, boolean isLeft) {
+    if (side.curves().isEmpty()) {
+      return;
     }
-    for (double tick : abv.ticks()) {
-      label("abv", RIGHT + 6, abv.place(tick, BOTTOM, TOP) + 4, "start", abv.show(tick, 0));
+    Axis axis = side.axis();
+    String style = side.curves().size() == 1 ? side.curves().get(0).style() : "";
+    for (double tick : axis.ticks()) {
+      double y = axis.place(tick, BOTTOM, TOP);
+      if (isLeft) {
+        line(svg, LEFT, y, end, y);
+      }
+      label(
+          svg,
+          style,
+          isLeft ? LEFT - 6 : end + 6,
+          y + 4,
+          isLeft ? "end" : "start",
+          axis.show(tick, side.decimals()));
     }
-    for (double tick : x.ticks()) {
-      double at = x.place(tick, LEFT, RIGHT);
-      line("grid", at, BOTTOM, at, BOTTOM + 4);
-      label("", at, BOTTOM + 18, "middle", x.show(tick, 0));
+    label(svg, style, isLeft ? 4 : WIDTH - 4, 14, isLeft ? "start" : "end", side.title());
+    for (Curve curve : side.curves()) {
+      draw(svg, curve, across, axis, end);
     }
-    label("", (LEFT + RIGHT) / 2, BOTTOM + 36, "middle", series.unit());
-    label("gravity", 4, 14, "start", "Gravity, SG 20/20");
-    label("abv", WIDTH - 4, 14, "end", "Alcohol, % vol");
-    curve("gravity", gravity, series.gravity());
-    curve("abv", abv, series.abv());
-    return svg.append("</svg>\n").toString();
   }
 
-  /** One path, broken where a row was refused; single points are drawn as dots. */
-  private void curve(String name, Axis axis, double[] values) {
+  /** One path, broken where a value is missing; the points are shown where they are few. */
+  private void draw(StringBuilder svg, Curve curve, Axis across, Axis axis, double end) {
     StringBuilder path = new StringBuilder();
     StringBuilder dots = new StringBuilder();
-    for (int i = 0; i < values.length; i++) {
-      if (!Double.isFinite(values[i]) || !Double.isFinite(series.x()[i])) {
+    boolean joined = false;
+    for (int i = 0; i < x.length; i++) {
+      if (!Double.isFinite(curve.values()[i]) || !Double.isFinite(x[i])) {
+        joined = false;
         continue;
       }
-      boolean joined = i > 0 && Double.isFinite(values[i - 1]);
-      String at = round(x.place(series.x()[i], LEFT, RIGHT));
-      String up = round(axis.place(values[i], BOTTOM, TOP));
+      String at = number(across.place(x[i], LEFT, end));
+      String up = number(axis.place(curve.values()[i], BOTTOM, TOP));
       path.append(joined ? 'L' : 'M').append(at).append(' ').append(up);
-      if (values.length <= 60) {
-        dots.append("<circle class=\"").append(name).append("\" r=\"2.5\" cx=\"").append(at);
-        dots.append("\" cy=\"").append(up).append("\"/>");
+      joined = true;
+      if (x.length <= MOST_DOTS) {
+        dots.append("<circle class=\"").append(curve.style()).append("\" r=\"2.5\" cx=\"");
+        dots.append(at).append("\" cy=\"").append(up).append("\"/>");
       }
     }
     if (!path.isEmpty()) {
-      svg.append("<path class=\"").append(name).append("\" d=\"").append(path).append("\"/>");
-      svg.append(dots).append('\n');
+      svg.append("<path class=\"").append(curve.style()).append("\" d=\"").append(path);
+      svg.append("\"/>").append(dots).append('\n');
     }
   }
 
   private String described() {
-    double[] gravity = series.gravity();
-    double first = Double.NaN;
-    double last = Double.NaN;
-    for (double value : gravity) {
-      if (Double.isFinite(value)) {
-        first = Double.isNaN(first) ? value : first;
-        last = value;
-      }
-    }
-    return Double.isNaN(first)
-        ? series.title() + ": no row could be computed"
-        : String.format(Locale.ROOT, "%s: gravity from %.4f to %.4f", series.title(), first, last);
+    double[] known =
+        left.curves().isEmpty()
+            ? new double[0]
+            : Arrays.stream(left.curves().get(0).values()).filter(Double::isFinite).toArray();
+    return known.length == 0
+        ? title + ": no row could be computed"
+        : String.format(
+            Locale.ROOT, "%s: from %.4f to %.4f", title, known[0], known[known.length - 1]);
   }
 
-  private void line(String name, double x1, double y1, double x2, double y2) {
-    svg.append("<line class=\"").append(name).append("\" x1=\"").append(round(x1));
-    svg.append("\" y1=\"").append(round(y1)).append("\" x2=\"").append(round(x2));
-    svg.append("\" y2=\"").append(round(y2)).append("\"/>\n");
+  private static void line(StringBuilder svg, double x1, double y1, double x2, double y2) {
+    svg.append("<line class=\"grid\" x1=\"").append(number(x1));
+    svg.append("\" y1=\"").append(number(y1)).append("\" x2=\"").append(number(x2));
+    svg.append("\" y2=\"").append(number(y2)).append("\"/>\n");
   }
 
-  private void label(String name, double x, double y, String anchor, String text) {
-    svg.append("<text class=\"").append(name).append("\" x=\"").append(round(x));
-    svg.append("\" y=\"").append(round(y)).append("\" text-anchor=\"").append(anchor);
+  private static void label(
+      StringBuilder svg, String style, double x, double y, String anchor, String text) {
+    svg.append("<text class=\"").append(style).append("\" x=\"").append(number(x));
+    svg.append("\" y=\"").append(number(y)).append("\" text-anchor=\"").append(anchor);
     svg.append("\">").append(Html.text(text)).append("</text>\n");
   }
 
-  private static String round(double value) {
+  private static String number(double value) {
     return String.format(Locale.ROOT, value == Math.rint(value) ? "%.0f" : "%.1f", value);
   }
 }

@@ -7,7 +7,7 @@ import java.util.List;
 import washbook.runner.report.FileReport.Refusal;
 
 /** The report as one page for people: a sortable table, the refusals, a chart of each batch. */
-final class HtmlReport implements ReportWriter {
+final class HtmlReport implements ReportWriter<FileResult> {
   private final PendingFile file;
   private final PendingFile refusals;
   private final PendingFile charts;
@@ -52,7 +52,7 @@ final class HtmlReport implements ReportWriter {
       anyChart = true;
       charts.writer().write("<h3>" + Html.text(report.path()) + "</h3>\n<div class=\"charts\">\n");
       for (BatchSeries series : result.series()) {
-        charts.writer().write(CurveChart.figure(series));
+        charts.writer().write(CurveChart.of(series).figure());
       }
       charts.writer().write("</div>\n");
     }

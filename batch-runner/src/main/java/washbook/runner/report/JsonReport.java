@@ -3,14 +3,24 @@ package washbook.runner.report;
 import com.google.gson.stream.JsonWriter;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.function.Function;
 import washbook.functions.SafetyNote;
 
-/** The report for programs: {@code {"files":[...],"safety":"..."}}; its shape is frozen. */
-final class JsonReport implements ReportWriter {
+/**
+ * The report for programs: {@code {"files":[...],"safety":"..."}}; its shape is frozen.
+ *
+ * @param <R> a file's result
+ */
+final class JsonReport<R> implements ReportWriter<R> {
   private final PendingFile file;
   private final JsonWriter json;
+  private final Function<R, Object> entry;
 
-  JsonReport(Path target) throws IOException {
+  /**
+   * @param entry the record that stands for a result
+   */
+  JsonReport(Path target, Function<R, Object> entry) throws IOException {
+    this.entry = entry;
     file = new PendingFile(target);
     json = new JsonWriter(file.writer());
     json.setIndent(" ");
@@ -20,8 +30,9 @@ final class JsonReport implements ReportWriter {
   }
 
   @Override
-  public void add(FileResult result) {
-    Json.GSON.toJson(result.report(), FileReport.class, json);
+  public void add(R result) {
+    Object record = entry.apply(result);
+    Json.GSON.toJson(record, record.getClass(), json);
   }
 
   @Override

@@ -43,7 +43,7 @@ public final class ReportMerge {
   }
 
   private static String join(PriorityQueue<Source> next, Path out) throws IOException {
-    try (ReportWriter writer = Reports.open(out)) {
+    try (ReportWriter<FileResult> writer = Reports.open(out)) {
       String last = null;
       while (!next.isEmpty()) {
         Source source = next.remove();

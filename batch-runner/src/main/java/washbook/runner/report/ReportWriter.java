@@ -6,9 +6,11 @@ import java.io.IOException;
 /**
  * Takes the files' results one after the other, so that a long run needs no more memory than a
  * short one. Only {@link #finish} puts the report in its place.
+ *
+ * @param <R> a file's result
  */
-public interface ReportWriter extends Closeable {
-  void add(FileResult result) throws IOException;
+public interface ReportWriter<R> extends Closeable {
+  void add(R result) throws IOException;
 
   /** Ends the report and moves it into place. */
   void finish() throws IOException;

@@ -18,12 +18,22 @@ public final class Reports {
     return extension(target).equals("html");
   }
 
-  /** Starts a report; it appears under its name when it is finished. */
-  public static ReportWriter open(Path target) throws IOException {
+  /** Starts a report on filling; it appears under its name when it is finished. */
+  public static ReportWriter<FileResult> open(Path target) throws IOException {
     return switch (extension(target)) {
-      case "json" -> new JsonReport(target);
+      case "json" -> new JsonReport<>(target, FileResult::report);
       case "csv" -> new CsvReport(target);
       case "html" -> new HtmlReport(target);
+      default -> throw new IllegalArgumentException(target + " is no report name");
+    };
+  }
+
+  /** The same on an audit. */
+  public static ReportWriter<AuditResult> openAudit(Path target) throws IOException {
+    return switch (extension(target)) {
+      case "json" -> new JsonReport<>(target, AuditResult::report);
+      case "csv" -> new AuditCsv(target);
+      case "html" -> new AuditHtml(target);
       default -> throw new IllegalArgumentException(target + " is no report name");
     };
   }

@@ -3,24 +3,22 @@ package washbook.runner.batch;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.google.gson.JsonElement;
+import com.google.gson.JsonParser;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import washbook.runner.report.FileReport;
-import washbook.runner.report.FileReport.Status;
-import washbook.runner.report.FileResult;
 
 final class JournalTest {
   @TempDir private Path folder;
   private Path place;
   private WorkItem item;
-  private FileReport report;
+  private JsonElement report;
 
   @BeforeEach
   void oneFile() throws IOException {
@@ -28,12 +26,12 @@ final class JournalTest {
     Path log = Files.writeString(folder.resolve("Plüm 3.xlsx"), "log");
     Path copy = Files.writeString(folder.resolve("Plüm 3.filled.xlsx"), "copy");
     item = new WorkItem(log, "Plüm 3.xlsx", copy, null);
-    report = new FileReport(item.shown(), Status.FILLED, List.of(), List.of());
+    report = JsonParser.parseString("{\"status\":\"filled\",\"note\":\"5 °C\"}");
   }
 
   @Test
   void remembersAcrossRunsUntilFileOrResultChanges() throws IOException {
-    note(new FileResult(report, item.target(), true, List.of()));
+    note();
     assertEquals(Optional.of(report), ask("s"));
     assertEquals(Optional.of(report), ask("s"));
     Files.writeString(item.target(), "changed copy");
@@ -42,20 +40,14 @@ final class JournalTest {
 
   @Test
   void otherSettingsStartAnew() throws IOException {
-    note(new FileResult(report, item.target(), true, List.of()));
+    note();
     assertEquals(Optional.empty(), ask("other"));
     assertEquals(Optional.empty(), ask("s"));
   }
 
   @Test
-  void failuresAreNotRemembered() throws IOException {
-    note(FileResult.of(FileReport.failed(item.shown(), "UNREADABLE", "no")));
-    assertEquals(Optional.empty(), ask("s"));
-  }
-
-  @Test
   void aTornLastLineIsPassedOver() throws IOException {
-    note(new FileResult(report, item.target(), true, List.of()));
+    note();
     Files.writeString(place, "{\"path\":\"Plüm 3.xl", StandardOpenOption.APPEND);
     assertEquals(Optional.of(report), ask("s"));
     assertTrue(Files.readString(place).endsWith("}\n"));
@@ -63,19 +55,20 @@ final class JournalTest {
 
   @Test
   void withoutResumingEarlierEntriesAreDropped() throws IOException {
-    note(new FileResult(report, item.target(), true, List.of()));
+    note();
     try (Journal journal = Journal.open(place, "s", false)) {
       assertEquals(Optional.empty(), journal.done(item));
     }
   }
 
-  private void note(FileResult result) throws IOException {
+  private void note() throws IOException {
     try (Journal journal = Journal.open(place, "s", false)) {
-      journal.note(item, FileStamp.of(item.file()), result);
+      Journal.Note note = new Journal.Note(report, item.target());
+      journal.note(item, FileStamp.of(item.file()), note);
     }
   }
 
-  private Optional<FileReport> ask(String settings) throws IOException {
+  private Optional<JsonElement> ask(String settings) throws IOException {
     try (Journal journal = Journal.open(place, settings, true)) {
       return journal.done(item);
     }

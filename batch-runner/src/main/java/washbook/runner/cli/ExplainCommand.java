@@ -1,0 +1,84 @@
+package washbook.runner.cli;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import washbook.functions.log.Grid;
+import washbook.functions.log.LogMap;
+import washbook.functions.log.LogReader;
+import washbook.functions.log.Understanding;
+import washbook.runner.FileFormats;
+import washbook.runner.batch.Failure;
+
+/** {@code washbook explain}: what was understood of a log. */
+@Command(
+    name = "explain",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Shows what a log was taken for: its tables, what each column holds and in which unit, its"
+          + " batches with their original gravity, and what it leaves open.",
+      "Nothing in the log is changed."
+    },
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  washbook explain Plum.xlsx",
+      "  washbook explain Plum.xlsx --write-map plum.map",
+      "  washbook explain Plum.xlsx --map plum.map"
+    })
+final class ExplainCommand implements Callable<Integer> {
+  @ParentCommand private WashbookCommand parent;
+  @Mixin private MapArgument map;
+
+  @Option(
+      names = "--write-map",
+      paramLabel = "FILE",
+      description = "Write what was understood into a new file, as a map to edit.")
+  private Path writeMap;
+
+  @Parameters(paramLabel = "FILE", description = "The log.")
+  private Path file;
+
+  @Override
+  public Integer call() {
+    LogMap given = map.read();
+    PrintStream out = parent.out();
+    List<Understanding> sheets = new ArrayList<>();
+    try {
+      Explanation explanation = new Explanation(out);
+      for (Grid grid : FileFormats.of(file).reader().read(file)) {
+        Understanding understanding = LogReader.understand(grid, given);
+        sheets.add(understanding);
+        explanation.print(understanding);
+      }
+      if (writeMap != null) {
+        Files.writeString(writeMap, LogMap.write(sheets), StandardOpenOption.CREATE_NEW);
+        out.println("Wrote the map " + writeMap + ".");
+      }
+    } catch (FileAlreadyExistsException exists) {
+      parent.err().println("'" + writeMap + "' is there already and was left as it is.");
+      return ExitCode.FILE;
+    } catch (IOException failure) {
+      parent.err().println(file + ": " + Failure.reason(failure));
+      return ExitCode.FILE;
+    }
+    if (sheets.stream().anyMatch(sheet -> !sheet.doubts().isEmpty())) {
+      return ExitCode.REFUSED;
+    }
+    if (sheets.stream().allMatch(sheet -> sheet.tables().isEmpty())) {
+      out.println("No log was found in " + file + ".");
+      return ExitCode.NOTHING_RECOGNISED;
+    }
+    return ExitCode.DONE;
+  }
+}

@@ -1,0 +1,44 @@
+package washbook.runner.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+import washbook.functions.log.LogMap;
+import washbook.runner.batch.Failure;
+
+/** The map that a person gives. */
+final class MapArgument {
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec spec;
+
+  @Option(
+      names = "--map",
+      paramLabel = "FILE",
+      description = "A map that says what is where; 'washbook explain --write-map' makes one.")
+  private Path map;
+
+  private String text = "";
+
+  /** The map; one that says nothing where none is given. */
+  LogMap read() {
+    if (map == null) {
+      return LogMap.none();
+    }
+    try {
+      text = Files.readString(map);
+      return LogMap.parse(text);
+    } catch (IOException | IllegalArgumentException unusable) {
+      throw new ParameterException(
+          spec.commandLine(), "--map " + map + ": " + Failure.reason(unusable));
+    }
+  }
+
+  /** The text that was read. */
+  String text() {
+    return text;
+  }
+}

@@ -1,0 +1,110 @@
+package washbook.runner.report;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Locale;
+import washbook.functions.Numbers;
+import washbook.functions.SafetyNote;
+import washbook.runner.report.AuditReport.BatchReport;
+import washbook.runner.report.AuditReport.ColumnReport;
+import washbook.runner.report.AuditReport.RowReport;
+import washbook.runner.report.FileReport.Refusal;
+
+/**
+ * The audit as comma-separated values: a line for each file, column, differing row and question.
+ */
+final class AuditCsv implements ReportWriter<AuditResult> {
+  private final PendingFile file;
+
+  AuditCsv(Path target) throws IOException {
+    file = new PendingFile(target);
+    line(
+        "kind",
+        "path",
+        "status",
+        "sheet",
+        "column",
+        "batch",
+        "cell",
+        "own",
+        "ours",
+        "difference",
+        "compared",
+        "differing",
+        "reason");
+  }
+
+  @Override
+  public void add(AuditResult result) throws IOException {
+    AuditReport report = result.report();
+    String path = report.path();
+    line(
+        "file",
+        path,
+        report.status().word(),
+        "",
+        "",
+        "",
+        "",
+        "",
+        "",
+        "",
+        Integer.toString(report.compared()),
+        Integer.toString(report.differing()),
+        "");
+    for (ColumnReport column : report.columns()) {
+      String sheet = column.sheet();
+      line(
+          "column",
+          path,
+          "",
+          sheet,
+          column.header(),
+          "",
+          column.largestCell(),
+          "",
+          "",
+          Numbers.show(column.largest()),
+          Integer.toString(column.compared()),
+          Integer.toString(column.differing()),
+          column.cause());
+      for (BatchReport batch : column.batches()) {
+        for (RowReport row : batch.rows()) {
+          line(
+              "row",
+              path,
+              "",
+              sheet,
+              column.header(),
+              batch.name(),
+              row.cell(),
+              Numbers.show(row.own()),
+              Numbers.show(row.ours()),
+              Numbers.show(row.difference()),
+              "",
+              "",
+              "");
+        }
+      }
+    }
+    for (Refusal refusal : report.refusals()) {
+      line("refusal", path, "", "", "", "", refusal.cell(), "", "", "", "", "", refusal.reason());
+    }
+  }
+
+  @Override
+  public void finish() throws IOException {
+    String kind = SafetyNote.TITLE.toLowerCase(Locale.ROOT);
+    line(kind, "", "", "", "", "", "", "", "", "", "", "", SafetyNote.text());
+    file.finish();
+  }
+
+  @Override
+  public void close() throws IOException {
+    file.close();
+  }
+
+  private void line(String... values) throws IOException {
+    Csv.writeLine(file.writer(), values);
+  }
+}

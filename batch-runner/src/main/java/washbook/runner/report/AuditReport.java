@@ -1,0 +1,91 @@
+package washbook.runner.report;
+
+import com.google.gson.annotations.SerializedName;
+import java.util.List;
+import washbook.runner.report.FileReport.Refusal;
+
+/**
+ * How the own figures of one file compare with ours. The names of the components are those of the
+ * JSON report.
+ *
+ * @param refusals questions that the log leaves open, and why a file could not be read
+ */
+public record AuditReport(
+    String path, Status status, List<ColumnReport> columns, List<Refusal> refusals) {
+
+  /** How it ended for a file. */
+  public enum Status {
+    @SerializedName("compared")
+    COMPARED("compared"),
+    /** A log, but without figures of its own, or its readings are not understood. */
+    @SerializedName("nothing to compare")
+    NOTHING_TO_COMPARE("nothing to compare"),
+    @SerializedName("nothing recognised")
+    NOTHING_RECOGNISED("nothing recognised"),
+    @SerializedName("failed")
+    FAILED("failed");
+
+    private final String word;
+
+    Status(String word) {
+      this.word = word;
+    }
+
+    public String word() {
+      return word;
+    }
+  }
+
+  /**
+   * One of the log's own columns.
+   *
+   * @param comparedWith what of ours stands against it
+   * @param compared rows with both figures
+   * @param differing rows that differ by more than 0.1 % vol, or what that means in the unit
+   * @param largest the largest difference, own less ours
+   * @param largestCell where it stands; "" without rows
+   * @param causes the likely causes as words for programs
+   * @param cause the same as a sentence for people
+   */
+  public record ColumnReport(
+      String sheet,
+      String range,
+      String header,
+      String comparedWith,
+      int compared,
+      int differing,
+      double largest,
+      String largestCell,
+      List<String> causes,
+      String cause,
+      List<BatchReport> batches) {}
+
+  /**
+   * One batch in it.
+   *
+   * @param limit the difference that counts, in the column's unit
+   * @param rows those that differ by more
+   */
+  public record BatchReport(
+      String name,
+      int compared,
+      int differing,
+      double largest,
+      double limit,
+      List<RowReport> rows) {}
+
+  /** One differing row. */
+  public record RowReport(String cell, double own, double ours, double difference) {}
+
+  public static AuditReport failed(String path, String code, String reason) {
+    return new AuditReport(path, Status.FAILED, List.of(), List.of(new Refusal("", code, reason)));
+  }
+
+  public int compared() {
+    return columns.stream().mapToInt(ColumnReport::compared).sum();
+  }
+
+  public int differing() {
+    return columns.stream().mapToInt(ColumnReport::differing).sum();
+  }
+}
