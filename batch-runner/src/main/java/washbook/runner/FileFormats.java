@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import washbook.runner.read.CsvReader;
 import washbook.runner.read.OdsReader;
@@ -44,6 +45,18 @@ public final class FileFormats {
               new CsvReader(),
               new CsvWriter()));
 
+  /** What files of other kinds are, by their extension, and how to get at their content. */
+  private static final Map<String, String> OTHERS =
+      Map.of(
+          "fods", "a flat OpenDocument spreadsheet (.fods); save it as .ods",
+          "sxc", "an older open spreadsheet (.sxc); save it as .ods",
+          "uos", "an office document of another kind (.uos); save it as .ods",
+          "numbers", "a spreadsheet package (.numbers); export it as .xlsx",
+          "gsheet", "only a link to a sheet kept elsewhere (.gsheet); download it as .xlsx or .ods",
+          "wk1", "a spreadsheet of an old kind (.wk1); save it as .xlsx or .ods",
+          "wks", "a spreadsheet of an old kind (.wks); save it as .xlsx or .ods",
+          "123", "a spreadsheet of an old kind (.123); save it as .xlsx or .ods");
+
   private FileFormats() {}
 
   public static List<FileFormat> all() {
@@ -61,6 +74,10 @@ public final class FileFormats {
    * @throws UnusableFileException when it is in none of them
    */
   public static FileFormat of(Path file) throws IOException {
+    String other = OTHERS.get(extension(file));
+    if (other != null) {
+      throw new UnusableFileException("The file is " + other + ".");
+    }
     String kind = contentKind(file);
     if (kind.equals(UNKNOWN)) {
       throw new UnusableFileException("The file is none of " + names() + ".");

@@ -2,31 +2,90 @@ package washbook.runner.write;
 
 import static washbook.runner.markup.XmlScanner.ascii;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.TreeMap;
+import washbook.functions.log.ColumnPatch;
 import washbook.runner.markup.ByteBuilder;
-import washbook.runner.markup.XmlScanner;
+import washbook.runner.markup.XmlSplicer;
 import washbook.runner.read.OdsCell;
-import washbook.runner.read.UnusableFileException;
 
-/** The declared columns of one sheet. */
+/**
+ * The declared columns of one sheet. New columns get a width by which their headers can be read; a
+ * column that was declared alone or with few others keeps what it has.
+ */
 final class OdsColumns {
   static final byte[] COLUMN = ascii("table-column");
   private static final byte[] REPEATED = ascii("table:number-columns-repeated");
   private static final byte[] STYLE = ascii("table:style-name");
   private static final byte[] CELL_STYLE = ascii("table:default-cell-style-name");
 
+  /** So many equal columns are the rest of the sheet, which nobody has given a width. */
+  private static final int REST = 100;
+
   private record Run(int end, String style, String cellStyle) {}
 
   private final List<Run> runs = new ArrayList<>();
+  private final TreeMap<Integer, String> widthStyles = new TreeMap<>();
 
-  /** Takes in the column element of the present token. */
-  void add(XmlScanner scanner) throws UnusableFileException {
-    int count = scanner.attribute(REPEATED) ? OdsCell.count(scanner) : 1;
-    int end = Math.min(count() + count, Integer.MAX_VALUE / 2);
-    String style = scanner.attribute(STYLE) ? scanner.value() : null;
-    runs.add(new Run(end, style, scanner.attribute(CELL_STYLE) ? scanner.value() : null));
+  OdsColumns(List<ColumnPatch> patches) {
+    for (ColumnPatch patch : patches) {
+      widthStyles.put(patch.column(), OdsStyles.widthName(patch.header()));
+    }
+  }
+
+  /** Takes in the column element of the present token, and divides the rest of the sheet. */
+  void add(XmlSplicer splicer, boolean empty) throws IOException {
+    int count = splicer.attribute(REPEATED) ? OdsCell.count(splicer) : 1;
+    int start = count();
+    int end = Math.min(start + count, Integer.MAX_VALUE / 2);
+    String style = splicer.attribute(STYLE) ? splicer.value() : null;
+    runs.add(new Run(end, style, splicer.attribute(CELL_STYLE) ? splicer.value() : null));
+    if (empty && count >= REST && !widthStyles.subMap(start, end).isEmpty()) {
+      StringBuilder others = new StringBuilder();
+      splicer.rewindAttributes();
+      while (splicer.nextAttribute()) {
+        if (!splicer.attributeIs(REPEATED) && !splicer.attributeIs(STYLE)) {
+          int from = splicer.attributeStart();
+          int length = splicer.valueEnd() + 1 - from;
+          others.append(' ');
+          others.append(new String(splicer.bytes(), from, length, StandardCharsets.UTF_8));
+        }
+      }
+      ByteBuilder markup = new ByteBuilder();
+      declare(start, end, style, others.toString(), markup);
+      splicer.replace(splicer.tokenStart(), splicer.tokenEnd(), markup.bytes(), markup.length());
+    }
+  }
+
+  /** Adds elements for the columns from start to end. */
+  private void declare(int start, int end, String style, String others, ByteBuilder to) {
+    int at = start;
+    for (Map.Entry<Integer, String> patched : widthStyles.subMap(start, end).entrySet()) {
+      column(patched.getKey() - at, style, others, to);
+      column(1, patched.getValue(), others, to);
+      at = patched.getKey() + 1;
+    }
+    column(end - at, style, others, to);
+  }
+
+  private static void column(int count, String style, String others, ByteBuilder to) {
+    if (count == 0) {
+      return;
+    }
+    to.raw("<table:table-column");
+    if (style != null) {
+      to.raw(" table:style-name=\"").text(style).raw("\"");
+    }
+    if (count > 1) {
+      to.raw(" table:number-columns-repeated=\"").number(count).raw("\"");
+    }
+    byte[] rest = others.getBytes(StandardCharsets.UTF_8);
+    to.raw(rest, 0, rest.length).raw("/>");
   }
 
   private int count() {
@@ -34,7 +93,7 @@ final class OdsColumns {
   }
 
   /** The style of a column's cells that have none of their own, or null. */
-  String cellStyle(int column) {
+  private String cellStyle(int column) {
     for (Run run : runs) {
       if (column < run.end) {
         return run.cellStyle;
@@ -49,21 +108,13 @@ final class OdsColumns {
     return Objects.equals(style, cellStyle(other)) ? null : style;
   }
 
-  /** Declares columns up to this one, as wide as the last that was declared. */
-  void extend(int lastColumn, ByteBuilder to) {
-    int more = lastColumn + 1 - count();
-    if (more <= 0) {
-      return;
+  /** Declares the columns that are missing up to the last patched one. */
+  void extend(ByteBuilder to) {
+    int end = widthStyles.lastKey() + 1;
+    if (end > count()) {
+      String style = runs.isEmpty() ? null : runs.get(runs.size() - 1).style;
+      declare(count(), end, style, "", to);
+      runs.add(new Run(end, style, null));
     }
-    String style = runs.isEmpty() ? null : runs.get(runs.size() - 1).style;
-    to.raw("<table:table-column");
-    if (style != null) {
-      to.raw(" table:style-name=\"").text(style).raw("\"");
-    }
-    if (more > 1) {
-      to.raw(" table:number-columns-repeated=\"").number(more).raw("\"");
-    }
-    to.raw("/>");
-    runs.add(new Run(lastColumn + 1, style, null));
   }
 }

@@ -26,7 +26,7 @@ final class OdsSheetPatch {
   private final XmlSplicer splicer;
   private final String sheetName;
   private final XlsxRows rows;
-  private final OdsColumns columns = new OdsColumns();
+  private final OdsColumns columns;
   private final BitSet patchedColumns = new BitSet();
   private final BitSet headerRows = new BitSet();
   private final OdsRow old = new OdsRow();
@@ -45,6 +45,7 @@ final class OdsSheetPatch {
     this.splicer = splicer;
     this.sheetName = sheetName;
     this.rows = new XlsxRows(patches);
+    this.columns = new OdsColumns(patches);
     for (ColumnPatch patch : patches) {
       patchedColumns.set(patch.column());
       headerRows.set(patch.headerRow());
@@ -59,7 +60,7 @@ final class OdsSheetPatch {
     if (first == Token.EMPTY) {
       markup.clear();
       markup.raw(">");
-      columns.extend(rows.lastColumn(), markup);
+      columns.extend(markup);
       appendMissingRows();
       markup.raw("</table:table>");
       int end = splicer.tokenEnd();
@@ -87,7 +88,7 @@ final class OdsSheetPatch {
       } else if (isRowHolder()) {
         beginRows();
       } else if (splicer.is(OdsColumns.COLUMN)) {
-        columns.add(splicer);
+        columns.add(splicer, token == Token.EMPTY);
       } else if (!OdsReader.isHolder(splicer)) {
         if (level == 0 && rowsBegun) {
           endRows();
@@ -111,7 +112,7 @@ final class OdsSheetPatch {
     if (!rowsBegun) {
       rowsBegun = true;
       markup.clear();
-      columns.extend(rows.lastColumn(), markup);
+      columns.extend(markup);
       splicer.insert(splicer.tokenStart(), markup.bytes(), markup.length());
     }
   }

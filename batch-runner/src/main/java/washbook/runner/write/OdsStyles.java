@@ -6,25 +6,32 @@ import java.io.IOException;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
+import java.util.TreeMap;
 import washbook.functions.log.ColumnPatch;
 import washbook.runner.markup.ByteBuilder;
 import washbook.runner.markup.XmlScanner.Token;
 import washbook.runner.markup.XmlSplicer;
 
-/** The cell styles that patched columns need, each added once to the automatic styles. */
+/** The styles that patched columns need, each added once to the automatic styles. */
 final class OdsStyles {
   static final byte[] AUTOMATIC = ascii("automatic-styles");
   private static final byte[] NAME = ascii("style:name");
 
-  private final Set<Integer> missing = new TreeSet<>();
+  /** Millimetres for a letter of a header, and for the narrowest column. */
+  private static final int LETTER = 2;
+
+  private static final int NARROWEST = 23;
+
+  /** Markup by the name of the style. */
+  private final Map<String, String> missing = new TreeMap<>();
 
   OdsStyles(Map<String, ? extends Iterable<ColumnPatch>> patches) {
     for (Iterable<ColumnPatch> columns : patches.values()) {
       for (ColumnPatch column : columns) {
         if (column.decimals() >= 0) {
-          missing.add(column.decimals());
+          missing.put(name(column.decimals()), numberStyle(column.decimals()));
         }
+        missing.put(widthName(column.header()), widthStyle(column.header()));
       }
     }
   }
@@ -32,6 +39,40 @@ final class OdsStyles {
   /** The style of a number with so many digits behind the point. */
   static String name(int decimals) {
     return "washbook-" + decimals;
+  }
+
+  /** The style of a column that is wide enough for its header. */
+  static String widthName(String header) {
+    return "washbook-width-" + width(header);
+  }
+
+  private static int width(String header) {
+    return Math.max(NARROWEST, LETTER * header.length());
+  }
+
+  private static String widthStyle(String header) {
+    return "<style:style style:name=\""
+        + widthName(header)
+        + "\" style:family=\"table-column\"><style:table-column-properties style:column-width=\""
+        + width(header)
+        + "mm\"/></style:style>";
+  }
+
+  private static String numberStyle(int decimals) {
+    String number = "washbook-number-" + decimals;
+    return "<number:number-style style:name=\""
+        + number
+        + "\"><number:number number:decimal-places=\""
+        + decimals
+        + "\" number:min-decimal-places=\""
+        + decimals
+        + "\" number:min-integer-digits=\"1\"/></number:number-style>"
+        + "<style:style style:name=\""
+        + name(decimals)
+        + "\" style:family=\"table-cell\" style:parent-style-name=\"Default\""
+        + " style:data-style-name=\""
+        + number
+        + "\"/>";
   }
 
   /** Adds what is missing; the present token begins the automatic styles. */
@@ -60,7 +101,7 @@ final class OdsStyles {
         names.add(splicer.value());
       }
     }
-    missing.removeIf(decimals -> names.contains(name(decimals)));
+    missing.keySet().removeAll(names);
     byte[] added = markup();
     splicer.insert(splicer.tokenStart(), added, added.length);
   }
@@ -77,17 +118,6 @@ final class OdsStyles {
   }
 
   private byte[] markup() {
-    StringBuilder markup = new StringBuilder();
-    for (int decimals : missing) {
-      String number = "washbook-number-" + decimals;
-      markup.append("<number:number-style style:name=\"").append(number);
-      markup.append("\"><number:number number:decimal-places=\"").append(decimals);
-      markup.append("\" number:min-decimal-places=\"").append(decimals);
-      markup.append("\" number:min-integer-digits=\"1\"/></number:number-style>");
-      markup.append("<style:style style:name=\"").append(name(decimals));
-      markup.append("\" style:family=\"table-cell\" style:parent-style-name=\"Default\"");
-      markup.append(" style:data-style-name=\"").append(number).append("\"/>");
-    }
-    return ascii(markup.toString());
+    return ascii(String.join("", missing.values()));
   }
 }

@@ -25,7 +25,8 @@ import washbook.runner.read.XlsFile;
 
 /**
  * Puts columns as values into an Excel 97-2003 workbook. No formula is evaluated: stored results
- * stay as they are. When no cell would change the copy is the same file.
+ * stay as they are. A new column that has no width of its own gets one by which its header can be
+ * read. When no cell would change the copy is the same file.
  */
 public final class XlsWriter implements SheetWriter {
   private static final SpreadsheetVersion LIMITS = SpreadsheetVersion.EXCEL97;
@@ -108,9 +109,15 @@ public final class XlsWriter implements SheetWriter {
 
     private void putHeader(HSSFSheet sheet, ColumnPatch patch) throws UnusableFileException {
       boolean wasBlank = isBlank(find(sheet, patch.headerRow(), patch.column()));
-      if (putText(sheet, patch.headerRow(), patch.column(), patch.header())
-          && wasBlank
-          && patch.column() > 0) {
+      if (!putText(sheet, patch.headerRow(), patch.column(), patch.header()) || !wasBlank) {
+        return;
+      }
+      int letters = Math.min(patch.header().length() + 2, 255);
+      if (sheet.getColumnWidth(patch.column()) == 256 * sheet.getDefaultColumnWidth()
+          && letters > sheet.getDefaultColumnWidth()) {
+        sheet.setColumnWidth(patch.column(), 256 * letters);
+      }
+      if (patch.column() > 0) {
         HSSFCell left = find(sheet, patch.headerRow(), patch.column() - 1);
         if (left != null) {
           find(sheet, patch.headerRow(), patch.column()).setCellStyle(left.getCellStyle());

@@ -75,6 +75,8 @@ public final class OdsChangeCheck implements ChangeCheck {
       List<Run> rows = new ArrayList<>();
       StringBuilder others = new StringBuilder();
       table(element, sheet, ours, rows, others);
+      // Blank rows up to one that a patch adds are no change.
+      rows.removeIf(run -> run.what.equals("<table:table-row[]>[]"));
       return tag(element, "") + others + rows;
     }
     return tag(element, "") + children(element, sheet, ours);

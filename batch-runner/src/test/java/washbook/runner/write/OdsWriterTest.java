@@ -31,6 +31,9 @@ class OdsWriterTest {
   private static final String NUMBER = " office:value-type=\"float\" office:value=\"";
   private static final String CELL = "<table:table-cell" + NUMBER + "1\"/>";
 
+  private static final String WIDTH =
+      "<table:table-column table:style-name=\"washbook-width-23\"/>";
+
   @TempDir private Path directory;
 
   /** The sheet markup after a fill; a second fill must give the same file. */
@@ -177,7 +180,8 @@ class OdsWriterTest {
     ColumnPatch column = TestColumn.of(2, 0, "N", 3, 1, Map.of(3, 2.0));
     assertEquals(
         table(
-            "<table:table-column table:number-columns-repeated=\"3\"/>"
+            "<table:table-column table:number-columns-repeated=\"2\"/>"
+                + WIDTH
                 + row("<table:table-cell table:number-columns-repeated=\"2\"/>" + text("N"))
                 + "<table:table-row table:number-rows-repeated=\"2\"><table:table-cell/></table:table-row>"
                 + row(
@@ -214,7 +218,7 @@ class OdsWriterTest {
     assertEquals(
         table(
             "<table:table-column table:style-name=\"co\" table:number-columns-repeated=\"2\"/>"
-                + "<table:table-column table:style-name=\"co\"/>"
+                + WIDTH
                 + row(CELL + "<table:table-cell/>" + text("N"))
                 + "<table:table-row table:style-name=\"ro\">"
                 + blank
@@ -226,6 +230,30 @@ class OdsWriterTest {
                 + blank
                 + "</table:table-row><table:named-expressions/>"),
         patched(table(sheet), column));
+  }
+
+  @Test
+  void theRestOfTheSheetIsDividedForTheWidthAndOtherColumnsKeepTheirs() throws IOException {
+    String rest =
+        "<table:table-column table:style-name=\"co\" table:number-columns-repeated=\"%d\""
+            + " table:default-cell-style-name=\"Default\"/>";
+    String own =
+        "<table:table-column table:style-name=\"own\" table:number-columns-repeated=\"2\"/>";
+    ColumnPatch first = TestColumn.of(1, 0, "N", 1, 0, Map.of());
+    ColumnPatch second = TestColumn.of(4, 0, "ABV to date (Washbook)", 1, 0, Map.of());
+    assertEquals(
+        table(
+            own
+                + String.format(rest, 2)
+                + "<table:table-column table:style-name=\"washbook-width-44\""
+                + " table:default-cell-style-name=\"Default\"/>"
+                + String.format(rest, 16379)
+                + row(
+                    CELL
+                        + text("N")
+                        + "<table:table-cell table:number-columns-repeated=\"2\"/>"
+                        + text("ABV to date (Washbook)"))),
+        patched(table(own + String.format(rest, 16382) + row(CELL)), first, second));
   }
 
   @Test
@@ -244,7 +272,8 @@ class OdsWriterTest {
             + row(CELL + number("ce", "3", "3"));
     assertEquals(
         table(
-            "<table:table-column table:number-columns-repeated=\"2\"/>"
+            "<table:table-column/>"
+                + WIDTH
                 + row(CELL + text("N"))
                 + row(
                     CELL
@@ -267,7 +296,8 @@ class OdsWriterTest {
             + "</table:table-row-group>\n";
     assertEquals(
         table(
-            "\n <table:table-column table:number-columns-repeated=\"2\"/>"
+            "\n <table:table-column/>"
+                + WIDTH
                 + "<table:table-header-rows>\n <table:table-row><table:table-cell/>"
                 + text("N")
                 + "</table:table-row>\n </table:table-header-rows><table:table-row-group>"
