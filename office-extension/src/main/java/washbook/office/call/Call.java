@@ -16,7 +16,7 @@ final class Call {
     return Sweep.over(read(function.parameters(), arguments), values -> cell(function, values));
   }
 
-  static Object[] read(List<Parameter> parameters, Object... arguments) {
+  private static Object[] read(List<Parameter> parameters, Object... arguments) {
     Object[] read = new Object[arguments.length];
     for (int i = 0; i < read.length; i++) {
       read[i] = Given.read(parameters.get(i), arguments[i]);
@@ -25,7 +25,7 @@ final class Call {
   }
 
   /** A number, a text, "" where something needed is blank, or an error. */
-  private static Object cell(Function function, Object... values) {
+  static Object cell(Function function, Object... values) {
     for (Object value : values) {
       if (value == Given.BLANK_OR_ZERO) {
         return CalcError.NOT_AVAILABLE;

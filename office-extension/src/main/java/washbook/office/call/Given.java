@@ -21,18 +21,25 @@ final class Given {
 
   private Given() {}
 
+  /** An argument as its declared type brings it. */
   static Object read(Parameter parameter, Object value) {
     if (value instanceof String[][] texts) {
       return Table.of(texts, Given::number);
     }
-    if (value instanceof Object[][] rows) {
-      boolean cell = rows.length == 1 && rows[0].length == 1;
-      if (cell && !parameter.optional()) {
-        return whole(parameter, alone(parameter, rows[0][0]));
-      }
-      return whole(parameter, Table.of(rows, Given::inside));
+    if (!parameter.optional()
+        && value instanceof Object[][] rows
+        && rows.length == 1
+        && rows[0].length == 1) {
+      return whole(parameter, alone(parameter, rows[0][0]));
     }
-    return whole(parameter, alone(parameter, value));
+    return readLoose(parameter, value);
+  }
+
+  /** An argument that is rows only when the user gave a range. */
+  static Object readLoose(Parameter parameter, Object value) {
+    return whole(
+        parameter,
+        value instanceof Object[][] rows ? Table.of(rows, Given::inside) : alone(parameter, value));
   }
 
   /** A single argument, which is a blank cell when it is 0 and cannot be 0. */

@@ -24,10 +24,13 @@ final class Reason {
         name instanceof String text ? Catalogue.find(text) : Optional.empty();
     Object[] rest = (Object[]) arguments[1];
     if (asked.isEmpty() || rest.length > asked.get().parameters().size()) {
-      return text(reason.call(withRest(name, rest)));
+      return Call.cell(reason, withRest(name, rest));
     }
     Function function = asked.get();
-    Object[] read = Call.read(function.parameters(), rest);
+    Object[] read = new Object[rest.length];
+    for (int i = 0; i < read.length; i++) {
+      read[i] = Given.readLoose(function.parameters().get(i), rest[i]);
+    }
     return Sweep.over(read, values -> why(function, values));
   }
 
@@ -38,13 +41,21 @@ final class Reason {
     return all;
   }
 
-  /** Here a single 0 may be a blank cell for every argument that may be 0: both are answered. */
+  /**
+   * A single 0 may be a blank cell here for every argument that may be 0, also where the function
+   * itself can tell: then both are answered.
+   */
   private static String why(Function function, Object... values) {
     int unclear = Arrays.asList(values).indexOf(Given.BLANK_OR_ZERO);
     if (unclear < 0) {
       return refusal(function.call(values));
     }
     Parameter parameter = function.parameters().get(unclear);
+    if (parameter.optional()) {
+      return parameter.name()
+          + " is 0 or a blank cell, and Calc does not say which. Write the cell as a range, such as"
+          + " B2:B2, so that a 0 in it counts, or leave the argument out.";
+    }
     String ifZero = why(function, with(values, unclear, 0.0));
     String ifBlank = why(function, with(values, unclear, null));
     if (ifZero.equals(ifBlank)) {
@@ -66,9 +77,5 @@ final class Reason {
 
   private static String refusal(Answer answer) {
     return answer instanceof Answer.Refusal refusal ? refusal.reason() : "";
-  }
-
-  private static String text(Answer answer) {
-    return answer instanceof Answer.Text text ? text.text() : refusal(answer);
   }
 }

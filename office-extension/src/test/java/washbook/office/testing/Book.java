@@ -1,8 +1,11 @@
 package washbook.office.testing;
 
 import com.sun.star.beans.PropertyValue;
+import com.sun.star.frame.DispatchResultEvent;
 import com.sun.star.frame.XComponentLoader;
 import com.sun.star.frame.XController;
+import com.sun.star.frame.XDispatchHelper;
+import com.sun.star.frame.XDispatchProvider;
 import com.sun.star.frame.XFrame;
 import com.sun.star.frame.XModel;
 import com.sun.star.frame.XStorable;
@@ -16,14 +19,17 @@ import com.sun.star.table.XCell;
 import com.sun.star.text.XText;
 import com.sun.star.uno.UnoRuntime;
 import com.sun.star.util.XCloseable;
+import com.sun.star.view.XSelectionSupplier;
 import java.nio.file.Path;
 
 /** A spreadsheet document open in the office; addresses are on its first sheet. */
 public final class Book implements AutoCloseable {
+  private final Office office;
   private final XComponent component;
   private final XSpreadsheet sheet;
 
-  private Book(XComponent component) {
+  private Book(Office office, XComponent component) {
+    this.office = office;
     this.component = component;
     try {
       var sheets = as(XSpreadsheetDocument.class).getSheets();
@@ -34,16 +40,16 @@ public final class Book implements AutoCloseable {
     }
   }
 
-  static Book load(Office office, String url) {
+  static Book load(Office office, String url, boolean hidden) {
     try {
       XComponent loaded =
           UnoRuntime.queryInterface(XComponentLoader.class, office.desktop())
               .loadComponentFromURL(
-                  url, "_blank", 0, new PropertyValue[] {property("Hidden", true)});
+                  url, "_blank", 0, new PropertyValue[] {property("Hidden", hidden)});
       if (loaded == null) {
         throw new IllegalStateException("the office does not open " + url);
       }
-      return new Book(loaded);
+      return new Book(office, loaded);
     } catch (com.sun.star.uno.Exception e) {
       throw new IllegalStateException("the office does not open " + url, e);
     }
@@ -105,6 +111,21 @@ public final class Book implements AutoCloseable {
   public Object[][] data(String range) {
     return UnoRuntime.queryInterface(XCellRangeData.class, sheet.getCellRangeByName(range))
         .getDataArray();
+  }
+
+  /** Runs a command in the document's window; what it answers, or null. */
+  public Object dispatch(String url) {
+    XDispatchHelper helper =
+        office.service("com.sun.star.frame.DispatchHelper", XDispatchHelper.class);
+    XDispatchProvider window = UnoRuntime.queryInterface(XDispatchProvider.class, frame());
+    Object event = helper.executeDispatch(window, url, "_self", 0, new PropertyValue[0]);
+    return event instanceof DispatchResultEvent result ? result.Result : null;
+  }
+
+  /** Makes a range the selection of the window. */
+  public void select(String range) {
+    UnoRuntime.queryInterface(XSelectionSupplier.class, as(XModel.class).getCurrentController())
+        .select(sheet.getCellRangeByName(range));
   }
 
   public double number(String address) {

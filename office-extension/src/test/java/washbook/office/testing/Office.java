@@ -104,11 +104,16 @@ public final class Office implements AutoCloseable {
 
   /** A new spreadsheet document, not shown. */
   public Book newBook() {
-    return Book.load(this, "private:factory/scalc");
+    return Book.load(this, "private:factory/scalc", true);
+  }
+
+  /** A new spreadsheet document in a window. */
+  public Book visibleBook() {
+    return Book.load(this, "private:factory/scalc", false);
   }
 
   public Book open(Path file) {
-    return Book.load(this, file.toUri().toString());
+    return Book.load(this, file.toUri().toString(), true);
   }
 
   /** The processes of this office that run now. */

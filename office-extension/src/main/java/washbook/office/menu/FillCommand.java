@@ -1,0 +1,45 @@
+package washbook.office.menu;
+
+import washbook.functions.log.FillOptions;
+import washbook.functions.log.Filling;
+import washbook.functions.log.FormulaStyle;
+import washbook.functions.log.LogFiller;
+import washbook.functions.log.LogMap;
+import washbook.functions.log.LogReader;
+import washbook.functions.log.Understanding;
+
+/** Fills the computed columns of the log in the sheet in front. */
+record FillCommand(OpenSheet sheet, Windows windows, Command command) {
+
+  Outcome run() {
+    sheet.requireWritable();
+    CalcGrid grid = CalcGrid.of(sheet);
+    Understanding understanding = LogReader.understand(grid, LogMap.none());
+    FormulaStyle style = sheet.keepsFormulas() ? FormulaStyle.PACK : FormulaStyle.VALUES;
+    FillOptions options = new FillOptions(FillOptions.usual().columns(), style);
+    Filling filling = LogFiller.fill(grid, understanding, options);
+    String story = Story.of(understanding, filling);
+    if (understanding.tables().isEmpty()) {
+      return windows.say(
+          Outcome.failed(
+              "No table of readings was recognised in the sheet "
+                  + sheet.name()
+                  + ": there is no row of headers with a gravity among them."));
+    }
+    if (filling.patch().columns().isEmpty()) {
+      return windows.say(Outcome.failed(story));
+    }
+    boolean formulas = command.writesFormulas() && sheet.keepsFormulas();
+    if (command.asks()) {
+      FillDialog.Choice choice = new FillDialog(windows).ask(story, sheet.keepsFormulas());
+      if (choice == FillDialog.Choice.CANCEL) {
+        return Outcome.failed("Nothing was written.");
+      }
+      formulas = choice == FillDialog.Choice.FORMULAS;
+    }
+    boolean withFormulas = formulas;
+    sheet.inOneStep(
+        "Fill this log", () -> new PatchWriter(sheet, grid, withFormulas).write(filling.patch()));
+    return Outcome.done(story);
+  }
+}

@@ -1,0 +1,131 @@
+package washbook.office.menu;
+
+import com.sun.star.awt.PosSize;
+import com.sun.star.awt.PushButtonType;
+import com.sun.star.awt.Rectangle;
+import com.sun.star.awt.XControl;
+import com.sun.star.awt.XControlContainer;
+import com.sun.star.awt.XControlModel;
+import com.sun.star.awt.XDialog;
+import com.sun.star.awt.XRadioButton;
+import com.sun.star.awt.XWindow;
+import com.sun.star.beans.XPropertySet;
+import com.sun.star.container.XNameContainer;
+import com.sun.star.lang.XComponent;
+import com.sun.star.lang.XMultiServiceFactory;
+import com.sun.star.uno.UnoRuntime;
+
+/** Shows what was understood before anything is written, and asks what to write. */
+record FillDialog(Windows windows) {
+
+  enum Choice {
+    CANCEL,
+    NUMBERS,
+    FORMULAS
+  }
+
+  Choice ask(String story, boolean formulasPossible) {
+    Object model = windows.service("com.sun.star.awt.UnoControlDialogModel");
+    try {
+      set(model, 0, 0, 300, 230);
+      set(model, "Title", "Washbook: fill this log");
+      add(
+          model,
+          "heading",
+          "FixedText",
+          8,
+          6,
+          284,
+          10,
+          "Label",
+          "This was understood. " + "Nothing has been written yet.");
+      Object text = add(model, "story", "Edit", 8, 18, 284, 156, "Text", story);
+      set(text, "MultiLine", true);
+      set(text, "ReadOnly", true);
+      set(text, "VScroll", true);
+      Object numbers =
+          add(model, "numbers", "RadioButton", 8, 178, 284, 10, "Label", "Write numbers");
+      set(numbers, "State", (short) 1);
+      Object formulas =
+          add(
+              model,
+              "formulas",
+              "RadioButton",
+              8,
+              190,
+              284,
+              10,
+              "Label",
+              formulasPossible
+                  ? "Write formulas, which recalculate where Washbook is installed"
+                  : "Formulas are not written into the old .xls format");
+      set(formulas, "Enabled", formulasPossible);
+      Object cancel = add(model, "cancel", "Button", 176, 208, 56, 16, "Label", "Cancel");
+      set(cancel, "PushButtonType", (short) PushButtonType.CANCEL_value);
+      Object fill = add(model, "fill", "Button", 236, 208, 56, 16, "Label", "Fill");
+      set(fill, "PushButtonType", (short) PushButtonType.OK_value);
+      set(fill, "DefaultButton", true);
+      return execute(model);
+    } catch (com.sun.star.uno.Exception e) {
+      throw new StoppedException("The dialog could not be shown.", e);
+    }
+  }
+
+  private Choice execute(Object model) {
+    Object dialog = windows.service("com.sun.star.awt.UnoControlDialog");
+    XControl control = UnoRuntime.queryInterface(XControl.class, dialog);
+    try {
+      control.setModel(UnoRuntime.queryInterface(XControlModel.class, model));
+      control.createPeer(windows.toolkit(), windows.peer());
+      toTheMiddle(UnoRuntime.queryInterface(XWindow.class, dialog));
+      boolean go = UnoRuntime.queryInterface(XDialog.class, dialog).execute() == 1;
+      Object formulas =
+          UnoRuntime.queryInterface(XControlContainer.class, dialog).getControl("formulas");
+      boolean chosen = UnoRuntime.queryInterface(XRadioButton.class, formulas).getState();
+      return !go ? Choice.CANCEL : chosen ? Choice.FORMULAS : Choice.NUMBERS;
+    } finally {
+      UnoRuntime.queryInterface(XComponent.class, dialog).dispose();
+    }
+  }
+
+  private void toTheMiddle(XWindow dialog) {
+    Rectangle around = windows.frame().getContainerWindow().getPosSize();
+    Rectangle own = dialog.getPosSize();
+    int x = Math.max(0, (around.Width - own.Width) / 2);
+    int y = Math.max(0, (around.Height - own.Height) / 2);
+    dialog.setPosSize(x, y, 0, 0, PosSize.POS);
+  }
+
+  private static Object add(
+      Object dialog,
+      String name,
+      String kind,
+      int x,
+      int y,
+      int width,
+      int height,
+      String property,
+      String text)
+      throws com.sun.star.uno.Exception {
+    Object model =
+        UnoRuntime.queryInterface(XMultiServiceFactory.class, dialog)
+            .createInstance("com.sun.star.awt.UnoControl" + kind + "Model");
+    set(model, x, y, width, height);
+    set(model, property, text);
+    UnoRuntime.queryInterface(XNameContainer.class, dialog).insertByName(name, model);
+    return model;
+  }
+
+  private static void set(Object model, int x, int y, int width, int height)
+      throws com.sun.star.uno.Exception {
+    set(model, "PositionX", x);
+    set(model, "PositionY", y);
+    set(model, "Width", width);
+    set(model, "Height", height);
+  }
+
+  private static void set(Object model, String property, Object value)
+      throws com.sun.star.uno.Exception {
+    UnoRuntime.queryInterface(XPropertySet.class, model).setPropertyValue(property, value);
+  }
+}

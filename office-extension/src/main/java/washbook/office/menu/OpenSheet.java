@@ -1,0 +1,72 @@
+package washbook.office.menu;
+
+import com.sun.star.document.XUndoManager;
+import com.sun.star.document.XUndoManagerSupplier;
+import com.sun.star.frame.XFrame;
+import com.sun.star.frame.XModel;
+import com.sun.star.frame.XStorable;
+import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.sheet.XSpreadsheetView;
+import com.sun.star.uno.UnoRuntime;
+import com.sun.star.util.XProtectable;
+import java.util.Locale;
+
+/** The document in a window and the sheet that is in front. */
+record OpenSheet(XModel document, XSpreadsheet sheet) {
+
+  static OpenSheet of(XFrame frame) {
+    if (frame == null || frame.getController() == null) {
+      throw new StoppedException("No spreadsheet is open in this window.");
+    }
+    XSpreadsheetView view =
+        UnoRuntime.queryInterface(XSpreadsheetView.class, frame.getController());
+    if (view == null) {
+      throw new StoppedException("This window shows no spreadsheet.");
+    }
+    return new OpenSheet(frame.getController().getModel(), view.getActiveSheet());
+  }
+
+  <T> T document(Class<T> type) {
+    return UnoRuntime.queryInterface(type, document);
+  }
+
+  <T> T sheet(Class<T> type) {
+    return UnoRuntime.queryInterface(type, sheet);
+  }
+
+  String name() {
+    return sheet(com.sun.star.container.XNamed.class).getName();
+  }
+
+  /** Stops when the sheet may not be written. */
+  void requireWritable() {
+    if (sheet(XProtectable.class).isProtected()) {
+      throw new StoppedException("The sheet " + name() + " is protected.");
+    }
+    if (document(XStorable.class).isReadonly()) {
+      throw new StoppedException("The document is open for reading only.");
+    }
+  }
+
+  /** Whether formulas of the pack outlive saving: the old format of Excel does not hold them. */
+  boolean keepsFormulas() {
+    return !document.getURL().toLowerCase(Locale.ROOT).endsWith(".xls");
+  }
+
+  /** Does something as one step of undo. */
+  void inOneStep(String title, Runnable work) {
+    XUndoManager undo = document(XUndoManagerSupplier.class).getUndoManager();
+    undo.enterUndoContext(title);
+    document.lockControllers();
+    try {
+      work.run();
+    } finally {
+      document.unlockControllers();
+      try {
+        undo.leaveUndoContext();
+      } catch (com.sun.star.util.InvalidStateException e) {
+        throw new StoppedException("The office has lost track of undo.", e);
+      }
+    }
+  }
+}

@@ -1,0 +1,107 @@
+package washbook.office.menu;
+
+import com.sun.star.document.XUndoManager;
+import com.sun.star.document.XUndoManagerSupplier;
+import com.sun.star.sheet.CellFlags;
+import com.sun.star.sheet.XArrayFormulaRange;
+import com.sun.star.sheet.XCellAddressable;
+import com.sun.star.sheet.XCellRangeAddressable;
+import com.sun.star.sheet.XSheetCellCursor;
+import com.sun.star.sheet.XSheetCellRange;
+import com.sun.star.sheet.XSheetOperation;
+import com.sun.star.table.CellAddress;
+import com.sun.star.table.CellRangeAddress;
+import com.sun.star.table.XCell;
+import com.sun.star.table.XCellRange;
+import com.sun.star.text.XText;
+import com.sun.star.uno.UnoRuntime;
+import com.sun.star.util.XModifiable;
+
+/**
+ * A cell in the sheet's last corner that holds a formula for a moment. Undo does not see it, and
+ * afterwards the document is as modified as it was.
+ */
+final class Scratch implements AutoCloseable {
+  private final OpenSheet sheet;
+  private final XUndoManager undo;
+  private final boolean modified;
+  private final XCellRange corner;
+
+  Scratch(OpenSheet sheet) {
+    this.sheet = sheet;
+    this.undo = sheet.document(XUndoManagerSupplier.class).getUndoManager();
+    this.modified = sheet.document(XModifiable.class).isModified();
+    this.corner = corner();
+    undo.lock();
+    sheet.document().lockControllers();
+  }
+
+  /** Why the call is refused in {@code cell}; "" when it is not. */
+  String reason(PackCall call, XCell cell) {
+    String reason = "WASHBOOK.REASON(\"" + call.name() + "\";" + call.arguments() + ")";
+    CellAddress at = UnoRuntime.queryInterface(XCellAddressable.class, cell).getCellAddress();
+    CellRangeAddress array = arrayAround(cell);
+    if (array != null) {
+      String element =
+          "=INDEX(%s;%d;%d)"
+              .formatted(reason, at.Row - array.StartRow + 1, at.Column - array.StartColumn + 1);
+      UnoRuntime.queryInterface(XArrayFormulaRange.class, corner).setArrayFormula(element);
+      if (scratchCell().getError() == 0) {
+        return shown();
+      }
+      clear();
+    }
+    scratchCell().setFormula("=" + reason);
+    return scratchCell().getError() == 0 ? shown() : "";
+  }
+
+  private String shown() {
+    return UnoRuntime.queryInterface(XText.class, scratchCell()).getString();
+  }
+
+  private CellRangeAddress arrayAround(XCell cell) {
+    XSheetCellRange range = UnoRuntime.queryInterface(XSheetCellRange.class, cell);
+    XSheetCellCursor cursor = sheet.sheet().createCursorByRange(range);
+    cursor.collapseToCurrentArray();
+    boolean array =
+        !UnoRuntime.queryInterface(XArrayFormulaRange.class, cursor).getArrayFormula().isEmpty();
+    return array
+        ? UnoRuntime.queryInterface(XCellRangeAddressable.class, cursor).getRangeAddress()
+        : null;
+  }
+
+  private XCellRange corner() {
+    CellRangeAddress all = sheet.sheet(XCellRangeAddressable.class).getRangeAddress();
+    try {
+      return sheet
+          .sheet()
+          .getCellRangeByPosition(all.EndColumn, all.EndRow, all.EndColumn, all.EndRow);
+    } catch (com.sun.star.lang.IndexOutOfBoundsException e) {
+      throw new StoppedException("The sheet has no last corner.", e);
+    }
+  }
+
+  private XCell scratchCell() {
+    try {
+      return corner.getCellByPosition(0, 0);
+    } catch (com.sun.star.lang.IndexOutOfBoundsException e) {
+      throw new StoppedException("The sheet has no last corner.", e);
+    }
+  }
+
+  private void clear() {
+    UnoRuntime.queryInterface(XSheetOperation.class, corner).clearContents(CellFlags.FORMULA);
+  }
+
+  @Override
+  public void close() {
+    clear();
+    sheet.document().unlockControllers();
+    try {
+      undo.unlock();
+      sheet.document(XModifiable.class).setModified(modified);
+    } catch (com.sun.star.util.NotLockedException | com.sun.star.beans.PropertyVetoException e) {
+      throw new StoppedException("The office does not let go of the last cell.", e);
+    }
+  }
+}

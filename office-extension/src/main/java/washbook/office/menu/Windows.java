@@ -1,0 +1,46 @@
+package washbook.office.menu;
+
+import com.sun.star.awt.MessageBoxButtons;
+import com.sun.star.awt.MessageBoxType;
+import com.sun.star.awt.XMessageBox;
+import com.sun.star.awt.XMessageBoxFactory;
+import com.sun.star.awt.XToolkit;
+import com.sun.star.awt.XWindowPeer;
+import com.sun.star.frame.XFrame;
+import com.sun.star.lang.XComponent;
+import com.sun.star.uno.UnoRuntime;
+import com.sun.star.uno.XComponentContext;
+
+/** What a command shows to the user; nothing at all when it was told not to ask. */
+record Windows(XComponentContext context, XFrame frame, boolean shown) {
+
+  /** Shows the end of a command. */
+  Outcome say(Outcome outcome) {
+    if (shown && frame != null) {
+      MessageBoxType type = outcome.done() ? MessageBoxType.INFOBOX : MessageBoxType.WARNINGBOX;
+      XMessageBox box =
+          UnoRuntime.queryInterface(XMessageBoxFactory.class, toolkit())
+              .createMessageBox(
+                  peer(), type, MessageBoxButtons.BUTTONS_OK, "Washbook", outcome.text());
+      box.execute();
+      UnoRuntime.queryInterface(XComponent.class, box).dispose();
+    }
+    return outcome;
+  }
+
+  XToolkit toolkit() {
+    return UnoRuntime.queryInterface(XToolkit.class, service("com.sun.star.awt.Toolkit"));
+  }
+
+  XWindowPeer peer() {
+    return UnoRuntime.queryInterface(XWindowPeer.class, frame.getContainerWindow());
+  }
+
+  Object service(String name) {
+    try {
+      return context.getServiceManager().createInstanceWithContext(name, context);
+    } catch (com.sun.star.uno.Exception e) {
+      throw new StoppedException("The office has no " + name + ".", e);
+    }
+  }
+}

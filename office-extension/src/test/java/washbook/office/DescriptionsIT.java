@@ -1,0 +1,44 @@
+package washbook.office;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import com.sun.star.beans.PropertyValue;
+import com.sun.star.container.XNameAccess;
+import com.sun.star.sheet.FunctionArgument;
+import java.util.Arrays;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import washbook.functions.catalogue.Catalogue;
+import washbook.functions.catalogue.Function;
+import washbook.functions.catalogue.Parameter;
+import washbook.office.generate.WizardText;
+
+/** The function wizard says what the catalogue says. */
+class DescriptionsIT {
+  static Stream<Function> functions() {
+    return Catalogue.all().stream();
+  }
+
+  @ParameterizedTest
+  @MethodSource("functions")
+  void wizard(Function function) throws Exception {
+    XNameAccess all =
+        SharedOffice.get().service("com.sun.star.sheet.FunctionDescriptions", XNameAccess.class);
+    Map<String, Object> shown =
+        Arrays.stream((PropertyValue[]) all.getByName("WASHBOOK." + function.name()))
+            .collect(Collectors.toMap(p -> p.Name, p -> p.Value));
+    assertEquals("WASHBOOK." + function.name(), shown.get("Name"));
+    assertEquals(WizardText.of(function), shown.get("Description"));
+    FunctionArgument[] arguments = (FunctionArgument[]) shown.get("Arguments");
+    assertEquals(function.parameters().size(), arguments.length);
+    for (int i = 0; i < arguments.length; i++) {
+      Parameter parameter = function.parameters().get(i);
+      assertEquals(parameter.name(), arguments[i].Name);
+      assertEquals(WizardText.of(parameter), arguments[i].Description);
+      assertEquals(parameter.optional(), arguments[i].IsOptional, parameter.name());
+    }
+  }
+}

@@ -1,0 +1,184 @@
+package washbook.office;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.sun.star.document.XUndoManager;
+import com.sun.star.document.XUndoManagerSupplier;
+import com.sun.star.uno.UnoRuntime;
+import com.sun.star.util.XModifiable;
+import com.sun.star.util.XProtectable;
+import java.nio.file.Path;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import washbook.functions.Answer;
+import washbook.functions.catalogue.Catalogue;
+import washbook.office.testing.Book;
+
+/** The commands of the menu, by dispatch as a macro does it. */
+class MenuIT {
+  private static final String FILL = "washbook.office:fill?ask=no";
+  private static final String EXPLAIN = "washbook.office:explain?ask=no";
+
+  @TempDir Path directory;
+  private Book book;
+
+  @BeforeEach
+  void open() {
+    book = SharedOffice.get().newBook();
+  }
+
+  @AfterEach
+  void close() {
+    book.close();
+  }
+
+  private void plum() {
+    book.data(
+        "A1:C5",
+        new Object[][] {
+          {"Day", "SG", "Temp °C"},
+          {0.0, 1.085, 20.0},
+          {3.0, 1.05, 24.0},
+          {6.0, 1.02, ""},
+          {9.0, 1.0, 21.0}
+        });
+  }
+
+  private static double java(String name, Object... values) {
+    return ((Answer.Number) Catalogue.get(name).call(values)).value();
+  }
+
+  @Test
+  void fillsALogInOneStepOfUndo() throws Exception {
+    plum();
+    XUndoManager undo = book.as(XUndoManagerSupplier.class).getUndoManager();
+    String said = String.valueOf(book.dispatch(FILL));
+    assertTrue(said.contains("Table A1:C5"), said);
+    assertTrue(said.contains("B \"SG\": gravity in SG"), said);
+    assertTrue(said.contains("filled: 3; refused: 1"), said);
+    assertEquals("Corrected gravity (Washbook)", book.shown("D1"));
+    assertEquals("ABV to date (Washbook)", book.shown("E1"));
+    double first = java("CORRECTEDGRAVITY", 1.085, 20.0);
+    double corrected = java("CORRECTEDGRAVITY", 1.05, 24.0, null, first);
+    assertEquals(corrected, book.number("D3"), 1e-12);
+    assertEquals(java("ABV", first, corrected), book.number("E3"), 1e-9);
+    assertEquals("", book.shown("D4"));
+    assertTrue(book.shown("H4").startsWith("C4: "), book.shown("H4"));
+    assertEquals("Fill this log", undo.getCurrentUndoActionTitle());
+    undo.undo();
+    assertEquals("", book.shown("D1"));
+    assertEquals("", book.shown("E3"));
+    assertEquals(1.05, book.number("B3"));
+  }
+
+  @Test
+  void fillsAgainWithoutAnyChange() {
+    plum();
+    book.dispatch(FILL);
+    Object[][] before = book.data("A1:L9");
+    book.dispatch(FILL);
+    Object[][] after = book.data("A1:L9");
+    for (int row = 0; row < before.length; row++) {
+      for (int column = 0; column < before[row].length; column++) {
+        assertEquals(before[row][column], after[row][column], row + " " + column);
+      }
+    }
+  }
+
+  @Test
+  void fillsWithFormulasThatFollowTheReadings() {
+    plum();
+    book.dispatch(FILL + "&as=pack");
+    assertTrue(book.cell("E3").getFormula().startsWith("=WASHBOOK.ABV("));
+    double first = java("CORRECTEDGRAVITY", 1.085, 20.0);
+    book.number("B3", 1.04);
+    double corrected = java("CORRECTEDGRAVITY", 1.04, 24.0, 20.0, first);
+    assertEquals(java("ABV", first, corrected), book.number("E3"), 1e-9);
+  }
+
+  @Test
+  void neverWritesFormulasIntoTheOldFormat() {
+    plum();
+    Path file = directory.resolve("plum.xls");
+    book.save(file);
+    try (Book old = SharedOffice.get().open(file)) {
+      old.dispatch(FILL + "&as=pack");
+      assertTrue(old.number("E3") > 1, old.shown("E3"));
+      assertFalse(old.cell("E3").getFormula().contains("WASHBOOK"), old.cell("E3").getFormula());
+    }
+  }
+
+  @Test
+  void datesMergedCellsAndErrorsAreSeen() throws Exception {
+    book.data(
+        "A1:C6",
+        new Object[][] {
+          {"Plum 3", "", ""},
+          {"Date", "SG", "Temp °C"},
+          {"", 1.085, 20.0},
+          {"", 1.05, 24.0},
+          {"", 1.02, 22.0},
+          {"", "", ""}
+        });
+    UnoRuntime.queryInterface(
+            com.sun.star.util.XMergeable.class, book.sheet().getCellRangeByName("A1:C1"))
+        .merge(true);
+    book.formula("A3", "=DATE(2025;10;1)").formula("A4", "=DATE(2025;10;4)");
+    book.formula("A5", "=A4+3").formula("C5", "=1/0");
+    String said = String.valueOf(book.dispatch(FILL));
+    assertTrue(said.contains("Table A2:C5"), said);
+    assertTrue(said.contains("Refused, C5: "), said);
+    assertTrue(book.number("E4") > 1, said);
+  }
+
+  @Test
+  void saysWhenThereIsNothingToFill() {
+    book.text("A1", "Shopping");
+    String said = String.valueOf(book.dispatch(FILL));
+    assertTrue(said.startsWith("No table of readings was recognised"), said);
+  }
+
+  @Test
+  void leavesAProtectedSheetAlone() throws Exception {
+    plum();
+    UnoRuntime.queryInterface(XProtectable.class, book.sheet()).protect("");
+    String said = String.valueOf(book.dispatch(FILL));
+    assertTrue(said.contains("is protected"), said);
+    assertEquals("", book.shown("D1"));
+  }
+
+  @Test
+  void explainsTheSelectedCell() throws Exception {
+    book.number("A1", 1.05).number("B1", 75);
+    book.formula("C1", "=ROUND(WASHBOOK.ABV(1.085;WASHBOOK.CORRECTEDGRAVITY(A1;B1));1)");
+    book.as(XModifiable.class).setModified(false);
+    book.select("C1");
+    assertEquals(
+        "C1, CORRECTEDGRAVITY: temperatureC 75 is too high; it must be 0 to 60 °C.",
+        book.dispatch(EXPLAIN));
+    assertFalse(book.as(XModifiable.class).isModified());
+    assertEquals("", book.cell("AMJ1048576").getFormula());
+    book.number("B1", 20);
+    assertTrue(String.valueOf(book.dispatch(EXPLAIN)).contains("refuses anything"));
+    book.select("A1");
+    assertEquals("A1 holds no call of a Washbook function.", book.dispatch(EXPLAIN));
+  }
+
+  @Test
+  void explainsAnElementOfAnArrayFormula() {
+    book.data("A1:B3", new Object[][] {{1.05, 20.0}, {1.04, ""}, {1.03, 75.0}});
+    book.array("C1:C3", "=WASHBOOK.CORRECTEDGRAVITY(A1:A3;B1:B3)");
+    book.select("C2");
+    assertEquals(
+        "C2, CORRECTEDGRAVITY: temperatureC is blank; it must be 0 to 60 °C.",
+        book.dispatch(EXPLAIN));
+    book.select("C3");
+    assertEquals(
+        "C3, CORRECTEDGRAVITY: temperatureC 75 is too high; it must be 0 to 60 °C.",
+        book.dispatch(EXPLAIN));
+  }
+}
