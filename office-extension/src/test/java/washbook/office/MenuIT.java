@@ -181,4 +181,23 @@ class MenuIT {
         "C3, CORRECTEDGRAVITY: temperatureC 75 is too high; it must be 0 to 60 °C.",
         book.dispatch(EXPLAIN));
   }
+
+  @Test
+  void makesAWorkbookPortable() throws Exception {
+    book.number("A1", 1.085).number("A2", 1.01);
+    book.formula("B1", "=IF(A1>1;WASHBOOK.ABV($A$1;A2);\"a,b\")");
+    book.formula("B2", "=WASHBOOK.BLENDSTRENGTH({1|2};{40|60})");
+    book.array("C1:C2", "=WASHBOOK.ABV(1.085;A1:A2)");
+    double exact = book.number("B1");
+    String said = String.valueOf(book.dispatch("washbook.office:portable?ask=no"));
+    assertTrue(said.contains("plain arithmetic: 1 (cells: 1)"), said);
+    assertTrue(said.contains("Stays: Sheet1 B2: "), said);
+    assertTrue(said.contains("Stays: Sheet1 C1: it is part of an array formula."), said);
+    assertFalse(book.cell("B1").getFormula().contains("WASHBOOK"), book.cell("B1").getFormula());
+    assertTrue(book.cell("B1").getFormula().contains("\"a,b\""), book.cell("B1").getFormula());
+    double most = washbook.functions.portable.PortableFormulas.maximumError(Catalogue.get("ABV"));
+    assertEquals(exact, book.number("B1"), most + 1e-9);
+    book.as(XUndoManagerSupplier.class).getUndoManager().undo();
+    assertTrue(book.cell("B1").getFormula().contains("WASHBOOK.ABV"), book.cell("B1").getFormula());
+  }
 }

@@ -43,6 +43,11 @@ record OpenSheet(XModel document, XSpreadsheet sheet) {
     if (sheet(XProtectable.class).isProtected()) {
       throw new StoppedException("The sheet " + name() + " is protected.");
     }
+    requireChangeable();
+  }
+
+  /** Stops when the document may not be written. */
+  void requireChangeable() {
     if (document(XStorable.class).isReadonly()) {
       throw new StoppedException("The document is open for reading only.");
     }

@@ -1,6 +1,7 @@
 package washbook.office.menu;
 
 import com.sun.star.awt.MessageBoxButtons;
+import com.sun.star.awt.MessageBoxResults;
 import com.sun.star.awt.MessageBoxType;
 import com.sun.star.awt.XMessageBox;
 import com.sun.star.awt.XMessageBoxFactory;
@@ -17,15 +18,30 @@ record Windows(XComponentContext context, XFrame frame, boolean shown) {
   /** Shows the end of a command. */
   Outcome say(Outcome outcome) {
     if (shown && frame != null) {
-      MessageBoxType type = outcome.done() ? MessageBoxType.INFOBOX : MessageBoxType.WARNINGBOX;
-      XMessageBox box =
-          UnoRuntime.queryInterface(XMessageBoxFactory.class, toolkit())
-              .createMessageBox(
-                  peer(), type, MessageBoxButtons.BUTTONS_OK, "Washbook", outcome.text());
-      box.execute();
-      UnoRuntime.queryInterface(XComponent.class, box).dispose();
+      box(
+          outcome.done() ? MessageBoxType.INFOBOX : MessageBoxType.WARNINGBOX,
+          MessageBoxButtons.BUTTONS_OK,
+          outcome.text());
     }
     return outcome;
+  }
+
+  /** Whether the user agrees, who is taken to agree when nothing is shown. */
+  boolean agrees(String question) {
+    return !shown
+        || box(MessageBoxType.QUERYBOX, MessageBoxButtons.BUTTONS_OK_CANCEL, question)
+            == MessageBoxResults.OK;
+  }
+
+  private short box(MessageBoxType type, int buttons, String text) {
+    XMessageBox box =
+        UnoRuntime.queryInterface(XMessageBoxFactory.class, toolkit())
+            .createMessageBox(peer(), type, buttons, "Washbook", text);
+    try {
+      return box.execute();
+    } finally {
+      UnoRuntime.queryInterface(XComponent.class, box).dispose();
+    }
   }
 
   XToolkit toolkit() {
