@@ -41,38 +41,38 @@ final class GravityForm {
   private static final double INSIDE = 1e-7;
 
   /** How well the limits of what an original gravity allows are met. */
-  private static final double EDGE_ERROR = 8e-5;
+  private static final double EDGE_ERROR = 2.5e-4;
 
   private static final double WATER_20 = Water.density(20);
 
-  private static final Expression WARMER = difference(argument(1), 20);
+  private static final Expression TEMPERATURE = argument(1);
+  private static final Expression WARMER = difference(TEMPERATURE, 20);
   private static final Expression CALIBRATED_WARMER = difference(argument(2), 20);
-  private static final Expression OG_1 = difference(argument(3), 1);
+  private static final Expression OG = argument(3);
 
   private static final Expression SCALE =
       sum(ONE, product(CALIBRATED_WARMER, fitted(NAME + "/SCALE", CALIBRATED_WARMER)));
   private static final Expression READING_20 = product(difference(argument(0), argument(4)), SCALE);
-  private static final Expression POINTS_20 = difference(READING_20, 1);
 
   /** Grows with the alcohol. */
-  private static final Expression FALL = difference(argument(3), READING_20);
+  private static final Expression FALL = difference(OG, READING_20);
 
   private static final Expression SUGAR =
-      sum(READING_20, product(WARMER, fitted(NAME, POINTS_20, WARMER)));
+      sum(READING_20, product(WARMER, fitted(NAME, READING_20, TEMPERATURE)));
   private static final Expression WITH_ALCOHOL =
       ifGiven(
           3,
-          sum(READING_20, product(WARMER, fitted(NAME + "/ALCOHOL", FALL, WARMER, OG_1))),
+          sum(READING_20, product(WARMER, fitted(NAME + "/ALCOHOL", FALL, TEMPERATURE, OG))),
           SUGAR);
 
-  private static final Expression LOWEST_WITHOUT = fitted(NAME + "/LOWEST", WARMER);
-  private static final Expression LOWEST_WITH_AT_20 = fitted(NAME + "/LOWESTWITHAT20", OG_1);
+  private static final Expression LOWEST_WITHOUT = fitted(NAME + "/LOWEST", TEMPERATURE);
+  private static final Expression LOWEST_WITH_AT_20 = fitted(NAME + "/LOWESTWITHAT20", OG);
   private static final Expression LOWEST_WITH =
-      sum(LOWEST_WITH_AT_20, product(WARMER, fitted(NAME + "/LOWESTWITH", OG_1, WARMER)));
-  private static final Expression HIGHEST_WITH = fitted(NAME + "/HIGHESTWITH", OG_1, WARMER);
+      sum(LOWEST_WITH_AT_20, product(WARMER, fitted(NAME + "/LOWESTWITH", OG, TEMPERATURE)));
+  private static final Expression HIGHEST_WITH = fitted(NAME + "/HIGHESTWITH", OG, TEMPERATURE);
 
   static final Form FORM =
-      Form.of(NAME, domain(), 5e-5, WITH_ALCOHOL)
+      Form.of(NAME, domain(), 9e-5, WITH_ALCOHOL)
           .check(
               new Check(LOWEST_WITHOUT, READING_20, 4),
               new Check(ifGiven(3, LOWEST_WITH, ZERO), READING_20, 3),
@@ -96,7 +96,7 @@ final class GravityForm {
                   WITH_ALCOHOL,
                   GravityForm::exact,
                   withAlcohol(),
-                  4e-5,
+                  7e-5,
                   7,
                   7,
                   4),
