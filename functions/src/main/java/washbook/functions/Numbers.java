@@ -2,9 +2,13 @@ package washbook.functions;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.regex.Pattern;
 
 /** Numbers as people read and write them. */
 public final class Numbers {
+  private static final Pattern PLAIN_NUMBER =
+      Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,4})?");
+
   private Numbers() {}
 
   /** The shortest text that reads back as the same double, without an exponent where sensible. */
@@ -43,6 +47,6 @@ public final class Numbers {
   }
 
   private static boolean isPlainNumber(String text) {
-    return text.matches("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,4})?");
+    return PLAIN_NUMBER.matcher(text).matches();
   }
 }

@@ -27,7 +27,7 @@ public enum Quantity {
   STOP_STRENGTH("% vol", 1, 95, true),
   HEAD_TEMPERATURE("°C", 78.4, 99.8, true),
   PRESSURE("hPa", 700, 1050, true),
-  SOLIDS("g/100 mL", 0, 0.6, false),
+  SOLIDS("g/100 mL", 0.001, 0.6, true),
   SHARE("", 0.01, 1, true),
   REFRACTOMETER_BRIX("°Bx", 0.1, 40, true),
   REFRACTOMETER_FACTOR("", 0.9, 1.1, true),
@@ -37,7 +37,7 @@ public enum Quantity {
   KILOGRAMS("kg", 0.001, 1e6, true),
   /** Mass of one feed, which may be none. */
   KILOGRAMS_OR_NONE("kg", 0, 1e6, false),
-  GRAMS("g", 0, 1e9, false),
+  GRAMS("g", 0.001, 1e9, true),
   DAYS("days", -1e6, 1e7, false),
   ANY("", -1e15, 1e15, false);
 

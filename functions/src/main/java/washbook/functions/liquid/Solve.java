@@ -20,7 +20,7 @@ public final class Solve {
    */
   public static double root(
       DoubleUnaryOperator f, DoubleUnaryOperator slope, double start, double low, double high) {
-    double x = start;
+    double x = start >= low && start <= high ? start : (low + high) / 2;
     double a = low;
     double b = high;
     boolean bracketed = false;
