@@ -24,6 +24,20 @@ public final class TestLogs {
     return write(file, originalGravity, rows, badRow);
   }
 
+  /** A log with an alcohol column by {@code factor} times the difference of the gravities. */
+  public static Path withOwnAbv(Path file, double originalGravity, int rows, double factor)
+      throws IOException {
+    try (Workbook book = new XSSFWorkbook()) {
+      Sheet sheet = book.createSheet("Log");
+      row(sheet, 0, "Day", "SG", "Temp °C", "ABV");
+      for (int i = 0; i < rows; i++) {
+        double gravity = Math.round((originalGravity - 0.009 * i) * 1000) / 1000.0;
+        row(sheet, i + 1, i, gravity, 20, factor * (originalGravity - gravity));
+      }
+      return save(book, file);
+    }
+  }
+
   /** A workbook that is no log. */
   public static Path noLog(Path file) throws IOException {
     try (Workbook book = new XSSFWorkbook()) {

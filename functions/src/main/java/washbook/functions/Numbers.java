@@ -2,12 +2,9 @@ package washbook.functions;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.regex.Pattern;
 
 /** Numbers as people read and write them. */
 public final class Numbers {
-  private static final Pattern PLAIN_NUMBER =
-      Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,4})?");
 
   private Numbers() {}
 
@@ -46,7 +43,39 @@ public final class Numbers {
     return Double.valueOf(trimmed);
   }
 
+  /** Sign, digits with one point among or beside them, exponent of up to four digits. */
   private static boolean isPlainNumber(String text) {
-    return PLAIN_NUMBER.matcher(text).matches();
+    int at = isSign(text, 0) ? 1 : 0;
+    int whole = digits(text, at);
+    at += whole;
+    int fraction = 0;
+    if (at < text.length() && text.charAt(at) == '.') {
+      fraction = digits(text, at + 1);
+      at += 1 + fraction;
+    }
+    if (whole + fraction == 0) {
+      return false;
+    }
+    if (at < text.length() && (text.charAt(at) | 0x20) == 'e') {
+      at += isSign(text, at + 1) ? 2 : 1;
+      int exponent = digits(text, at);
+      if (exponent < 1 || exponent > 4) {
+        return false;
+      }
+      at += exponent;
+    }
+    return at == text.length();
+  }
+
+  private static boolean isSign(String text, int at) {
+    return at < text.length() && (text.charAt(at) == '+' || text.charAt(at) == '-');
+  }
+
+  private static int digits(String text, int from) {
+    int at = from;
+    while (at < text.length() && text.charAt(at) >= '0' && text.charAt(at) <= '9') {
+      at++;
+    }
+    return at - from;
   }
 }

@@ -37,6 +37,7 @@ public record Destination(Path folder, boolean inPlace, boolean backup) {
   static boolean isOwnCopy(Path file) {
     String name = file.getFileName().toString();
     int dot = name.lastIndexOf('.');
-    return (dot < 0 ? name : name.substring(0, dot)).endsWith(MARK);
+    String start = dot < 0 ? name : name.substring(0, dot);
+    return start.endsWith(MARK) || start.endsWith(PortableJob.MARK);
   }
 }

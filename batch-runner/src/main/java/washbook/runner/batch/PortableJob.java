@@ -10,7 +10,7 @@ import washbook.runner.write.PortableXlsx;
 
 /** Makes the pack formulas of one workbook portable, in a copy or in its place. */
 public final class PortableJob {
-  private static final String MARK = ".portable";
+  static final String MARK = ".portable";
 
   private PortableJob() {}
 

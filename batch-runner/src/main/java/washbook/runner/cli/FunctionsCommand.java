@@ -1,12 +1,10 @@
 package washbook.runner.cli;
 
-import java.io.PrintStream;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
-import washbook.functions.catalogue.Catalogue;
-import washbook.functions.catalogue.Function;
-import washbook.functions.catalogue.Parameter;
+import washbook.functions.catalogue.ReferencePage;
 
 /** {@code washbook functions}: the catalogue. */
 @Command(
@@ -16,20 +14,32 @@ import washbook.functions.catalogue.Parameter;
     footerHeading = "%nExamples:%n",
     footer = {"  washbook functions", "  washbook functions --format markdown > functions.md"})
 final class FunctionsCommand implements Callable<Integer> {
+  /** Forms of the list. */
+  enum Format {
+    TEXT,
+    MARKDOWN,
+    JSON
+  }
+
   @ParentCommand private WashbookCommand parent;
+
+  @Option(
+      names = "--format",
+      paramLabel = "FORM",
+      defaultValue = "text",
+      description = "text, markdown or json (default: ${DEFAULT-VALUE}).")
+  private Format format;
 
   @Override
   public Integer call() {
-    PrintStream out = parent.out();
-    for (Function function : Catalogue.all()) {
-      StringBuilder line = new StringBuilder(function.name());
-      for (Parameter parameter : function.parameters()) {
-        line.append(' ')
-            .append(parameter.optional() ? "[" + parameter.name() + "]" : parameter.name());
-      }
-      out.println(line);
-      out.println("    " + function.summary());
-    }
+    parent
+        .out()
+        .print(
+            switch (format) {
+              case TEXT -> ReferencePage.text();
+              case MARKDOWN -> ReferencePage.markdown();
+              case JSON -> ReferencePage.json();
+            });
     return ExitCode.DONE;
   }
 }

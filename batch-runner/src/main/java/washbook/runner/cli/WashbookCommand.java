@@ -15,6 +15,7 @@ import picocli.CommandLine.IVersionProvider;
     subcommands = {
       FillCommand.class,
       ExplainCommand.class,
+      AuditCommand.class,
       WatchCommand.class,
       ReportCommand.class,
       CalcCommand.class,

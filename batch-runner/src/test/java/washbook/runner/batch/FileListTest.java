@@ -23,6 +23,7 @@ final class FileListTest {
             "b.xlsx",
             "a.xlsx",
             "a.filled.xlsx",
+            "a.portable.xlsx",
             "a.xlsx.bak",
             "notes.txt",
             ".hidden.xlsx",

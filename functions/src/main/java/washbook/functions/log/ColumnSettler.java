@@ -13,9 +13,6 @@ import washbook.functions.scale.SugarScale;
 final class ColumnSettler {
   private static final double SAME_READING = 0.004;
 
-  /** Two columns on one scale are the same reading when only their rounding differs. */
-  private static final double SAME_ON_ONE_SCALE = 0.0006;
-
   private final Grid grid;
   private final Header header;
   private final TableRows rows;
@@ -192,8 +189,7 @@ final class ColumnSettler {
       double b = ColumnFacts.plainNumber(grid, row, other.column());
       if (!Double.isNaN(a) && !Double.isNaN(b)) {
         both++;
-        double limit = first == second ? SAME_ON_ONE_SCALE : SAME_READING;
-        if (Math.abs(gravity(a, first) - gravity(b, second)) < limit) {
+        if (Math.abs(gravity(a, first) - gravity(b, second)) < SAME_READING) {
           same++;
         }
       }

@@ -1,0 +1,74 @@
+package washbook.runner.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import washbook.functions.log.LogMap;
+import washbook.runner.batch.Destination;
+import washbook.runner.batch.FileAuditor;
+import washbook.runner.batch.Journal;
+import washbook.runner.batch.Shard;
+import washbook.runner.batch.Stop;
+import washbook.runner.batch.WorkItem;
+import washbook.runner.report.AuditResult;
+import washbook.runner.report.ConsoleAudit;
+import washbook.runner.report.Reports;
+
+/** {@code washbook audit}: compares logs' own figures with ours. */
+@Command(
+    name = "audit",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Recomputes logs and compares their own alcohol, attenuation and corrected gravity with the"
+          + " result: where and by how much they differ, and the likely cause.",
+      "Nothing in the logs is changed."
+    },
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  washbook audit Plum.xlsx",
+      "  washbook audit logs --report audit.html",
+      "  washbook audit archive --report audit.csv --threads 4"
+    })
+final class AuditCommand implements Callable<Integer> {
+  /** Nothing is written, so that nothing can collide. */
+  private static final Destination NOWHERE = new Destination(null, true, false);
+
+  @ParentCommand private WashbookCommand parent;
+  @Mixin private MapArgument map;
+  @Mixin private RunArguments run;
+  @Mixin private JournalArguments journal;
+
+  @Parameters(arity = "1..*", paramLabel = "FILE", description = "Logs, or folders with logs.")
+  private List<Path> files = List.of();
+
+  @Override
+  public Integer call() throws IOException {
+    Path report = run.report(files);
+    Shard shard = run.shard(System.getenv());
+    LogMap given = map.read();
+    List<WorkItem> items = run.files(files, NOWHERE, shard);
+    ConsoleAudit console = new ConsoleAudit(parent.out());
+    List<String> settings = List.of(map.text(), files.toString(), shard.toString());
+    Journal notes = journal.open("audit", settings, items.size(), parent.err());
+    Stop stop = Stop.onTermination();
+    try {
+      Batch<AuditResult> batch =
+          new Batch<>(
+              new FileAuditor(given, report != null && Reports.hasCharts(report)),
+              console::add,
+              notes,
+              report == null ? null : Reports.openAudit(report),
+              parent.err());
+      boolean whole = batch.run(items, run.threads(), stop);
+      console.finish();
+      return whole ? ExitCode.of(console.totals()) : ExitCode.FILE;
+    } finally {
+      stop.done();
+    }
+  }
+}
