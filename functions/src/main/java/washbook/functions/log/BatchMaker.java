@@ -2,6 +2,7 @@ package washbook.functions.log;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -54,6 +55,7 @@ final class BatchMaker {
 
   private Map<String, Ints> byName() {
     Map<String, Ints> byName = new LinkedHashMap<>();
+    Map<String, String> spellings = new HashMap<>();
     int column = table.column(Role.BATCH).map(ColumnUse::column).orElse(-1);
     String name = tableName;
     Ints current = null;
@@ -64,7 +66,8 @@ final class BatchMaker {
       if (column >= 0) {
         String shown = name(row, column);
         if (!shown.isEmpty() && !shown.equals(name)) {
-          name = shown;
+          String first = shown;
+          name = spellings.computeIfAbsent(shown.toLowerCase(Locale.ROOT), k -> first);
           current = null;
         }
       }

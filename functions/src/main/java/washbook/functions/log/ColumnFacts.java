@@ -1,5 +1,7 @@
 package washbook.functions.log;
 
+import washbook.functions.Numbers;
+
 /** What the numbers of one column look like; texts that are a number without a unit count too. */
 final class ColumnFacts {
   private int numbers;
@@ -95,5 +97,10 @@ final class ColumnFacts {
       return "C";
     }
     return "";
+  }
+
+  /** The least and the greatest number, to be read. */
+  String range() {
+    return Numbers.show(min) + " to " + Numbers.show(max);
   }
 }

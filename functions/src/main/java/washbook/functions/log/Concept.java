@@ -44,6 +44,7 @@ enum Concept {
   RATE,
   OTHERTHING,
   PERIOD,
+  SAMPLE,
   FOREIGN,
   SG,
   POINTS,

@@ -54,9 +54,25 @@ final class KeyLineFinder {
               false));
       return;
     }
+    double samples = Statement.samplesReadAt(text);
+    if (!Double.isNaN(samples)) {
+      lines.add(
+          new KeyLine(
+              EnumSet.of(Concept.TEMPERATURE, Concept.C),
+              text,
+              row,
+              column,
+              text,
+              samples,
+              Set.of(),
+              Double.NaN,
+              false));
+      return;
+    }
     String[] parts = text.split("[()\\[\\];]|,\\s|\\.\\s", -1);
     if (parts.length == 1) {
-      add(lines, read(text, row, column, true));
+      KeyLine line = read(text, row, column, true);
+      add(lines, line == null ? wordsOnly(text, row, column) : line);
       return;
     }
     boolean label = text.endsWith(":") || firstDigit(text) < 0;
@@ -69,6 +85,14 @@ final class KeyLineFinder {
         add(lines, read(part.strip(), row, column, false));
       }
     }
+  }
+
+  /** A line of which only the words count. */
+  private static KeyLine wordsOnly(String text, int row, int column) {
+    Set<Concept> meanings = Words.meanings(text);
+    return meanings.isEmpty()
+        ? null
+        : new KeyLine(meanings, text, row, column, "", Double.NaN, Set.of(), Double.NaN, false);
   }
 
   private static void add(List<KeyLine> lines, KeyLine line) {

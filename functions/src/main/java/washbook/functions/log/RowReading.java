@@ -36,7 +36,7 @@ final class RowReading {
   private final int temperatureColumn;
   private final boolean fahrenheit;
   private final int refractometerColumn;
-  private final SugarScale refractometerScale;
+  private final RefractometerReading refractometer;
 
   /** What the refractometer showed before the ferment, °Bx; set for every batch. */
   double originalBrix = Double.NaN;
@@ -64,9 +64,8 @@ final class RowReading {
     temperatureColumn = temperature == null ? NONE : temperature.column();
     fahrenheit = temperature != null && temperature.unit().equals("F");
     ColumnUse refractometer = table.column(Role.REFRACTOMETER).orElse(null);
+    this.refractometer = new RefractometerReading(grid, refractometer);
     refractometerColumn = refractometer == null ? NONE : refractometer.column();
-    refractometerScale =
-        refractometer == null ? SugarScale.BRIX : SugarScale.valueOf(refractometer.unit());
   }
 
   /** Reads a row: its hydrometer reading, or where there is none its refractometer reading. */
@@ -78,52 +77,10 @@ final class RowReading {
 
   /** Reads a row's refractometer reading, whatever its hydrometer shows. */
   State readRefractometer(int row) {
-    refusal = null;
-    double value = ColumnFacts.plainNumber(grid, row, refractometerColumn);
-    if (Double.isNaN(value)) {
-      if (grid.kind(row, refractometerColumn) != Grid.Kind.TEXT) {
-        return State.NOTHING;
-      }
-      CellText cell = CellText.read(grid.text(row, refractometerColumn));
-      if (cell.form == CellText.Form.NOTHING) {
-        return State.NOTHING;
-      }
-      if (cell.form != CellText.Form.VALUE
-          || Units.sugarScale(cell.unit) != SugarScale.BRIX
-          || !Double.isNaN(cell.temperature)) {
-        refusal =
-            new CellRefusal(
-                CellAddress.of(row, refractometerColumn),
-                Code.NOT_A_NUMBER,
-                "refractometer reading '"
-                    + grid.text(row, refractometerColumn)
-                    + "' is not a single number; it must be "
-                    + Quantity.REFRACTOMETER_BRIX.range()
-                    + ".");
-        return State.REFUSED;
-      }
-      value = cell.value;
-    }
-    if (value == 0) {
-      return State.NOTHING;
-    }
-    double brix =
-        refractometerScale == SugarScale.SG
-            ? SugarScale.BRIX.fromGravity(value >= 100 ? value / 1000 : value)
-            : SugarScale.BRIX.fromGravity(refractometerScale.toGravity(value));
-    presentBrix = refractometerScale == SugarScale.BRIX ? value : brix;
-    if (presentBrix >= Quantity.REFRACTOMETER_BRIX.min()
-        && presentBrix <= Quantity.REFRACTOMETER_BRIX.max()) {
-      return State.READ;
-    }
-    outside(
-        row,
-        refractometerColumn,
-        "refractometer reading",
-        value,
-        Quantity.REFRACTOMETER_BRIX.range(),
-        presentBrix < 1);
-    return State.REFUSED;
+    State state = refractometer.read(row);
+    refusal = refractometer.refusal;
+    presentBrix = state == State.READ ? refractometer.brix : presentBrix;
+    return state;
   }
 
   boolean hasRefractometer() {
@@ -309,30 +266,17 @@ final class RowReading {
 
   private void refuse(int row, int column, Code code, String what) {
     refusal =
-        new CellRefusal(
-            CellAddress.of(row, column),
+        RowRefusals.unreadable(
+            row,
+            column,
             code,
-            what
-                + "; it must be "
-                + (column == temperatureColumn
-                    ? Quantity.SUGAR_TEMPERATURE.range()
-                    : Quantity.GRAVITY.range())
-                + ".");
+            what,
+            column == temperatureColumn ? Quantity.SUGAR_TEMPERATURE : Quantity.GRAVITY);
   }
 
   private void outside(
       int row, int column, String name, double value, String range, boolean tooLow) {
-    refusal =
-        new CellRefusal(
-            CellAddress.of(row, column),
-            tooLow ? Code.TOO_LOW : Code.TOO_HIGH,
-            name
-                + " "
-                + Numbers.show(value)
-                + (tooLow ? " is too low" : " is too high")
-                + "; it must be "
-                + range
-                + ".");
+    refusal = RowRefusals.outside(row, column, name, value, range, tooLow);
   }
 
   /** Address of a row's reading. */
@@ -381,30 +325,9 @@ final class RowReading {
 
   /** Refuses the row just read because its gravity does not go with the original one. */
   CellRefusal contradiction(int row, double originalGravity) {
-    if (byRefractometer()) {
-      return new CellRefusal(
-          cell(row),
-          Code.CONTRADICTION,
-          "refractometer reading "
-              + Numbers.show(presentBrix)
-              + " does not go with the original reading "
-              + Numbers.round(originalBrix, 2)
-              + "; it must be below it and above what the wash can ferment to.");
-    }
-    double plain = asSugarSolution();
-    boolean above = plain >= originalGravity;
-    return new CellRefusal(
-        CellAddress.of(row, gravityColumn),
-        Code.CONTRADICTION,
-        String.format(
-            java.util.Locale.ROOT,
-            above
-                ? "gravity %.4f is above the original gravity %.4f and no sugar was added; it must"
-                    + " be 0.98 to %2$.4f SG."
-                : "gravity %.4f is lower than a wash of original gravity %.4f can ferment to; it"
-                    + " must be 0.98 to %2$.4f SG.",
-            plain,
-            originalGravity));
+    return byRefractometer()
+        ? RowRefusals.refractometer(cell(row), presentBrix, originalBrix)
+        : RowRefusals.gravity(cell(row), asSugarSolution(), originalGravity);
   }
 
   /** The reading just read as an argument of a formula: its cell where it is a number. */
@@ -436,9 +359,6 @@ final class RowReading {
 
   /** The present refractometer reading as an argument of a formula. */
   String presentBrixFormula(int row) {
-    return grid.kind(row, refractometerColumn) == Grid.Kind.NUMBER
-            && refractometerScale == SugarScale.BRIX
-        ? CellAddress.of(row, refractometerColumn)
-        : Numbers.show(presentBrix);
+    return refractometer.formula(row);
   }
 }

@@ -43,7 +43,7 @@ public record Settings(
         "",
         false,
         USUAL_CALIBRATION,
-        "20 °C, because no other is stated",
+        "no other is stated",
         0,
         1,
         Double.NaN,

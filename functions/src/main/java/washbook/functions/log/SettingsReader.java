@@ -18,9 +18,9 @@ final class SettingsReader {
   private double volumeL = Double.NaN;
 
   Settings read(List<KeyLine> lines, ColumnSettler columns) {
-    boolean hasRefractometer = columns.has(Role.REFRACTOMETER);
-    if (!Double.isNaN(columns.calibrationByHeader)) {
-      calibrationC = columns.calibrationByHeader;
+    boolean hasRefractometer = columns.columns.has(Role.REFRACTOMETER);
+    if (!Double.isNaN(columns.reading.calibrationByHeader)) {
+      calibrationC = columns.reading.calibrationByHeader;
       calibrationWhy = "stated in the header of the readings";
     }
     for (KeyLine line : lines) {
@@ -50,12 +50,12 @@ final class SettingsReader {
         readTemperature(line);
       }
     }
-    double byHeader = columns.temperatureByHeader;
-    if (columns.correctedByHeader && !corrected) {
+    double byHeader = columns.reading.temperatureByHeader;
+    if (columns.reading.correctedByHeader && !corrected) {
       corrected = true;
       temperatureC = Double.isNaN(byHeader) ? calibrationC : byHeader;
       temperatureWhy = "corrected already, by the header of the readings";
-    } else if (!corrected && !Double.isNaN(byHeader) && !columns.has(Role.TEMPERATURE)) {
+    } else if (!corrected && !Double.isNaN(byHeader) && !columns.columns.has(Role.TEMPERATURE)) {
       temperatureC = byHeader;
       temperatureWhy = "one temperature for all readings, in their header";
     }

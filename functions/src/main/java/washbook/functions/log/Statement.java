@@ -50,4 +50,21 @@ final class Statement {
     double shown = Double.parseDouble(matcher.group(1).replace(',', '.'));
     return (shown > 100 ? shown / 1000 : shown) - 1;
   }
+
+  /** The temperature at which a text says that all samples are read, °C; NaN when it says none. */
+  static double samplesReadAt(String text) {
+    Set<Concept> meanings = Words.meanings(text);
+    boolean about =
+        meanings.contains(Concept.SAMPLE)
+            || (meanings.contains(Concept.READING) && !meanings.contains(Concept.HYDROMETER));
+    boolean other =
+        meanings.contains(Concept.CALIBRATION)
+            || meanings.contains(Concept.CORRECTED)
+            || meanings.contains(Concept.NEGATION)
+            || meanings.contains(Concept.ORIGINAL)
+            || meanings.contains(Concept.ORIGINALGRAVITY)
+            || meanings.contains(Concept.FINALGRAVITY)
+            || meanings.contains(Concept.OFFSET);
+    return about && !other && !IN_WATER.matcher(text).find() ? temperatureIn(text) : Double.NaN;
+  }
 }

@@ -1,7 +1,8 @@
 package washbook.functions.log;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import washbook.functions.Numbers;
 
 /** Makes one table of a sheet from its header and rows. */
 final class TableMaker {
@@ -39,45 +40,59 @@ final class TableMaker {
   }
 
   LogTable make() {
-    ColumnSettler columns = new ColumnSettler(grid, header, rows, said);
-    List<ColumnUse> uses = columns.settle();
-    doubts.addAll(columns.doubts);
     List<KeyLine> lines = keyLines();
+    ColumnSettler settler = new ColumnSettler(grid, header, rows, said);
+    settler.settle(lines);
     SettingsReader reader = new SettingsReader();
-    Settings settings = said.over(reader.read(lines, columns));
+    Settings settings = said.over(reader.read(lines, settler));
+    ColumnUses columns = settler.columns;
+    refuseDensityAtOtherTemperature(columns, settings);
+    doubts.addAll(columns.doubts());
     doubts.addAll(reader.doubts);
-    List<String> remarks = new ArrayList<>(columns.remarks);
-    remarks.add("instrument right at " + settings.calibrationWhy());
-    LogTable bare =
-        new LogTable(
-            header.bottomRow(),
-            rows.firstRow(),
-            rows.lastRow(),
-            header.firstColumn(),
-            header.lastColumn(),
-            uses,
-            List.of(),
-            settings,
-            remarks,
-            columns.settled);
-    if (!columns.settled) {
+    LogTable bare = table(columns, settings, List.of());
+    if (!columns.isSettled()) {
       return bare;
     }
     BatchMaker batches =
         new BatchMaker(grid, bare, rows, name(lines), originalGravity(lines), said);
-    List<Batch> made = batches.make();
+    LogTable made = table(columns, settings, batches.make());
     doubts.addAll(batches.doubts);
+    return made;
+  }
+
+  private LogTable table(ColumnUses columns, Settings settings, List<Batch> batches) {
     return new LogTable(
-        bare.headerRow(),
-        bare.firstRow(),
-        bare.lastRow(),
-        bare.firstColumn(),
-        bare.lastColumn(),
-        uses,
-        made,
+        header.bottomRow(),
+        rows.firstRow(),
+        rows.lastRow(),
+        header.firstColumn(),
+        header.lastColumn(),
+        columns.all(),
+        batches,
         settings,
-        remarks,
-        true);
+        List.of(
+            String.format(
+                Locale.ROOT,
+                "instrument right at %s \u00b0C: %s",
+                Numbers.round(settings.calibrationC(), 2),
+                settings.calibrationWhy())),
+        columns.isSettled());
+  }
+
+  /** A density is counted as one at 20 °C; of an instrument for another temperature it is not. */
+  private void refuseDensityAtOtherTemperature(ColumnUses columns, Settings settings) {
+    boolean usual = Math.abs(settings.calibrationC() - Settings.USUAL_CALIBRATION) < 0.05;
+    for (Header.HeaderCell cell : columns.with(Role.GRAVITY)) {
+      String unit = columns.of(cell).unit();
+      if (!usual && (unit.equals("KGM3") || unit.equals(Units.GRAMS_PER_CUBIC_CENTIMETRE))) {
+        columns.unsettle();
+        columns.doubt(
+            cell,
+            "The readings are densities, but the instrument is right at another temperature than"
+                + " 20 \u00b0C; such densities are not converted. If it is right at 20 \u00b0C, say in a"
+                + " map: calibration = 20 C");
+      }
+    }
   }
 
   /** Lines above the header; of tables side by side each has those over its own columns. */
@@ -109,7 +124,7 @@ final class TableMaker {
     for (int i = lines.size() - 1; i >= 0; i--) {
       KeyLine line = lines.get(i);
       if (HeaderJudge.role(line.meanings()) == Role.BATCH && line.hasValue()) {
-        return line.text().isEmpty() ? washbook.functions.Numbers.show(line.value()) : line.text();
+        return line.text().isEmpty() ? Numbers.show(line.value()) : line.text();
       }
     }
     String title = headers.size() > 1 ? title() : "";

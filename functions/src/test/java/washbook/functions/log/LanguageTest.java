@@ -67,6 +67,19 @@ class LanguageTest {
 
   @ParameterizedTest
   @CsvSource({
+    "Samples are cooled to 20 °C before reading",
+    "All samples read at 20 C in the cellar",
+    "Proben immer bei 20 °C gemessen",
+    "Lectures à 20 °C",
+    "Muestras enfriadas a 20 °C",
+    "Wash temperature: 20 C",
+  })
+  void knowsOneTemperatureForAll(String line) {
+    assertEquals(20, withLine(line).settings().temperatureC(), 1e-12);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
     "Readings not corrected",
     "Readings must be corrected to 20 C",
     "Werte nicht korrigiert",
@@ -76,6 +89,9 @@ class LanguageTest {
     "Room temperature 20 C",
     "Raumtemperatur: 20 °C",
     "Correction factor 1.04",
+    "Hydrometer reads 1.002 in water at 20 C",
+    "Hydrometer calibrated at 20 C",
+    "First reading at 20 C",
   })
   void doesNotTakeOtherLinesForIt(String line) {
     assertTrue(!withLine(line).settings().hasTemperature(), line);

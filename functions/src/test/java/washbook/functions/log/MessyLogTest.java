@@ -265,6 +265,45 @@ class MessyLogTest {
   }
 
   @Test
+  void twoHydrometersThatNearlyAgreeAreAskedAbout() {
+    TestGrid grid =
+        TestGrid.of(
+            "Sugar 4",
+            """
+            Date | SG old one | SG new one | Temp C
+            #2025-02-01 | 1.089 | 1.091 | 24
+            #2025-02-02 | 1.075 | 1.078 | 27""");
+    assertFalse(read(grid).tables().get(0).settled());
+  }
+
+  @Test
+  void oneBatchInTwoSpellingsIsOneBatch() {
+    TestGrid grid =
+        TestGrid.of(
+            "x",
+            "Batch | Day | SG | T C\np3 | 0 | 1.084 | 19\nP3 | 2 | 1.060 | 20\na7 | 0 | 1.050 | 18");
+    List<Batch> batches = read(grid).tables().get(0).batches();
+    assertEquals(List.of("p3", "a7"), batches.stream().map(Batch::name).toList());
+  }
+
+  @Test
+  void asksWhetherBrixIsARefractometersWhenOnlyTheTitleSpeaksOfOne() {
+    TestGrid grid =
+        TestGrid.of(
+            "x",
+            """
+            Plum 3 with the refractometer
+            Day | Brix | Temp C
+            0 | 20.4 | 22
+            3 | 12.4 | 22""");
+    assertFalse(read(grid).tables().get(0).settled());
+    LogMap map = LogMap.parse("header row = 2\ncolumn B = REFRACTOMETER in BRIX");
+    Understanding clear = LogReader.understand(grid, map);
+    TestGrid filled = grid.with(LogFiller.fill(grid, clear, FillOptions.usual()).patch());
+    assertEquals(calc("REFRACTOMETERGRAVITY", 20.4, 12.4), filled.number(3, 3), 1e-12);
+  }
+
+  @Test
   void leavesOtherSheetsAlone() {
     TestGrid battery =
         TestGrid.of(
