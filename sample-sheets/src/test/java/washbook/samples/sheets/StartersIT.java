@@ -38,9 +38,9 @@ class StartersIT {
     try (Office office = Office.with(Path.of(System.getProperty("washbook.oxt")))) {
       for (Path file : starters()) {
         try (washbook.office.testing.Book book = office.open(file)) {
-          Map<String, String> stored = results(book);
+          Map<String, Object> stored = results(book);
           book.recalculate();
-          assertEquals(stored, results(book), file.toString());
+          same(file.toString(), stored, results(book));
           formulas += stored.size();
         }
       }
@@ -57,9 +57,23 @@ class StartersIT {
     }
   }
 
-  /** Address and result of every formula; numbers to eleven digits. */
-  private static Map<String, String> results(washbook.office.testing.Book book) {
-    Map<String, String> results = new TreeMap<>();
+  /** Numbers may differ as much as another way of solving the same equation does. */
+  private static void same(String file, Map<String, Object> stored, Map<String, Object> reckoned) {
+    assertEquals(stored.keySet(), reckoned.keySet(), file);
+    stored.forEach(
+        (where, value) -> {
+          if (value instanceof Double number) {
+            double now = (Double) reckoned.get(where);
+            assertEquals(number, now, 1e-8 * Math.max(1, Math.abs(number)), file + " " + where);
+          } else {
+            assertEquals(value, reckoned.get(where), file + " " + where);
+          }
+        });
+  }
+
+  /** Address and result of every formula. */
+  private static Map<String, Object> results(washbook.office.testing.Book book) {
+    Map<String, Object> results = new TreeMap<>();
     int sheets = book.as(XSpreadsheetDocument.class).getSheets().getElementNames().length;
     for (int i = 0; i < sheets; i++) {
       XSpreadsheet sheet = Starters.sheet(book, i);
@@ -77,10 +91,10 @@ class StartersIT {
     return results;
   }
 
-  private static String result(XCell cell) {
+  private static Object result(XCell cell) {
     return Starters.isText(cell)
         ? UnoRuntime.queryInterface(XText.class, cell).getString()
-        : String.format("%.11g", cell.getValue());
+        : (Object) cell.getValue();
   }
 
   /** The example's last line against the catalogue, and the safety note on every sheet. */
@@ -93,11 +107,11 @@ class StartersIT {
       int last = first + 8;
       double og = call("CORRECTEDGRAVITY", at(sheet, first, 2), at(sheet, first, 3), 20.0);
       double sg = call("CORRECTEDGRAVITY", at(sheet, last, 2), at(sheet, last, 3), 20.0, og);
-      assertEquals(og, at(sheet, 8, 1), 1e-12);
-      assertEquals(sg, at(sheet, last, 5), 1e-12);
-      assertEquals(call("ABV", og, sg), at(sheet, last, 6), 1e-10);
-      assertEquals(call("ABVPLUSMINUS", og, sg), at(sheet, last, 7), 1e-10);
-      assertEquals(call("SUGARLEFT", og, sg), at(sheet, last, 10), 1e-10);
+      assertEquals(og, at(sheet, 8, 1), 1e-9);
+      assertEquals(sg, at(sheet, last, 5), 1e-9);
+      assertEquals(call("ABV", og, sg), at(sheet, last, 6), 1e-8);
+      assertEquals(call("ABVPLUSMINUS", og, sg), at(sheet, last, 7), 1e-8);
+      assertEquals(call("SUGARLEFT", og, sg), at(sheet, last, 10), 1e-8);
     }
     for (Path file : starters()) {
       if (file.toString().endsWith(".xlsx")) {
