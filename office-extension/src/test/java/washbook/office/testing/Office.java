@@ -144,7 +144,7 @@ public final class Office implements AutoCloseable {
     try {
       XUnoUrlResolver resolver =
           UnoUrlResolver.create(Bootstrap.createInitialComponentContext(null));
-      for (int tries = 0; tries < 1200; tries++) {
+      for (int tries = 0; tries < 6000; tries++) {
         try {
           return UnoRuntime.queryInterface(XComponentContext.class, resolver.resolve(url));
         } catch (NoConnectException notYet) {
@@ -156,7 +156,7 @@ public final class Office implements AutoCloseable {
       throw new IllegalStateException("no connection to the office", e);
     }
     process.kill();
-    throw new IllegalStateException("the office did not answer within a minute");
+    throw new IllegalStateException("the office did not answer within five minutes");
   }
 
   private static int freePort() {
