@@ -68,7 +68,7 @@ final class AuditLogs {
 
   private static Log thumbDivided() {
     Log log = new Log("audit-thumb-divided.csv", "Alcohol as points gone / 7.36").causes(THUMB);
-    List<Entry> e = cool(MOLASSES_2);
+    List<Entry> e = cool(SUGAR_4);
     log.table(log.page("x"), 0, 0)
         .column("Date", DATE, Cells.DATE)
         .column("SG", GRAVITY, "SG", Cells.SG)
