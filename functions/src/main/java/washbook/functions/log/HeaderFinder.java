@@ -146,9 +146,12 @@ final class HeaderFinder {
     return space > 0 && text.substring(space + 1).matches("#?\\d+");
   }
 
+  /** A header over the same columns that ends in the row above, or in this row after a joining. */
   private static Header directlyAbove(Header header, List<Header> found) {
     for (Header other : found) {
-      if (other.bottomRow() == header.topRow() - 1 && other.overlaps(header)) {
+      boolean touches =
+          other.bottomRow() == header.topRow() - 1 || other.bottomRow() == header.topRow();
+      if (touches && other.overlaps(header)) {
         return other;
       }
     }

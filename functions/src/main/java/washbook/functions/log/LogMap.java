@@ -61,16 +61,23 @@ public record LogMap(List<TableMap> tables) {
   }
 
   /** What is said about a table: of its own, else of its sheet, else of every sheet. */
-  Optional<TableMap> about(String sheet, int topRow, int bottomRow) {
+  Optional<TableMap> about(String sheet, Header header) {
     List<TableMap> fitting = new ArrayList<>();
     for (TableMap table : tables) {
-      if (table.isFor(sheet)
-          && (table.headerRow() < 0
-              || (table.headerRow() >= topRow && table.headerRow() <= bottomRow))) {
+      if (table.isFor(sheet) && (table.headerRow() < 0 || isOf(table, header))) {
         fitting.add(table);
       }
     }
     return fitting.stream().max((a, b) -> Integer.compare(closeness(a), closeness(b)));
+  }
+
+  /** Whether a map names the header's row and, where it names columns, one of its own. */
+  private static boolean isOf(TableMap table, Header header) {
+    return table.headerRow() >= header.topRow()
+        && table.headerRow() <= header.bottomRow()
+        && (table.columns().isEmpty()
+            || table.columns().keySet().stream()
+                .anyMatch(c -> c >= header.firstColumn() && c <= header.lastColumn()));
   }
 
   private static int closeness(TableMap table) {

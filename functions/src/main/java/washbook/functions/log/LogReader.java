@@ -23,9 +23,7 @@ public final class LogReader {
     List<Integer> lastRows = new ArrayList<>();
     for (int i = 0; i < headers.size(); i++) {
       Header header = headers.get(i);
-      TableMap said =
-          map.about(grid.name(), header.topRow(), header.bottomRow())
-              .orElse(TableMap.of("", -1, Map.of()));
+      TableMap said = map.about(grid.name(), header).orElse(TableMap.of("", -1, Map.of()));
       int end = end(grid, headers, header);
       if (said.headerRow() >= 0 && said.lastRow() >= 0) {
         end = Math.min(end, said.lastRow() + 1);

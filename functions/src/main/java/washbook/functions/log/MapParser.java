@@ -134,7 +134,8 @@ final class MapParser {
   }
 
   private IllegalArgumentException wrong(String what) {
-    return new IllegalArgumentException("line " + line + " of the map: " + what + ".");
+    String end = what.endsWith(".") ? "" : ".";
+    return new IllegalArgumentException("line " + line + " of the map: " + what + end);
   }
 
   private int column(String letters) {

@@ -34,12 +34,7 @@ final class MapPrinter {
     }
     table
         .columns()
-        .forEach(
-            (column, use) ->
-                put(
-                    out,
-                    "column " + CellAddress.letters(column),
-                    use.role() + (use.unit().isEmpty() ? "" : " in " + use.unit())));
+        .forEach((column, use) -> put(out, "column " + CellAddress.letters(column), show(use)));
     put(out, "temperature", table.temperatureC(), " C");
     if (table.corrected() != null) {
       put(out, "corrected", table.corrected() ? "yes" : "no");
@@ -67,6 +62,10 @@ final class MapPrinter {
     }
   }
 
+  private static String show(TableMap.ColumnMap use) {
+    return use.role() + (use.unit().isEmpty() ? "" : " in " + use.unit());
+  }
+
   private static void put(StringBuilder out, String key, String value) {
     out.append(key).append(" = ").append(value).append('\n');
   }
@@ -87,7 +86,16 @@ final class MapPrinter {
       }
       for (LogTable table : sheet.tables()) {
         out.append("\n[table]\n");
-        print(out, TableMap.of(sheet.sheet(), table.headerRow(), columns(table)));
+        print(
+            out,
+            TableMap.of(
+                sheet.sheet(), table.headerRow(), table.settled() ? columns(table) : Map.of()));
+        if (!table.settled()) {
+          out.append("# Not settled; take away the # where a line is right:\n");
+          columns(table)
+              .forEach(
+                  (column, use) -> put(out, "# column " + CellAddress.letters(column), show(use)));
+        }
         settings(out, table);
       }
     }

@@ -27,9 +27,7 @@ final class SettingsReader {
       if (line.isCalibration()) {
         readCalibration(line);
       } else if (line.has(Concept.FACTOR)) {
-        if (hasRefractometer && line.value() > 0.5 && line.value() < 2) {
-          factor = line.value();
-        }
+        readFactor(line, hasRefractometer);
       } else if (line.has(Concept.OFFSET)) {
         readOffset(line);
       } else if (HeaderJudge.role(line.meanings()) == Role.VOLUME && line.value() > 0) {
@@ -43,14 +41,16 @@ final class SettingsReader {
       if (line.saysCorrected()) {
         corrected = true;
         double to = line.celsius();
-        boolean given = to >= 0 && to <= 60;
-        temperatureC = given ? to : calibrationC;
+        temperatureC = isPossible(to) ? to : calibrationC;
         temperatureWhy = "corrected already, by " + line.cell();
       } else if (!corrected && line.isReadingTemperature()) {
         readTemperature(line);
       }
     }
-    double byHeader = columns.reading.temperatureByHeader;
+    double byHeader =
+        isPossible(columns.reading.temperatureByHeader)
+            ? columns.reading.temperatureByHeader
+            : Double.NaN;
     if (columns.reading.correctedByHeader && !corrected) {
       corrected = true;
       temperatureC = Double.isNaN(byHeader) ? calibrationC : byHeader;
@@ -71,6 +71,11 @@ final class SettingsReader {
         Settings.SugarReadings.TOLD_BY_RISE);
   }
 
+  private static boolean isPossible(double celsius) {
+    return celsius >= Quantity.SUGAR_TEMPERATURE.min()
+        && celsius <= Quantity.SUGAR_TEMPERATURE.max();
+  }
+
   private void readTemperature(KeyLine line) {
     double celsius = line.celsius();
     if (Double.isNaN(celsius)) {
@@ -82,6 +87,16 @@ final class SettingsReader {
                   + " in °C or °F? In a map: temperature = "
                   + Numbers.show(line.value())
                   + " F"));
+    } else if (!isPossible(celsius)) {
+      doubts.add(
+          new Doubt(
+              line.cell(),
+              "The temperature "
+                  + Numbers.show(line.value())
+                  + " is outside "
+                  + Quantity.SUGAR_TEMPERATURE.range()
+                  + ". At what temperature were the readings taken? In a map: temperature = 20"
+                  + " C"));
     } else {
       temperatureC = celsius;
       temperatureWhy = "one temperature for all readings, in " + line.cell();
@@ -109,6 +124,25 @@ final class SettingsReader {
                   + " is outside "
                   + Quantity.CALIBRATION_TEMPERATURE.range()
                   + ". Which is it? In a map: calibration = 20 C"));
+    }
+  }
+
+  private void readFactor(KeyLine line, boolean hasRefractometer) {
+    if (!hasRefractometer || Double.isNaN(line.value())) {
+      return;
+    }
+    if (line.value() >= Quantity.REFRACTOMETER_FACTOR.min()
+        && line.value() <= Quantity.REFRACTOMETER_FACTOR.max()) {
+      factor = line.value();
+    } else {
+      doubts.add(
+          new Doubt(
+              line.cell(),
+              "The refractometer factor "
+                  + Numbers.show(line.value())
+                  + " is outside "
+                  + Quantity.REFRACTOMETER_FACTOR.range()
+                  + " and is not used. Which is it? In a map: refractometer factor = 1.04"));
     }
   }
 

@@ -110,6 +110,37 @@ class LogMapTest {
   }
 
   @Test
+  void tablesSideBySideHaveStatementsOfTheirOwn() {
+    TestGrid grid =
+        TestGrid.of(
+            "x",
+            """
+            Date | SG | | Date | SG
+            #2025-01-01 | 1.085 | | #2025-01-01 | 1.060
+            #2025-01-04 | 1.050 | | #2025-01-04 | 1.030""");
+    LogMap map =
+        LogMap.parse(
+            """
+            header row = 1
+            column B = GRAVITY in SG
+            temperature = 20 C
+            [table]
+            header row = 1
+            column E = GRAVITY in SG
+            temperature = 25 C""");
+    List<LogTable> tables = LogReader.understand(grid, map).tables();
+    assertEquals(
+        List.of(20.0, 25.0), tables.stream().map(t -> t.settings().temperatureC()).toList());
+  }
+
+  @Test
+  void aMapWrittenDownSettlesNoDoubtByItself() {
+    Understanding open = LogReader.understand(UNCLEAR, LogMap.none());
+    LogMap map = LogMap.parse(LogMap.write(List.of(open)));
+    assertEquals(open.doubts(), LogReader.understand(UNCLEAR, map).doubts());
+  }
+
+  @Test
   void whatWasUnderstoodComesBackAsAMapWithTheSameResult() {
     TestGrid grid =
         TestGrid.of(
