@@ -5,6 +5,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import washbook.functions.catalogue.ReferencePage;
+import washbook.functions.portable.PortableFormulas;
 
 /** {@code washbook functions}: the catalogue. */
 @Command(
@@ -37,7 +38,7 @@ final class FunctionsCommand implements Callable<Integer> {
         .print(
             switch (format) {
               case TEXT -> ReferencePage.text();
-              case MARKDOWN -> ReferencePage.markdown();
+              case MARKDOWN -> ReferencePage.markdown(PortableFormulas::note);
               case JSON -> ReferencePage.json();
             });
     return ExitCode.DONE;

@@ -3,6 +3,7 @@ package washbook.functions.catalogue;
 import java.util.List;
 import java.util.Locale;
 import java.util.StringJoiner;
+import java.util.function.UnaryOperator;
 import washbook.functions.Numbers;
 import washbook.functions.SafetyNote;
 import washbook.functions.catalogue.Function.Group;
@@ -53,8 +54,12 @@ public final class ReferencePage {
         : function.givesText() ? "a text" : function.resultUnit();
   }
 
-  /** The whole page as Markdown. */
-  public static String markdown() {
+  /**
+   * The whole page as Markdown.
+   *
+   * @param portableNote what is to be said of the portable formula of a function's name, "" if none
+   */
+  public static String markdown(UnaryOperator<String> portableNote) {
     StringBuilder page = new StringBuilder(16_384);
     page.append("# Functions\n\n");
     for (String paragraph : ReferenceIntroduction.PARAGRAPHS) {
@@ -73,13 +78,13 @@ public final class ReferencePage {
     for (Group group : Group.values()) {
       page.append("\n## ").append(group.title()).append('\n');
       for (Function function : of(group)) {
-        markdown(function, page);
+        markdown(function, portableNote.apply(function.name()), page);
       }
     }
     return page.toString();
   }
 
-  private static void markdown(Function function, StringBuilder page) {
+  private static void markdown(Function function, String portableNote, StringBuilder page) {
     page.append("\n### ").append(function.name()).append("\n\n");
     page.append(function.summary()).append("\n\n");
     page.append('`').append(syntax(function)).append("` gives ");
@@ -103,8 +108,7 @@ public final class ReferencePage {
       page.append("Caution: ").append(function.caution()).append("\n\n");
     }
     page.append("Source: ").append(function.source());
-    page.append(
-        function.portable() ? "\n\nHas a portable form that works without the pack.\n" : "\n");
+    page.append(portableNote.isEmpty() ? "\n" : "\n\n" + portableNote + "\n");
   }
 
   /** A list for the terminal: syntax, summary and unit, by group. */

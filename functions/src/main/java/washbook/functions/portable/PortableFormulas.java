@@ -18,7 +18,7 @@ import washbook.functions.portable.CallArgument.Call;
  * Excel 2007 and ODF 1.2. Every formula carries its guards: a blank cell gives "", text and values
  * that the function refuses give #N/A; an error cell gives its own error. At the edge of what
  * contradicts itself (a gravity lower than the wash can ferment to) a formula may answer or refuse
- * otherwise than the function, within 0.0001 SG or 0.2 % vol of the edge.
+ * otherwise than the function, within 0.0003 SG or 0.2 % vol of the edge.
  */
 public final class PortableFormulas {
   /** Errors below this are mere rounding. */
