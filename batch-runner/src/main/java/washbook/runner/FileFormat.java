@@ -1,6 +1,7 @@
 package washbook.runner;
 
 import java.util.List;
+import washbook.runner.chart.ChartWriter;
 import washbook.runner.read.SheetReader;
 import washbook.runner.write.SheetWriter;
 
@@ -10,10 +11,12 @@ import washbook.runner.write.SheetWriter;
  * @param name as shown in messages
  * @param extensions lower case, without the point
  * @param holdsFormulas whether formulas can be written into it
+ * @param charts adds the sheet with charts; null when the format has no place for one
  */
 public record FileFormat(
     String name,
     List<String> extensions,
     boolean holdsFormulas,
     SheetReader reader,
-    SheetWriter writer) {}
+    SheetWriter writer,
+    ChartWriter charts) {}

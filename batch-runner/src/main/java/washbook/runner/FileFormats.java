@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import washbook.runner.chart.OdsChartWriter;
+import washbook.runner.chart.XlsxChartWriter;
 import washbook.runner.read.CsvReader;
 import washbook.runner.read.OdsReader;
 import washbook.runner.read.UnusableFileException;
@@ -29,21 +31,29 @@ public final class FileFormats {
               List.of("xlsx", "xlsm"),
               true,
               new XlsxReader(),
-              new XlsxWriter()),
+              new XlsxWriter(),
+              new XlsxChartWriter()),
           new FileFormat(
               "OpenDocument spreadsheet (.ods)",
               List.of("ods"),
               true,
               new OdsReader(),
-              new OdsWriter()),
+              new OdsWriter(),
+              new OdsChartWriter()),
           new FileFormat(
-              "older workbook (.xls)", List.of("xls"), false, new XlsReader(), new XlsWriter()),
+              "older workbook (.xls)",
+              List.of("xls"),
+              false,
+              new XlsReader(),
+              new XlsWriter(),
+              null),
           new FileFormat(
               "text table (.csv, .tsv)",
               List.of("csv", "tsv"),
               false,
               new CsvReader(),
-              new CsvWriter()));
+              new CsvWriter(),
+              null));
 
   /** What files of other kinds are, by their extension, and how to get at their content. */
   private static final Map<String, String> OTHERS =

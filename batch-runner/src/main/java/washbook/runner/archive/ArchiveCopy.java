@@ -7,27 +7,33 @@ import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
 import washbook.runner.read.UnusableFileException;
 
 /**
- * Writes an archive again with some entries changed or left out. The bytes of every other entry,
- * its header and its place in the order stay as they are. When nothing changes the copy is the same
- * file.
+ * Writes an archive again with some entries changed, left out or added. The bytes of every other
+ * entry, its header and its place in the order stay as they are. When nothing changes the copy is
+ * the same file.
  */
 public final class ArchiveCopy implements Closeable {
+  /** The first day that an entry can have, 1 January 1980, so that equal content is equal bytes. */
+  private static final short FIRST_DAY = 0x21;
+
   private final Path source;
   private final Archive archive;
   private final Map<Part, Packed> changed = new HashMap<>();
   private final Set<Part> leftOut = new HashSet<>();
   private final Map<Part, byte[]> records = new HashMap<>();
+  private final Map<String, Packed> added = new LinkedHashMap<>();
   private FileChannel aside;
 
   /** The new content of an entry, packed and put aside. */
@@ -50,14 +56,7 @@ public final class ArchiveCopy implements Closeable {
 
   /** Packs the new content of an entry; true when it differs from the old. */
   public boolean change(Part part, Change change) throws IOException {
-    if (aside == null) {
-      aside =
-          FileChannel.open(
-              Files.createTempFile("washbook", ".part"),
-              StandardOpenOption.READ,
-              StandardOpenOption.WRITE,
-              StandardOpenOption.DELETE_ON_CLOSE);
-    }
+    openAside();
     long start = aside.size();
     aside.position(start);
     try (PartPacker packer = new PartPacker(aside);
@@ -77,9 +76,32 @@ public final class ArchiveCopy implements Closeable {
     leftOut.add(part);
   }
 
+  /** Adds an entry behind all others; its name is ASCII and no other entry's. */
+  public void add(String name, byte[] content) throws IOException {
+    openAside();
+    long start = aside.size();
+    aside.position(start);
+    try (PartPacker packer = new PartPacker(aside)) {
+      packer.write(content, 0, content.length);
+      packer.finish();
+      added.put(name, new Packed(start, packer.compressedSize(), packer.size(), packer.crc32()));
+    }
+  }
+
+  private void openAside() throws IOException {
+    if (aside == null) {
+      aside =
+          FileChannel.open(
+              Files.createTempFile("washbook", ".part"),
+              StandardOpenOption.READ,
+              StandardOpenOption.WRITE,
+              StandardOpenOption.DELETE_ON_CLOSE);
+    }
+  }
+
   /** Writes the copy. */
   public void write(Path target) throws IOException {
-    if (changed.isEmpty() && leftOut.isEmpty()) {
+    if (changed.isEmpty() && leftOut.isEmpty() && added.isEmpty()) {
       Files.copy(source, target, StandardCopyOption.REPLACE_EXISTING);
       return;
     }
@@ -100,8 +122,37 @@ public final class ArchiveCopy implements Closeable {
           copyBytes(archive.channel(), part.recordStart(), part.recordEnd(), to);
         }
       }
-      writeDirectory(to);
+      ByteArrayOutputStream addedRecords = new ByteArrayOutputStream();
+      for (Map.Entry<String, Packed> entry : added.entrySet()) {
+        addedRecords.writeBytes(writeAdded(entry.getKey(), entry.getValue(), to));
+      }
+      writeDirectory(to, addedRecords.toByteArray());
     }
+  }
+
+  /** Writes a new entry and gives its bytes for the directory. */
+  private byte[] writeAdded(String name, Packed packed, FileChannel to) throws IOException {
+    byte[] ascii = name.getBytes(StandardCharsets.US_ASCII);
+    long start = to.position();
+    ByteBuffer header =
+        ByteBuffer.allocate(Directory.LOCAL_LENGTH + ascii.length).order(ByteOrder.LITTLE_ENDIAN);
+    header.putInt(0, Directory.LOCAL_SIGNATURE);
+    header.putShort(12, FIRST_DAY);
+    header.putShort(26, (short) ascii.length);
+    describe(header, 4, packed);
+    header.put(Directory.LOCAL_LENGTH, ascii);
+    writeAll(header, to);
+    copyBytes(aside, packed.start(), packed.start() + packed.compressedSize(), to);
+    ByteBuffer record =
+        ByteBuffer.allocate(Directory.RECORD_LENGTH + ascii.length).order(ByteOrder.LITTLE_ENDIAN);
+    record.putInt(0, Directory.RECORD_SIGNATURE);
+    record.putShort(4, (short) 20);
+    record.putShort(14, FIRST_DAY);
+    record.putShort(28, (short) ascii.length);
+    describe(record, 6, packed);
+    record.putInt(42, narrow(start));
+    record.put(Directory.RECORD_LENGTH, ascii);
+    return record.array();
   }
 
   private static void copyBytes(FileChannel from, long start, long end, FileChannel to)
@@ -190,7 +241,7 @@ public final class ArchiveCopy implements Closeable {
     return (int) value;
   }
 
-  private void writeDirectory(FileChannel to) throws IOException {
+  private void writeDirectory(FileChannel to, byte[] addedRecords) throws IOException {
     long start = to.position();
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     int count = 0;
@@ -200,6 +251,8 @@ public final class ArchiveCopy implements Closeable {
         count++;
       }
     }
+    bytes.writeBytes(addedRecords);
+    count += added.size();
     ByteBuffer end =
         ByteBuffer.allocate(Directory.END_LENGTH + archive.directory().comment().length)
             .order(ByteOrder.LITTLE_ENDIAN);

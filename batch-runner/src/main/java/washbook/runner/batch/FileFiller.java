@@ -63,12 +63,16 @@ public final class FileFiller implements FolderRun.Work<FileResult> {
     List<SheetPatch> patches = new ArrayList<>();
     List<BatchSeries> series = new ArrayList<>();
     ReportBuilder report = new ReportBuilder(item.shown());
+    ChartsWanted charts = job.charts() ? new ChartsWanted() : null;
     for (Grid grid : format.reader().read(item.file())) {
       Understanding understanding = job.filler().understand(grid);
       Filling filling = job.filler().fill(grid, understanding);
       report.add(understanding, filling);
       if (!filling.patch().columns().isEmpty()) {
         patches.add(filling.patch());
+      }
+      if (charts != null) {
+        charts.add(grid, understanding, filling);
       }
       if (job.keepSeries()) {
         series.addAll(SeriesReader.read(grid, understanding, filling));
@@ -82,8 +86,11 @@ public final class FileFiller implements FolderRun.Work<FileResult> {
       throw new UnusableFileException(
           "A file of the kind " + format.name() + " takes values only; use --as values.");
     }
+    if (charts != null) {
+      charts.refuseWhereImpossible(format);
+    }
     try {
-      boolean changed = write(item, before, format, patches);
+      boolean changed = write(item, before, format, patches, charts);
       return new FileResult(done, item.target(), changed, series);
     } catch (IOException | RuntimeException | OutOfMemoryError failure) {
       return failed(item, Refusal.UNWRITABLE, failure);
@@ -91,7 +98,11 @@ public final class FileFiller implements FolderRun.Work<FileResult> {
   }
 
   private boolean write(
-      WorkItem item, FileStamp before, FileFormat format, List<SheetPatch> patches)
+      WorkItem item,
+      FileStamp before,
+      FileFormat format,
+      List<SheetPatch> patches,
+      ChartsWanted charts)
       throws IOException {
     Path folder = item.target().toAbsolutePath().getParent();
     Files.createDirectories(folder);
@@ -100,7 +111,18 @@ public final class FileFiller implements FolderRun.Work<FileResult> {
         before,
         item.target(),
         job.destination().backup(),
-        unfinished -> format.writer().write(item.file(), patches, unfinished),
-        unfinished -> ReadBack.check(format, unfinished, patches));
+        unfinished -> {
+          if (charts == null || charts.isEmpty()) {
+            format.writer().write(item.file(), patches, unfinished);
+          } else {
+            charts.write(format, item.file(), patches, unfinished);
+          }
+        },
+        unfinished -> {
+          ReadBack.check(format, unfinished, patches);
+          if (charts != null && !charts.isEmpty()) {
+            charts.check(format, unfinished);
+          }
+        });
   }
 }

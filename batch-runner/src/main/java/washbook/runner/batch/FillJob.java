@@ -4,6 +4,7 @@ package washbook.runner.batch;
  * What is done with every file.
  *
  * @param writesFormulas whether the cells hold formulas, which not every format takes
+ * @param charts whether a sheet with charts is added, which not every format takes
  * @param dryRun whether nothing is written
  * @param keepSeries whether the report draws charts
  */
@@ -11,5 +12,6 @@ public record FillJob(
     SheetFiller filler,
     Destination destination,
     boolean writesFormulas,
+    boolean charts,
     boolean dryRun,
     boolean keepSeries) {}

@@ -56,6 +56,13 @@ final class FillArguments {
               + " sugar, rate, state, plusminus; or all.")
   private List<String> columns = List.of();
 
+  @Option(
+      names = "--chart",
+      description =
+          "Add one sheet, Washbook charts, with gravity, alcohol and temperature of every batch over"
+              + " time, or draw it anew (.xlsx, .xlsm and .ods).")
+  private boolean chart;
+
   @Mixin private MapArgument map;
 
   Destination destination() {
@@ -72,6 +79,14 @@ final class FillArguments {
     return style != FormulaStyle.VALUES;
   }
 
+  /** Whether a sheet with charts is wanted. */
+  boolean charts() {
+    if (chart && !computed().containsAll(Set.of(Computed.CORRECTED_GRAVITY, Computed.ABV))) {
+      throw usage("--chart draws the columns gravity and abv; name them in --columns too.");
+    }
+    return chart;
+  }
+
   SheetFiller filler() {
     return new LogSheetFiller(map.read(), new FillOptions(computed(), style));
   }
@@ -83,6 +98,7 @@ final class FillArguments {
         Boolean.toString(inPlace),
         style.name(),
         computed().toString(),
+        Boolean.toString(chart),
         map.text());
   }
 

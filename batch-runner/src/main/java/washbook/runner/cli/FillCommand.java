@@ -36,6 +36,7 @@ import washbook.runner.report.Reports;
       "  washbook fill Plum.xlsx",
       "  washbook fill logs --out computed --report computed/report.html",
       "  washbook fill logs --in-place --backup --threads 4",
+      "  washbook fill Plum.xlsx --in-place --chart",
       "  washbook fill logs --in-place --continue",
       "  washbook fill archive --out computed --shard 2/8 --report part2.json"
     })
@@ -62,6 +63,7 @@ final class FillCommand implements Callable<Integer> {
             filler,
             fill.destination(),
             fill.writesFormulas(),
+            fill.charts(),
             dryRun,
             report != null && Reports.hasCharts(report));
     List<WorkItem> items = run.files(files, job.destination(), shard);

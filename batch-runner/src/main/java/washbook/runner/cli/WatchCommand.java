@@ -106,7 +106,8 @@ final class WatchCommand implements Callable<Integer> {
       throw usage("'" + folder + "' is not a folder.");
     }
     SheetFiller filler = fill.filler();
-    FillJob job = new FillJob(filler, fill.destination(), fill.writesFormulas(), false, false);
+    FillJob job =
+        new FillJob(filler, fill.destination(), fill.writesFormulas(), fill.charts(), false, false);
     List<String> settings = new ArrayList<>(fill.settings());
     settings.add(folder.toAbsolutePath().normalize().toString());
     String sign = JournalPlace.sign(settings);

@@ -61,6 +61,10 @@ final class Relations {
     return String.join("/", steps);
   }
 
+  List<Relation> all() {
+    return List.copyOf(relations);
+  }
+
   Optional<Relation> byId(String id) {
     return relations.stream().filter(relation -> relation.id().equals(id)).findFirst();
   }

@@ -136,6 +136,11 @@ public final class XlsxPackage implements Closeable {
     return List.copyOf(sheets);
   }
 
+  /** The part that lists the sheets. */
+  public Part workbook() {
+    return workbook;
+  }
+
   public boolean date1904() {
     return date1904;
   }

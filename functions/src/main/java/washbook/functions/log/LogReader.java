@@ -16,6 +16,9 @@ public final class LogReader {
 
   /** Understands a sheet; what the map says holds before anything that the sheet says. */
   public static Understanding understand(Grid grid, LogMap map) {
+    if (ChartsSheet.isOne(grid)) {
+      return new Understanding(grid.name(), List.of(), List.of());
+    }
     RepeatedHeaders repeated = new RepeatedHeaders(grid);
     List<Header> headers = repeated.without(withMap(grid, new HeaderFinder(grid).find(), map));
     List<LogTable> tables = new ArrayList<>();

@@ -1,0 +1,212 @@
+package washbook.runner.chart;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import washbook.functions.Numbers;
+import washbook.functions.log.BatchCurve;
+import washbook.functions.log.ChartsSheet;
+
+/**
+ * What stands on the sheet with charts, the same in all formats: title, one heading and up to three
+ * charts below each other for every batch, and under all of them one table with the numbers drawn.
+ * Rows count from 0.
+ */
+final class ChartPage {
+  static final int ROWS_PER_CHART = 13;
+  static final double WIDTH_CM = 15.6;
+  static final double HEIGHT_CM = 5.7;
+  static final double ROW_CM = 0.4516;
+  static final List<String> HEADS = List.of("Day", "Gravity", "% vol", "°C", "Batch");
+
+  /** More batches than these make a sheet that no one reads and few programs open quickly. */
+  static final int MOST_BATCHES = 60;
+
+  private static final int FIRST_BLOCK = 3;
+
+  /** One of the three quantities: its column in the table and how it is drawn. */
+  enum Quantity {
+    GRAVITY("Corrected gravity (SG)", 1, 4, 0.01, "0.000", "1F4E5F", "circle"),
+    ABV("Alcohol so far (% vol)", 2, 2, 1, "0", "9C3D10", "square"),
+    TEMPERATURE("Temperature of the wash (°C)", 3, 1, 5, "0", "3F6B1F", "diamond");
+
+    final String title;
+    final int column;
+    final int decimals;
+    final double step;
+    final String format;
+    final String colour;
+    final String symbol;
+
+    Quantity(
+        String title,
+        int column,
+        int decimals,
+        double step,
+        String format,
+        String colour,
+        String symbol) {
+      this.title = title;
+      this.column = column;
+      this.decimals = decimals;
+      this.step = step;
+      this.format = format;
+      this.colour = colour;
+      this.symbol = symbol;
+    }
+
+    double[] of(BatchCurve curve) {
+      return switch (this) {
+        case GRAVITY -> curve.gravity();
+        case ABV -> curve.abv();
+        case TEMPERATURE -> curve.temperatureC();
+      };
+    }
+  }
+
+  /** One chart: where it stands and which rows of the table it draws. */
+  record Chart(
+      int number, int atRow, BatchCurve curve, Quantity quantity, int firstRow, int lastRow) {
+
+    String title() {
+      return curve.batch() + ": " + quantity.title;
+    }
+
+    String timeTitle() {
+      return curve.timed() ? "Days since the first reading" : "Reading";
+    }
+
+    /** The value axis from here, a whole step at or below all points. */
+    double from() {
+      double lowest = Arrays.stream(quantity.of(curve)).filter(Double::isFinite).min().orElse(0);
+      return rounded(Math.floor(lowest / quantity.step + 1e-6) * quantity.step, 2);
+    }
+
+    double to() {
+      double highest = Arrays.stream(quantity.of(curve)).filter(Double::isFinite).max().orElse(1);
+      double end = rounded(Math.ceil(highest / quantity.step - 1e-6) * quantity.step, 2);
+      return end > from() ? end : rounded(end + quantity.step, 2);
+    }
+
+    /** The number of a point's cell, NaN for none; {@code column} as in the table. */
+    static double number(BatchCurve curve, int point, int column) {
+      return switch (column) {
+        case 0 -> rounded(curve.days()[point], 3);
+        case 1 -> rounded(curve.gravity()[point], Quantity.GRAVITY.decimals);
+        case 2 -> rounded(curve.abv()[point], Quantity.ABV.decimals);
+        default -> rounded(curve.temperatureC()[point], Quantity.TEMPERATURE.decimals);
+      };
+    }
+  }
+
+  private final List<BatchCurve> curves;
+  private final int all;
+  private final List<Chart> charts = new ArrayList<>();
+  private final List<Integer> headings = new ArrayList<>();
+  private final int tableRow;
+
+  ChartPage(List<BatchCurve> curves) {
+    this.all = curves.size();
+    this.curves = curves.subList(0, Math.min(all, MOST_BATCHES));
+    int row = FIRST_BLOCK;
+    int chartsInAll = 0;
+    for (BatchCurve curve : this.curves) {
+      headings.add(row);
+      row += 1 + ROWS_PER_CHART * quantities(curve).size() + 1;
+      chartsInAll += quantities(curve).size();
+    }
+    tableRow = row;
+    int point = tableRow + 1;
+    int at = 0;
+    for (BatchCurve curve : this.curves) {
+      int chartRow = headings.get(at++) + 1;
+      for (Quantity quantity : quantities(curve)) {
+        int last = point + curve.days().length - 1;
+        charts.add(new Chart(charts.size() + 1, chartRow, curve, quantity, point, last));
+        chartRow += ROWS_PER_CHART;
+      }
+      point += curve.days().length;
+    }
+    if (charts.size() != chartsInAll) {
+      throw new IllegalStateException("charts and their places differ");
+    }
+  }
+
+  private static List<Quantity> quantities(BatchCurve curve) {
+    return Arrays.stream(Quantity.values())
+        .filter(q -> Arrays.stream(q.of(curve)).filter(Double::isFinite).count() > 1)
+        .toList();
+  }
+
+  List<BatchCurve> curves() {
+    return curves;
+  }
+
+  List<Chart> charts() {
+    return charts;
+  }
+
+  /** Row of the heading of each batch. */
+  int headingRow(int batch) {
+    return headings.get(batch);
+  }
+
+  /** Row of the table's headers. */
+  int tableRow() {
+    return tableRow;
+  }
+
+  static String heading(BatchCurve curve) {
+    return curve.batch().equals(curve.sheet())
+        ? curve.batch()
+        : curve.batch() + " (sheet " + curve.sheet() + ")";
+  }
+
+  static String title() {
+    return ChartsSheet.TITLE;
+  }
+
+  String note() {
+    String note = "Fill again with --chart after new readings; this sheet is then drawn anew.";
+    return all == curves.size()
+        ? note
+        : note + " Drawn are the first " + curves.size() + " of " + all + " batches.";
+  }
+
+  static double rounded(double value, int decimals) {
+    if (Double.isNaN(value)) {
+      return value;
+    }
+    double power = Math.pow(10, decimals);
+    return Math.rint(value * power) / power;
+  }
+
+  static String number(double value) {
+    return Numbers.show(value);
+  }
+
+  static String centimetres(double value) {
+    return String.format(Locale.ROOT, "%.3fcm", value);
+  }
+
+  static String escaped(String text) {
+    StringBuilder escaped = new StringBuilder(text.length());
+    text.codePoints()
+        .forEach(
+            c -> {
+              switch (c) {
+                case '&' -> escaped.append("&amp;");
+                case '<' -> escaped.append("&lt;");
+                case '>' -> escaped.append("&gt;");
+                case '"' -> escaped.append("&quot;");
+                default -> {
+                  boolean allowed =
+                      c >= 0x20 && (c < 0xD800 || c > 0xDFFF) && c != 0xFFFE && c != 0xFFFF;
+                  escaped.appendCodePoint(allowed ? c : ' ');
+                }
+              }
+            });
+    return escaped.toString();
+  }
+}

@@ -1,0 +1,211 @@
+package washbook.runner.chart;
+
+import static washbook.runner.markup.XmlScanner.ascii;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import washbook.functions.log.BatchCurve;
+import washbook.functions.log.ChartsSheet;
+import washbook.runner.archive.ArchiveCopy;
+import washbook.runner.archive.Part;
+import washbook.runner.archive.PartOutput;
+import washbook.runner.markup.XmlScanner.Token;
+import washbook.runner.markup.XmlSplicer;
+import washbook.runner.read.SheetParts;
+import washbook.runner.read.UnusableFileException;
+import washbook.runner.read.XlsxPackage;
+
+/**
+ * Adds the sheet with charts to .xlsx and .xlsm: parts of its own, and a line each in the workbook,
+ * its relationships and the content types (ECMA-376-1:2016, 18.3, 20.5 and 21.2).
+ */
+public final class XlsxChartWriter implements ChartWriter {
+  private static final String SHEET = "xl/worksheets/washbook-charts.xml";
+  private static final String DRAWING = "xl/drawings/washbook-charts.xml";
+  private static final String CHART = "xl/charts/washbook-chart%d.xml";
+  private static final String RELATION = "washbookCharts";
+
+  @Override
+  public void write(Path source, List<BatchCurve> curves, boolean isThere, Path target)
+      throws IOException {
+    ChartPage page = new ChartPage(curves);
+    try (XlsxPackage workbook = XlsxPackage.open(source);
+        ArchiveCopy copy = new ArchiveCopy(source, workbook.archive())) {
+      Part old = isThere ? older(workbook) : null;
+      Set<String> gone = new HashSet<>();
+      if (old != null) {
+        for (Part part : SheetParts.of(workbook.archive(), old)) {
+          copy.leaveOut(part);
+          gone.add("/" + part.name().toLowerCase(Locale.ROOT));
+        }
+      }
+      boolean[] strict = new boolean[1];
+      Part main = workbook.workbook();
+      copy.change(main, (in, to) -> strict[0] = listSheet(in, to, main, old == null));
+      Part relations = required(workbook.workbookRelations().orElse(null));
+      copy.change(relations, (in, to) -> relate(in, to, relations, old, strict[0]));
+      Map<String, byte[]> parts = parts(page, strict[0]);
+      Part types = required(workbook.contentTypes().orElse(null));
+      copy.change(types, (in, to) -> declare(in, to, types, gone, page));
+      for (Map.Entry<String, byte[]> part : parts.entrySet()) {
+        boolean taken = workbook.archive().find(part.getKey()).isPresent();
+        if (taken && !gone.contains("/" + part.getKey())) {
+          throw new UnusableFileException(
+              "The workbook has a part " + part.getKey() + " that belongs to no charts sheet.");
+        }
+        copy.add(part.getKey(), part.getValue());
+      }
+      copy.write(target);
+    }
+  }
+
+  private static Part older(XlsxPackage workbook) throws UnusableFileException {
+    return workbook.sheets().stream()
+        .filter(sheet -> sheet.name().equalsIgnoreCase(ChartsSheet.NAME))
+        .findFirst()
+        .orElseThrow(() -> new UnusableFileException("The older sheet with charts is missing."))
+        .part();
+  }
+
+  private static Part required(Part part) throws UnusableFileException {
+    if (part == null) {
+      throw new UnusableFileException("The file is damaged: the workbook's lists are missing.");
+    }
+    return part;
+  }
+
+  /** Lists the new sheet behind the others; tells whether the workbook is of the Strict kind. */
+  private static boolean listSheet(InputStream old, PartOutput to, Part part, boolean isNew)
+      throws IOException {
+    XmlSplicer splicer = new XmlSplicer(old, part.name(), to);
+    boolean strict = false;
+    int highest = 0;
+    for (Token token = splicer.next(); token != Token.DONE; token = splicer.next()) {
+      boolean tag = token == Token.START || token == Token.EMPTY;
+      if (token == Token.START && splicer.depth() == 1) {
+        splicer.rewindAttributes();
+        while (splicer.nextAttribute()) {
+          strict |= splicer.value().equals(XlsxChartMarkup.STRICT_MAIN);
+        }
+      } else if (tag && splicer.is(ascii("workbookProtection"))) {
+        refuseLocked(splicer, isNew);
+      } else if (tag && splicer.is(ascii("sheet")) && splicer.attribute(ascii("sheetId"))) {
+        highest = Math.max(highest, number(splicer.value()));
+      } else if (isNew && token == Token.END && splicer.is(ascii("sheets"))) {
+        String sheet =
+            "<%ssheet name=\"%s\" sheetId=\"%d\" xmlns:wb=\"%s\" wb:id=\"%s\"/>"
+                .formatted(
+                    splicer.prefix(),
+                    ChartsSheet.NAME,
+                    highest + 1,
+                    strict ? XlsxChartMarkup.STRICT_RELATIONS : XlsxChartMarkup.RELATIONS,
+                    RELATION);
+        splicer.insert(splicer.tokenStart(), ascii(sheet), sheet.length());
+      }
+    }
+    splicer.finish();
+    return strict;
+  }
+
+  private static void refuseLocked(XmlSplicer splicer, boolean isNew) throws IOException {
+    boolean locked =
+        splicer.attribute(ascii("lockStructure"))
+            && (splicer.value().equals("1") || splicer.value().equals("true"));
+    if (isNew && locked) {
+      throw new UnusableFileException(
+          "The workbook's structure is protected, so no sheet with charts can be added; lift the"
+              + " protection or leave out --chart.");
+    }
+  }
+
+  private static int number(String text) {
+    try {
+      return Integer.parseInt(text.strip());
+    } catch (NumberFormatException e) {
+      return 0;
+    }
+  }
+
+  private static void relate(
+      InputStream old, PartOutput to, Part part, Part oldSheet, boolean strict) throws IOException {
+    XmlSplicer splicer = new XmlSplicer(old, part.name(), to);
+    for (Token token = splicer.next(); token != Token.DONE; token = splicer.next()) {
+      boolean tag = token == Token.START || token == Token.EMPTY;
+      if (tag && oldSheet != null && splicer.attribute(ascii("Target"))) {
+        String name = "/" + oldSheet.name().toLowerCase(Locale.ROOT);
+        String target = splicer.value().toLowerCase(Locale.ROOT);
+        if (name.endsWith(target.startsWith("/") ? target : "/" + target)) {
+          splicer.replace(splicer.valueStart(), splicer.valueEnd(), ascii("/" + SHEET));
+        }
+      } else if (token == Token.END && splicer.depth() == 0 && oldSheet == null) {
+        String kind = strict ? XlsxChartMarkup.STRICT_RELATIONS : XlsxChartMarkup.RELATIONS;
+        String relation =
+            "<%sRelationship Id=\"%s\" Type=\"%s/worksheet\" Target=\"/%s\"/>"
+                .formatted(splicer.prefix(), RELATION, kind, SHEET);
+        splicer.insert(splicer.tokenStart(), ascii(relation), relation.length());
+      }
+    }
+    splicer.finish();
+  }
+
+  private static void declare(
+      InputStream old, PartOutput to, Part part, Set<String> gone, ChartPage page)
+      throws IOException {
+    XmlSplicer splicer = new XmlSplicer(old, part.name(), to);
+    for (Token token = splicer.next(); token != Token.DONE; token = splicer.next()) {
+      if (token == Token.EMPTY
+          && splicer.attribute(ascii("PartName"))
+          && gone.contains(splicer.value().toLowerCase(Locale.ROOT))) {
+        splicer.replace(splicer.tokenStart(), splicer.tokenEnd(), new byte[0]);
+      } else if (token == Token.END && splicer.depth() == 0) {
+        StringBuilder types = new StringBuilder();
+        String prefix = splicer.prefix();
+        String sheets = "application/vnd.openxmlformats-officedocument.";
+        type(types, prefix, SHEET, sheets + "spreadsheetml.worksheet+xml");
+        type(types, prefix, DRAWING, sheets + "drawing+xml");
+        for (ChartPage.Chart chart : page.charts()) {
+          type(types, prefix, CHART.formatted(chart.number()), sheets + "drawingml.chart+xml");
+        }
+        splicer.insert(splicer.tokenStart(), ascii(types.toString()), types.length());
+      }
+    }
+    splicer.finish();
+  }
+
+  private static void type(StringBuilder types, String prefix, String part, String type) {
+    types.append('<').append(prefix).append("Override PartName=\"/").append(part);
+    types.append("\" ContentType=\"").append(type).append("\"/>");
+  }
+
+  private static Map<String, byte[]> parts(ChartPage page, boolean strict) {
+    Map<String, String> parts = new LinkedHashMap<>();
+    parts.put(SHEET, XlsxChartMarkup.sheet(page));
+    parts.put(
+        relationsOf(SHEET), XlsxChartMarkup.relations("drawing", List.of("/" + DRAWING), strict));
+    parts.put(DRAWING, XlsxChartMarkup.drawing(page));
+    List<String> charts =
+        page.charts().stream().map(chart -> "/" + CHART.formatted(chart.number())).toList();
+    parts.put(relationsOf(DRAWING), XlsxChartMarkup.relations("chart", charts, strict));
+    for (ChartPage.Chart chart : page.charts()) {
+      parts.put(CHART.formatted(chart.number()), XlsxChartMarkup.chart(chart));
+    }
+    Map<String, byte[]> bytes = new LinkedHashMap<>();
+    parts.forEach(
+        (name, text) ->
+            bytes.put(name, XlsxChartMarkup.kind(text, strict).getBytes(StandardCharsets.UTF_8)));
+    return bytes;
+  }
+
+  private static String relationsOf(String part) {
+    int slash = part.lastIndexOf('/');
+    return part.substring(0, slash + 1) + "_rels" + part.substring(slash) + ".rels";
+  }
+}
