@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import washbook.functions.Numbers;
 import washbook.functions.RefusedException;
 import washbook.functions.catalogue.Quantity;
@@ -22,6 +23,9 @@ final class BatchMaker {
   private final KeyLine stated;
   private final TableMap said;
   final List<Doubt> doubts = new ArrayList<>();
+
+  /** Original gravities stated between the rows, by the batch that a row of its own begins. */
+  private final Map<String, Optional<KeyLine>> begunInside = new HashMap<>();
 
   /**
    * @param table with columns and settings, without batches
@@ -60,7 +64,17 @@ final class BatchMaker {
     String name = tableName;
     Ints current = null;
     for (int row = table.firstRow(); row <= table.lastRow(); row++) {
-      if (rows.isSkipped(row)) {
+      String begun = column < 0 ? NameText.of(onlyText(row)) : "";
+      if (!begun.isEmpty()) {
+        name = begun;
+        current = null;
+        begunInside.put(name, Optional.empty());
+      }
+      if (begunInside.containsKey(name) && (rows.isSkipped(row) || !begun.isEmpty())) {
+        String batch = name;
+        statedIn(row).ifPresent(line -> begunInside.put(batch, Optional.of(line)));
+      }
+      if (rows.isSkipped(row) || !begun.isEmpty()) {
         continue;
       }
       if (column >= 0) {
@@ -80,6 +94,27 @@ final class BatchMaker {
       current.add(row);
     }
     return byName;
+  }
+
+  /** The text in the table's first column where nothing else stands in the row, else "". */
+  private String onlyText(int row) {
+    int first = table.firstColumn();
+    if (grid.kind(row, first) != Grid.Kind.TEXT) {
+      return "";
+    }
+    for (int column = first + 1; column <= table.lastColumn(); column++) {
+      if (grid.kind(row, column) != Grid.Kind.BLANK) {
+        return "";
+      }
+    }
+    return grid.text(row, first);
+  }
+
+  private Optional<KeyLine> statedIn(int row) {
+    return new KeyLineFinder(grid)
+        .find(row, row, table.firstColumn(), table.lastColumn()).stream()
+            .filter(l -> l.isOriginalGravity() && !Double.isNaN(l.value()))
+            .findFirst();
   }
 
   private boolean isBlank(int row) {
@@ -118,7 +153,8 @@ final class BatchMaker {
     if (fromColumn != null) {
       return fromColumn;
     }
-    return stated != null ? fromKeyLine(name, batchRows) : fromFirstReading(name, batchRows);
+    KeyLine own = begunInside.getOrDefault(name, Optional.ofNullable(stated)).orElse(null);
+    return own != null ? fromKeyLine(own, name, batchRows) : fromFirstReading(name, batchRows);
   }
 
   private Batch fromColumn(String name, int[] batchRows) {
@@ -164,30 +200,30 @@ final class BatchMaker {
         grid.kind(foundRow, use.column()) == Grid.Kind.NUMBER);
   }
 
-  private Batch fromKeyLine(String name, int[] batchRows) {
-    String own = Units.sugarScale(stated.units());
-    String header = Units.sugarScale(stated.meanings());
-    String scale = scale(stated.value(), own, header);
-    if (!Double.isNaN(stated.temperatureC()) && !scale.isEmpty()) {
-      return corrected(name, batchRows, scale);
+  private Batch fromKeyLine(KeyLine line, String name, int[] batchRows) {
+    String own = Units.sugarScale(line.units());
+    String header = Units.sugarScale(line.meanings());
+    String scale = scale(line.value(), own, header);
+    if (!Double.isNaN(line.temperatureC()) && !scale.isEmpty()) {
+      return corrected(line, name, batchRows, scale);
     }
-    return stated(name, batchRows, stated.value(), scale, stated.cell(), stated.numberCell());
+    return stated(name, batchRows, line.value(), scale, line.cell(), line.numberCell());
   }
 
   /** A stated original gravity that was read at a temperature of its own. */
-  private Batch corrected(String name, int[] batchRows, String scale) {
+  private Batch corrected(KeyLine line, String name, int[] batchRows, String scale) {
     try {
-      double reading = toGravity(stated.value(), scale);
-      Quantity.SUGAR_TEMPERATURE.check("temperature", stated.temperatureC());
+      double reading = toGravity(line.value(), scale);
+      Quantity.SUGAR_TEMPERATURE.check("temperature", line.temperatureC());
       double gravity =
           washbook.functions.reading.Hydrometer.correctedGravity(
               reading,
-              stated.temperatureC(),
+              line.temperatureC(),
               table.settings().calibrationC(),
               table.settings().offset());
-      return stated(name, batchRows, gravity, "SG", stated.cell(), false);
+      return stated(name, batchRows, gravity, "SG", line.cell(), false);
     } catch (RefusedException refused) {
-      return unknown(name, batchRows, stated.cell(), refused.refusal().reason());
+      return unknown(name, batchRows, line.cell(), refused.refusal().reason());
     }
   }
 

@@ -3,6 +3,7 @@ package washbook.functions.log;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * The numbers in a cell's text, as people write them: {@code 1.085 @ 68F}, {@code 1,085}, {@code
@@ -16,6 +17,8 @@ final class CellText {
     NOTHING,
     /** One number, perhaps with a unit and a temperature. */
     VALUE,
+    /** A gravity and a number behind it without a unit, as 1.052/15: perhaps its temperature. */
+    PAIR,
     /** A temperature alone, as 68F. */
     TEMPERATURE,
     /** Anything else. */
@@ -25,11 +28,39 @@ final class CellText {
   private static final String NOTHINGS =
       "|n/a|na|n.a.|none|nil|-|--|---|?|??|x|.|..|...|k.a.|keine|s/o|nd|n.d.|nvt|n.v.t.|\u2013|\u2014|/|tbd|";
 
+  /** Between them a number behind a reading may be a temperature; a second gravity is not. */
+  private static final double LEAST_PAIRED = 3;
+
+  private static final double MOST_PAIRED = 140;
+
   private static final List<String> ABOUT =
       List.of("circa", "ca", "approx", "about", "etwa", "env", "c.");
 
   private static final Set<String> CONNECTORS =
       Set.of("at", "bei", "a", "\u00e0", "by", "bij", "op", "em", "con", "de", "t");
+
+  /** A gravity as it is written with its decimals or in thousands. */
+  private static final Pattern GRAVITY =
+      Pattern.compile("[01]?[.,]\\d{2,4}(?!\\d).*|(9[789]|1[01])\\d\\d(?!\\d).*");
+
+  /** Words for degrees of whatever kind behind a number. */
+  private static final Set<String> DEGREES =
+      Set.of(
+          "degrees",
+          "degree",
+          "deg",
+          "grad",
+          "degr\u00e9s",
+          "degr\u00e9",
+          "degres",
+          "grados",
+          "grado",
+          "gradi",
+          "graus",
+          "grau",
+          "graden",
+          "graad",
+          "grade");
 
   private final String text;
   private int at;
@@ -42,6 +73,9 @@ final class CellText {
 
   double temperature = Double.NaN;
   boolean temperatureInF;
+
+  /** Whether a sign or a word says that what follows the value is the state it was read in. */
+  boolean marked;
 
   private CellText(String text) {
     this.text = text;
@@ -59,6 +93,7 @@ final class CellText {
       return;
     }
     skipAbout();
+    boolean gravity = GRAVITY.matcher(text.substring(at)).matches();
     double first = number();
     if (Double.isNaN(first)) {
       return;
@@ -81,7 +116,17 @@ final class CellText {
     }
     String secondUnit = word();
     skip(" \u00a0)].");
-    if (at < text.length() || !isTemperature(secondUnit) || isTemperature(firstUnit)) {
+    if (at < text.length() || isTemperature(firstUnit)) {
+      return;
+    }
+    if (secondUnit.isEmpty() && gravity && second >= LEAST_PAIRED && second <= MOST_PAIRED) {
+      value = first;
+      unit = firstUnit;
+      temperature = second;
+      form = Form.PAIR;
+      return;
+    }
+    if (!isTemperature(secondUnit)) {
       return;
     }
     value = first;
@@ -114,7 +159,9 @@ final class CellText {
 
   /** Passes over what stands between a reading and its temperature. */
   private void skipConnector() {
+    int before = at;
     skip(" \u00a0@()[],;/-");
+    marked |= text.substring(before, at).indexOf('@') >= 0;
     int start = at;
     while (at < text.length() && Character.isLetter(text.charAt(at))) {
       at++;
@@ -122,6 +169,7 @@ final class CellText {
     if (at > start && !CONNECTORS.contains(text.substring(start, at).toLowerCase(Locale.ROOT))) {
       at = start;
     }
+    marked |= at > start;
     skip(" \u00a0@([");
   }
 
@@ -160,10 +208,11 @@ final class CellText {
     return Double.parseDouble(text.substring(start, end).replace(',', '.').replace('\u2212', '-'));
   }
 
-  /** Reads letters behind a number, without degree sign and spaces. */
+  /** Reads letters behind a number, without degree sign, words for degrees and spaces. */
   private String word() {
     int start = at;
     skip(" \u00a0\u00b0\u00ba");
+    marked |= text.substring(start, at).chars().anyMatch(c -> c == 0xb0 || c == 0xba);
     int from = at;
     while (at < text.length()
         && (Character.isLetter(text.charAt(at))
@@ -174,6 +223,13 @@ final class CellText {
       return "";
     }
     String word = text.substring(from, at).toLowerCase(Locale.ROOT);
-    return CONNECTORS.contains(word) ? "" : word;
+    if (DEGREES.contains(word)) {
+      marked = true;
+      skip(".");
+      return word();
+    }
+    boolean connects = CONNECTORS.contains(word);
+    marked |= connects;
+    return connects ? "" : word;
   }
 }

@@ -30,7 +30,8 @@ final class ColumnFacts {
         return grid.number(row, column);
       case TEXT:
         CellText cell = CellText.read(grid.text(row, column));
-        return cell.form == CellText.Form.VALUE && cell.unit.isEmpty() ? cell.value : Double.NaN;
+        boolean number = cell.form == CellText.Form.VALUE || cell.form == CellText.Form.PAIR;
+        return number && cell.unit.isEmpty() ? cell.value : Double.NaN;
       default:
         return Double.NaN;
     }

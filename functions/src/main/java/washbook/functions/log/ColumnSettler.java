@@ -1,5 +1,6 @@
 package washbook.functions.log;
 
+import java.util.EnumSet;
 import java.util.List;
 import washbook.functions.log.Header.HeaderCell;
 
@@ -22,6 +23,7 @@ final class ColumnSettler {
    */
   void settle(List<KeyLine> lines) {
     reading.settle();
+    settleDegrees();
     new TemperatureSettler(grid, rows, columns).settle();
     reading.settleInstrument(lines);
     reading.settleStatedTemperature();
@@ -33,6 +35,40 @@ final class ColumnSettler {
     settleDays();
     settleOneOnly(Role.DATE);
     settleBatch();
+  }
+
+  /**
+   * A column of bare degrees is the temperature where it stays while the gravity falls: degrees of
+   * sugar would end near nought with it.
+   */
+  private void settleDegrees() {
+    List<HeaderCell> degrees =
+        columns.with(Role.OTHER).stream()
+            .filter(c -> c.meanings().equals(EnumSet.of(Concept.DEGREES)) && !columns.isSaid(c))
+            .toList();
+    HeaderCell gravity =
+        columns.with(Role.GRAVITY).stream()
+            .filter(c -> columns.facts(c).mostlyGravity())
+            .findFirst()
+            .orElse(null);
+    if (degrees.size() != 1 || gravity == null || columns.has(Role.TEMPERATURE)) {
+      return;
+    }
+    HeaderCell cell = degrees.get(0);
+    double lowest = Double.POSITIVE_INFINITY;
+    double there = Double.NaN;
+    for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
+      double value = ColumnFacts.plainNumber(grid, row, gravity.column());
+      double points = 1000 * (value >= 100 ? value / 1000 - 1 : value - 1);
+      if (points <= lowest) {
+        lowest = points;
+        there = ColumnFacts.plainNumber(grid, row, cell.column());
+      }
+    }
+    if (lowest < 15 && there >= 10 && columns.facts(cell).max() <= 104) {
+      columns.change(
+          cell, Role.TEMPERATURE, "", "degrees that stay while the gravity falls are no sugar");
+    }
   }
 
   private void settleRefractometer() {

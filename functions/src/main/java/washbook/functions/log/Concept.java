@@ -46,6 +46,10 @@ enum Concept {
   PERIOD,
   SAMPLE,
   FOREIGN,
+  /** Degrees of something: only the values or a word beside it tell of what. */
+  DEGREES,
+  /** What was done with a batch. */
+  DONE,
   SG,
   POINTS,
   BRIX,

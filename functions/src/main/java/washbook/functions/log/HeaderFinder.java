@@ -25,10 +25,14 @@ final class HeaderFinder {
   private final Grid grid;
   private final MergedAreas merged;
   private final Map<String, HeaderCell> judged = new HashMap<>();
+  private final WeakHeaders weak;
+  private final Pairs pairs;
 
   HeaderFinder(Grid grid) {
     this.grid = grid;
     this.merged = new MergedAreas(grid.merged());
+    this.weak = new WeakHeaders(grid);
+    this.pairs = new Pairs(grid);
   }
 
   List<Header> find() {
@@ -48,7 +52,7 @@ final class HeaderFinder {
         }
       }
     }
-    return found.stream().map(this::withUnitRow).toList();
+    return found.stream().map(this::withUnitRow).filter(weak::isEnough).toList();
   }
 
   private int texts(int row, int columns) {
@@ -67,7 +71,7 @@ final class HeaderFinder {
     boolean reading = false;
     for (int column = 0; column < columns; column++) {
       if (grid.kind(row, column) == Kind.TEXT) {
-        Role role = cell(column, grid.text(row, column)).role();
+        Role role = cell(row, column, grid.text(row, column)).role();
         named += role == Role.OTHER ? 0 : 1;
         reading |= Runs.isReading(role);
       }
@@ -101,9 +105,17 @@ final class HeaderFinder {
       }
       broken = false;
       last = column;
-      runs.get(runs.size() - 1).add(cell(column, text));
+      runs.get(runs.size() - 1).add(cell(row, column, text));
     }
     return Runs.toHeaders(row, runs);
+  }
+
+  /** A header cell, judged with a look at the values below where its words leave two ways. */
+  private HeaderCell cell(int row, int column, String text) {
+    HeaderCell cell = cell(column, text);
+    return cell.role() == Role.TEMPERATURE && pairs.standBelow(row, cell)
+        ? new HeaderCell(column, cell.text(), cell.meanings(), Role.GRAVITY)
+        : cell;
   }
 
   private HeaderCell cell(int column, String text) {
@@ -126,7 +138,7 @@ final class HeaderFinder {
     if (trimmed.isEmpty() || isValue(trimmed) || isStatement(trimmed)) {
       return new HeaderCell(-1, trimmed, none, Role.OTHER);
     }
-    Set<Concept> meanings = Words.meanings(trimmed);
+    Set<Concept> meanings = Words.meanings(StartInHeader.outside(trimmed));
     return new HeaderCell(-1, trimmed, meanings, HeaderJudge.role(meanings));
   }
 

@@ -160,7 +160,9 @@ final class KeyLineFinder {
   /** A batch's name after the word for batch. */
   private static KeyLine named(String text, int row, int column) {
     int space = text.indexOf(' ');
-    if (space < 0 || !Words.meanings(text.substring(0, space)).contains(Concept.BATCH)) {
+    if (space < 0
+        || !Words.meanings(text.substring(0, space)).contains(Concept.BATCH)
+        || !NameText.mayFollow(text.substring(space + 1).strip())) {
       return null;
     }
     return new KeyLine(

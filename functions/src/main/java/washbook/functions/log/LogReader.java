@@ -54,6 +54,9 @@ public final class LogReader {
       }
       tables.add(new TableMaker(grid, header, rows, headers, above, said, doubts).make());
     }
+    if (headers.isEmpty()) {
+      Across.in(grid).ifPresent(doubts::add);
+    }
     return new Understanding(grid.name(), List.copyOf(tables), List.copyOf(doubts));
   }
 

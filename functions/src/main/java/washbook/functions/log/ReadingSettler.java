@@ -173,6 +173,11 @@ final class ReadingSettler {
             cell, Role.GRAVITY, "PLATO", "extract in % by mass, by its header and values");
         return;
       }
+      if (m.contains(Concept.DEGREES) && m.contains(Concept.GRAVITY) && onlyPoints(facts)) {
+        columns.change(
+            cell, Role.GRAVITY, "POINTS", "degrees of gravity: only points reach its values");
+        return;
+      }
       askScale(cell, "its values from " + facts.range() + " are no specific gravities");
       return;
     }
@@ -187,6 +192,14 @@ final class ReadingSettler {
       return;
     }
     columns.change(cell, Role.GRAVITY, stated, "by its header");
+  }
+
+  /**
+   * Whether no other scale of sugar reaches so high: 1.190 is 43 \u00b0Bx, 24 \u00b0B\u00e9, 38
+   * \u00b0Tw.
+   */
+  private static boolean onlyPoints(ColumnFacts facts) {
+    return facts.max() > 45 && facts.max() <= 190 && facts.min() >= -20;
   }
 
   private void askScale(HeaderCell cell, String because) {

@@ -27,6 +27,9 @@ final class RowReading {
   private static final int NONE = -1;
 
   private final Grid grid;
+  private final LogTable table;
+  private final ColumnUse readingUse;
+  private Pairs.Unit pairUnit;
   private final Settings settings;
   private final int gravityColumn;
   private final SugarScale scale;
@@ -52,8 +55,10 @@ final class RowReading {
 
   RowReading(Grid grid, LogTable table) {
     this.grid = grid;
+    this.table = table;
     this.settings = table.settings();
     ColumnUse reading = table.column(Role.GRAVITY).orElse(null);
+    readingUse = reading;
     gravityColumn = reading == null ? NONE : reading.column();
     String unit = reading == null || reading.unit().isEmpty() ? "SG" : reading.unit();
     perCubicCentimetre = unit.equals(Units.GRAMS_PER_CUBIC_CENTIMETRE);
@@ -122,6 +127,9 @@ final class RowReading {
   }
 
   private boolean gravityOfText(int row, CellText cell) {
+    if (cell.form == CellText.Form.PAIR && !takePair(row, cell)) {
+      return false;
+    }
     if (cell.form != CellText.Form.VALUE) {
       refuse(
           row,
@@ -150,6 +158,33 @@ final class RowReading {
       temperatureC = cell.temperatureInF ? (cell.temperature - 32) / 1.8 : cell.temperature;
     }
     return gravityOf(row, cell.value, own);
+  }
+
+  /** Makes a value with its temperature of a pair, where what stands behind it is settled. */
+  private boolean takePair(int row, CellText cell) {
+    String text = grid.text(row, gravityColumn);
+    if (!Pairs.isTemperature(readingUse, cell)) {
+      refuse(
+          row,
+          gravityColumn,
+          Code.NOT_A_NUMBER,
+          "reading '" + text + "' holds two numbers, and nothing says what the second one is");
+      return false;
+    }
+    if (pairUnit == null) {
+      pairUnit = Pairs.unit(grid, table, readingUse);
+    }
+    if (pairUnit == Pairs.Unit.OPEN) {
+      refuse(
+          row,
+          gravityColumn,
+          Code.NOT_A_NUMBER,
+          "reading '" + text + "' has a temperature that may be in \u00b0C or \u00b0F");
+      return false;
+    }
+    cell.temperatureInF = pairUnit == Pairs.Unit.F;
+    cell.form = CellText.Form.VALUE;
+    return true;
   }
 
   private boolean gravityOf(int row, double value, SugarScale own) {

@@ -3,6 +3,7 @@ package washbook.functions.log;
 import java.util.AbstractList;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -27,6 +28,14 @@ final class TableFill {
   /** A higher rise without sugar is another batch or a wrong reading, SG. */
   private static final double LARGEST_RISE = 0.020;
 
+  /** A rise that no reading error explains, SG. */
+  private static final double RISE = 0.006;
+
+  /** So many rises, and one in so many readings, are more than slips of the pen. */
+  private static final int FEWEST_RISES = 2;
+
+  private static final int READINGS_PER_RISE = 8;
+
   private static final Function PLUS_MINUS = Catalogue.get("ABVPLUSMINUS");
 
   private final LogTable table;
@@ -38,6 +47,10 @@ final class TableFill {
   private long[] refused = new long[16];
 
   private int refusedCount;
+
+  /** Batches whose readings go up and down as only those of several batches do. */
+  private final BitSet mixed = new BitSet();
+
   private double gravityNow;
   private final RowOrder order;
   private final String[] states;
@@ -72,6 +85,8 @@ final class TableFill {
     int[] rows = batch.rows();
     reading.originalBrix = batch.originalBrix();
     double lowest = Double.POSITIVE_INFINITY;
+    double before = Double.POSITIVE_INFINITY;
+    int rises = 0;
     Course course = order == null ? null : new Course();
     for (int position = 0; position < rows.length; position++) {
       int row = rows[position];
@@ -82,12 +97,14 @@ final class TableFill {
         originalExtract =
             Double.isNaN(originalGravity) ? Double.NaN : SucroseSolution.brix(originalGravity);
         lowest = Double.POSITIVE_INFINITY;
+        before = Double.POSITIVE_INFINITY;
       }
       RowReading.State state = reading.read(row);
       if (state == RowReading.State.NOTHING) {
         continue;
       }
       read++;
+      gravityNow = Double.NaN;
       if (state == RowReading.State.REFUSED
           || !compute(row, batch, originalGravity, originalExtract, lowest)) {
         refuse(row, index);
@@ -97,6 +114,13 @@ final class TableFill {
           follow(course, row);
         }
       }
+      if (!Double.isNaN(gravityNow)) {
+        rises += gravityNow > before + RISE ? 1 : 0;
+        before = gravityNow;
+      }
+    }
+    if (rises >= FEWEST_RISES && rises * READINGS_PER_RISE >= read) {
+      refuseAll(index, batch);
     }
     int refusedHere = refusedCount - refusedBefore;
     return new Filling.BatchCount(
@@ -124,10 +148,10 @@ final class TableFill {
     if (gravity > originalGravity && gravity <= originalGravity + SAME) {
       gravity = originalGravity;
     }
+    gravityNow = gravity;
     if (gravity > lowest + LARGEST_RISE) {
       return false;
     }
-    gravityNow = gravity;
     if (!(gravity <= originalGravity && gravity >= Quantity.GRAVITY.min())) {
       return false;
     }
@@ -176,6 +200,24 @@ final class TableFill {
         : column == Computed.STATE && states != null ? states[row - table.firstRow()] : null;
   }
 
+  /** Takes back a batch that must be more than one: what it began with belongs to one of them. */
+  private void refuseAll(int index, Batch batch) {
+    mixed.set(index);
+    BitSet done = new BitSet();
+    for (int i = 0; i < refusedCount; i++) {
+      done.set((int) (refused[i] >>> 32));
+    }
+    for (int row : batch.rows()) {
+      if (!done.get(row) && reading.read(row) == RowReading.State.READ) {
+        numbers.values().forEach(cells -> cells[row - table.firstRow()] = Double.NaN);
+        if (states != null) {
+          states[row - table.firstRow()] = null;
+        }
+        refuse(row, index);
+      }
+    }
+  }
+
   private void refuse(int row, int batch) {
     if (refusedCount == refused.length) {
       refused = Arrays.copyOf(refused, refusedCount * 2);
@@ -189,6 +231,15 @@ final class TableFill {
     reading.originalBrix = batch.originalBrix();
     if (reading.read(row) == RowReading.State.REFUSED) {
       return reading.refusal;
+    }
+    if (mixed.get((int) key)) {
+      return new CellRefusal(
+          reading.cell(row),
+          Code.CONTRADICTION,
+          "the readings of batch "
+              + batch.name()
+              + " go up again and again and no sugar was added: two batches may be mixed in it."
+              + " Name each batch in a column of its own, or part them by lines with their names.");
     }
     int step = Originals.stepOfRow(batch, row);
     double originalGravity = Originals.gravity(batch, step);

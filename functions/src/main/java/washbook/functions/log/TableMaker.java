@@ -1,5 +1,6 @@
 package washbook.functions.log;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import washbook.functions.Numbers;
@@ -95,8 +96,22 @@ final class TableMaker {
     }
   }
 
-  /** Lines above the header; of tables side by side each has those over its own columns. */
+  /**
+   * Lines above the header, and what the header states; of tables side by side each has those over
+   * its own columns.
+   */
   private List<KeyLine> keyLines() {
+    List<KeyLine> lines = new ArrayList<>(linesAbove());
+    for (Header.HeaderCell cell : header.cells()) {
+      KeyLine start = StartInHeader.stated(cell.text(), header.bottomRow(), cell.column());
+      if (start != null) {
+        lines.add(start);
+      }
+    }
+    return lines;
+  }
+
+  private List<KeyLine> linesAbove() {
     if (header.topRow() == 0) {
       return List.of();
     }
@@ -117,39 +132,69 @@ final class TableMaker {
     return new KeyLineFinder(grid).find(above, header.topRow() - 1, first, last);
   }
 
+  /** The batch's name: by the map, a line that names it, a title, its vessel, else the sheet. */
   private String name(List<KeyLine> lines) {
     if (!said.batch().isEmpty()) {
       return said.batch();
     }
+    String name = stated(lines, Concept.BATCH);
+    if (name.isEmpty()) {
+      name = title();
+    }
+    if (name.isEmpty()) {
+      name = stated(lines, Concept.VESSEL);
+    }
+    return name.isEmpty() ? grid.name() : name;
+  }
+
+  private static String stated(List<KeyLine> lines, Concept what) {
     for (int i = lines.size() - 1; i >= 0; i--) {
       KeyLine line = lines.get(i);
-      if (HeaderJudge.role(line.meanings()) == Role.BATCH && line.hasValue()) {
+      boolean names =
+          HeaderJudge.role(line.meanings()) == Role.BATCH && line.has(what) && line.hasValue();
+      if (names && line.text().length() <= LONGEST_TITLE) {
         return line.text().isEmpty() ? Numbers.show(line.value()) : line.text();
       }
     }
-    String title = headers.size() > 1 ? title() : "";
-    return title.isEmpty() ? grid.name() : title;
+    return "";
   }
 
-  /** The nearest line above that holds one text and nothing else, in the table's columns. */
+  /**
+   * The nearest name above in the table's columns that begins a row; of several tables also a short
+   * title that stands alone right above.
+   */
   private String title() {
+    String alone = "";
+    boolean direct = headers.size() > 1;
     for (int row = header.topRow() - 1; row >= above; row--) {
-      String only = "";
+      String first = "";
       int filled = 0;
       for (int column = header.firstColumn(); column <= header.lastColumn(); column++) {
         if (grid.kind(row, column) != Grid.Kind.BLANK) {
           filled++;
-          only = grid.text(row, column).strip();
+          first = filled == 1 ? grid.text(row, column).strip() : first;
         }
       }
-      if (filled == 1 && !only.isEmpty() && only.length() <= LONGEST_TITLE) {
-        return only;
+      String name = NameText.of(first);
+      if (!name.isEmpty()) {
+        return name;
       }
-      if (filled > 1) {
-        return "";
+      if (direct && filled == 1 && isTitle(first)) {
+        alone = first;
       }
+      direct &= filled == 0;
     }
-    return "";
+    return alone;
+  }
+
+  /** Whether a text that stands alone can be a title: short, begun with a capital, no sentence. */
+  private static boolean isTitle(String text) {
+    return text.length() <= LONGEST_TITLE
+        && !text.isEmpty()
+        && Character.isUpperCase(text.charAt(0))
+        && ".?!".indexOf(text.charAt(text.length() - 1)) < 0
+        && text.indexOf(':') < 0
+        && text.split("\\s+").length <= 4;
   }
 
   private static KeyLine originalGravity(List<KeyLine> lines) {

@@ -97,7 +97,7 @@ final class TableRows {
           return true;
         case TEXT:
           CellText cell = CellText.read(grid.text(row, column));
-          if (cell.form == CellText.Form.VALUE) {
+          if (cell.form == CellText.Form.VALUE || cell.form == CellText.Form.PAIR) {
             return true;
           }
           break;

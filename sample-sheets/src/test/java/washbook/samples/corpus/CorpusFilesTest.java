@@ -38,7 +38,7 @@ class CorpusFilesTest {
     logs(GENERATED).forEach(f -> there.add(f.getFileName().toString()));
     assertEquals(made, there);
     assertEquals(115, there.size());
-    assertEquals(36, logs(TYPED).size());
+    assertEquals(53, logs(TYPED).size());
   }
 
   @Test

@@ -65,5 +65,7 @@ class CorpusTest {
     System.out.println(report);
     assertEquals(List.of(), wrong, "wrongly filled");
     assertTrue(filled >= LEAST_UNDERSTOOD * toFill, filled + " of " + toFill + " understood");
+    assertTrue(tally.nameRecall() >= LEAST_UNDERSTOOD, "names of batches found");
+    assertTrue(tally.namePrecision() >= LEAST_UNDERSTOOD, "names of batches right");
   }
 }

@@ -149,6 +149,14 @@ final class Judge {
 
   private void batches(Expected.Table table, LogTable found, Grid grid) {
     List<String> taken = found.batches().stream().map(Batch::name).toList();
+    List<String> standing =
+        table.batches().stream()
+            .map(Expected.Ferment::name)
+            .filter(name -> stands(name, grid))
+            .toList();
+    if (standing.size() == table.batches().size()) {
+      tally.countNames(standing, taken, grid.name());
+    }
     for (Expected.Ferment batch : table.batches()) {
       if (stands(batch.name(), grid) && taken.stream().noneMatch(batch.name()::equalsIgnoreCase)) {
         names.add(batch.name() + " is called " + taken);
