@@ -1,7 +1,11 @@
 package washbook.samples.sheets;
 
 import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.DataValidation;
+import org.apache.poi.ss.usermodel.DataValidationConstraint;
 import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellRangeAddressList;
+import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import washbook.functions.SafetyNote;
 import washbook.functions.log.CellAddress;
@@ -23,9 +27,15 @@ final class Form {
   private final Book book;
   private final XSSFSheet sheet;
   private final int lastColumn;
+  private final boolean portable;
   private int row;
 
-  Form(Book book, String name, int lastColumn) {
+  /**
+   * @param portable whether it does without the Washbook functions, so that only formulas with a
+   *     plain form can stand in it
+   */
+  Form(Book book, String name, int lastColumn, boolean portable) {
+    this.portable = portable;
     this.book = book;
     this.sheet = book.sheet(name);
     this.lastColumn = lastColumn;
@@ -43,10 +53,62 @@ final class Form {
     return row;
   }
 
+  /** The first in a sheet that uses the functions, the second in one that does without. */
+  String either(String withFunctions, String plain) {
+    return portable ? plain : withFunctions;
+  }
+
+  /** Only these words can be chosen in a cell. */
+  Form choose(String address, String... words) {
+    return check(
+        sheet.getDataValidationHelper().createExplicitListConstraint(words),
+        address,
+        "Choose one of: " + String.join(", ", words));
+  }
+
+  /** Only numbers from {@code least} to {@code most} can be typed into the cells. */
+  Form between(String area, double least, double most, String message) {
+    return check(
+        sheet
+            .getDataValidationHelper()
+            .createDecimalConstraint(
+                DataValidationConstraint.OperatorType.BETWEEN,
+                Double.toString(least),
+                Double.toString(most)),
+        area,
+        message);
+  }
+
+  private Form check(DataValidationConstraint constraint, String area, String message) {
+    CellRangeAddressList cells = new CellRangeAddressList();
+    cells.addCellRangeAddress(CellRangeAddress.valueOf(area.replace("$", "")));
+    DataValidation check = sheet.getDataValidationHelper().createValidation(constraint, cells);
+    check.setShowErrorBox(true);
+    check.createErrorBox("Not possible here", message);
+    check.setShowPromptBox(true);
+    check.createPromptBox("", message);
+    check.setEmptyCellAllowed(true);
+    sheet.addValidationData(check);
+    return this;
+  }
+
+  /** A note on a cell, shown when one points at it. */
+  Form caution(String address, String text) {
+    CellReference at = new CellReference(address);
+    book.comment(sheet.getRow(at.getRow()).getCell(at.getCol()), text);
+    return this;
+  }
+
   /** The sheet's title, what it is for, and the safety note. */
   Form head(String title, String purpose, int safetyLines) {
     book.put(sheet, row++, 0, title, Look.TITLE);
-    across(purpose, 2);
+    across(
+        purpose
+            + either(
+                " Needs the Washbook functions.",
+                " Plain formulas only, so it needs nothing installed; what cannot be had that way is"
+                    + " left out."),
+        portable && lastColumn < 6 ? 3 : 2);
     across(SafetyNote.text(), safetyLines);
     row++;
     return this;
@@ -77,8 +139,11 @@ final class Form {
     return address();
   }
 
-  /** A reckoned value that stays empty while one of its numbers is missing. */
+  /** A reckoned value that stays empty while one of its numbers is missing; no line for null. */
   String result(String label, String formula, String format, String unit, String words) {
+    if (formula == null) {
+      return null;
+    }
     line(label, unit, words);
     Cell cell = book.put(sheet, row, VALUE, null, Look.number(format));
     cell.setCellFormula(formula);
@@ -114,14 +179,18 @@ final class Form {
     return first;
   }
 
-  /** {@code formula}, or nothing while one of the cells is not a number. */
-  static String when(String formula, String... cells) {
-    return "IF(COUNT("
-        + String.join(",", cells)
-        + ")<"
-        + cells.length
-        + ",\"\",WASHBOOK."
-        + formula
-        + ")";
+  /** A call of a function, or nothing while one of the cells is not a number. */
+  static String when(String call, String... cells) {
+    return plain("WASHBOOK." + call, cells);
+  }
+
+  /** A formula, or nothing while one of the cells is not a number. */
+  static String plain(String formula, String... cells) {
+    for (String cell : cells) {
+      if (cell == null) {
+        return null;
+      }
+    }
+    return "IF(COUNT(" + String.join(",", cells) + ")<" + cells.length + ",\"\"," + formula + ")";
   }
 }

@@ -12,6 +12,7 @@ import washbook.samples.sheets.Book.Look;
 /** A log sheet ready to be filled in, and the same with a batch as an example. */
 final class StarterLog {
   private static final int ROWS = 60;
+  private static final int GIVE_OR_TAKE = 7;
   private static final String PAPER = "FBF3DC";
   private static final String[] HEADS = {
     "Date",
@@ -44,29 +45,48 @@ final class StarterLog {
     "General"
   };
 
+  /** The first row of the table, from 1. */
+  private static final int FIRST = 14;
+
   private StarterLog() {}
 
-  static Book make() {
+  static Book make(boolean portable) {
     Book book = new Book("Ferment log");
-    sheet(book, "Log", null);
-    sheet(book, "Example", Ferment.PLUM_3);
+    sheet(book, "Log", null, portable);
+    sheet(book, "Example", Ferment.PLUM_3, portable);
+    for (String log : List.of("Log", "Example")) {
+      CurvePage.add(
+          book,
+          log,
+          ROWS,
+          "E",
+          "Days",
+          List.of(
+              new CurvePage.Curve("F", "Corrected gravity (SG)", "0.0000", "0.000", 0.98, "1F4E5F"),
+              new CurvePage.Curve("G", "Alcohol so far (% vol)", "0.00", "0", 0, "9C3D10"),
+              new CurvePage.Curve("D", "Wash (°C)", "0.0", "0", 0, "3F6B1F")),
+          FIRST);
+    }
     return book;
   }
 
-  private static void sheet(Book book, String name, Ferment ferment) {
-    Form form = new Form(book, name, HEADS.length - 1);
+  private static void sheet(Book book, String name, Ferment ferment, boolean portable) {
+    Form form = new Form(book, name, HEADS.length - 1, portable);
     form.head(
         "Ferment log",
         "Type into the tinted cells: what you read, at the temperature of the wash. The rest is"
-            + " reckoned. Needs the Washbook functions.",
+            + " reckoned.",
         3);
     form.input("Batch", ferment == null ? null : ferment.name(), "General", "", "");
     String calibration = form.input("Hydrometer right at", 20, "0.0", "°C", "");
     String stated =
         form.input("Original gravity, if known", null, "0.0000", "SG", "else: first reading");
     String end = form.input("Gravity expected at the end", 1.0, "0.000", "SG", "");
-    int header = form.row() + 4;
-    int first = header + 2;
+    form.between(calibration, 0, 60, "Usually 20, 15 or 15.56 (60 °F)");
+    form.between(stated, 0.98, 1.19, "Corrected gravity, 0.980 to 1.190");
+    form.between(end, 0.98, 1.19, "Gravity, 0.980 to 1.190");
+    int header = FIRST - 2;
+    int first = FIRST;
     int last = first + ROWS - 1;
     String gravities = "$F$" + first + ":$F$" + last;
     String days = "$E$" + first + ":$E$" + last;
@@ -86,21 +106,51 @@ final class StarterLog {
             "SG",
             "");
     String enough = "IF(COUNT(" + gravities + ")<3,\"\",WASHBOOK.";
-    form.result(
-        "State",
-        enough + "FERMENTSTATE(" + days + "," + gravities + "," + end + "))",
-        "General",
-        "",
-        "");
-    form.result(
-        "Falling by",
-        "IF(COUNT(" + gravities + ")<2,\"\",WASHBOOK.FERMENTRATE(" + days + "," + gravities + "))",
-        "0.0",
-        "points a day",
-        "");
-    for (int column = 0; column < HEADS.length; column++) {
-      book.put(form.sheet(), header, column, HEADS[column], Look.head("D9E4E8"));
+    if (portable) {
+      form.result("Days so far", Form.plain("MAX(" + days + ")", "$E$" + first), "0.0", "", "");
+      form.result(
+          "Fallen in all",
+          Form.plain("1000*(" + original + "-MIN(" + gravities + "))", original, "$F$" + first),
+          "0",
+          "points",
+          "");
+    } else {
+      form.result(
+          "State",
+          enough + "FERMENTSTATE(" + days + "," + gravities + "," + end + "))",
+          "General",
+          "",
+          "");
+      form.result(
+          "Falling by",
+          "IF(COUNT("
+              + gravities
+              + ")<2,\"\",WASHBOOK.FERMENTRATE("
+              + days
+              + ","
+              + gravities
+              + "))",
+          "0.0",
+          "points a day",
+          "");
     }
+    if (form.row() > header) {
+      throw new IllegalStateException("the table begins too early");
+    }
+    for (int column = 0; column < HEADS.length; column++) {
+      String head = portable && column == GIVE_OR_TAKE ? "Points fallen" : HEADS[column];
+      book.put(form.sheet(), header, column, head, Look.head("D9E4E8"));
+    }
+    form.between("C" + first + ":C" + last, 0.98, 1.19, "Reading in SG, 0.980 to 1.190");
+    form.between("D" + first + ":D" + last, 0, 60, "Temperature of the wash in °C, 0 to 60");
+    form.caution(
+        "C" + (header + 1), "Take the gas out of the sample first: bubbles lift the hydrometer.");
+    form.caution(
+        "D" + (header + 1),
+        "A ferment gives off carbon dioxide, which gathers unseen in low and closed rooms: air the"
+            + " room before you go in.");
+    form.sheet()
+        .setRepeatingRows(new org.apache.poi.ss.util.CellRangeAddress(header, header, -1, -1));
     form.sheet().getRow(header).setHeightInPoints(30);
     for (int row = first; row <= last; row++) {
       line(book, form, row, first, calibration, stated, original);
@@ -154,7 +204,21 @@ final class StarterLog {
     String two = "(" + original + ",F" + row + ")";
     String whenBoth = "IF(COUNT(" + original + ",F" + row + ")<2,\"\",WASHBOOK.";
     formula(form, row, "G", whenBoth + "ABV" + two + ")");
-    formula(form, row, "H", whenBoth + "ABVPLUSMINUS" + two + ")");
+    formula(
+        form,
+        row,
+        "H",
+        form.either(
+            whenBoth + "ABVPLUSMINUS" + two + ")",
+            "IF(COUNT("
+                + original
+                + ",F"
+                + row
+                + ")<2,\"\",1000*("
+                + original
+                + "-F"
+                + row
+                + "))"));
     formula(form, row, "I", whenBoth + "APPARENTATTENUATION" + two + ")");
     formula(form, row, "J", whenBoth + "REALATTENUATION" + two + ")");
     formula(form, row, "K", whenBoth + "SUGARLEFT" + two + ")");
@@ -162,6 +226,7 @@ final class StarterLog {
         row == first
             ? "WASHBOOK.REASON(\"CORRECTEDGRAVITY\"," + reading + ")"
             : "WASHBOOK.REASON(\"CORRECTEDGRAVITY\"," + reading + "," + original + ")";
+    String whyNotAbv = "WASHBOOK.REASON(\"ABV\"," + original + ",F" + row + ")";
     formula(
         form,
         row,
@@ -169,14 +234,12 @@ final class StarterLog {
         "IF(ISERROR(F"
             + row
             + "),"
-            + why
+            + form.either(why, "\"reading or temperature out of range\"")
             + ",IF(ISERROR(G"
             + row
-            + "),WASHBOOK.REASON(\"ABV\","
-            + original
-            + ",F"
-            + row
-            + "),\"\"))");
+            + "),"
+            + form.either(whyNotAbv, "\"does not go with the original gravity\"")
+            + ",\"\"))");
   }
 
   private static void formula(Form form, int row, String column, String text) {

@@ -1,26 +1,32 @@
 package washbook.samples.sheets;
 
+import static washbook.samples.sheets.Form.plain;
 import static washbook.samples.sheets.Form.when;
+
+import java.util.Arrays;
+import java.util.stream.Collectors;
+import washbook.functions.Numbers;
+import washbook.functions.makeup.SugarKind;
+import washbook.samples.sheets.Book.Look;
 
 /** A sheet for making up a wash. */
 final class StarterMakeUp {
   private StarterMakeUp() {}
 
-  static Book make() {
+  static Book make(boolean portable) {
     Book book = new Book("Making up a wash");
-    sugar(book);
-    juice(book);
+    sugar(book, portable);
+    juice(book, portable);
     book.widths(book.workbook().getSheetAt(0), 34, 12, 10, 58);
     book.widths(book.workbook().getSheetAt(1), 34, 12, 10, 58);
     return book;
   }
 
-  private static void sugar(Book book) {
-    Form form = new Form(book, "Sugar wash", 3);
+  private static void sugar(Book book, boolean portable) {
+    Form form = new Form(book, "Sugar wash", 3, portable);
     form.head(
         "Making up a sugar wash",
-        "Type into the tinted cells. All volumes at 20 °C, all gravities SG 20/20. Needs the"
-            + " Washbook functions.",
+        "Type into the tinted cells. All volumes at 20 °C, all gravities SG 20/20.",
         5);
     form.section("So much water, so strong a wash");
     String water = form.input("Water", 20, "0.0", "L", "what goes into the vessel first");
@@ -31,32 +37,65 @@ final class StarterMakeUp {
     String kilograms =
         form.result(
             "Sugar",
-            when("SUGARFORGRAVITY(" + water + ",1," + target + "," + kind + ")", water, target),
+            form.either(
+                when("SUGARFORGRAVITY(" + water + ",1," + target + "," + kind + ")", water, target),
+                plain(sugarFor(water, "1", target, solids(kind)), water, target)),
             "0.000",
             "kg",
             "");
     form.result(
         "Wash in all",
-        when("VOLUMEAFTERSUGAR(" + water + ",1," + kilograms + "," + kind + ")", water, kilograms),
+        form.either(
+            when(
+                "VOLUMEAFTERSUGAR(" + water + ",1," + kilograms + "," + kind + ")",
+                water,
+                kilograms),
+            plain(
+                "(" + mass(water, "1") + "+" + kilograms + ")/" + density(target),
+                water,
+                target,
+                kilograms)),
         "0.00",
         "L",
         "sugar takes room too");
-    alcohol(form, target, kind);
+    form.choose(kind, Arrays.stream(SugarKind.values()).map(Enum::name).toArray(String[]::new));
+    form.between(water, 0, 100000, "Litres at 20 °C");
+    form.between(target, 1, 1.19, "Gravity, 1.000 to 1.190");
+    if (portable) {
+      form.result(
+          "Alcohol if it ferments to 1.000",
+          when("ABV(" + target + ",1)", target),
+          "0.00",
+          "% vol",
+          "dry washes end lower and give a little more");
+    } else {
+      alcohol(form, target, kind);
+    }
     form.section("A vessel of so many litres, full");
     String litres = form.input("Wash in all", 25, "0.0", "L", "leave head space for foam");
     String wanted = form.input("Gravity wanted", 1.075, "0.000", "SG", "");
     form.result(
         "Sugar",
-        when("SUGARFORVOLUME(" + litres + "," + wanted + "," + kind + ")", litres, wanted),
+        form.either(
+            when("SUGARFORVOLUME(" + litres + "," + wanted + "," + kind + ")", litres, wanted),
+            plain(sugarIn(litres, wanted, kind), litres, wanted)),
         "0.000",
         "kg",
         "of the kind above");
     form.result(
         "Water",
-        when("WATERFORVOLUME(" + litres + "," + wanted + "," + kind + ")", litres, wanted),
+        form.either(
+            when("WATERFORVOLUME(" + litres + "," + wanted + "," + kind + ")", litres, wanted),
+            plain(
+                "(" + mass(litres, wanted) + "-" + sugarIn(litres, wanted, kind) + ")/" + WATER,
+                litres,
+                wanted)),
         "0.00",
         "L",
         "");
+    if (portable) {
+      return;
+    }
     form.section("So strong when it is done");
     String abv = form.input("Alcohol wanted", 10, "0.0", "% vol", "");
     String end = form.input("Gravity at the end", 0.995, "0.000", "SG", "where it usually stops");
@@ -86,12 +125,9 @@ final class StarterMakeUp {
         "air the room: a gram is about half a litre");
   }
 
-  private static void juice(Book book) {
-    Form form = new Form(book, "Juice and blends", 3);
-    form.head(
-        "Juice, must and blends",
-        "Type into the tinted cells. All volumes at 20 °C. Needs the Washbook functions.",
-        5);
+  private static void juice(Book book, boolean portable) {
+    Form form = new Form(book, "Juice and blends", 5, portable);
+    form.head("Juice, must and blends", "Type into the tinted cells. All volumes at 20 °C.", 5);
     form.section("Lift a juice with sugar");
     String litres = form.input("Juice", 40, "0.0", "L", "pressed and strained");
     String gravity = form.input("Its gravity", 1.052, "0.000", "SG", "corrected to 20 °C");
@@ -99,21 +135,30 @@ final class StarterMakeUp {
     String sugar =
         form.result(
             "Sugar",
-            when(
-                "SUGARFORGRAVITY(" + litres + "," + gravity + "," + target + ")",
-                litres,
-                gravity,
-                target),
+            form.either(
+                when(
+                    "SUGARFORGRAVITY(" + litres + "," + gravity + "," + target + ")",
+                    litres,
+                    gravity,
+                    target),
+                plain(sugarFor(litres, gravity, target, "1"), litres, gravity, target)),
             "0.000",
             "kg",
             "");
     form.result(
         "Juice in all",
-        when(
-            "VOLUMEAFTERSUGAR(" + litres + "," + gravity + "," + sugar + ")",
-            litres,
-            gravity,
-            sugar),
+        form.either(
+            when(
+                "VOLUMEAFTERSUGAR(" + litres + "," + gravity + "," + sugar + ")",
+                litres,
+                gravity,
+                sugar),
+            plain(
+                "(" + mass(litres, gravity) + "+" + sugar + ")/" + density(target),
+                litres,
+                gravity,
+                target,
+                sugar)),
         "0.00",
         "L",
         "");
@@ -123,7 +168,25 @@ final class StarterMakeUp {
     String weaker = form.input("Gravity wanted", 1.085, "0.000", "SG", "");
     form.result(
         "Water",
-        when("WATERFORGRAVITY(" + must + "," + strong + "," + weaker + ")", must, strong, weaker),
+        form.either(
+            when(
+                "WATERFORGRAVITY(" + must + "," + strong + "," + weaker + ")",
+                must,
+                strong,
+                weaker),
+            plain(
+                mass(must, strong)
+                    + "*("
+                    + extract(strong)
+                    + "-"
+                    + extract(weaker)
+                    + ")/"
+                    + extract(weaker)
+                    + "/"
+                    + WATER,
+                must,
+                strong,
+                weaker)),
         "0.00",
         "L",
         "");
@@ -139,6 +202,26 @@ final class StarterMakeUp {
             "General");
     String litresOf = "$A$" + first + ":$A$" + (first + 5);
     String gravitiesOf = "$B$" + first + ":$B$" + (first + 5);
+    form.between("$A$" + first + ":$A$" + (first + 5), 0, 100000, "Litres at 20 °C");
+    form.between("$B$" + first + ":$B$" + (first + 5), 0.98, 1.19, "Gravity, 0.980 to 1.190");
+    if (portable) {
+      masses(book, form, first);
+      String kilograms = "SUM($E$" + first + ":$E$" + (first + 5) + ")";
+      String extract = "SUM($F$" + first + ":$F$" + (first + 5) + ")";
+      form.result(
+          "Gravity of the blend",
+          "IF("
+              + kilograms
+              + "=0,\"\",WASHBOOK.CONVERT(100*"
+              + extract
+              + "/"
+              + kilograms
+              + ",\"BRIX\",\"SG\"))",
+          "0.0000",
+          "SG",
+          "");
+      return;
+    }
     form.result(
         "Gravity of the blend",
         "IF(COUNT("
@@ -156,11 +239,85 @@ final class StarterMakeUp {
     String from =
         form.input("Scale it is on", "BRIX", "General", "", "SG, BRIX, PLATO, OECHSLE, ...");
     String to = form.input("Scale wanted", "SG", "General", "", "");
+    String[] scales = {
+      "SG",
+      "POINTS",
+      "BRIX",
+      "PLATO",
+      "BALLING",
+      "BAUME",
+      "OECHSLE",
+      "KMW",
+      "TWADDELL",
+      "KGM3",
+      "GL"
+    };
+    form.choose(from, scales).choose(to, scales);
     form.result(
         "Value there",
         when("CONVERT(" + value + "," + from + "," + to + ")", value),
         "0.0000",
         "",
         "");
+  }
+
+  /** Kilograms to the litre of water at 20 °C, as the sugar scale has it. */
+  private static final String WATER = "(WASHBOOK.CONVERT(1,\"SG\",\"KGM3\")/1000)";
+
+  private static String density(String gravity) {
+    return "(WASHBOOK.CONVERT(" + gravity + ",\"SG\",\"KGM3\")/1000)";
+  }
+
+  private static String mass(String litres, String gravity) {
+    return litres + "*" + density(gravity);
+  }
+
+  /** Per cent by mass. */
+  private static String extract(String gravity) {
+    return "WASHBOOK.CONVERT(" + gravity + ",\"SG\",\"BRIX\")";
+  }
+
+  /** What lifts a wash to a gravity: by mass, so much solids for the sugar that is missing. */
+  private static String sugarFor(String litres, String gravity, String target, String solids) {
+    String before = gravity.equals("1") ? "0" : extract(gravity);
+    return mass(litres, gravity)
+        + "*("
+        + extract(target)
+        + "-"
+        + before
+        + ")/(100*"
+        + solids
+        + "-"
+        + extract(target)
+        + ")";
+  }
+
+  private static String sugarIn(String litres, String gravity, String kind) {
+    return mass(litres, gravity) + "*" + extract(gravity) + "/100/" + solids(kind);
+  }
+
+  /** The share of dry solids of a kind named in a cell. */
+  private static String solids(String kind) {
+    String words =
+        Arrays.stream(SugarKind.values())
+            .map(k -> "\"" + k.name() + "\"")
+            .collect(Collectors.joining(","));
+    String shares =
+        Arrays.stream(SugarKind.values())
+            .map(k -> Numbers.show(k.solids()))
+            .collect(Collectors.joining(","));
+    return "CHOOSE(MATCH(" + kind + ",{" + words + "},0)," + shares + ")";
+  }
+
+  private static void masses(Book book, Form form, int first) {
+    book.put(form.sheet(), first - 2, 4, "kg", Look.head("D9E4E8"));
+    book.put(form.sheet(), first - 2, 5, "kg extract", Look.head("D9E4E8"));
+    for (int row = first; row < first + 6; row++) {
+      String both = "IF(COUNT(A" + row + ",B" + row + ")<2,0,";
+      book.put(form.sheet(), row - 1, 4, null, Look.number("0.000"))
+          .setCellFormula(both + mass("A" + row, "B" + row) + ")");
+      book.put(form.sheet(), row - 1, 5, null, Look.number("0.000"))
+          .setCellFormula(both + "E" + row + "*" + extract("B" + row) + "/100)");
+    }
   }
 }

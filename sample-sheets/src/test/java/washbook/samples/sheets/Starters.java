@@ -19,10 +19,12 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import washbook.office.testing.Office;
+import washbook.runner.write.PortableResult;
+import washbook.runner.write.PortableXlsx;
 
 /**
  * Writes the starter workbooks: formulas by POI, stored results as the office reckons them with the
- * extension, the .ods saved by the office itself.
+ * extension, the .ods saved by the office itself. Each in two forms: with the functions and plain.
  */
 public final class Starters {
   private Starters() {}
@@ -30,21 +32,42 @@ public final class Starters {
   /** Arguments: the folder to write to, the packed extension. */
   public static void main(String[] arguments) throws IOException {
     Path folder = Path.of(arguments[0]);
-    Map<String, Book> books = new LinkedHashMap<>();
-    books.put("ferment-log", StarterLog.make());
-    books.put("making-up", StarterMakeUp.make());
-    books.put("still-and-dilution", StarterStill.make());
+    Path scratch = Files.createTempDirectory("starters");
     try (Office office = Office.with(Path.of(arguments[1]))) {
-      for (Map.Entry<String, Book> entry : books.entrySet()) {
-        Path xlsx = folder.resolve(entry.getKey() + ".xlsx");
-        entry.getValue().save(xlsx);
-        try (washbook.office.testing.Book open = office.open(xlsx)) {
-          open.recalculate();
-          storeResults(xlsx, open);
-          open.save(folder.resolve(entry.getKey() + ".ods"));
+      for (boolean portable : new boolean[] {false, true}) {
+        Path into = folder.resolve(portable ? "portable" : "pack");
+        for (Map.Entry<String, Book> entry : books(portable).entrySet()) {
+          Path xlsx = into.resolve(entry.getKey() + ".xlsx");
+          Files.createDirectories(into);
+          if (portable) {
+            Path calls = scratch.resolve(entry.getKey() + ".xlsx");
+            entry.getValue().save(calls);
+            PortableResult result = PortableXlsx.write(calls, xlsx);
+            if (!result.left().isEmpty()) {
+              throw new IllegalStateException(xlsx + ": " + result.left());
+            }
+          } else {
+            entry.getValue().save(xlsx);
+          }
+          try (washbook.office.testing.Book open = office.open(xlsx)) {
+            open.recalculate();
+            storeResults(xlsx, open);
+            open.save(into.resolve(entry.getKey() + ".ods"));
+          }
         }
       }
+    } finally {
+      Office.delete(scratch);
     }
+  }
+
+  private static Map<String, Book> books(boolean portable) {
+    Map<String, Book> books = new LinkedHashMap<>();
+    books.put("ferment-log", StarterLog.make(portable));
+    books.put("still-run-log", StarterRun.make(portable));
+    books.put("dilution-and-blending", StarterDilution.make(portable));
+    books.put("making-up", StarterMakeUp.make(portable));
+    return books;
   }
 
   private static void storeResults(Path xlsx, washbook.office.testing.Book open)

@@ -2,6 +2,7 @@ package washbook.samples.sheets;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.fail;
 
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
@@ -18,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
@@ -45,14 +47,14 @@ class StartersIT {
         }
       }
     }
-    // 12 reckoned cells in each of 60 rows of two log sheets alone, in two formats.
-    assertTrue(formulas > 1900, formulas + " formulas");
+    // 8 reckoned cells in each of 60 rows of two log sheets alone, in two formats and forms.
+    assertTrue(formulas > 3800, formulas + " formulas");
   }
 
   private static List<Path> starters() throws IOException {
-    try (Stream<Path> files = Files.list(FOLDER)) {
-      List<Path> all = files.sorted().toList();
-      assertEquals(6, all.size());
+    try (Stream<Path> files = Files.walk(FOLDER)) {
+      List<Path> all = files.filter(Files::isRegularFile).sorted().toList();
+      assertEquals(16, all.size());
       return all;
     }
   }
@@ -62,8 +64,15 @@ class StartersIT {
     assertEquals(stored.keySet(), reckoned.keySet(), file);
     stored.forEach(
         (where, value) -> {
+          if (value.equals(0.0) && reckoned.get(where).equals("")) {
+            // A formula whose stored result is an empty text is loaded without a kind of result.
+            return;
+          }
           if (value instanceof Double number) {
-            double now = (Double) reckoned.get(where);
+            double now =
+                reckoned.get(where) instanceof Double reckonedNumber
+                    ? reckonedNumber
+                    : fail(file + " " + where + ": " + value + ", " + reckoned.get(where));
             assertEquals(number, now, 1e-8 * Math.max(1, Math.abs(number)), file + " " + where);
           } else {
             assertEquals(value, reckoned.get(where), file + " " + where);
@@ -97,10 +106,48 @@ class StartersIT {
         : (Object) cell.getValue();
   }
 
+  @Test
+  void thePlainFormHasNoCallsAndIsCloseToTheFunctions() throws IOException {
+    for (String name :
+        List.of("ferment-log", "still-run-log", "dilution-and-blending", "making-up")) {
+      try (XSSFWorkbook pack = open("pack/" + name);
+          XSSFWorkbook plain = open("portable/" + name)) {
+        plain.forEach(
+            sheet ->
+                sheet.forEach(
+                    row ->
+                        row.forEach(
+                            cell ->
+                                assertTrue(
+                                    cell.getCellType() != CellType.FORMULA
+                                        || !cell.getCellFormula().contains("WASHBOOK"),
+                                    name + " " + cell.getAddress()))));
+        if (name.equals("ferment-log")) {
+          for (int row = 13; row < 22; row++) {
+            XSSFSheet exact = pack.getSheet("Example");
+            XSSFSheet close = plain.getSheet("Example");
+            assertEquals(at(exact, row, 5), at(close, row, 5), 0.0001);
+            assertEquals(at(exact, row, 6), at(close, row, 6), 0.03);
+          }
+        }
+        if (name.equals("making-up")) {
+          assertEquals(at(pack.getSheetAt(0), 9, 1), at(plain.getSheetAt(0), 9, 1), 0.01);
+          assertEquals(at(pack.getSheetAt(0), 10, 1), at(plain.getSheetAt(0), 10, 1), 0.01);
+        }
+      }
+    }
+  }
+
+  private static XSSFWorkbook open(String name) throws IOException {
+    try (InputStream in = Files.newInputStream(FOLDER.resolve(name + ".xlsx"))) {
+      return new XSSFWorkbook(in);
+    }
+  }
+
   /** The example's last line against the catalogue, and the safety note on every sheet. */
   @Test
   void theExampleIsRightAndEverySheetCarriesTheNote() throws IOException {
-    try (InputStream in = Files.newInputStream(FOLDER.resolve("ferment-log.xlsx"));
+    try (InputStream in = Files.newInputStream(FOLDER.resolve("pack/ferment-log.xlsx"));
         XSSFWorkbook workbook = new XSSFWorkbook(in)) {
       XSSFSheet sheet = workbook.getSheet("Example");
       int first = 13;
@@ -123,7 +170,9 @@ class StartersIT {
                 for (int row = 0; row < 4; row++) {
                   texts.add(sheet.getRow(row) == null ? "" : sheet.getRow(row).getCell(0) + "");
                 }
-                assertTrue(texts.contains(SafetyNote.text()), file + " " + sheet.getSheetName());
+                assertTrue(
+                    texts.contains(SafetyNote.text()) || sheet.getSheetName().endsWith("harts"),
+                    file + " " + sheet.getSheetName());
               });
         }
       }

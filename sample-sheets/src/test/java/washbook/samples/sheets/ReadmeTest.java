@@ -1,0 +1,54 @@
+package washbook.samples.sheets;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import washbook.functions.SafetyNote;
+
+/** What the README shows is what the program prints, and what it names is there. */
+class ReadmeTest {
+  private static final Path TOP = Path.of("..");
+  private static final String CALC = "$ washbook calc ";
+
+  @Test
+  void everyFigureIsAsCalcPrintsIt() throws IOException, InterruptedException {
+    List<String> lines = Files.readAllLines(TOP.resolve("README.md"));
+    int figures = 0;
+    for (int i = 0; i < lines.size(); i++) {
+      if (lines.get(i).startsWith(CALC)) {
+        Object[] words = ("calc " + lines.get(i).substring(CALC.length())).split(" ");
+        assertEquals(lines.get(i + 1), Washbook.run(words).output().strip(), lines.get(i));
+        figures++;
+      }
+    }
+    assertEquals(14, figures);
+  }
+
+  @Test
+  void filesThatItNamesAreThere() throws IOException {
+    String text = Files.readString(TOP.resolve("README.md"));
+    Matcher named = Pattern.compile("sample-sheets/[-a-z0-9/]+(\\.[a-z]+)?").matcher(text);
+    int found = 0;
+    while (named.find()) {
+      assertTrue(Files.exists(TOP.resolve(named.group())), named.group());
+      found++;
+    }
+    assertTrue(found >= 6, found + " files");
+  }
+
+  @Test
+  void theSafetyNoteStandsInIt() throws IOException {
+    String text = Files.readString(TOP.resolve("README.md")).replaceAll("\\s+", " ");
+    for (String line : SafetyNote.LINES) {
+      String whole = text.replace(" - ", " ");
+      assertTrue(whole.contains(line), line);
+    }
+  }
+}

@@ -1,0 +1,227 @@
+package washbook.samples.sheets;
+
+import static washbook.samples.sheets.Form.when;
+
+import java.util.List;
+import washbook.samples.sheets.Book.Look;
+
+/** A log of one still run, jar by jar, with an example, and a sheet to plan it. */
+final class StarterRun {
+  private static final int ROWS = 30;
+  private static final String[] HEADS = {
+    "Jar",
+    "Minutes",
+    "Vapour (°C)",
+    "Reading (% vol)",
+    "Sample (°C)",
+    "Litres",
+    "True strength (% vol)",
+    "Pure alcohol (L)",
+    "So far (L)",
+    "Of the charge (%)",
+    "Set aside as",
+    "Notes"
+  };
+  private static final String[] FORMATS = {
+    "0", "0", "0.0", "0.0", "0.0", "0.00", "0.00", "0.000", "0.000", "0.0", "General", "General"
+  };
+  private static final String PAPER = "FBF3DC";
+
+  /** Invented: minutes, vapour, reading, sample, litres. */
+  private static final double[][] EXAMPLE = {
+    {0, 78.9, 81.5, 22, 0.15},
+    {12, 80.2, 79.0, 23, 0.5},
+    {30, 82.1, 75.5, 23.5, 0.5},
+    {48, 84.6, 70.0, 24, 0.5},
+    {66, 87.3, 62.5, 24, 0.5},
+    {84, 90.2, 51.5, 24.5, 0.5},
+    {102, 93.1, 37.0, 25, 0.5},
+    {120, 95.6, 23.5, 25, 0.5},
+    {138, 97.6, 13.0, 25, 0.5},
+  };
+
+  private StarterRun() {}
+
+  static Book make(boolean portable) {
+    Book book = new Book("Still-run log");
+    sheet(book, "Run", false, portable);
+    sheet(book, "Example", true, portable);
+    if (!portable) {
+      plan(book);
+      book.widths(book.workbook().getSheet("Plan"), 34, 12, 10, 58);
+    }
+    charts(book, "Run");
+    charts(book, "Example");
+    return book;
+  }
+
+  private static void charts(Book book, String sheet) {
+    CurvePage.add(
+        book,
+        sheet,
+        ROWS,
+        "B",
+        "Minutes",
+        List.of(
+            new CurvePage.Curve("G", "True strength (% vol)", "0.00", "0", 0, "9C3D10"),
+            new CurvePage.Curve("C", "Vapour (°C)", "0.0", "0", 60, "3F6B1F"),
+            new CurvePage.Curve("I", "Pure alcohol so far (L)", "0.000", "0.0", 0, "1F4E5F")),
+        FIRST);
+  }
+
+  /** The first row of the table, from 1. */
+  private static final int FIRST = 14;
+
+  private static void sheet(Book book, String name, boolean example, boolean portable) {
+    Form form = new Form(book, name, HEADS.length - 1, portable);
+    form.head(
+        "Still-run log",
+        "Type into the tinted cells, a line a jar: what the alcoholmeter shows in the sample, how"
+            + " warm the sample is, and the litres in the jar at that temperature.",
+        3);
+    form.input("Batch", example ? "Plum 3" : null, "General", "", "");
+    String litres = form.input("Wash in the still", example ? 25 : null, "0.0", "L", "");
+    String og = form.input("Original gravity", example ? 1.0837 : null, "0.0000", "SG", "");
+    String fg = form.input("Gravity at the end", example ? 0.9989 : null, "0.0000", "SG", "");
+    form.between(litres, 0.1, 100000, "Litres at 20 °C; leave head space for foam");
+    form.between(og, 0.98, 1.19, "Corrected gravity, 0.980 to 1.190");
+    form.between(fg, 0.98, 1.19, "Corrected gravity, 0.980 to 1.190");
+    String charge =
+        form.result(
+            "Pure alcohol in the charge",
+            form.either(
+                when("CHARGEALCOHOL(" + litres + "," + og + "," + fg + ")", litres, og, fg),
+                "IF(COUNT("
+                    + String.join(",", litres, og, fg)
+                    + ")<3,\"\","
+                    + litres
+                    + "*WASHBOOK.ABV("
+                    + og
+                    + ","
+                    + fg
+                    + ")/100)"),
+            "0.00",
+            "L",
+            "for your own books: excise has its own rules");
+    int header = FIRST - 2;
+    for (int column = 0; column < HEADS.length; column++) {
+      book.put(form.sheet(), header, column, HEADS[column], Look.head("D9E4E8"));
+    }
+    form.sheet().getRow(header).setHeightInPoints(30);
+    for (int row = FIRST; row < FIRST + ROWS; row++) {
+      line(book, form, row, charge);
+    }
+    if (example) {
+      example(book, form);
+    }
+    form.between(cells("B"), 0, 100000, "Minutes since the first drop");
+    form.between(cells("C"), 0, 110, "Temperature of the vapour in °C");
+    form.between(cells("D"), 0, 100, "% vol as read, 0 to 100");
+    form.between(cells("E"), -20, 40, "Temperature of the sample in °C, -20 to 40");
+    form.between(cells("F"), 0, 10000, "Litres in the jar");
+    form.choose(cells("K"), "first part", "middle", "last part", "back to the still");
+    form.caution(
+        "K" + (FIRST - 1),
+        "Where to divide is yours to judge. No figure here says that a spirit is safe to drink:"
+            + " methanol cannot be tasted.");
+    form.caution(
+        "C" + (FIRST - 1), "Vapour burns: no flame, no spark, moving air; never a closed still.");
+    book.widths(form.sheet(), 26, 10, 10, 11, 10, 9, 13, 12, 11, 11, 17, 26);
+    form.sheet().createFreezePane(0, header + 1);
+    form.sheet()
+        .setRepeatingRows(new org.apache.poi.ss.util.CellRangeAddress(header, header, -1, -1));
+  }
+
+  private static String cells(String column) {
+    return column + FIRST + ":" + column + (FIRST + ROWS - 1);
+  }
+
+  private static void line(Book book, Form form, int row, String charge) {
+    for (int column = 0; column < HEADS.length; column++) {
+      boolean typed = column < 6 || column > 9;
+      book.put(
+          form.sheet(),
+          row - 1,
+          column,
+          column == 0 ? row - FIRST + 1 : null,
+          typed ? Look.input(FORMATS[column], PAPER) : Look.number(FORMATS[column]));
+    }
+    String both = "IF(COUNT(D" + row + ",E" + row + ")<2,\"\",";
+    formula(form, row, "G", both + "WASHBOOK.TRUESTRENGTH(D" + row + ",E" + row + "))");
+    String litres =
+        form.either("WASHBOOK.VOLUMEAT20(F" + row + ",E" + row + ",G" + row + ")", "F" + row);
+    formula(
+        form,
+        row,
+        "H",
+        "IF(COUNT(F" + row + ",G" + row + ")<2,\"\"," + litres + "*G" + row + "/100)");
+    formula(form, row, "I", "IF(ISNUMBER(H" + row + "),SUM(H$" + FIRST + ":H" + row + "),\"\")");
+    formula(
+        form,
+        row,
+        "J",
+        "IF(COUNT(I" + row + "," + charge + ")<2,\"\",100*I" + row + "/" + charge + ")");
+  }
+
+  private static void formula(Form form, int row, String column, String text) {
+    form.sheet().getRow(row - 1).getCell(column.charAt(0) - 'A').setCellFormula(text);
+  }
+
+  private static void example(Book book, Form form) {
+    for (int i = 0; i < EXAMPLE.length; i++) {
+      for (int j = 0; j < EXAMPLE[i].length; j++) {
+        book.put(
+            form.sheet(), FIRST - 1 + i, j + 1, EXAMPLE[i][j], Look.input(FORMATS[j + 1], PAPER));
+      }
+      String part = i == 0 ? "first part" : i < 5 ? "middle" : "last part";
+      book.put(form.sheet(), FIRST - 1 + i, 10, part, Look.input("General", PAPER));
+    }
+    book.put(form.sheet(), FIRST - 1, 11, "invented figures", Look.input("General", PAPER));
+  }
+
+  private static void plan(Book book) {
+    Form form = new Form(book, "Plan", 3, false);
+    form.head(
+        "What a charge holds and what a plain pot run gives",
+        "Type into the tinted cells. An estimate for planning: a real still differs. It does not"
+            + " say where to cut.",
+        5);
+    form.section("The charge");
+    String litres = form.input("Wash in the still", 25, "0.0", "L", "at 20 °C; leave head space");
+    String og = form.input("Original gravity", 1.085, "0.0000", "SG", "corrected");
+    String fg = form.input("Gravity now", 0.998, "0.0000", "SG", "corrected");
+    String abv =
+        form.result(
+            "Alcohol in it", when("ABV(" + og + "," + fg + ")", og, fg), "0.00", "% vol", "");
+    form.result(
+        "Pure alcohol in the charge",
+        when("CHARGEALCOHOL(" + litres + "," + og + "," + fg + ")", litres, og, fg),
+        "0.00",
+        "L",
+        "of 100 %, for your own books: excise has its own rules");
+    form.section("A plain run without reflux");
+    String pressure = form.input("Air pressure", 1013.25, "0.0", "hPa", "at the still");
+    form.result(
+        "Boils at",
+        when("BOILINGPOINT(" + abv + "," + pressure + ")", abv, pressure),
+        "0.0",
+        "°C",
+        "");
+    form.result("First vapour", when("VAPOURSTRENGTH(" + abv + ")", abv), "0.0", "% vol", "");
+    String stop = form.input("Stop when it runs at", 10, "0.0", "% vol", "");
+    form.result(
+        "Run in all",
+        when("RUNVOLUME(" + litres + "," + abv + "," + stop + ")", litres, abv, stop),
+        "0.00",
+        "L",
+        "all of it, heads and tails too");
+    form.result(
+        "Its strength",
+        when("RUNSTRENGTH(" + abv + "," + stop + ")", abv, stop),
+        "0.0",
+        "% vol",
+        "");
+    form.result(
+        "Of the alcohol", when("RUNRECOVERY(" + abv + "," + stop + ")", abv, stop), "0.0", "%", "");
+  }
+}
