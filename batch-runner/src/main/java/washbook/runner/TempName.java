@@ -13,6 +13,9 @@ import java.util.regex.Pattern;
  * place at one stroke within a file system, and say which process is at work on them.
  */
 public final class TempName {
+  /** With its dot; names of unfinished files must fit where their targets fit. */
+  private static final int LONGEST_EXTENSION = 8;
+
   private static final String MACHINE = machine();
   private static final String OURS = started(ProcessHandle.current());
   private static final Pattern NAME =
@@ -21,11 +24,12 @@ public final class TempName {
 
   private TempName() {}
 
-  /** A new name in the folder of {@code target}, which keeps the target's extension. */
+  /** A new name in the folder of {@code target}, which keeps a usual extension. */
   public static Path beside(Path target) {
     String name = target.getFileName().toString();
     int dot = name.lastIndexOf('.');
-    String extension = dot < 0 ? "" : name.substring(dot).toLowerCase(Locale.ROOT);
+    boolean usual = dot >= 0 && name.length() - dot <= LONGEST_EXTENSION;
+    String extension = usual ? name.substring(dot).toLowerCase(Locale.ROOT) : "";
     long pid = ProcessHandle.current().pid();
     return target
         .toAbsolutePath()

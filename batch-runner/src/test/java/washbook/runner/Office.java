@@ -31,6 +31,11 @@ public final class Office {
   /** Converts a file and gives the directory with the results, which is new each time. */
   public Path convert(Path file, String filter, String... more)
       throws IOException, InterruptedException {
+    return convert(List.of(file), filter, more);
+  }
+
+  private Path convert(List<Path> files, String filter, String... more)
+      throws IOException, InterruptedException {
     Path results = Files.createTempDirectory(directory, "out");
     List<String> command =
         new ArrayList<>(
@@ -40,14 +45,14 @@ public final class Office {
                 "--headless",
                 "--norestore"));
     command.addAll(List.of(more));
-    command.addAll(
-        List.of("--convert-to", filter, "--outdir", results.toString(), file.toString()));
+    command.addAll(List.of("--convert-to", filter, "--outdir", results.toString()));
+    files.forEach(file -> command.add(file.toString()));
     Path said = Files.createTempFile(directory, "office", ".txt");
     Process process =
         new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(said.toFile()).start();
     try {
       if (!process.waitFor(120, TimeUnit.SECONDS)) {
-        throw new IOException("the office took more than two minutes over " + file);
+        throw new IOException("the office took more than two minutes over " + files);
       }
     } finally {
       process.descendants().forEach(ProcessHandle::destroyForcibly);
@@ -55,10 +60,21 @@ public final class Office {
     }
     try (Stream<Path> made = Files.list(results)) {
       if (made.findAny().isEmpty()) {
-        throw new IOException("the office made nothing of " + file + ": " + Files.readString(said));
+        throw new IOException(
+            "the office made nothing of " + files + ": " + Files.readString(said));
       }
     }
     return results;
+  }
+
+  /** The names (without ending) of those files that the office can read, all in one go. */
+  public List<String> converted(List<Path> files) throws IOException, InterruptedException {
+    Path results = convert(files, "fods");
+    try (Stream<Path> made = Files.list(results)) {
+      return made.map(path -> path.getFileName().toString().replaceFirst("\\.fods$", ""))
+          .sorted()
+          .toList();
+    }
   }
 
   /** Every sheet of a file as the office shows it, by the names of the text files it makes. */

@@ -18,7 +18,7 @@ import washbook.runner.read.UnusableFileException;
 /**
  * A zip archive (PKWARE APPNOTE 6.3.10) open for reading, with every byte of an entry within reach
  * so that a copy can keep it. Refused: two entries of the same name, overlapping entries, and
- * entries that inflate out of proportion.
+ * entries that inflate out of proportion, alone or together.
  */
 public final class Archive implements Closeable {
   /** An entry larger than this is refused when it is more than RATIO times its stored size. */
@@ -26,9 +26,13 @@ public final class Archive implements Closeable {
 
   private static final int RATIO = 300;
 
+  /** No more than this is unpacked of one file, whatever its size. */
+  private static final long MOST_UNPACKED = 16L << 30;
+
   private final FileChannel channel;
   private final Directory directory;
   private final Map<String, Part> byName = new HashMap<>();
+  private long unpacked;
 
   private Archive(FileChannel channel, Directory directory) throws UnusableFileException {
     this.channel = channel;
@@ -79,12 +83,23 @@ public final class Archive implements Closeable {
       throw new UnusableFileException(
           part.name() + " would grow out of proportion when unpacked: this is no honest workbook.");
     }
+    count(part);
     InputStream stored =
         new ChannelStream(channel, part.dataStart(), part.dataStart() + part.compressedSize());
     if (part.method() == 0) {
       return new CheckedPartStream(part, stored, null);
     }
     return new CheckedPartStream(part, stored, new Inflater(true));
+  }
+
+  /** Many parts, each below the limit, or one part read as many sheets, are no better. */
+  private void count(Part part) throws UnusableFileException {
+    unpacked += part.size();
+    boolean outOfProportion = unpacked > LARGE && unpacked / RATIO > Math.max(1, directory.start());
+    if (outOfProportion || unpacked > MOST_UNPACKED || unpacked < 0) {
+      throw new UnusableFileException(
+          "Its parts would grow out of proportion when unpacked: this is no honest workbook.");
+    }
   }
 
   /** The whole content of an entry that is expected to be small. */

@@ -6,6 +6,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
+import java.nio.file.Path;
 
 /** Says what went wrong with a file in words. */
 public final class Failure {
@@ -30,6 +31,13 @@ public final class Failure {
       return failure.getClass().getSimpleName() + ".";
     }
     return message.endsWith(".") ? message : message + ".";
+  }
+
+  /** The same failure said of the file that the user knows. */
+  static FileSystemException named(FileSystemException failure, Path unfinished, Path target) {
+    return unfinished.toString().equals(failure.getFile())
+        ? new FileSystemException(target.toString(), null, word(failure))
+        : failure;
   }
 
   static void ignoring(Attempt attempt) {

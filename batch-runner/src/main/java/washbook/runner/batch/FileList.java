@@ -2,6 +2,7 @@ package washbook.runner.batch;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -34,8 +35,12 @@ public final class FileList {
     for (Path path : given) {
       if (Files.isDirectory(path)) {
         list.walk(path);
-      } else if (Files.exists(path)) {
+      } else if (Files.isRegularFile(path)) {
         list.add(path, path.getFileName());
+      } else if (Files.exists(path)) {
+        list.refuse(path, "It is not a plain file.");
+      } else if (Files.isSymbolicLink(path)) {
+        list.refuse(path, "It is a symbolic link to a file that is not there.");
       } else {
         list.refuse(path, "There is no such file.");
       }
@@ -61,8 +66,15 @@ public final class FileList {
 
   private void add(Path file, Path inFolder) {
     if (seen.add(plain(file)) && shard.holds(shown(inFolder))) {
-      Path target = destination.of(file, inFolder).normalize();
-      items.add(new WorkItem(file, shown(file), target, null));
+      try {
+        Path target = destination.of(file, inFolder).normalize();
+        items.add(new WorkItem(file, shown(file), target, null));
+      } catch (InvalidPathException unspeakable) {
+        refuse(
+            file,
+            "Its name has characters that cannot be written under the present language settings;"
+                + " set LC_ALL=C.UTF-8.");
+      }
     }
   }
 

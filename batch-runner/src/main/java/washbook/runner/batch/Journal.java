@@ -7,6 +7,9 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.io.Writer;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -43,9 +46,11 @@ public final class Journal implements Closeable {
   private final Path file;
   private final Map<String, Place> places = new HashMap<>();
   private final RandomAccessFile lines;
+  private final FileChannel lock;
 
-  private Journal(Path file) throws IOException {
+  private Journal(Path file, FileChannel lock) throws IOException {
     this.file = file;
+    this.lock = lock;
     this.lines = new RandomAccessFile(file.toFile(), "rw");
   }
 
@@ -58,14 +63,40 @@ public final class Journal implements Closeable {
   public static Journal open(Path file, String settings, boolean resume) throws IOException {
     Path folder = file.toAbsolutePath().getParent();
     Files.createDirectories(folder);
-    Head head = new Head("washbook", settings);
-    boolean kept = resume && Files.exists(file) && compact(file, head);
-    if (!kept) {
-      Files.writeString(file, Json.GSON.toJson(head) + "\n");
+    FileChannel lock = lock(file);
+    try {
+      Head head = new Head("washbook", settings);
+      boolean kept = resume && Files.exists(file) && compact(file, head);
+      if (!kept) {
+        Files.writeString(file, Json.GSON.toJson(head) + "\n");
+      }
+      Journal journal = new Journal(file, lock);
+      journal.index();
+      return journal;
+    } catch (IOException | RuntimeException failure) {
+      lock.close();
+      throw failure;
     }
-    Journal journal = new Journal(file);
-    journal.index();
-    return journal;
+  }
+
+  /** Two runs must not write into one journal; the operating system frees it when a run dies. */
+  private static FileChannel lock(Path file) throws IOException {
+    FileChannel channel =
+        FileChannel.open(
+            file.resolveSibling(file.getFileName() + ".lock"),
+            StandardOpenOption.CREATE,
+            StandardOpenOption.WRITE);
+    FileLock held = null;
+    try {
+      held = channel.tryLock();
+    } catch (OverlappingFileLockException ofThisProcess) {
+      // The same as one of another process.
+    }
+    if (held == null) {
+      channel.close();
+      throw new IOException("'" + file + "' is in use by another run.");
+    }
+    return channel;
   }
 
   /** The earlier report on a file, when neither it nor its result has changed since. */
@@ -80,7 +111,8 @@ public final class Journal implements Closeable {
       lines.readFully(line);
       Entry entry = Json.GSON.fromJson(new String(line, StandardCharsets.UTF_8), Entry.class);
       boolean same =
-          FileStamp.of(item.file()).equals(entry.source())
+          entry.path().equals(item.shown())
+              && FileStamp.of(item.file()).equals(entry.source())
               && (entry.result() == null
                   || FileStamp.of(Path.of(entry.target())).equals(entry.result()));
       return same ? Optional.of(entry.report()) : Optional.empty();
@@ -110,8 +142,10 @@ public final class Journal implements Closeable {
 
   @Override
   public synchronized void close() throws IOException {
-    lines.getFD().sync();
-    lines.close();
+    try (lock) {
+      lines.getFD().sync();
+      lines.close();
+    }
   }
 
   private void index() throws IOException {

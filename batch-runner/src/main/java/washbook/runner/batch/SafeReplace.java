@@ -3,6 +3,7 @@ package washbook.runner.batch;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -44,10 +45,11 @@ final class SafeReplace {
     refuseWhereUnsafe(source, target);
     Path unfinished = TempName.beside(target);
     try {
+      createForOwnerOnly(unfinished);
       write.run(unfinished);
       force(unfinished, StandardOpenOption.WRITE);
       check.run(unfinished);
-      keepPermissions(Files.exists(target) ? target : source, unfinished);
+      keepPermissions(source, target, unfinished);
       if (!FileStamp.of(source).equals(before)) {
         throw new UnusableFileException(
             "The file was changed by another program in the meantime; nothing was written.");
@@ -61,6 +63,8 @@ final class SafeReplace {
       Files.move(unfinished, target, StandardCopyOption.ATOMIC_MOVE);
       Failure.ignoring(() -> force(unfinished.getParent(), StandardOpenOption.READ));
       return true;
+    } catch (FileSystemException failure) {
+      throw Failure.named(failure, unfinished, target);
     } finally {
       Files.deleteIfExists(unfinished);
     }
@@ -102,12 +106,28 @@ final class SafeReplace {
     }
   }
 
-  private static void keepPermissions(Path from, Path to) throws IOException {
+  /** While it is written, others see no more of it than of a file that they may not read. */
+  private static void createForOwnerOnly(Path unfinished) throws IOException {
+    Files.createFile(unfinished);
+    PosixFileAttributeView view =
+        Files.getFileAttributeView(unfinished, PosixFileAttributeView.class);
+    if (view != null) {
+      view.setPermissions(Set.of(PosixFilePermission.OWNER_READ, PosixFilePermission.OWNER_WRITE));
+    }
+  }
+
+  /**
+   * A replaced file keeps its owner, group and mode, or is not replaced; a new one gets the mode of
+   * what it is made from.
+   */
+  private static void keepPermissions(Path source, Path target, Path to) throws IOException {
     PosixFileAttributeView view = Files.getFileAttributeView(to, PosixFileAttributeView.class);
     if (view == null) {
       return;
     }
-    PosixFileAttributes given = Files.readAttributes(from, PosixFileAttributes.class);
+    boolean replaced = Files.exists(target);
+    PosixFileAttributes given =
+        Files.readAttributes(replaced ? target : source, PosixFileAttributes.class);
     PosixFileAttributes ours = view.readAttributes();
     if (!given.group().equals(ours.group())) {
       Failure.ignoring(() -> view.setGroup(given.group()));
@@ -116,6 +136,17 @@ final class SafeReplace {
       Failure.ignoring(() -> view.setOwner(given.owner()));
     }
     view.setPermissions(given.permissions());
+    PosixFileAttributes kept = view.readAttributes();
+    if (replaced && !(given.owner().equals(kept.owner()) && given.group().equals(kept.group()))) {
+      throw new UnusableFileException(
+          "'"
+              + target
+              + "' belongs to "
+              + given.owner().getName()
+              + ":"
+              + given.group().getName()
+              + ", which a new file could not be given; it was left as it was.");
+    }
   }
 
   /** Keeps the file as NAME.bak, NAME.bak2 and so on; an older one is never overwritten. */

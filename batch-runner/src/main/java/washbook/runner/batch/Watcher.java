@@ -34,7 +34,7 @@ public final class Watcher {
    */
   public record Pace(Duration interval, Duration settle, Duration retry) {}
 
-  /** A file as it was seen, and since when it has been so. */
+  /** A file as it was seen, and since when (by the steady clock) it has been so. */
   private record Seen(FileStamp stamp, long sinceMillis) {}
 
   private final Path folder;
@@ -43,20 +43,34 @@ public final class Watcher {
   private final Journal journal;
   private final Pace pace;
   private final Stop stop;
-  private final LongSupplier clockMillis;
+  private final LongSupplier wallMillis;
+  private final LongSupplier steadyMillis;
   private final Map<String, FileStamp> finished = new HashMap<>();
   private final Map<String, Seen> failed = new HashMap<>();
   private final Map<String, Seen> settling = new HashMap<>();
   private final Map<String, String> noticed = new HashMap<>();
 
   public Watcher(Path folder, FillJob job, Shard shard, Journal journal, Pace pace, Stop stop) {
+    this(folder, job, shard, journal, pace, stop, System::currentTimeMillis);
+  }
+
+  /** {@code wallMillis} may jump either way; waiting goes by a clock that cannot. */
+  Watcher(
+      Path folder,
+      FillJob job,
+      Shard shard,
+      Journal journal,
+      Pace pace,
+      Stop stop,
+      LongSupplier wallMillis) {
     this.folder = folder;
     this.job = job;
     this.shard = shard;
     this.journal = journal;
     this.pace = pace;
     this.stop = stop;
-    this.clockMillis = System::currentTimeMillis;
+    this.wallMillis = wallMillis;
+    this.steadyMillis = () -> System.nanoTime() / 1_000_000;
   }
 
   /**
@@ -125,7 +139,7 @@ public final class Watcher {
       return;
     }
     if (report.status() == Status.FAILED) {
-      failed.put(item.shown(), new Seen(stamp, clockMillis.getAsLong()));
+      failed.put(item.shown(), new Seen(stamp, steadyMillis.getAsLong()));
     } else {
       failed.remove(item.shown());
       finished.put(item.shown(), stamp);
@@ -137,16 +151,16 @@ public final class Watcher {
     return stamp.equals(finished.get(item.shown()))
         || (failure != null
             && failure.stamp().equals(stamp)
-            && clockMillis.getAsLong() - failure.sinceMillis() < pace.retry().toMillis());
+            && steadyMillis.getAsLong() - failure.sinceMillis() < pace.retry().toMillis());
   }
 
   /** Stood still while we looked on, or has not been touched for long. */
   private boolean isSettled(WorkItem item, FileStamp stamp) {
-    long now = clockMillis.getAsLong();
-    long untouched = now - stamp.modified() / 1_000_000;
+    long untouched = wallMillis.getAsLong() - stamp.modified() / 1_000_000;
     if (untouched >= pace.settle().toMillis()) {
       return true;
     }
+    long now = steadyMillis.getAsLong();
     Seen seen = settling.get(item.shown());
     if (seen == null || !seen.stamp().equals(stamp)) {
       settling.put(item.shown(), new Seen(stamp, now));

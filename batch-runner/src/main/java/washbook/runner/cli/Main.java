@@ -7,7 +7,10 @@ public final class Main {
   private Main() {}
 
   public static void main(String[] args) {
-    System.exit(run(args, Terminal.out(), Terminal.err()));
+    PrintStream out = Terminal.out();
+    int code = run(args, out, Terminal.err());
+    boolean lost = out.checkError() && code == ExitCode.DONE;
+    System.exit(lost ? ExitCode.FILE : code);
   }
 
   /** A plain {@code calc} goes round the command-line library, which costs more than the sum. */

@@ -1,10 +1,12 @@
 package washbook.runner.cli;
 
+import java.io.IOException;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
+import washbook.runner.batch.Failure;
 
 /** {@code washbook}: the command that the others hang on. */
 @Command(
@@ -71,7 +73,8 @@ final class WashbookCommand {
     line.setUsageHelpAutoWidth(true);
     line.setExecutionExceptionHandler(
         (failure, command, parsed) -> {
-          err.println("washbook: " + failure);
+          err.println(
+              "washbook: " + (failure instanceof IOException ? Failure.reason(failure) : failure));
           return ExitCode.FILE;
         });
     line.getSubcommands().get("calc").setUnmatchedOptionsArePositionalParams(true);

@@ -123,9 +123,7 @@ final class AuditHtml implements ReportWriter<AuditResult> {
 
   @Override
   public void close() throws IOException {
-    for (PendingFile pending : List.of(file, columns, rows, questions, charts)) {
-      pending.close();
-    }
+    PendingFile.closeAll(List.of(file, columns, rows, questions, charts));
   }
 
   private static void end(PendingFile body, Writer page) throws IOException {

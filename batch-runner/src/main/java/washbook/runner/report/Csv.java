@@ -4,6 +4,9 @@ import java.io.IOException;
 
 /** Comma-separated values by RFC 4180, safe to open in a spreadsheet. */
 final class Csv {
+  /** Also the wide forms, which some programs take for the plain ones. */
+  private static final String FORMULA_STARTS = "=+-@\t\r\uff1d\uff0b\uff0d\uff20";
+
   private Csv() {}
 
   static void writeLine(Appendable out, String... values) throws IOException {
@@ -26,7 +29,7 @@ final class Csv {
   /** A batch named "=..." must not become a formula when the report is opened. */
   private static boolean isLikeFormula(String value) {
     return !value.isEmpty()
-        && "=+-@\t\r".indexOf(value.charAt(0)) >= 0
+        && FORMULA_STARTS.indexOf(value.charAt(0)) >= 0
         && washbook.functions.Numbers.parse(value) == null;
   }
 }

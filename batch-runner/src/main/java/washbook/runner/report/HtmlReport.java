@@ -84,9 +84,7 @@ final class HtmlReport implements ReportWriter<FileResult> {
 
   @Override
   public void close() throws IOException {
-    for (PendingFile pending : List.of(file, rows, refusals, charts)) {
-      pending.close();
-    }
+    PendingFile.closeAll(List.of(file, rows, refusals, charts));
   }
 
   private static String batches(FileReport report) {

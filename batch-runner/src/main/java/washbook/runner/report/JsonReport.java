@@ -1,5 +1,6 @@
 package washbook.runner.report;
 
+import com.google.gson.JsonIOException;
 import com.google.gson.stream.JsonWriter;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -30,9 +31,13 @@ final class JsonReport<R> implements ReportWriter<R> {
   }
 
   @Override
-  public void add(R result) {
+  public void add(R result) throws IOException {
     Object record = entry.apply(result);
-    Json.GSON.toJson(record, record.getClass(), json);
+    try {
+      Json.GSON.toJson(record, record.getClass(), json);
+    } catch (JsonIOException failure) {
+      throw failure.getCause() instanceof IOException cause ? cause : new IOException(failure);
+    }
   }
 
   @Override

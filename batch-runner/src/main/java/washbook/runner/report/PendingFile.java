@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.List;
 import washbook.runner.TempName;
 
 /** A text file that appears under its name only when it is finished. */
@@ -41,9 +42,27 @@ final class PendingFile implements Closeable {
     Files.move(pending, target, StandardCopyOption.ATOMIC_MOVE);
   }
 
+  /** Closes all of them, also when one cannot be. */
+  static void closeAll(List<PendingFile> files) throws IOException {
+    IOException first = null;
+    for (PendingFile file : files) {
+      try {
+        file.close();
+      } catch (IOException failure) {
+        first = first == null ? failure : first;
+      }
+    }
+    if (first != null) {
+      throw first;
+    }
+  }
+
   @Override
   public void close() throws IOException {
-    writer.close();
-    Files.deleteIfExists(pending);
+    try {
+      writer.close();
+    } finally {
+      Files.deleteIfExists(pending);
+    }
   }
 }
