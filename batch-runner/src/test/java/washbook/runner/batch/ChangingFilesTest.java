@@ -64,7 +64,7 @@ final class ChangingFilesTest {
             return real.fill(grid, understanding);
           }
         };
-    FillJob job = new FillJob(filler, destination, false, false, false);
+    FillJob job = new FillJob(filler, destination, false, false, false, false);
     WorkItem item = FileList.of(List.of(log), destination, Shard.WHOLE).get(0);
     return new FileFiller(job).work(item).report();
   }
@@ -116,7 +116,7 @@ final class ChangingFilesTest {
       AtomicLong clock = new AtomicLong(System.currentTimeMillis());
       Stop stop = Stop.byHand();
       List<FileResult> results = new ArrayList<>();
-      FillJob job = new FillJob(real, Destination.BESIDE, false, false, false);
+      FillJob job = new FillJob(real, Destination.BESIDE, false, false, false, false);
       Watcher.Pace pace =
           new Watcher.Pace(Duration.ofMillis(20), Duration.ofMillis(100), Duration.ofMinutes(1));
       new Watcher(
