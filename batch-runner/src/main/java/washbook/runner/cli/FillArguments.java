@@ -114,7 +114,7 @@ final class FillArguments {
   }
 
   private Set<Computed> byWord(String word) {
-    Set<Computed> all = EnumSet.complementOf(EnumSet.of(Computed.NOTE));
+    Set<Computed> all = EnumSet.complementOf(EnumSet.of(Computed.NOTE, Computed.FIRST_GRAVITY));
     if (word.equals("all")) {
       return all;
     }

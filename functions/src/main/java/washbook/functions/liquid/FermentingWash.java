@@ -8,7 +8,8 @@ package washbook.functions.liquid;
  * the gravities of the alcoholic and the sugary part add up, {@code SG = SG_E(A) + SG_S(RE) - 1}.
  *
  * <p>Limits: a sugar wash poor in nutrients yields up to some percent more alcohol than Balling's
- * beer worts; the additivity is good to about 0.0005 SG.
+ * beer worts; the additivity is good to about 0.0005 SG. Each part's gravity is over its own
+ * model's water, so a wash without alcohol is the sugar solution at every temperature.
  */
 public final class FermentingWash {
   /** Extract fermented for one gram of ethanol when the original extract is small, g. */
@@ -66,6 +67,16 @@ public final class FermentingWash {
         - EthanolWater.densitySlope20(alcohol) / ETHANOL_WATER_20 / perEthanol / 100;
   }
 
+  /** Density in kg/m3 of the wash at a temperature: Tabarie's rule over water that warm. */
+  public static double density(double originalExtract, double trueExtract, double temperatureC) {
+    double[] ethanol = EthanolWater.atTemperature(temperatureC);
+    double alcohol = alcoholByMass(originalExtract, trueExtract) / 100;
+    return SucroseSolution.density(trueExtract, temperatureC)
+        + (Polynomial.value(ethanol, alcohol) - ethanol[0])
+            * Water.density(temperatureC)
+            / ethanol[0];
+  }
+
   /** True extract, % by mass, of a wash that has {@code density} kg/m3 at {@code temperatureC}. */
   public static double trueExtractOfDensity(
       double originalExtract, double density, double temperatureC) {
@@ -73,17 +84,19 @@ public final class FermentingWash {
     double[] ethanol = EthanolWater.atTemperature(temperatureC);
     double[] sucrose = SucroseSolution.atTemperature(temperatureC);
     double water = sucrose[0];
+    double waters = water / ethanol[0];
     double apparent = density / water;
     double start = 0.1808 * originalExtract + 0.8192 * SucroseSolution.brix(apparent);
     return Solve.root(
         re ->
-            Polynomial.value(ethanol, (originalExtract - re) / perEthanol / 100)
+            Polynomial.value(ethanol, (originalExtract - re) / perEthanol / 100) * waters
                 + Polynomial.value(sucrose, re / 100)
                 - water
                 - density,
         re ->
             (Polynomial.slope(sucrose, re / 100)
                     - Polynomial.slope(ethanol, (originalExtract - re) / perEthanol / 100)
+                        * waters
                         / perEthanol)
                 / 100,
         start,

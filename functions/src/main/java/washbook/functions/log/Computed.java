@@ -11,6 +11,9 @@ public enum Computed {
   RATE("rate", "Rate per day", 2, false),
   STATE("state", "State", -1, false),
   PLUS_MINUS("plusminus", "Plus or minus", 2, false),
+  ORIGINAL_GRAVITY("original", "Original gravity", 4, false),
+  /** On the row of a batch's first reading only; comes by itself where formulas need it. */
+  FIRST_GRAVITY("first", "First gravity", 4, false),
   /** Written wherever at least one row of the table is refused, and kept once it is there. */
   NOTE("note", "Washbook note", -1, false);
 

@@ -39,6 +39,9 @@ public final class LogFiller {
         Set<Computed> columns = EnumSet.noneOf(Computed.class);
         columns.addAll(options.columns());
         columns.addAll(placement.present(table).keySet());
+        if (source != null) {
+          columns.addAll(FirstGravity.columns(grid, table));
+        }
         boolean noted = columns.remove(Computed.NOTE);
         TableFill fill = new TableFill(grid, table, columns);
         if (fill.hasRefusals() || noted) {
@@ -52,7 +55,12 @@ public final class LogFiller {
     for (LogTable table : fills.keySet()) {
       patches.addAll(
           patches(
-              grid, table, fills.get(table), placement.place(table, wanted.get(table)), source));
+              grid,
+              understanding,
+              table,
+              fills.get(table),
+              placement.place(table, wanted.get(table)),
+              source));
     }
     patches.sort(Comparator.comparing(ColumnPatch::headerRow).thenComparing(ColumnPatch::column));
     return new Filling(
@@ -63,15 +71,15 @@ public final class LogFiller {
 
   private static List<ColumnPatch> patches(
       Grid grid,
+      Understanding understanding,
       LogTable table,
       TableFill fill,
       Map<Computed, Placement.Place> places,
       FormulaSource source) {
-    Placement.Place corrected = places.get(Computed.CORRECTED_GRAVITY);
     RowFormulas formulas =
         source == null
             ? null
-            : new RowFormulas(grid, table, source, corrected == null ? -1 : corrected.column());
+            : new RowFormulas(grid, table, source, places, understanding.tables());
     List<ColumnPatch> patches = new ArrayList<>();
     for (Map.Entry<Computed, Placement.Place> entry : new EnumMap<>(places).entrySet()) {
       Computed column = entry.getKey();

@@ -2,11 +2,14 @@ package washbook.functions.log;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import washbook.functions.Numbers;
 
 /**
- * Writes the formulas of one table's rows. A formula refers to cells of its own row and to the cell
- * of the batch's original gravity, that one with $, so that it stays right when rows are put in.
+ * Writes the formulas of one table's rows. A formula refers to cells of its own row and to the
+ * batch's original gravity: to the cell above the table that states it, held by $, or by a look-up
+ * in a column of the table (see {@link FirstGravity}), so that it stays right when rows are put in
+ * and when the table is sorted.
  */
 final class RowFormulas {
   private final Grid grid;
@@ -14,17 +17,27 @@ final class RowFormulas {
   private final FormulaSource source;
   private final RowReading reading;
   private final int correctedColumn;
+  private final int originalColumn;
+  private final FirstGravity first;
   private final int[] batchOfRow;
 
   /**
-   * @param correctedColumn where our corrected gravity stands, -1 when it is not in the sheet
+   * @param places where our columns stand
+   * @param all the sheet's tables
    */
-  RowFormulas(Grid grid, LogTable table, FormulaSource source, int correctedColumn) {
+  RowFormulas(
+      Grid grid,
+      LogTable table,
+      FormulaSource source,
+      Map<Computed, Placement.Place> places,
+      List<LogTable> all) {
     this.grid = grid;
     this.table = table;
     this.source = source;
     this.reading = new RowReading(grid, table);
-    this.correctedColumn = correctedColumn;
+    correctedColumn = column(places, Computed.CORRECTED_GRAVITY);
+    originalColumn = column(places, Computed.ORIGINAL_GRAVITY);
+    first = new FirstGravity(grid, table, column(places, Computed.FIRST_GRAVITY), all);
     batchOfRow = new int[table.lastRow() - table.firstRow() + 1];
     java.util.Arrays.fill(batchOfRow, -1);
     for (int i = 0; i < table.batches().size(); i++) {
@@ -34,6 +47,10 @@ final class RowFormulas {
     }
   }
 
+  private static int column(Map<Computed, Placement.Place> places, Computed column) {
+    return places.containsKey(column) ? places.get(column).column() : -1;
+  }
+
   /** The formula of a row that is filled; null where only the value can stand. */
   String formula(Computed column, int row) {
     int index = batchOfRow[row - table.firstRow()];
@@ -41,8 +58,12 @@ final class RowFormulas {
       return null;
     }
     Batch batch = table.batches().get(index);
-    if (column == Computed.CORRECTED_GRAVITY) {
+    if (column == Computed.CORRECTED_GRAVITY || column == Computed.FIRST_GRAVITY) {
       return corrected(batch, row);
+    }
+    if (column == Computed.ORIGINAL_GRAVITY) {
+      String original = lookedUp(batch, row);
+      return original == null || Numbers.parse(original) != null ? null : original;
     }
     String function = column.function();
     if (function == null) {
@@ -66,14 +87,14 @@ final class RowFormulas {
       return null;
     }
     Settings settings = table.settings();
-    boolean first = row == batch.originRow();
+    boolean isFirst = row == batch.originRow();
     List<String> arguments = new ArrayList<>(List.of(shown, temperature));
     boolean offset = settings.offset() != 0;
-    if (!first || offset || settings.calibrationC() != Settings.USUAL_CALIBRATION) {
+    if (!isFirst || offset || settings.calibrationC() != Settings.USUAL_CALIBRATION) {
       arguments.add(Numbers.show(settings.calibrationC()));
     }
-    if (!first || offset) {
-      String original = first ? "" : original(batch, row);
+    if (!isFirst || offset) {
+      String original = isFirst ? "" : original(batch, row);
       if (original == null) {
         return null;
       }
@@ -82,16 +103,7 @@ final class RowFormulas {
     if (offset) {
       arguments.add(Numbers.show(settings.offset()));
     }
-    String formula = source.formula("CORRECTEDGRAVITY", arguments);
-    double gravity = first || formula == null ? Double.NaN : asWash(batch, row);
-    return gravity > Originals.gravity(batch, Originals.stepOfRow(batch, row))
-        ? "MIN(" + original(batch, row) + "," + formula + ")"
-        : formula;
-  }
-
-  private double asWash(Batch batch, int row) {
-    double original = Originals.gravity(batch, Originals.stepOfRow(batch, row));
-    return reading.asWash(washbook.functions.liquid.SucroseSolution.brix(original));
+    return source.formula("CORRECTEDGRAVITY", arguments);
   }
 
   private String byRefractometer(Batch batch, int row) {
@@ -104,24 +116,27 @@ final class RowFormulas {
     return source.formula("REFRACTOMETERGRAVITY", arguments);
   }
 
-  /** The batch's original gravity: a cell where it can be one, else the number. */
+  /** The original gravity for a row: the row's own cell where there is that column. */
   private String original(Batch batch, int row) {
+    return originalColumn >= 0 ? CellAddress.of(row, originalColumn) : lookedUp(batch, row);
+  }
+
+  /** The batch's original gravity: a cell or a look-up where it can be one, else the number. */
+  private String lookedUp(Batch batch, int row) {
     if (!batch.steps().isEmpty()) {
       return Numbers.show(Originals.gravity(batch, Originals.stepOfRow(batch, row)));
     }
     if (batch.origin() == Batch.Origin.FIRST_READING) {
-      return correctedColumn >= 0
-          ? CellAddress.fixed(batch.originRow(), correctedColumn)
-          : Numbers.show(batch.originalGravity());
+      return first.hasColumn()
+          ? first.ofFirstReading(batch, row)
+          : correctedColumn >= 0
+              ? CellAddress.fixed(batch.originRow(), correctedColumn)
+              : Numbers.show(batch.originalGravity());
     }
     if (batch.originalGravityUnit().isEmpty()) {
       return Numbers.show(batch.originalGravity());
     }
-    ColumnUse own = table.column(Role.ORIGINAL_GRAVITY).orElse(null);
-    String cell =
-        own != null && grid.kind(row, own.column()) == Grid.Kind.NUMBER
-            ? CellAddress.of(row, own.column())
-            : CellAddress.fixed(batch.originalGravityCell());
+    String cell = first.ofStatement(batch, row);
     return switch (batch.originalGravityUnit()) {
       case "SG" -> cell;
       case "SG1000" -> cell + "/1000";

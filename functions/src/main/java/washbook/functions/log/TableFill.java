@@ -22,8 +22,8 @@ import washbook.functions.liquid.SucroseSolution;
  * its number is kept, and its reason is worked out again when it is asked for.
  */
 final class TableFill {
-  /** Corrected as sugar and as wash, one reading differs by up to so much: the models' waters. */
-  static final double SAME = 1e-5;
+  /** Corrected as sugar and as wash, one reading differs by rounding. */
+  static final double SAME = 1e-9;
 
   /** A higher rise without sugar is another batch or a wrong reading, SG. */
   private static final double LARGEST_RISE = 0.020;
@@ -166,7 +166,10 @@ final class TableFill {
         new Balance(originalExtract, SucroseSolution.brix(gravity), trueExtract, gravity);
     int at = row - table.firstRow();
     for (Map.Entry<Computed, double[]> column : numbers.entrySet()) {
-      column.getValue()[at] = value(column.getKey(), originalGravity, balance);
+      column.getValue()[at] =
+          column.getKey() == Computed.FIRST_GRAVITY && !FirstGravity.isTheFirst(batch, row)
+              ? Double.NaN
+              : value(column.getKey(), originalGravity, balance);
     }
     return true;
   }
@@ -184,6 +187,7 @@ final class TableFill {
       case TRUE_EXTRACT -> balance.trueExtract();
       case SUGAR_LEFT -> balance.sugarLeftGramsPerLitre();
       case PLUS_MINUS -> plusMinus(originalGravity, balance.gravity());
+      case ORIGINAL_GRAVITY, FIRST_GRAVITY -> originalGravity;
       default -> Double.NaN;
     };
   }

@@ -12,7 +12,6 @@ import static washbook.functions.portable.Expressions.product;
 import static washbook.functions.portable.Expressions.sum;
 
 import washbook.functions.catalogue.Quantity;
-import washbook.functions.liquid.EthanolWater;
 import washbook.functions.liquid.FermentingWash;
 import washbook.functions.liquid.SucroseSolution;
 import washbook.functions.liquid.Water;
@@ -112,11 +111,11 @@ final class GravityForm {
   }
 
   private static double driest(double originalExtract, double t) {
-    return density(originalExtract, FermentingWash.LOWEST_TRUE_EXTRACT, t);
+    return FermentingWash.density(originalExtract, FermentingWash.LOWEST_TRUE_EXTRACT, t);
   }
 
   private static double sweetest(double originalExtract, double t) {
-    return density(originalExtract, originalExtract + 1, t);
+    return FermentingWash.density(originalExtract, originalExtract + 1, t);
   }
 
   /** A limit of the reading on a 20 °C instrument; {@code coldest} 20 makes it one for 20 °C. */
@@ -174,15 +173,8 @@ final class GravityForm {
     double extract = SucroseSolution.brix(originalGravity);
     double trueExtract =
         between(FermentingWash.LOWEST_TRUE_EXTRACT + INSIDE, extract + 1 - INSIDE, progress);
-    double density = density(extract, trueExtract, t);
+    double density = FermentingWash.density(extract, trueExtract, t);
     return arguments(reading(density, t, calibration), t, calibration, originalGravity);
-  }
-
-  private static double density(double originalExtract, double trueExtract, double t) {
-    double alcohol = FermentingWash.alcoholByMass(originalExtract, trueExtract) / 100;
-    return EthanolWater.density(alcohol, t)
-        + SucroseSolution.density(trueExtract, t)
-        - Water.density(t);
   }
 
   private static double reading(double density, double t, double calibration) {

@@ -19,6 +19,9 @@ public final class Hydrometer {
 
   private static final double WATER_20 = Water.density(20);
 
+  /** A wash that has not fermented has its original gravity to the last digit. */
+  private static final double ROUNDING = 1e-10;
+
   private Hydrometer() {}
 
   /** Density in kg/m3 at {@code temperatureC} of the liquid in which a gravity is read. */
@@ -60,7 +63,8 @@ public final class Hydrometer {
               + Numbers.show(originalGravity)
               + " can ferment to.");
     }
-    return FermentingWash.gravity(originalExtract, trueExtract);
+    double gravity = FermentingWash.gravity(originalExtract, trueExtract);
+    return Math.abs(gravity - originalGravity) < ROUNDING ? originalGravity : gravity;
   }
 
   /** °Bx at 20 °C from the reading of a Brix hydrometer in a sugar solution. */

@@ -66,17 +66,25 @@ class FormulaTest {
   @Test
   void theFirstReadingIsTheBatchsCell() {
     assertEquals(
-        List.of("WASHBOOK.CORRECTEDGRAVITY(B2,C2)", "WASHBOOK.ABV(D2,D2)", "null"),
+        List.of(
+            "WASHBOOK.CORRECTEDGRAVITY(B2,C2)",
+            "WASHBOOK.ABV(D2,D2)",
+            "WASHBOOK.CORRECTEDGRAVITY(B2,C2)",
+            "null"),
         formulas(FIRST, 1, Computed.CORRECTED_GRAVITY, Computed.ABV));
     assertEquals(
-        List.of("WASHBOOK.CORRECTEDGRAVITY(B3,C3,20,$D$2)", "WASHBOOK.ABV($D$2,D3)", "null"),
+        List.of(
+            "WASHBOOK.CORRECTEDGRAVITY(B3,C3,20,MAX($F$1:$F$204))",
+            "WASHBOOK.ABV(MAX($F$1:$F$204),D3)",
+            "null",
+            "null"),
         formulas(FIRST, 2, Computed.CORRECTED_GRAVITY, Computed.ABV));
   }
 
   @Test
   void aRefusedRowHasNoFormula() {
     assertEquals(
-        List.of("null", "null", "null"),
+        List.of("null", "null", "null", "null"),
         formulas(FIRST, 3, Computed.CORRECTED_GRAVITY, Computed.ABV));
   }
 
