@@ -49,8 +49,22 @@ final class PortableFormulaSet {
     }
   }
 
+  /** The same for the formula of an array, whose stored results stay. */
+  void addArray(Place place, String formula) {
+    if (FormulaRewriter.concerns(formula)) {
+      Rewritten rewritten = rewriter.rewriteArray(formula);
+      cells.put(place, new FormulaCell(place, formula, rewritten.text()));
+      answers.put(place, Optional.empty());
+      rewritten.left().forEach(reason -> leave(place, reason));
+    }
+  }
+
   void leave(Place place, String reason) {
-    left.add(new PortableResult.Left(place.toString(), reason));
+    leave(place.toString(), reason);
+  }
+
+  void leave(String where, String reason) {
+    left.add(new PortableResult.Left(where, reason));
   }
 
   /** The formula that takes the place of the one there, if another does. */

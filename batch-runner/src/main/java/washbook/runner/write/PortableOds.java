@@ -72,6 +72,7 @@ public final class PortableOds {
       new OdsFormulaCells(new XmlScanner(in, content.name()))
           .visitAll(cell -> collect(cell, formulas, values));
     }
+    OtherFormulas.findInOds(archive, formulas);
     return formulas;
   }
 
@@ -88,10 +89,10 @@ public final class PortableOds {
     String formula = cell.attribute("table:formula");
     Place place = cell.place();
     if (formula != null && FormulaRewriter.concerns(bare(formula))) {
-      if (cell.attribute("table:number-matrix-columns-spanned") != null) {
-        formulas.leave(place, "it is an array formula.");
-      } else if (!formula.startsWith(PREFIX)) {
+      if (!formula.startsWith(PREFIX)) {
         formulas.leave(place, "its formula is written in an older way; save the file again.");
+      } else if (cell.attribute("table:number-matrix-columns-spanned") != null) {
+        formulas.addArray(place, formula.substring(PREFIX.length()));
       } else {
         formulas.add(place, formula.substring(PREFIX.length()));
       }

@@ -10,7 +10,6 @@ import java.util.Optional;
 import washbook.functions.Answer;
 import washbook.functions.Numbers;
 import washbook.functions.log.Grid;
-import washbook.functions.portable.FormulaRewriter;
 import washbook.functions.portable.FormulaShift;
 import washbook.functions.portable.FormulaSyntax;
 import washbook.runner.archive.ArchiveCopy;
@@ -26,8 +25,6 @@ import washbook.runner.write.FormulaCell.Place;
  * it stays what the pack's function gave, which is the same within the formula's error.
  */
 public final class PortableXlsx {
-  private static final String ARRAY = "it is an array formula.";
-
   private PortableXlsx() {}
 
   /**
@@ -69,6 +66,7 @@ public final class PortableXlsx {
         collect(new XmlScanner(in, sheet.part().name()), sheet.name(), formulas);
       }
     }
+    OtherFormulas.findInXlsx(workbook, formulas);
     return formulas;
   }
 
@@ -97,10 +95,10 @@ public final class PortableXlsx {
                 }
                 masters.put(cell.shared(), new Master(cell.row(), cell.column(), text));
               }
-              if (cell.kind().isEmpty() || cell.kind().equals("shared")) {
+              if (cell.kind().equals("array")) {
+                formulas.addArray(place, text);
+              } else {
                 formulas.add(place, text);
-              } else if (FormulaRewriter.concerns(text)) {
-                formulas.leave(place, ARRAY);
               }
             });
   }

@@ -31,6 +31,7 @@ final class XlsxFormulaCells {
   private boolean hasFormula;
   private String kind = "";
   private String shared = "";
+  private String openingTag = "";
   private final TextBuffer formula = new TextBuffer();
   private String rest = "";
 
@@ -137,6 +138,7 @@ final class XlsxFormulaCells {
         kind = scanner.attribute(T) && !scanner.value().equals("normal") ? scanner.value() : "";
         shared = scanner.attribute(SI) ? scanner.value() : "";
         inFormula = token == Token.START;
+        openingTag = kind.equals("array") && inFormula ? token() : "<" + prefix + "f>";
       } else if (formulaTag) {
         inFormula = false;
       } else if (inFormula) {
@@ -169,10 +171,7 @@ final class XlsxFormulaCells {
     XmlSplicer splicer = (XmlSplicer) scanner;
     String escaped = text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
     String cell =
-        tag
-            + ("<" + prefix + "f>" + escaped + "</" + prefix + "f>")
-            + content
-            + ("</" + prefix + "c>");
+        tag + (openingTag + escaped + "</" + prefix + "f>") + content + ("</" + prefix + "c>");
     splicer.replace(splicer.held(), splicer.tokenEnd(), cell.getBytes(StandardCharsets.UTF_8));
   }
 }

@@ -9,6 +9,7 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
@@ -19,7 +20,10 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.ss.usermodel.WorkbookFactory;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellRangeAddressList;
 import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -169,6 +173,95 @@ class PortableCommandTest {
       assertTrue(content.contains("office:value-type=\"float\" office:value=\"11.65"), content);
       assertTrue(
           content.contains("office:value-type=\"string\" office:string-value=\"\"/>"), content);
+    }
+  }
+
+  @Test
+  void listsWhatNoCellHoldsAndTurnsArraysOfSingleCells() throws IOException {
+    Path file = folder.resolve("Sugar 4.xlsx");
+    try (XSSFWorkbook book = new XSSFWorkbook()) {
+      XSSFSheet sheet = book.createSheet("Log");
+      for (int r = 0; r < 2; r++) {
+        XSSFCell array = sheet.createRow(r).createCell(2);
+        CTCellFormula formula = array.getCTCell().addNewF();
+        formula.setT(STCellFormulaType.ARRAY);
+        formula.setRef("C" + (r + 1));
+        formula.setStringValue(r == 0 ? "SUM(WASHBOOK.ABV(A1,B1)*2)" : "WASHBOOK.ABV(A1:A2,B2)");
+        array.getCTCell().setV("3");
+      }
+      var name = book.createName();
+      name.setNameName("Strength");
+      name.setRefersToFormula("WASHBOOK.ABV(Log!$A$1,Log!$B$1)");
+      var formats = sheet.getSheetConditionalFormatting();
+      formats.addConditionalFormatting(
+          new CellRangeAddress[] {CellRangeAddress.valueOf("A1:A9")},
+          formats.createConditionalFormattingRule("WASHBOOK.ABV(A1,B1)>5"));
+      var checks = sheet.getDataValidationHelper();
+      sheet.addValidationData(
+          checks.createValidation(
+              checks.createCustomConstraint("WASHBOOK.ABV(A1,B1)<20"),
+              new CellRangeAddressList(0, 3, 1, 1)));
+      try (OutputStream out = Files.newOutputStream(file)) {
+        book.write(out);
+      }
+    }
+    Cli run = Cli.run("portable", file.toString());
+    assertEquals(1, run.code(), run.out() + run.err());
+    assertTrue(run.out().contains(": 1 formula is portable now"), run.out());
+    for (String place :
+        List.of(
+            "Log!C2",
+            "Strength (name)",
+            "Log!A1:A9 (conditional format)",
+            "Log!B1:B4 (check of entries)")) {
+      assertTrue(run.out().contains("  " + place + " stays: "), run.out());
+    }
+    try (XSSFWorkbook book = new XSSFWorkbook(folder.resolve("Sugar 4.portable.xlsx").toString())) {
+      XSSFCell array = book.getSheet("Log").getRow(0).getCell(2);
+      assertTrue(array.isPartOfArrayFormulaGroup());
+      assertTrue(array.getCellFormula().startsWith("SUM(IF(OR(A1="), array.getCellFormula());
+      assertEquals(3, array.getNumericCellValue());
+    }
+  }
+
+  @Test
+  void listsWhatNoCellOfAnOpenDocumentHolds() throws IOException {
+    Path file = folder.resolve("Sugar 4.ods");
+    String content =
+        """
+        <office:document-content><style:style style:name="ce1">\
+        <style:map style:condition="is-true-formula(WASHBOOK.ABV([.A1];[.B1])&gt;5)"/></style:style>\
+        <table:content-validation table:name="val1" \
+        table:condition="of:is-true-formula(WASHBOOK.ABV([.A1];[.B1])&lt;20)"/>\
+        <table:table table:name="Log"><table:table-row>\
+        <table:table-cell table:number-matrix-columns-spanned="1" \
+        table:number-matrix-rows-spanned="1" office:value-type="float" office:value="3" \
+        table:formula="of:=SUM(WASHBOOK.ABV([.B1];[.C1])*2)"/>\
+        <table:table-cell table:number-matrix-columns-spanned="1" \
+        table:number-matrix-rows-spanned="1" office:value-type="float" office:value="3" \
+        table:formula="of:=SUM(WASHBOOK.ABV([.B1:.B3];[.C1])*2)"/>\
+        </table:table-row></table:table>\
+        <calcext:conditional-format calcext:target-range-address="Log.A1:Log.A9">\
+        <calcext:condition calcext:value="formula-is(WASHBOOK.ABV([.A1];[.B1])&gt;5)"/>\
+        </calcext:conditional-format>\
+        <table:named-expression table:name="Strength" \
+        table:expression="of:=WASHBOOK.ABV([.A1];[.B1])"/></office:document-content>""";
+    try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(file))) {
+      zip.putNextEntry(new ZipEntry("content.xml"));
+      zip.write(content.getBytes(StandardCharsets.UTF_8));
+      zip.closeEntry();
+    }
+    Cli run = Cli.run("portable", file.toString());
+    assertEquals(1, run.code(), run.out() + run.err());
+    assertTrue(run.out().contains(": 1 formula is portable now"), run.out());
+    for (String place :
+        List.of(
+            "Log!B1",
+            "ce1 (conditional format)",
+            "val1 (check of entries)",
+            "Strength (name)",
+            "Log.A1:Log.A9 (conditional format)")) {
+      assertTrue(run.out().contains("  " + place + " stays: "), run.out());
     }
   }
 

@@ -106,12 +106,14 @@ final class Compiler {
           return entry.getKey();
         }
       }
+    } else {
+      return StrengthForm.IN_A_CELL;
     }
     throw new NotPortableException(
         function.name()
             + " needs its "
             + parameter.name()
-            + " as a number in the formula, one of "
+            + " as a cell or as one of "
             + known.values().stream().map(FormulaText::number).collect(Collectors.joining(", "))
             + ".");
   }

@@ -3,6 +3,7 @@ package washbook.functions.portable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import washbook.functions.catalogue.Function;
 
 /**
@@ -12,6 +13,8 @@ import washbook.functions.catalogue.Function;
 public final class FormulaRewriter {
   /** The longest formula that a workbook can hold. */
   public static final int LONGEST = 8192;
+
+  private static final Pattern CELL = Pattern.compile("[A-Za-z]{1,3}\\$?[0-9]{1,7}");
 
   private final FormulaSyntax syntax;
   private final CallArguments arguments;
@@ -45,6 +48,41 @@ public final class FormulaRewriter {
                   + " are possible."));
     }
     return rewritten;
+  }
+
+  /**
+   * Rewrites an array formula. Its calls must take single cells: over ranges the guards of plain
+   * arithmetic would judge all cells at once.
+   */
+  public Rewritten rewriteArray(String formula) {
+    for (int i = 0; i < formula.length(); i = Lexemes.end(formula, i)) {
+      if (CallArguments.functionAt(formula, i).isPresent()) {
+        int open = CallArguments.opening(formula, Lexemes.end(formula, i));
+        if (!takesSingleCells(formula.substring(open, Lexemes.closing(formula, open)))) {
+          return new Rewritten(
+              formula,
+              0,
+              List.of("a call in an array formula takes more than numbers and single cells."));
+        }
+      }
+    }
+    return rewrite(formula);
+  }
+
+  private static boolean takesSingleCells(String call) {
+    for (int i = 0; i < call.length(); i = Lexemes.end(call, i)) {
+      int end = Lexemes.end(call, i);
+      String piece = call.substring(i, end);
+      char next = end < call.length() ? call.charAt(end) : ' ';
+      boolean name = Character.isLetter(piece.charAt(0)) && next != '(' && next != '!';
+      if (piece.equals(":")
+          || piece.startsWith("{")
+          || piece.startsWith("[") && piece.contains(":")
+          || name && !CELL.matcher(piece).matches()) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** The formula as a whole, when it is one call of ours that can be portable. */

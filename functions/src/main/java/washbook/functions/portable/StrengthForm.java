@@ -2,6 +2,7 @@ package washbook.functions.portable;
 
 import static washbook.functions.portable.Domain.between;
 import static washbook.functions.portable.Expressions.ZERO;
+import static washbook.functions.portable.Expressions.absolute;
 import static washbook.functions.portable.Expressions.argument;
 import static washbook.functions.portable.Expressions.constant;
 import static washbook.functions.portable.Expressions.difference;
@@ -11,6 +12,7 @@ import static washbook.functions.portable.Expressions.product;
 import static washbook.functions.portable.Expressions.quotient;
 import static washbook.functions.portable.Expressions.sum;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,6 +27,12 @@ import washbook.functions.reading.Hydrometer;
  */
 final class StrengthForm {
   static final String NAME = "TRUESTRENGTH";
+
+  /** Stands for a calibration that is not a number in the formula. */
+  static final String IN_A_CELL = "CELL";
+
+  /** A calibration in a cell may be off by as much. */
+  private static final Expression SAME = constant(0.01);
 
   /** The calibrations in use: forms are made for these. */
   static final Map<String, Double> CALIBRATIONS = calibrations();
@@ -184,6 +192,33 @@ final class StrengthForm {
   }
 
   static List<Form> all() {
-    return CALIBRATIONS.entrySet().stream().map(e -> at(e.getValue(), e.getKey())).toList();
+    List<Form> forms = new ArrayList<>();
+    CALIBRATIONS.forEach((name, calibration) -> forms.add(at(calibration, name)));
+    forms.add(inACell(forms.get(0), forms.get(1)));
+    return List.copyOf(forms);
+  }
+
+  /** Both of the usual scales in one, chosen by a cell; any other number there is refused. */
+  private static Form inACell(Form at20, Form at15) {
+    Expression calibration = argument(2);
+    Expression from20 = absolute(difference(calibration, 20));
+    Expression fromBoth = absolute(difference(product(constant(2), calibration), 35));
+    Domain domain =
+        new Domain(
+            3,
+            u -> (u[2] < 0.5 ? at20 : at15).domain().arguments().apply(new double[] {u[0], u[1]}));
+    Form form =
+        Form.of(NAME, domain, WANTED, ifLess(from20, SAME, at20.core(), at15.core()), IN_A_CELL)
+            .check(Check.ordered(absolute(difference(fromBoth, 5)), product(constant(2), SAME)));
+    for (int i = 0; i < at20.checks().size(); i++) {
+      Check a = at20.checks().get(i);
+      Check b = at15.checks().get(i);
+      form =
+          form.check(
+              Check.ordered(
+                  ifLess(from20, SAME, a.low(), b.low()),
+                  ifLess(from20, SAME, a.high(), b.high())));
+    }
+    return form;
   }
 }

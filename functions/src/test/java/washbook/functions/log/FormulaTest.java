@@ -81,6 +81,69 @@ class FormulaTest {
         formulas(FIRST, 2, Computed.CORRECTED_GRAVITY, Computed.ABV));
   }
 
+  private static final TestGrid BATCHES =
+      TestGrid.of(
+          "Winter",
+          """
+          Batch | Day | SG | Temp C
+          Plum 3 | 0 | 1.085 | 22
+          Plum 31 | 0 | 1.070 | 21
+          Apple 7 | 0 | 1.052 | 20
+          Plum 3 | 3 | 1.050 | 24
+          Plum 31 | 3 | 1.041 | 24
+          Apple 7 | 4 | 1.030 | 19""");
+
+  @Test
+  void eachRowLooksForTheFirstReadingOfItsBatch() {
+    Computed[] columns = {Computed.CORRECTED_GRAVITY, Computed.ABV};
+    assertEquals(
+        List.of(
+            "WASHBOOK.CORRECTEDGRAVITY(C2,D2)",
+            "WASHBOOK.ABV(E2,E2)",
+            "SUMPRODUCT(($A$1:$A$207=A2)*1,$H$1:$H$207)",
+            "WASHBOOK.CORRECTEDGRAVITY(C2,D2)"),
+        formulas(BATCHES, 1, columns));
+    assertEquals(
+        List.of(
+            "WASHBOOK.CORRECTEDGRAVITY(C6,D6,20,G6)",
+            "WASHBOOK.ABV(G6,E6)",
+            "SUMIF($A$1:$A$207,A6,$H$1:$H$207)",
+            "null"),
+        formulas(BATCHES, 5, columns));
+  }
+
+  private static final TestGrid STATED_ONCE =
+      TestGrid.of(
+          "Plum 3",
+          """
+          Day | OG | SG | Temp C
+          0 | 1.085 | 1.084 | 22
+          3 | | 1.050 | 24
+          | | |
+          Total | | |""");
+
+  @Test
+  void aStatementInTheTableIsLookedFor() {
+    assertEquals(
+        List.of("WASHBOOK.ABV(B2,E2)"),
+        formulas(STATED_ONCE, 1, Computed.CORRECTED_GRAVITY, Computed.ABV).subList(1, 2));
+    assertEquals(
+        List.of("WASHBOOK.ABV(MAX($B$1:$B$203),E3)"),
+        formulas(STATED_ONCE, 2, Computed.CORRECTED_GRAVITY, Computed.ABV).subList(1, 2));
+  }
+
+  @Test
+  void aVeryLongTableKeepsTheReference() {
+    StringBuilder rows = new StringBuilder("Day | SG | Temp C");
+    for (int day = 0; day <= FirstGravity.MOST_ROWS; day++) {
+      rows.append("\n" + day + " | " + (day == 0 ? "1.085" : "1.050") + " | 22");
+    }
+    assertEquals(
+        List.of("WASHBOOK.CORRECTEDGRAVITY(B3,C3,20,$D$2)", "WASHBOOK.ABV($D$2,D3)"),
+        formulas(
+            TestGrid.of("Plum 3", rows.toString()), 2, Computed.CORRECTED_GRAVITY, Computed.ABV));
+  }
+
   @Test
   void aRefusedRowHasNoFormula() {
     assertEquals(

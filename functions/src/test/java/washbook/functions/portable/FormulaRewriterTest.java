@@ -152,4 +152,40 @@ class FormulaRewriterTest {
   private static double number(washbook.functions.Answer answer) {
     return ((washbook.functions.Answer.Number) answer).value();
   }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "SUM(A1:A3*WASHBOOK.PUREALCOHOL(B2,40))|1",
+        "WASHBOOK.PUREALCOHOL(Sheet2!$B$2,C2)|1",
+        "WASHBOOK.PUREALCOHOL(B2:B9,40)|0",
+        "WASHBOOK.PUREALCOHOL(IF(B2:B9>0,B2,1),40)|0",
+        "WASHBOOK.PUREALCOHOL(litres,40)|0",
+        "WASHBOOK.PUREALCOHOL(B2,{40})|0",
+      })
+  void anArrayFormulaTakesSingleCells(String formula, int calls) {
+    Rewritten rewritten = A1.rewriteArray(formula);
+    assertEquals(calls, rewritten.calls(), formula);
+    assertEquals(1 - calls, rewritten.left().size(), formula);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "WASHBOOK.TRUESTRENGTH(B2,C2,D2)",
+        "WASHBOOK.CORRECTEDGRAVITY(B2,C2,D2,E2,F2)",
+        "WASHBOOK.CORRECTEDGRAVITY(B2,WASHBOOK.CONVERT(C2,\"F\",\"C\"),D2,E2,F2)",
+        "WASHBOOK.CORRECTEDGRAVITY(B2,WASHBOOK.CONVERT(C2,\"F\",\"C\"),"
+            + "WASHBOOK.CONVERT(D2,\"F\",\"C\"),E2,F2)",
+        "WASHBOOK.CORRECTEDBRIX(B2,WASHBOOK.CONVERT(C2,\"F\",\"C\"),"
+            + "WASHBOOK.CONVERT(D2,\"F\",\"C\"),E2)",
+      })
+  void calibrationAndOffsetMayStandInCells(String formula) {
+    Rewritten rewritten = A1.rewrite(formula);
+    assertEquals(List.of(), rewritten.left());
+    assertEquals(1, rewritten.calls());
+    int most = formula.contains("TRUESTRENGTH") ? 8192 : 4000;
+    assertTrue(rewritten.text().length() <= most, () -> formula + rewritten.text().length());
+  }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import washbook.functions.Calls;
 import washbook.functions.ReferenceTable;
 import washbook.functions.ReferenceTable.Row;
@@ -44,5 +45,16 @@ class HydrometerTest {
       checked++;
     }
     assertEquals(14, checked);
+  }
+
+  /** Before it ferments a wash is a sugar solution, whatever its temperature. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 4, 10, 15.5, 20, 27, 40, 60})
+  void anUnfermentedWashIsCorrectedAsSugar(double temperatureC) {
+    for (double reading = 1.005; reading <= 1.15; reading += 0.005) {
+      double asSugar = Calls.value("CORRECTEDGRAVITY", reading, temperatureC);
+      double asWash = Calls.value("CORRECTEDGRAVITY", reading, temperatureC, 20, asSugar);
+      assertEquals(asSugar, asWash, 0, reading + " at " + temperatureC);
+    }
   }
 }

@@ -33,7 +33,9 @@ import washbook.functions.log.LogMap;
 import washbook.functions.log.LogReader;
 import washbook.office.testing.Book;
 import washbook.office.testing.Office;
+import washbook.runner.read.OdsReader;
 import washbook.runner.read.XlsxReader;
+import washbook.runner.write.OdsWriter;
 import washbook.runner.write.XlsxWriter;
 
 /** Filled logs on machines with and without the extension. */
@@ -80,12 +82,17 @@ class FormulasInTheOfficeIT {
   }
 
   private static Path filled(FormulaStyle style) throws IOException {
-    Grid grid = new XlsxReader().read(log).get(0);
+    return filled(style, log);
+  }
+
+  private static Path filled(FormulaStyle style, Path log) throws IOException {
+    boolean ods = log.toString().endsWith(".ods");
+    Grid grid = (ods ? new OdsReader() : new XlsxReader()).read(log).get(0);
     FillOptions options = new FillOptions(FillOptions.usual().columns(), style);
     var filling = LogFiller.fill(grid, LogReader.understand(grid, LogMap.none()), options);
     assertEquals(List.of(), List.copyOf(filling.refusals()));
-    Path target = folder.resolve(style + ".xlsx");
-    new XlsxWriter().write(log, List.of(filling.patch()), target);
+    Path target = folder.resolve(style + (ods ? ".ods" : ".xlsx"));
+    (ods ? new OdsWriter() : new XlsxWriter()).write(log, List.of(filling.patch()), target);
     return target;
   }
 
@@ -187,6 +194,36 @@ class FormulasInTheOfficeIT {
       double[] right = exact(1.055, 35);
       assertEquals(right[0], book.number("D5"), 1e-12);
       assertEquals(right[1], book.number("E5"), 1e-9);
+    }
+  }
+
+  /**
+   * In .ods the office does not show a stored number of a function that it does not know; the
+   * formula and, in the file as filled, the number are kept, and the extension revives them.
+   */
+  @Test
+  void packFormulasOfAnOpenDocumentReviveWithTheExtension() throws Exception {
+    Path ods = folder.resolve("Plum 3.ods");
+    Path saved = folder.resolve("saved.ods");
+    try (Book book = plain.open(log)) {
+      book.save(ods);
+    }
+    Path filled = filled(FormulaStyle.PACK, ods);
+    double[] right = exact(READINGS[1][0], READINGS[1][1]);
+    assertEquals(right[1], new OdsReader().read(filled).get(0).number(FIRST, 4), 1e-9);
+    try (Book book = plain.open(filled)) {
+      String formula = book.cell("E5").getFormula().toUpperCase(java.util.Locale.ROOT);
+      assertTrue(formula.contains("WASHBOOK.ABV("), formula);
+      book.save(saved);
+    }
+    try (Office office = Office.with(Path.of(System.getProperty("washbook.oxt")))) {
+      for (Path file : List.of(filled, saved)) {
+        try (Book book = office.open(file)) {
+          assertRight(book, LAST);
+          book.number("B5", 1.055).number("C5", 35);
+          assertEquals(exact(1.055, 35)[1], book.number("E5"), 1e-9, "" + file);
+        }
+      }
     }
   }
 }

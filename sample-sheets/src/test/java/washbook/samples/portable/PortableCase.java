@@ -87,7 +87,8 @@ record PortableCase(List<Object> cells, String formula, Answer expected) {
         arguments.add('"' + words.get(word++) + '"');
       } else if (parameter.quantity() == Quantity.CALIBRATION_TEMPERATURE
           && function.name().equals("TRUESTRENGTH")) {
-        arguments.add(List.of("", "15", "15.56").get(number % 3));
+        cells[i] = Arrays.asList(20.0, 15.0, null, 17.0, "text").get(number / 4 % 5);
+        arguments.add(List.of("", "15", "15.56", (char) ('A' + i) + "" + row).get(number % 4));
       } else {
         cells[i] = value(parameter, words, number, i, random);
         arguments.add((char) ('A' + i) + "" + row);
