@@ -53,7 +53,7 @@ final class FillArguments {
       paramLabel = "NAME",
       description =
           "The columns to fill, of gravity, abv, apparent, real (these four by default), extract,"
-              + " sugar, rate, state, plusminus; or all.")
+              + " sugar, rate, state, plusminus, original; or all.")
   private List<String> columns = List.of();
 
   @Option(

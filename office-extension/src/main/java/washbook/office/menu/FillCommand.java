@@ -15,9 +15,7 @@ record FillCommand(OpenSheet sheet, Windows windows, Command command) {
     sheet.requireWritable();
     CalcGrid grid = CalcGrid.of(sheet);
     Understanding understanding = LogReader.understand(grid, LogMap.none());
-    FormulaStyle style = sheet.keepsFormulas() ? FormulaStyle.PACK : FormulaStyle.VALUES;
-    FillOptions options = new FillOptions(FillOptions.usual().columns(), style);
-    Filling filling = LogFiller.fill(grid, understanding, options);
+    Filling filling = LogFiller.fill(grid, understanding, FillOptions.usual());
     String story = Story.of(understanding, filling);
     if (understanding.tables().isEmpty()) {
       return windows.say(
@@ -38,8 +36,15 @@ record FillCommand(OpenSheet sheet, Windows windows, Command command) {
       formulas = choice == FillDialog.Choice.FORMULAS;
     }
     boolean withFormulas = formulas;
+    Filling wanted =
+        formulas
+            ? LogFiller.fill(
+                grid,
+                understanding,
+                new FillOptions(FillOptions.usual().columns(), FormulaStyle.PACK))
+            : filling;
     sheet.inOneStep(
-        "Fill this log", () -> new PatchWriter(sheet, grid, withFormulas).write(filling.patch()));
+        "Fill this log", () -> new PatchWriter(sheet, grid, withFormulas).write(wanted.patch()));
     return Outcome.done(story);
   }
 }
