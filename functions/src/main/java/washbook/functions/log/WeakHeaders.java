@@ -1,13 +1,14 @@
 package washbook.functions.log;
 
+import java.util.EnumSet;
 import java.util.Set;
 import washbook.functions.log.Header.HeaderCell;
 
 /**
  * Tells headers of a log from others that share a word with it: where the reading is only called a
- * value or a potential, the company must speak for a ferment. A temperature does; a time, a day or
- * a batch does where the values are gravities. Beside words of other things than a ferment only a
- * gravity or a scale by its name is worth a question.
+ * value, points or a potential, the company must speak for a ferment. A temperature does; a time, a
+ * day or a batch does where the values are gravities. Beside words of other things than a ferment
+ * only a gravity or a scale by its name is worth a question.
  */
 final class WeakHeaders {
   private static final int ROWS_SEEN = 200;
@@ -30,10 +31,10 @@ final class WeakHeaders {
       named |= HeaderJudge.hasScaleOrGravity(m);
       switch (cell.role()) {
         case GRAVITY, REFRACTOMETER, OWN_CORRECTED_GRAVITY -> {
-          boolean potential = m.contains(Concept.POTENTIAL) && !HeaderJudge.hasScaleOrGravity(m);
-          ours |= !potential && !HeaderJudge.isGeneric(m);
+          boolean common = isOnly(Concept.POTENTIAL, m) || isOnly(Concept.POINTS, m);
+          ours |= !common && !HeaderJudge.isGeneric(m);
           generic |= HeaderJudge.isGeneric(m) && holdsGravities(header, cell);
-          generic |= potential;
+          generic |= common;
         }
         case TEMPERATURE, ORIGINAL_GRAVITY, COMPUTED -> ours = true;
         case DATE, TIME, DAY, HOURS, BATCH -> time = true;
@@ -41,6 +42,16 @@ final class WeakHeaders {
       }
     }
     return foreign ? named : ours || (time && generic);
+  }
+
+  /** Whether a reading is called by one word that many other tables have too. */
+  private static boolean isOnly(Concept word, Set<Concept> meanings) {
+    if (!meanings.contains(word) || meanings.contains(Concept.HYDROMETER)) {
+      return false;
+    }
+    Set<Concept> others = EnumSet.copyOf(meanings);
+    others.remove(word);
+    return !HeaderJudge.hasScaleOrGravity(others);
   }
 
   private boolean holdsGravities(Header header, HeaderCell cell) {

@@ -156,6 +156,7 @@ class NotationsTest {
   void aTableOfValuesIsNoLogUnlessTheyAreGravitiesOrATemperatureStandsBeside() {
     assertEquals(0, tables("Date | Value\n#2025-11-04 | 95\n#2025-11-05 | 1"));
     assertEquals(0, tables("Comment | Value\nfirst | 1.5\nsecond | 2"));
+    assertEquals(0, tables("Points | Points at most\nfirst | 15\nsecond | 2"));
     assertEquals(0, tables("Name | PA\nfirst | 1.5\nsecond | 2"));
     assertEquals(1, tables("Date | Value\n#2025-11-04 | 1.084\n#2025-11-05 | 1.078"));
     assertEquals(
