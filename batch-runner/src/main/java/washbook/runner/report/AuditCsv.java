@@ -15,6 +15,7 @@ import washbook.runner.report.FileReport.Refusal;
  */
 final class AuditCsv implements ReportWriter<AuditResult> {
   private final PendingFile file;
+  private final AuditTotals totals = new AuditTotals();
 
   AuditCsv(Path target) throws IOException {
     file = new PendingFile(target);
@@ -37,6 +38,7 @@ final class AuditCsv implements ReportWriter<AuditResult> {
   @Override
   public void add(AuditResult result) throws IOException {
     AuditReport report = result.report();
+    totals.add(report);
     String path = report.path();
     line(
         "file",
@@ -94,6 +96,21 @@ final class AuditCsv implements ReportWriter<AuditResult> {
 
   @Override
   public void finish() throws IOException {
+    AuditTotals.Total total = totals.total();
+    line(
+        "total",
+        total.largestPath(),
+        total.files() + (total.files() == 1 ? " file" : " files"),
+        "",
+        "",
+        "",
+        total.largestCell(),
+        "",
+        "",
+        total.largestAbv() == null ? "" : Numbers.show(total.largestAbv()),
+        Long.toString(total.compared()),
+        Long.toString(total.differing()),
+        total.cause());
     String kind = SafetyNote.TITLE.toLowerCase(Locale.ROOT);
     line(kind, "", "", "", "", "", "", "", "", "", "", "", SafetyNote.text());
     file.finish();

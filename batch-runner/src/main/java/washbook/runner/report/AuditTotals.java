@@ -43,6 +43,34 @@ public final class AuditTotals {
     return refusals;
   }
 
+  /**
+   * The totals for programs.
+   *
+   * @param differing figures that differ by more than 0.1 % vol, or what that means in their unit
+   * @param largestAbv the largest difference in alcohol, % vol, own less ours; null without any
+   * @param cause the likely cause of that one
+   */
+  record Total(
+      int files,
+      long compared,
+      long differing,
+      Double largestAbv,
+      String largestPath,
+      String largestCell,
+      String cause) {}
+
+  Total total() {
+    boolean any = worst != null && worst.compared() > 0;
+    return new Total(
+        count,
+        compared,
+        differing,
+        any ? worst.largest() : null,
+        any ? worstPath : "",
+        any ? worst.largestCell() : "",
+        any ? worst.cause() : "");
+  }
+
   /** The totals as two sentences. */
   public String sentence() {
     StringBuilder sentence = new StringBuilder();

@@ -5,6 +5,7 @@ import com.google.gson.stream.JsonWriter;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import washbook.functions.SafetyNote;
 
 /**
@@ -16,12 +17,21 @@ final class JsonReport<R> implements ReportWriter<R> {
   private final PendingFile file;
   private final JsonWriter json;
   private final Function<R, Object> entry;
+  private final Supplier<Object> total;
 
   /**
    * @param entry the record that stands for a result
    */
   JsonReport(Path target, Function<R, Object> entry) throws IOException {
+    this(target, entry, null);
+  }
+
+  /**
+   * @param total what stands under "total" behind all files, asked for at the end; null for nothing
+   */
+  JsonReport(Path target, Function<R, Object> entry, Supplier<Object> total) throws IOException {
     this.entry = entry;
+    this.total = total;
     file = new PendingFile(target);
     json = new JsonWriter(file.writer());
     json.setIndent(" ");
@@ -42,7 +52,13 @@ final class JsonReport<R> implements ReportWriter<R> {
 
   @Override
   public void finish() throws IOException {
-    json.endArray().name("safety").value(SafetyNote.text()).endObject();
+    json.endArray();
+    if (total != null) {
+      Object record = total.get();
+      json.name("total");
+      Json.GSON.toJson(record, record.getClass(), json);
+    }
+    json.name("safety").value(SafetyNote.text()).endObject();
     json.flush();
     file.writer().write("\n");
     file.finish();

@@ -31,11 +31,22 @@ public final class Reports {
   /** The same on an audit. */
   public static ReportWriter<AuditResult> openAudit(Path target) throws IOException {
     return switch (extension(target)) {
-      case "json" -> new JsonReport<>(target, AuditResult::report);
+      case "json" -> auditJson(target);
       case "csv" -> new AuditCsv(target);
       case "html" -> new AuditHtml(target);
       default -> throw new IllegalArgumentException(target + " is no report name");
     };
+  }
+
+  private static ReportWriter<AuditResult> auditJson(Path target) throws IOException {
+    AuditTotals totals = new AuditTotals();
+    return new JsonReport<>(
+        target,
+        result -> {
+          totals.add(result.report());
+          return result.report();
+        },
+        totals::total);
   }
 
   private static String extension(Path target) {

@@ -30,6 +30,10 @@ final class AuditCommandTest {
 
     JsonObject json = JsonParser.parseString(Files.readString(report)).getAsJsonObject();
     assertEquals(SafetyNote.text(), json.get("safety").getAsString());
+    JsonObject total = json.getAsJsonObject("total");
+    assertEquals(1, total.get("files").getAsInt());
+    assertTrue(total.get("compared").getAsInt() >= total.get("differing").getAsInt());
+    assertTrue(Math.abs(total.get("largestAbv").getAsDouble()) > 0);
     JsonObject file = json.getAsJsonArray("files").get(0).getAsJsonObject();
     JsonObject column = file.getAsJsonArray("columns").get(0).getAsJsonObject();
     assertEquals("ABV", column.get("header").getAsString());
@@ -56,6 +60,9 @@ final class AuditCommandTest {
     long rows = lines.stream().filter(line -> line.startsWith("row,")).count();
     String column = lines.stream().filter(line -> line.startsWith("column,")).findFirst().get();
     assertTrue(column.contains("," + rows + ","), column);
+    String total = lines.get(lines.size() - 2);
+    assertTrue(total.startsWith("total,"), total);
+    assertTrue(total.contains("1 file,") && total.contains("," + rows + ","), total);
     assertTrue(lines.get(lines.size() - 1).startsWith("safety,"));
   }
 
