@@ -11,6 +11,7 @@ import washbook.runner.report.AuditReport.BatchReport;
 import washbook.runner.report.AuditReport.ColumnReport;
 import washbook.runner.report.AuditReport.RowReport;
 import washbook.runner.report.AuditResult.Curves;
+import washbook.runner.report.BatchSeries;
 
 /** Turns the audit of a column into its report. */
 final class AuditColumns {
@@ -59,6 +60,9 @@ final class AuditColumns {
     for (Audit.Batch batch : column.batches()) {
       if (batch.compared() == 0) {
         continue;
+      }
+      if (curves.size() == BatchSeries.MOST_BATCHES) {
+        return curves;
       }
       boolean timed = Arrays.stream(batch.days()).allMatch(Double::isFinite);
       double start = timed ? batch.days()[0] : 0;

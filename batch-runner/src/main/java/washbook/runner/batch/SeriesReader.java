@@ -5,16 +5,15 @@ import java.util.Arrays;
 import java.util.List;
 import washbook.functions.log.Batch;
 import washbook.functions.log.ColumnPatch;
-import washbook.functions.log.ColumnUse;
 import washbook.functions.log.Computed;
 import washbook.functions.log.Filling;
 import washbook.functions.log.Grid;
 import washbook.functions.log.LogTable;
-import washbook.functions.log.Role;
+import washbook.functions.log.RowTimes;
 import washbook.functions.log.Understanding;
 import washbook.runner.report.BatchSeries;
 
-/** Takes the curves of the batches out of a filling. */
+/** Takes the curves of a sheet's first batches out of a filling. */
 final class SeriesReader {
   private SeriesReader() {}
 
@@ -26,52 +25,35 @@ final class SeriesReader {
       if (gravity == null && abv == null) {
         continue;
       }
+      RowTimes times = RowTimes.of(grid, table);
       for (Batch batch : table.batches()) {
-        series.add(read(grid, table, batch, gravity, abv));
+        if (series.size() == BatchSeries.MOST_BATCHES) {
+          return series;
+        }
+        series.add(read(batch, times, gravity, abv));
       }
     }
     return series;
   }
 
   private static BatchSeries read(
-      Grid grid, LogTable table, Batch batch, ColumnPatch gravity, ColumnPatch abv) {
+      Batch batch, RowTimes times, ColumnPatch gravity, ColumnPatch abv) {
     int[] rows = thinned(batch.rows());
-    Time time = Time.of(grid, table, rows);
+    double[] days = times.days(rows);
+    boolean timed = Arrays.stream(days).allMatch(Double::isFinite);
     return new BatchSeries(
-        batch.name(), time.unit(), time.values(), values(gravity, rows), values(abv, rows));
+        batch.name(),
+        timed ? "days since the first reading" : "reading",
+        timed ? days : numbered(rows.length),
+        values(gravity, rows),
+        values(abv, rows));
   }
 
-  /** A wide time axis with equal steps where the log states no usable time. */
-  private record Time(String unit, double[] values) {
-    static Time of(Grid grid, LogTable table, int[] rows) {
-      for (Role role : new Role[] {Role.DATE, Role.DAY, Role.HOURS}) {
-        ColumnUse use = table.column(role).orElse(null);
-        if (use == null) {
-          continue;
-        }
-        double[] values =
-            Arrays.stream(rows).mapToDouble(row -> grid.number(row, use.column())).toArray();
-        if (isAscending(values)) {
-          boolean date = role == Role.DATE;
-          double start = values.length == 0 || !date ? 0 : values[0];
-          return new Time(
-              role == Role.HOURS ? "hours" : date ? "days since the first reading" : "day",
-              Arrays.stream(values).map(v -> v - start).toArray());
-        }
-      }
-      double[] values = new double[rows.length];
-      Arrays.setAll(values, i -> i + 1);
-      return new Time("reading", values);
-    }
-
-    private static boolean isAscending(double[] values) {
-      for (int i = 0; i < values.length; i++) {
-        if (!Double.isFinite(values[i]) || (i > 0 && values[i] < values[i - 1])) {
-          return false;
-        }
-      }
-      return values.length > 0;
-    }
+  /** Equal steps where the log states no usable time. */
+  private static double[] numbered(int count) {
+    double[] numbers = new double[count];
+    Arrays.setAll(numbers, i -> i + 1);
+    return numbers;
   }
 
   private static double[] values(ColumnPatch column, int[] rows) {

@@ -50,14 +50,9 @@ final class AuditHtml implements ReportWriter<AuditResult> {
       String row = Html.cell(report.path()) + Html.cell(refusal.cell());
       questions.writer().write("<tr>" + row + Html.cell(refusal.reason()) + "</tr>\n");
     }
-    if (!result.curves().isEmpty()) {
+    for (AuditResult.Curves curves : result.curves()) {
       anyChart = true;
-      Writer writer = charts.writer();
-      writer.write("<h3>" + Html.text(report.path()) + "</h3>\n<div class=\"charts\">\n");
-      for (AuditResult.Curves curves : result.curves()) {
-        writer.write(chart(curves).figure());
-      }
-      writer.write("</div>\n");
+      charts.writer().write(chart(curves).figure(report.path()));
     }
   }
 
@@ -67,7 +62,8 @@ final class AuditHtml implements ReportWriter<AuditResult> {
     writer.write(Html.cell(path) + Html.cell(column.sheet()) + Html.cell(column.header()));
     writer.write(Html.number(Integer.toString(column.compared())));
     writer.write("<td class=\"number status\">" + column.differing() + "</td>");
-    writer.write(Html.number(signed(column.largest())) + Html.cell(column.largestCell()));
+    writer.write(
+        Html.number(shown("%+.", column, column.largest())) + Html.cell(column.largestCell()));
     writer.write(Html.cell(column.cause()) + "</tr>\n");
     for (BatchReport batch : column.batches()) {
       for (RowReport row : batch.rows()) {
@@ -75,8 +71,9 @@ final class AuditHtml implements ReportWriter<AuditResult> {
         Writer line = rows.writer();
         line.write("<tr>" + Html.cell(path) + Html.cell(batch.name()));
         line.write(Html.cell(column.header()) + Html.cell(row.cell()));
-        line.write(Html.number(shown(row.own())) + Html.number(shown(row.ours())));
-        line.write(Html.number(signed(row.difference())) + "</tr>\n");
+        line.write(Html.number(shown("%.", column, row.own())));
+        line.write(Html.number(shown("%.", column, row.ours())));
+        line.write(Html.number(shown("%+.", column, row.difference())) + "</tr>\n");
       }
     }
   }
@@ -113,8 +110,9 @@ final class AuditHtml implements ReportWriter<AuditResult> {
     }
     if (anyChart) {
       page.write("<h2>Batches</h2>\n<p class=\"legend\"><span class=\"ours\">Washbook</span> ");
-      page.write("<span class=\"own\">the log's own figures</span></p>\n");
+      page.write("<span class=\"own\">the log's own figures</span></p>\n<div class=\"charts\">\n");
       Html.copy(charts.reread(), page);
+      page.write("</div>\n");
     }
     page.write(Html.foot());
     file.finish();
@@ -141,11 +139,9 @@ final class AuditHtml implements ReportWriter<AuditResult> {
     return new CurveChart(curves.title(), curves.unit(), curves.x(), left, Side.NONE);
   }
 
-  private static String shown(double value) {
-    return String.format(Locale.ROOT, Math.abs(value) < 2 ? "%.4f" : "%.2f", value);
-  }
-
-  private static String signed(double value) {
-    return String.format(Locale.ROOT, Math.abs(value) < 0.1 ? "%+.4f" : "%+.2f", value);
+  /** A gravity says something only in its fourth digit. */
+  private static String shown(String sign, ColumnReport column, double value) {
+    int digits = column.comparedWith().contains("gravity") ? 4 : 2;
+    return String.format(Locale.ROOT, sign + digits + "f", value);
   }
 }

@@ -12,4 +12,7 @@ package washbook.runner.report;
 public record BatchSeries(String title, String unit, double[] x, double[] gravity, double[] abv) {
   /** More points than these cannot be told apart in a chart. */
   public static final int MOST_POINTS = 400;
+
+  /** More charts of one sheet than these nobody looks at. */
+  public static final int MOST_BATCHES = 50;
 }

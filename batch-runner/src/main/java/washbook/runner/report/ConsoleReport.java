@@ -61,7 +61,7 @@ public final class ConsoleReport {
   public void finish() {
     if (totals.count() > 1) {
       out.println();
-      out.println(totals.sentence());
+      out.print(totals.table());
       if (earlierFiles > 0) {
         out.println(earlierFiles + " of them were done by an earlier run and have not changed.");
       }

@@ -55,9 +55,15 @@ record CurveChart(String title, String unit, double[] x, Side left, Side right) 
         new Side("Alcohol, % vol", 0.1, 0, List.of(new Curve("abv", series.abv()))));
   }
 
-  String figure() {
+  /**
+   * The picture with its caption.
+   *
+   * @param path the file that it is about
+   */
+  String figure(String path) {
     StringBuilder svg = new StringBuilder("<figure>\n<figcaption>");
-    svg.append(Html.text(title)).append("</figcaption>\n<svg viewBox=\"0 0 ");
+    svg.append(Html.text(title)).append(" <span>").append(Html.text(path));
+    svg.append("</span></figcaption>\n<svg viewBox=\"0 0 ");
     svg.append(number(WIDTH)).append(' ').append(number(HEIGHT)).append("\" role=\"img\" ");
     svg.append("aria-label=\"").append(Html.text(described())).append("\">\n");
     double end = right.curves().isEmpty() ? WIDTH - 12 : WIDTH - 44;

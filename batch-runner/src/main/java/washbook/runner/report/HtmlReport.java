@@ -48,13 +48,9 @@ final class HtmlReport implements ReportWriter<FileResult> {
                   + Html.cell(refusal.reason())
                   + "</tr>\n");
     }
-    if (!result.series().isEmpty()) {
+    for (BatchSeries series : result.series()) {
       anyChart = true;
-      charts.writer().write("<h3>" + Html.text(report.path()) + "</h3>\n<div class=\"charts\">\n");
-      for (BatchSeries series : result.series()) {
-        charts.writer().write(CurveChart.of(series).figure());
-      }
-      charts.writer().write("</div>\n");
+      charts.writer().write(CurveChart.of(series).figure(report.path()));
     }
   }
 
@@ -75,7 +71,10 @@ final class HtmlReport implements ReportWriter<FileResult> {
     }
     if (anyChart) {
       page.write("<h2>Batches</h2>\n");
+      page.write("<p class=\"totals\">At most " + BatchSeries.MOST_BATCHES + " of a sheet.</p>\n");
+      page.write("<div class=\"charts\">\n");
       Html.copy(charts.reread(), page);
+      page.write("</div>\n");
     }
     page.write(Html.foot());
     file.finish();

@@ -1,20 +1,27 @@
 package washbook.runner.report;
 
 import java.util.EnumMap;
+import java.util.Locale;
 import java.util.Map;
 import washbook.runner.report.FileReport.Status;
 
 /** Counts over all files of a run. */
 public final class Totals {
-  private final Map<Status, Integer> files = new EnumMap<>(Status.class);
+  /** Files, rows, filled rows and refusals. */
+  private final Map<Status, long[]> byStatus = new EnumMap<>(Status.class);
+
   private int count;
   private long rows;
   private long filled;
   private long refusals;
 
   public void add(FileReport report) {
+    long[] of = byStatus.computeIfAbsent(report.status(), status -> new long[4]);
+    of[0]++;
+    of[1] += report.rows();
+    of[2] += report.filled();
+    of[3] += report.refusals().size();
     count++;
-    files.merge(report.status(), 1, Integer::sum);
     rows += report.rows();
     filled += report.filled();
     refusals += report.refusals().size();
@@ -25,7 +32,7 @@ public final class Totals {
   }
 
   public int count(Status status) {
-    return files.getOrDefault(status, 0);
+    return byStatus.containsKey(status) ? (int) byStatus.get(status)[0] : 0;
   }
 
   public long refusals() {
@@ -36,8 +43,9 @@ public final class Totals {
   public String sentence() {
     StringBuilder sentence = new StringBuilder(plural(count, "file"));
     String separator = ": ";
-    for (Map.Entry<Status, Integer> entry : files.entrySet()) {
-      sentence.append(separator).append(entry.getValue()).append(' ').append(entry.getKey().word());
+    for (Map.Entry<Status, long[]> entry : byStatus.entrySet()) {
+      sentence.append(separator).append(entry.getValue()[0]).append(' ');
+      sentence.append(entry.getKey().word());
       separator = ", ";
     }
     return sentence
@@ -49,6 +57,17 @@ public final class Totals {
         .append(plural(refusals, "refusal"))
         .append('.')
         .toString();
+  }
+
+  /** The totals as a table for a terminal. */
+  public String table() {
+    StringBuilder table = new StringBuilder(line("", "files", "rows", "filled", "refused"));
+    byStatus.forEach((status, of) -> table.append(line(status.word(), of[0], of[1], of[2], of[3])));
+    return table.append(line("all", count, rows, filled, refusals)).toString();
+  }
+
+  private static String line(Object... cells) {
+    return String.format(Locale.ROOT, "%-20s%9s%9s%9s%9s%n", cells);
   }
 
   private static String plural(long number, String noun) {
