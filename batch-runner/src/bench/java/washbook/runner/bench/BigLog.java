@@ -47,6 +47,10 @@ final class BigLog {
   }
 
   static void write(Path file) throws IOException {
+    write(file, ROWS);
+  }
+
+  static void write(Path file, int rows) throws IOException {
     try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(file), 1 << 16);
         ZipOutputStream zip = new ZipOutputStream(out)) {
       entry(
@@ -78,7 +82,7 @@ final class BigLog {
               relation(2, "styles", "styles.xml"),
               relation(3, "sharedStrings", "sharedStrings.xml")));
       zip.putNextEntry(new ZipEntry("xl/worksheets/sheet1.xml"));
-      writeSheet(zip);
+      writeSheet(zip, rows);
       zip.closeEntry();
       entry(
           zip,
@@ -90,7 +94,7 @@ final class BigLog {
               + "<xf numFmtId=\"0\"/></cellStyleXfs><cellXfs count=\"2\"><xf numFmtId=\"0\" xfId=\"0\"/>"
               + "<xf numFmtId=\"22\" xfId=\"0\" applyNumberFormat=\"1\"/></cellXfs></styleSheet>");
       zip.putNextEntry(new ZipEntry("xl/sharedStrings.xml"));
-      writeStrings(zip);
+      writeStrings(zip, rows);
       zip.closeEntry();
     }
   }
@@ -129,7 +133,7 @@ final class BigLog {
     to.write(text.getBytes(StandardCharsets.UTF_8));
   }
 
-  private static void writeStrings(OutputStream to) throws IOException {
+  private static void writeStrings(OutputStream to, int rows) throws IOException {
     write(to, "<sst xmlns=\"" + MAIN + "\">");
     for (String header : HEADERS) {
       write(to, "<si><t>" + header + "</t></si>");
@@ -137,26 +141,26 @@ final class BigLog {
     for (String note : NOTES) {
       write(to, "<si><t>" + note + "</t></si>");
     }
-    for (int batch = 0; batch < ROWS / ROWS_OF_BATCH; batch++) {
+    for (int batch = 0; batch < (rows + ROWS_OF_BATCH - 1) / ROWS_OF_BATCH; batch++) {
       write(to, "<si><t>" + BATCHES[batch % 4] + " of week " + batch / 4 + "</t></si>");
     }
     write(to, "</sst>");
   }
 
-  private static void writeSheet(OutputStream to) throws IOException {
+  private static void writeSheet(OutputStream to, int rows) throws IOException {
     write(
         to,
         "<?xml version=\"1.0\" encoding=\"UTF-8\" standalone=\"yes\"?>\n<worksheet xmlns=\""
             + MAIN
             + "\"><dimension ref=\"A1:H"
-            + (ROWS + 1)
+            + (rows + 1)
             + "\"/><sheetData><row r=\"1\" spans=\"1:8\">");
     for (int i = 0; i < HEADERS.length; i++) {
       write(to, "<c r=\"" + (char) ('A' + i) + "1\" t=\"s\"><v>" + i + "</v></c>");
     }
     write(to, "</row>");
     StringBuilder line = new StringBuilder();
-    for (int row = 0; row < ROWS; row++) {
+    for (int row = 0; row < rows; row++) {
       int number = row + 2;
       int batch = row / ROWS_OF_BATCH;
       line.setLength(0);

@@ -14,7 +14,7 @@ import washbook.runner.read.UnusableFileException;
  * <p>A token's bytes are {@code bytes()[tokenStart() .. tokenEnd())} until the next call of {@link
  * #next}.
  */
-public class XmlScanner {
+public class XmlScanner extends XmlBytes {
   /** What {@link #next} found. */
   public enum Token {
     /** A start tag. */
@@ -29,19 +29,11 @@ public class XmlScanner {
     DONE
   }
 
-  private static final int LONGEST_TOKEN = 16 << 20;
   private static final byte[] COMMENT_END = ascii("-->");
   private static final byte[] CDATA_START = ascii("<![CDATA[");
   private static final byte[] CDATA_END = ascii("]]>");
   private static final byte[] INSTRUCTION_END = ascii("?>");
 
-  private final InputStream in;
-  private final String partName;
-  private byte[] buffer = new byte[1 << 16];
-  private int limit;
-  private int position;
-  private int tokenStart;
-  private int tokenEnd;
   private int nameStart;
   private int nameEnd;
   private int fullNameStart;
@@ -55,36 +47,7 @@ public class XmlScanner {
 
   /** {@code partName} is for messages. */
   public XmlScanner(InputStream in, String partName) throws IOException {
-    this.in = in;
-    this.partName = partName;
-    while (limit < 256 && fill()) {
-      // until the declaration can be read
-    }
-    checkEncoding();
-  }
-
-  private void checkEncoding() throws UnusableFileException {
-    String start = new String(buffer, 0, Math.min(limit, 256), StandardCharsets.ISO_8859_1);
-    if (start.startsWith("\u00EF\u00BB\u00BF")) {
-      position = 3;
-    }
-    if (start.startsWith("\u00FE\u00FF")
-        || start.startsWith("\u00FF\u00FE")
-        || start.startsWith("\0<")
-        || start.startsWith("<\0")) {
-      throw new UnusableFileException(
-          partName + " is stored as UTF-16, which is not supported; save the file again.");
-    }
-    int declared = start.startsWith("<?xml", position) ? start.indexOf("?>") : -1;
-    int at = declared < 0 ? -1 : start.substring(0, declared).indexOf("encoding");
-    if (at >= 0) {
-      String encoding = start.substring(at, declared).replaceAll("encoding\\s*=\\s*|[\"']", "");
-      String name = encoding.strip().split("\\s", 2)[0];
-      if (!name.equalsIgnoreCase("UTF-8") && !name.equalsIgnoreCase("US-ASCII")) {
-        throw new UnusableFileException(
-            partName + " is stored as " + name + ", which is not supported; save the file again.");
-      }
-    }
+    super(in, partName);
   }
 
   /** Moves to the next token. */
@@ -239,71 +202,6 @@ public class XmlScanner {
     throw damaged("it has a document type or the like, which no workbook needs");
   }
 
-  private boolean startsWith(byte[] expected) {
-    return limit - position >= expected.length
-        && Arrays.equals(
-            buffer, position, position + expected.length, expected, 0, expected.length);
-  }
-
-  private void find(byte[] end, int after) throws IOException {
-    int i = tokenStart + after;
-    while (true) {
-      while (i + end.length <= limit) {
-        if (buffer[i] == end[0] && Arrays.equals(buffer, i, i + end.length, end, 0, end.length)) {
-          tokenEnd = i + end.length;
-          position = tokenEnd;
-          return;
-        }
-        i++;
-      }
-      int length = i - tokenStart;
-      needMore();
-      i = tokenStart + length;
-    }
-  }
-
-  private void needMore() throws IOException {
-    if (!more()) {
-      throw damaged("it ends early");
-    }
-  }
-
-  /** Reads on, keeping the bytes from {@link #keepFrom}; false at the end of the part. */
-  private boolean more() throws IOException {
-    int keep = keepFrom(tokenStart);
-    if (keep > 0) {
-      leaving(keep);
-      System.arraycopy(buffer, keep, buffer, 0, limit - keep);
-      limit -= keep;
-      position -= keep;
-      tokenStart -= keep;
-    }
-    if (limit == buffer.length) {
-      if (limit >= LONGEST_TOKEN) {
-        throw damaged("a text or tag in it is longer than in any honest workbook");
-      }
-      buffer = Arrays.copyOf(buffer, 2 * limit);
-    }
-    return fill();
-  }
-
-  private boolean fill() throws IOException {
-    int got = in.read(buffer, limit, buffer.length - limit);
-    if (got <= 0) {
-      return false;
-    }
-    limit += got;
-    return true;
-  }
-
-  /** The first byte that must stay in the buffer; a subclass may want more than the token. */
-  protected int keepFrom(int start) {
-    return start;
-  }
-
-  /** The bytes before {@code end} are about to leave the buffer; later ones move to its start. */
-  protected void leaving(int end) throws IOException {}
-
   /** Whether the local name of the present tag is this. */
   public final boolean is(byte[] localName) {
     return nameEnd - nameStart == localName.length
@@ -394,18 +292,6 @@ public class XmlScanner {
     return attributeNameEnd - attributeNameStart == 1 ? (char) buffer[attributeNameStart] : 0;
   }
 
-  public final byte[] bytes() {
-    return buffer;
-  }
-
-  public final int tokenStart() {
-    return tokenStart;
-  }
-
-  public final int tokenEnd() {
-    return tokenEnd;
-  }
-
   /** First byte of the present attribute's value. */
   public final int valueStart() {
     return valueStart;
@@ -425,10 +311,6 @@ public class XmlScanner {
     TextBuffer text = new TextBuffer();
     text.append(buffer, valueStart, valueEnd);
     return text.toString();
-  }
-
-  public final UnusableFileException damaged(String how) {
-    return new UnusableFileException("The file is damaged: in " + partName + ", " + how + ".");
   }
 
   static boolean isSpace(byte b) {

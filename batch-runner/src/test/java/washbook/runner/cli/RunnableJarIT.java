@@ -27,7 +27,7 @@ final class RunnableJarIT {
   private static final Path JAR = Path.of("target/washbook.jar").toAbsolutePath();
 
   /** Moments at which a run is killed. */
-  private static final int KILLS = Integer.getInteger("washbook.kills", 12);
+  private static final int KILLS = Integer.getInteger("washbook.kills", 200);
 
   @TempDir private Path folder;
 
@@ -80,8 +80,8 @@ final class RunnableJarIT {
   void killedAtAnyMomentAnInPlaceRunLosesNothing() throws Exception {
     Path logs = folder.resolve("logs");
     Map<Path, byte[]> before = new HashMap<>();
-    for (int i = 0; i < 40; i++) {
-      Path log = TestLogs.plain(logs.resolve("log " + i + ".xlsx"), 1.060 + i * 0.001, 300);
+    for (int i = 0; i < 100; i++) {
+      Path log = TestLogs.plain(logs.resolve("log " + i + ".xlsx"), 1.060 + i * 0.0005, 40);
       before.put(log, Files.readAllBytes(log));
     }
     Path done = folder.resolve("done");
@@ -115,7 +115,7 @@ final class RunnableJarIT {
         assertArrayEquals(filled, Files.readAllBytes(file));
       }
     }
-    assertEquals(40, names.size(), "left behind: " + names);
+    assertEquals(100, names.size(), "left behind: " + names);
   }
 
   @Test
@@ -153,7 +153,7 @@ final class RunnableJarIT {
   private ProcessBuilder command(String... arguments) {
     List<String> words = new ArrayList<>();
     words.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-    words.addAll(List.of("-Xmx256m", "-jar", JAR.toString()));
+    words.addAll(List.of("-Xmx256m", "-XX:TieredStopAtLevel=1", "-jar", JAR.toString()));
     words.addAll(List.of(arguments));
     ProcessBuilder builder = new ProcessBuilder(words);
     builder.environment().put("XDG_STATE_HOME", folder.resolve("state").toString());

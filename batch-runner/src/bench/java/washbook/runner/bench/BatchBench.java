@@ -1,0 +1,207 @@
+package washbook.runner.bench;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+
+/**
+ * Fills logs of several sizes, and many small ones, beside the floor, POI's usermodel and the
+ * headless office, checks the answers and writes the table BENCHMARKS.md.
+ */
+final class BatchBench {
+  private static final long MOST_SECONDS = Long.getLong("washbook.bench.seconds", 900);
+  private static final int SMALL_ROWS = 100;
+  private static final Path OFFICE = Path.of("/usr/bin/soffice");
+
+  private final Path folder;
+  private final StringBuilder table = new StringBuilder();
+
+  private BatchBench(Path folder) {
+    this.folder = folder;
+  }
+
+  /** The file to write, and optionally the largest number of rows and of files. */
+  public static void main(String[] arguments) throws Exception {
+    int mostRows = arguments.length > 1 ? Integer.parseInt(arguments[1]) : BigLog.ROWS;
+    int mostFiles = arguments.length > 2 ? Integer.parseInt(arguments[2]) : 10_000;
+    Path folder = Files.createTempDirectory("batch-bench");
+    try {
+      BatchBench bench = new BatchBench(folder);
+      for (int rows : new int[] {1_000, 100_000, 1_000_000}) {
+        if (rows <= mostRows) {
+          bench.oneFile(rows);
+        }
+      }
+      for (int files : new int[] {1_000, 10_000}) {
+        if (files <= mostFiles) {
+          bench.manyFiles(files);
+        }
+      }
+      Files.writeString(Path.of(arguments[0]), bench.page());
+    } finally {
+      delete(folder);
+    }
+  }
+
+  private void oneFile(int rows) throws Exception {
+    Path xlsx = Files.createDirectories(folder.resolve("xlsx-" + rows)).resolve("log.xlsx");
+    BigLog.write(xlsx, rows);
+    String job = String.format(Locale.ROOT, "%,d rows", rows);
+    fill(job + ", .xlsx", xlsx.getParent(), rows, true);
+    if (Files.isExecutable(OFFICE)) {
+      Path ods = Files.createDirectories(folder.resolve("ods-" + rows));
+      if (!Double.isNaN(office(xlsx.getParent(), ods, "ods").seconds())) {
+        fill(job + ", .ods", ods, rows, false);
+      }
+    }
+  }
+
+  private void manyFiles(int files) throws Exception {
+    Path logs = Files.createDirectories(folder.resolve("many-" + files));
+    for (int i = 0; i < files; i++) {
+      BigLog.write(logs.resolve("log " + i + ".xlsx"), SMALL_ROWS - i % 50);
+    }
+    String job = String.format(Locale.ROOT, "%,d files of 51 to 100 rows, .xlsx", files);
+    fill(job, logs, -1, true);
+  }
+
+  /** All tools on one folder, one after the other. */
+  private void fill(String job, Path logs, int rows, boolean usermodel) throws Exception {
+    Path ours = folder.resolve("ours");
+    Timed washbook =
+        Timed.run(
+            folder,
+            MOST_SECONDS,
+            List.of(
+                "/bin/sh",
+                "bin/washbook",
+                "fill",
+                logs.toString(),
+                "--out",
+                ours.toString(),
+                "--threads",
+                "2"));
+    check(logs, ours, rows);
+    Timed floor = java(List.of(), Floor.class, "2", ours.toString());
+    line(job, "Washbook", washbook, floor);
+    line(job, "floor: inflate and deflate", floor, floor);
+    delete(ours);
+    if (usermodel) {
+      Path theirs = folder.resolve("theirs");
+      Timed poi =
+          java(List.of("-Xmx18g"), UsermodelFill.class, "2", logs.toString(), theirs.toString());
+      if (!Double.isNaN(poi.seconds())) {
+        check(logs, theirs, rows);
+      }
+      delete(theirs);
+      line(job, "POI usermodel", poi, floor);
+    }
+    if (Files.isExecutable(OFFICE)) {
+      Path saved = folder.resolve("saved");
+      Timed office = office(logs, saved, usermodel ? "xlsx" : "ods");
+      delete(saved);
+      line(job, "LibreOffice, load and save only", office, floor);
+    }
+    delete(logs);
+  }
+
+  private void check(Path logs, Path results, int rows) throws IOException {
+    for (Path log : list(logs)) {
+      String digits = log.getFileName().toString().replaceAll("\\D", "");
+      int expected = rows > 0 ? rows : SMALL_ROWS - Integer.parseInt(digits) % 50;
+      Answers.check(results.resolve(log.getFileName()), expected);
+    }
+  }
+
+  private Timed java(List<String> options, Class<?> program, String... arguments)
+      throws IOException, InterruptedException {
+    List<String> command = new ArrayList<>();
+    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.addAll(options);
+    command.addAll(List.of("-cp", System.getProperty("java.class.path"), program.getName()));
+    command.addAll(List.of(arguments));
+    return Timed.run(folder, MOST_SECONDS, command);
+  }
+
+  private Timed office(Path logs, Path target, String kind)
+      throws IOException, InterruptedException {
+    List<String> command =
+        new ArrayList<>(
+            List.of(
+                OFFICE.toString(),
+                "-env:UserInstallation=" + folder.resolve("office").toUri(),
+                "--headless",
+                "--convert-to",
+                kind,
+                "--outdir",
+                target.toString()));
+    list(logs).forEach(file -> command.add(file.toString()));
+    return Timed.run(folder, MOST_SECONDS, command);
+  }
+
+  private void line(String job, String tool, Timed took, Timed floor) {
+    String line =
+        Double.isNaN(took.seconds())
+            ? String.format(
+                Locale.ROOT,
+                "| %s | %s | more than %d | | %.0f |",
+                job,
+                tool,
+                MOST_SECONDS,
+                took.megabytes())
+            : String.format(
+                Locale.ROOT,
+                "| %s | %s | %.2f | %.2f | %.0f |",
+                job,
+                tool,
+                took.seconds(),
+                took.seconds() / floor.seconds(),
+                took.megabytes());
+    System.out.println(line);
+    table.append(line).append('\n');
+  }
+
+  private String page() {
+    return """
+        # How fast, and how much memory
+
+        Written by `mvn -Pbench-runner -pl batch-runner -am verify -DskipTests`, all in one run, on %d
+        processors with Java %s. Every command is a process of its own, its start included; peak is
+        the largest resident memory. Each filled log is read back: every row has to be filled and
+        every hundredth has to hold what the single functions give. The floor inflates and deflates
+        the same results in as many threads (two) and does nothing else. POI's usermodel reads and
+        writes, the computing between is the same code. LibreOffice only loads and saves: computing
+        would come on top.
+
+        | job | tool | seconds | times the floor | peak MB |
+        | --- | --- | ---: | ---: | ---: |
+        %s"""
+        .formatted(
+            Runtime.getRuntime().availableProcessors(), System.getProperty("java.version"), table);
+  }
+
+  private static List<Path> list(Path folder) throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      Path[] all = files.toArray(Path[]::new);
+      Arrays.sort(all);
+      return List.of(all);
+    }
+  }
+
+  private static void delete(Path folder) throws IOException {
+    if (!Files.exists(folder)) {
+      return;
+    }
+    try (Stream<Path> files = Files.walk(folder)) {
+      for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+        Files.delete(file);
+      }
+    }
+  }
+}

@@ -1,0 +1,99 @@
+package washbook.runner.bench;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.stream.Stream;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.DateUtil;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import washbook.functions.log.ColumnPatch;
+import washbook.functions.log.FillOptions;
+import washbook.functions.log.LogFiller;
+import washbook.functions.log.LogMap;
+import washbook.functions.log.LogReader;
+import washbook.functions.log.SheetPatch;
+import washbook.runner.read.CompactGrid;
+import washbook.runner.read.Texts;
+
+/** The same job by POI's usermodel: it reads and writes, the computing is ours. */
+final class UsermodelFill {
+  private UsermodelFill() {}
+
+  /** Number of threads, folder of the logs, folder of the results. */
+  public static void main(String[] arguments) throws Exception {
+    Path target = Files.createDirectories(Path.of(arguments[2]));
+    ExecutorService pool = Executors.newFixedThreadPool(Integer.parseInt(arguments[0]));
+    try (Stream<Path> files = Files.list(Path.of(arguments[1]))) {
+      List<Future<Path>> done = new ArrayList<>();
+      for (Path file : files.toList()) {
+        done.add(pool.submit(() -> fill(file, target.resolve(file.getFileName()))));
+      }
+      for (Future<Path> one : done) {
+        one.get();
+      }
+    } finally {
+      pool.shutdown();
+    }
+  }
+
+  private static Path fill(Path source, Path target) throws IOException {
+    try (InputStream in = Files.newInputStream(source);
+        XSSFWorkbook book = new XSSFWorkbook(in)) {
+      XSSFSheet sheet = book.getSheetAt(0);
+      CompactGrid grid = read(sheet);
+      write(
+          sheet,
+          LogFiller.fill(grid, LogReader.understand(grid, LogMap.none()), FillOptions.usual())
+              .patch());
+      try (OutputStream out = Files.newOutputStream(target)) {
+        book.write(out);
+      }
+    }
+    return target;
+  }
+
+  private static CompactGrid read(XSSFSheet sheet) throws IOException {
+    CompactGrid grid = new CompactGrid(sheet.getSheetName(), new Texts());
+    for (Row row : sheet) {
+      for (Cell cell : row) {
+        int column = cell.getColumnIndex();
+        switch (cell.getCellType()) {
+          case NUMERIC -> {
+            if (DateUtil.isCellDateFormatted(cell)) {
+              grid.putDate(row.getRowNum(), column, cell.getNumericCellValue(), false);
+            } else {
+              grid.putNumber(row.getRowNum(), column, cell.getNumericCellValue(), false);
+            }
+          }
+          case STRING -> grid.putText(row.getRowNum(), column, cell.getStringCellValue(), false);
+          default -> {
+            // The logs of this benchmark hold nothing else.
+          }
+        }
+      }
+    }
+    return grid;
+  }
+
+  private static void write(XSSFSheet sheet, SheetPatch patch) {
+    for (ColumnPatch column : patch.columns()) {
+      sheet.getRow(column.headerRow()).createCell(column.column()).setCellValue(column.header());
+      for (int row = column.firstRow(); row <= column.lastRow(); row++) {
+        double number = column.cells().number(row);
+        if (!Double.isNaN(number)) {
+          sheet.getRow(row).createCell(column.column()).setCellValue(number);
+        }
+      }
+    }
+  }
+}

@@ -1,0 +1,135 @@
+package washbook.runner.markup;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import washbook.runner.read.UnusableFileException;
+
+/** The bytes of an XML part as they come in, of which the present token is kept whole. */
+abstract class XmlBytes {
+  private static final int LONGEST_TOKEN = 16 << 20;
+
+  private final InputStream in;
+  private final String partName;
+  byte[] buffer = new byte[1 << 16];
+  int limit;
+  int position;
+  int tokenStart;
+  int tokenEnd;
+
+  /** {@code partName} is for messages. */
+  XmlBytes(InputStream in, String partName) throws IOException {
+    this.in = in;
+    this.partName = partName;
+    while (limit < 256 && fill()) {
+      // until the declaration can be read
+    }
+    checkEncoding();
+  }
+
+  private void checkEncoding() throws UnusableFileException {
+    String start = new String(buffer, 0, Math.min(limit, 256), StandardCharsets.ISO_8859_1);
+    if (start.startsWith("\u00EF\u00BB\u00BF")) {
+      position = 3;
+    }
+    if (start.startsWith("\u00FE\u00FF")
+        || start.startsWith("\u00FF\u00FE")
+        || start.startsWith("\0<")
+        || start.startsWith("<\0")) {
+      throw new UnusableFileException(
+          partName + " is stored as UTF-16, which is not supported; save the file again.");
+    }
+    int declared = start.startsWith("<?xml", position) ? start.indexOf("?>") : -1;
+    int at = declared < 0 ? -1 : start.substring(0, declared).indexOf("encoding");
+    if (at >= 0) {
+      String encoding = start.substring(at, declared).replaceAll("encoding\\s*=\\s*|[\"']", "");
+      String name = encoding.strip().split("\\s", 2)[0];
+      if (!name.equalsIgnoreCase("UTF-8") && !name.equalsIgnoreCase("US-ASCII")) {
+        throw new UnusableFileException(
+            partName + " is stored as " + name + ", which is not supported; save the file again.");
+      }
+    }
+  }
+
+  final boolean startsWith(byte[] expected) {
+    return limit - position >= expected.length
+        && Arrays.equals(
+            buffer, position, position + expected.length, expected, 0, expected.length);
+  }
+
+  final void find(byte[] end, int after) throws IOException {
+    int i = tokenStart + after;
+    while (true) {
+      while (i + end.length <= limit) {
+        if (buffer[i] == end[0] && Arrays.equals(buffer, i, i + end.length, end, 0, end.length)) {
+          tokenEnd = i + end.length;
+          position = tokenEnd;
+          return;
+        }
+        i++;
+      }
+      int length = i - tokenStart;
+      needMore();
+      i = tokenStart + length;
+    }
+  }
+
+  final void needMore() throws IOException {
+    if (!more()) {
+      throw damaged("it ends early");
+    }
+  }
+
+  /** Reads on, keeping the bytes from {@link #keepFrom}; false at the end of the part. */
+  final boolean more() throws IOException {
+    int keep = keepFrom(tokenStart);
+    if (keep > 0) {
+      leaving(keep);
+      System.arraycopy(buffer, keep, buffer, 0, limit - keep);
+      limit -= keep;
+      position -= keep;
+      tokenStart -= keep;
+    }
+    if (limit == buffer.length) {
+      if (limit >= LONGEST_TOKEN) {
+        throw damaged("a text or tag in it is longer than in any honest workbook");
+      }
+      buffer = Arrays.copyOf(buffer, 2 * limit);
+    }
+    return fill();
+  }
+
+  private boolean fill() throws IOException {
+    int got = in.read(buffer, limit, buffer.length - limit);
+    if (got <= 0) {
+      return false;
+    }
+    limit += got;
+    return true;
+  }
+
+  /** The first byte that must stay in the buffer; a subclass may want more than the token. */
+  protected int keepFrom(int start) {
+    return start;
+  }
+
+  /** The bytes before {@code end} are about to leave the buffer; later ones move to its start. */
+  protected void leaving(int end) throws IOException {}
+
+  public final byte[] bytes() {
+    return buffer;
+  }
+
+  public final int tokenStart() {
+    return tokenStart;
+  }
+
+  public final int tokenEnd() {
+    return tokenEnd;
+  }
+
+  public final UnusableFileException damaged(String how) {
+    return new UnusableFileException("The file is damaged: in " + partName + ", " + how + ".");
+  }
+}
