@@ -203,7 +203,7 @@ public final class CalcBench {
 
         Measured on %s with %d processors, Java %s, by
 
-            mvn -Pbench -pl office-extension -am verify -DskipTests
+            mvn -Pbench-office -pl office-extension -am verify -DskipTests
 
         %,d rows, all recalculated at once; median of %d runs. Every result was compared with
         Java's, bit for bit, before its figure was written here. Other work on the machine counts

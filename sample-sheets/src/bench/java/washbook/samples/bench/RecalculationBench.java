@@ -111,7 +111,7 @@ public final class RecalculationBench {
 
         Measured on %s with %d processors, Java %s, by
 
-            mvn -pl sample-sheets -am -Pbench verify -DskipTests
+            mvn -Pbench-samples -pl sample-sheets -am verify -DskipTests
 
         %,d rows in LibreOffice Calc with the extension installed, all recalculated at once; median of
         %d runs, pack calls and portable formulas in the same run. Every 97th result was compared with
