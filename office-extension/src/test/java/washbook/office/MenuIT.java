@@ -90,6 +90,66 @@ class MenuIT {
   }
 
   @Test
+  void keepsCommentsAndFormulasBesideOursAndUndoesFormulas() throws Exception {
+    plum();
+    book.dispatch(FILL);
+    book.formula("J3", "=B3*2");
+    var comments =
+        UnoRuntime.queryInterface(com.sun.star.sheet.XSheetAnnotationsSupplier.class, book.sheet())
+            .getAnnotations();
+    comments.insertNew(new com.sun.star.table.CellAddress((short) 0, 4, 2), "strong already");
+    comments.insertNew(new com.sun.star.table.CellAddress((short) 0, 7, 3), "ask for it");
+    double before = book.number("E3");
+    book.number("B3", 1.04);
+    book.dispatch(FILL + "&as=pack");
+    assertEquals(2, comments.getCount());
+    assertTrue(book.cell("E3").getFormula().startsWith("=WASHBOOK.ABV("));
+    assertTrue(book.cell("E5").getFormula().startsWith("=WASHBOOK.ABV("));
+    assertEquals("=B3*2", book.cell("J3").getFormula());
+    XUndoManager undo = book.as(XUndoManagerSupplier.class).getUndoManager();
+    undo.undo();
+    assertEquals(before, book.number("E3"), 1e-12);
+    undo.redo();
+    assertTrue(book.cell("E3").getFormula().startsWith("=WASHBOOK.ABV("));
+    assertEquals(2, comments.getCount());
+  }
+
+  @Test
+  void fillsALongLogAndFillsItAgain() throws Exception {
+    int rows = 5000;
+    Object[][] readings = new Object[rows][3];
+    for (int i = 0; i < rows; i++) {
+      readings[i] = new Object[] {i / 100.0, 1.085 - i * 1e-5, i % 7 == 3 ? "" : 20.0};
+    }
+    book.data("A1:C1", new Object[][] {{"Day", "SG", "Temp °C"}});
+    book.data("A2:C" + (rows + 1), readings);
+    book.dispatch(FILL);
+    double first = java("CORRECTEDGRAVITY", 1.085, 20.0);
+    Object[][] filled = book.data("D2:H" + (rows + 1));
+    for (int i = 0; i < rows; i++) {
+      if (i % 7 == 3) {
+        assertEquals("", filled[i][1]);
+        assertTrue(filled[i][4].toString().startsWith("C" + (i + 2) + ": "), "row " + (i + 2));
+      } else {
+        assertEquals(java("ABV", first, (Double) filled[i][0]), filled[i][1]);
+        assertEquals("", filled[i][4]);
+      }
+    }
+    book.dispatch(FILL + "&as=pack");
+    Object[][] computed = book.data("D2:H" + (rows + 1));
+    for (int i = 0; i < rows; i++) {
+      if (i % 7 != 3) {
+        assertEquals((Double) filled[i][1], (Double) computed[i][1], 1e-9);
+      }
+    }
+    XUndoManager undo = book.as(XUndoManagerSupplier.class).getUndoManager();
+    undo.undo();
+    undo.undo();
+    assertEquals("", book.shown("D1"));
+    assertEquals("", book.shown("H" + (rows + 1)));
+  }
+
+  @Test
   void fillsWithFormulasThatFollowTheReadings() {
     plum();
     book.dispatch(FILL + "&as=pack");

@@ -2,9 +2,8 @@ package washbook.office.menu;
 
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.lang.Locale;
-import com.sun.star.table.XCell;
+import com.sun.star.sheet.XCalculatable;
 import com.sun.star.table.XCellRange;
-import com.sun.star.text.XText;
 import com.sun.star.uno.UnoRuntime;
 import com.sun.star.util.MalformedNumberFormatException;
 import com.sun.star.util.XNumberFormats;
@@ -14,27 +13,35 @@ import washbook.functions.log.Grid;
 import washbook.functions.log.SheetPatch;
 
 /**
- * Puts computed columns into an open sheet, cell by cell: the office keeps no undo for data that is
- * put into a whole range. Cells that hold the right thing already are not touched.
+ * Puts computed columns into an open sheet, in runs of cells as long as can be: a call for each
+ * cell takes minutes for a long log. Cells that hold the right thing already are not touched.
  */
 final class PatchWriter {
   private final OpenSheet sheet;
   private final Grid before;
   private final boolean formulas;
+  private final CellRun run;
 
   PatchWriter(OpenSheet sheet, Grid before, boolean formulas) {
     this.sheet = sheet;
     this.before = before;
     this.formulas = formulas;
+    this.run = new CellRun(sheet);
   }
 
+  /** Inside one step of undo; the sheet is computed when all is written. */
   void write(SheetPatch patch) {
+    XCalculatable calculation = sheet.document(XCalculatable.class);
+    boolean automatic = calculation.isAutomaticCalculationEnabled();
+    calculation.enableAutomaticCalculation(false);
     try {
       for (ColumnPatch column : patch.columns()) {
         write(column);
       }
     } catch (com.sun.star.uno.Exception e) {
       throw new StoppedException("The sheet could not be written.", e);
+    } finally {
+      calculation.enableAutomaticCalculation(automatic);
     }
   }
 
@@ -46,15 +53,17 @@ final class PatchWriter {
       String text = patch.cells().text(row);
       String formula = formulas ? patch.cells().formula(row) : null;
       if (formula != null) {
-        cell(row, column).setFormula("=" + FormulaText.forCalc(formula));
+        run.formula(row, column, "=" + FormulaText.forCalc(formula), isEmpty(row, column));
       } else if (!Double.isNaN(number)) {
         number(row, column, number);
       } else {
         text(row, column, text == null ? "" : text);
       }
     }
+    run.end();
     if (patch.decimals() >= 0) {
-      XCellRange cells = range(column, patch.firstRow(), patch.lastRow());
+      XCellRange cells =
+          sheet.sheet().getCellRangeByPosition(column, patch.firstRow(), column, patch.lastRow());
       UnoRuntime.queryInterface(XPropertySet.class, cells)
           .setPropertyValue("NumberFormat", format(patch.decimals()));
     }
@@ -62,7 +71,7 @@ final class PatchWriter {
 
   private void number(int row, int column, double number) throws com.sun.star.uno.Exception {
     if (before.isFormula(row, column) || before.number(row, column) != number) {
-      cell(row, column).setValue(number);
+      run.value(row, column, number, isEmpty(row, column));
     }
   }
 
@@ -71,23 +80,13 @@ final class PatchWriter {
         !before.isFormula(row, column)
             && before.text(row, column).equals(text)
             && (!text.isEmpty() || before.kind(row, column) == Grid.Kind.BLANK);
-    if (same) {
-      return;
-    }
-    if (text.isEmpty()) {
-      cell(row, column).setFormula("");
-    } else {
-      UnoRuntime.queryInterface(XText.class, cell(row, column)).setString(text);
+    if (!same) {
+      run.value(row, column, text, isEmpty(row, column));
     }
   }
 
-  private XCell cell(int row, int column) throws com.sun.star.uno.Exception {
-    return sheet.sheet().getCellByPosition(column, row);
-  }
-
-  private XCellRange range(int column, int firstRow, int lastRow)
-      throws com.sun.star.lang.IndexOutOfBoundsException {
-    return sheet.sheet().getCellRangeByPosition(column, firstRow, column, lastRow);
+  private boolean isEmpty(int row, int column) {
+    return !before.isFormula(row, column) && before.kind(row, column) == Grid.Kind.BLANK;
   }
 
   private int format(int decimals) throws MalformedNumberFormatException {

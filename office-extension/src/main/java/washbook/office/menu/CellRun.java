@@ -1,0 +1,124 @@
+package washbook.office.menu;
+
+import com.sun.star.sheet.XArrayFormulaRange;
+import com.sun.star.sheet.XCellRangeData;
+import com.sun.star.sheet.XCellRangeFormula;
+import com.sun.star.sheet.XSheetAnnotationsSupplier;
+import com.sun.star.table.CellAddress;
+import com.sun.star.table.XCell;
+import com.sun.star.table.XCellRange;
+import com.sun.star.text.XText;
+import com.sun.star.uno.UnoRuntime;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Cells below each other that are written by one call. A run ends where the next cell is not the
+ * one below, or is a formula after values or the other way round. Cells with a comment are written
+ * alone, because the office throws comments away where it writes a whole range.
+ */
+final class CellRun {
+  private record Place(int row, int column) {}
+
+  private final OpenSheet sheet;
+  private final Set<Place> commented = new HashSet<>();
+  private final List<Object> cells = new ArrayList<>();
+  private int column;
+  private int firstRow;
+  private boolean formulas;
+  private boolean wasEmpty;
+
+  CellRun(OpenSheet sheet) {
+    this.sheet = sheet;
+    var comments = sheet.sheet(XSheetAnnotationsSupplier.class).getAnnotations();
+    try {
+      for (int i = 0; i < comments.getCount(); i++) {
+        CellAddress at =
+            UnoRuntime.queryInterface(
+                    com.sun.star.sheet.XSheetAnnotation.class, comments.getByIndex(i))
+                .getPosition();
+        commented.add(new Place(at.Row, at.Column));
+      }
+    } catch (com.sun.star.uno.Exception e) {
+      throw new StoppedException("The sheet's comments cannot be read.", e);
+    }
+  }
+
+  /** A formula as Calc takes it, with its sign. */
+  void formula(int row, int column, String formula, boolean isEmpty)
+      throws com.sun.star.uno.Exception {
+    add(row, column, formula, true, isEmpty);
+  }
+
+  /**
+   * A Double, or a String that is taken for text whatever it looks like; "" empties the cell. Takes
+   * whether the cell is empty now.
+   */
+  void value(int row, int column, Object value, boolean isEmpty) throws com.sun.star.uno.Exception {
+    add(row, column, value, false, isEmpty);
+  }
+
+  /** Writes what has been collected. */
+  void end() throws com.sun.star.uno.Exception {
+    if (cells.isEmpty()) {
+      return;
+    }
+    int lastRow = firstRow + cells.size() - 1;
+    XCellRange range = sheet.sheet().getCellRangeByPosition(column, firstRow, column, lastRow);
+    if (wasEmpty) {
+      hold(range);
+    }
+    if (formulas) {
+      String[][] texts =
+          cells.stream().map(c -> new String[] {(String) c}).toArray(String[][]::new);
+      UnoRuntime.queryInterface(XCellRangeFormula.class, range).setFormulaArray(texts);
+    } else {
+      Object[][] values = cells.stream().map(c -> new Object[] {c}).toArray(Object[][]::new);
+      UnoRuntime.queryInterface(XCellRangeData.class, range).setDataArray(values);
+    }
+    cells.clear();
+  }
+
+  /**
+   * Puts an array formula into empty cells first: undo of data that was put into a range brings
+   * back what cells held, but forgets to empty those that held nothing. Undo of an array formula
+   * does empty them.
+   */
+  private static void hold(XCellRange range) {
+    UnoRuntime.queryInterface(XArrayFormulaRange.class, range).setArrayFormula("=0");
+  }
+
+  private void add(int row, int column, Object content, boolean formula, boolean isEmpty)
+      throws com.sun.star.uno.Exception {
+    if (commented.contains(new Place(row, column))) {
+      end();
+      alone(sheet.sheet().getCellByPosition(column, row), content, formula);
+      return;
+    }
+    boolean follows =
+        column == this.column
+            && row == firstRow + cells.size()
+            && formula == formulas
+            && isEmpty == wasEmpty;
+    if (!follows) {
+      end();
+      this.column = column;
+      firstRow = row;
+      formulas = formula;
+      wasEmpty = isEmpty;
+    }
+    cells.add(content);
+  }
+
+  private static void alone(XCell cell, Object content, boolean formula) {
+    if (content instanceof Double number) {
+      cell.setValue(number);
+    } else if (formula || content.equals("")) {
+      cell.setFormula((String) content);
+    } else {
+      UnoRuntime.queryInterface(XText.class, cell).setString((String) content);
+    }
+  }
+}
