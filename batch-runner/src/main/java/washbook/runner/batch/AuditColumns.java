@@ -9,8 +9,8 @@ import washbook.functions.log.CellAddress;
 import washbook.functions.log.Computed;
 import washbook.runner.report.AuditReport.BatchReport;
 import washbook.runner.report.AuditReport.ColumnReport;
+import washbook.runner.report.AuditReport.Curves;
 import washbook.runner.report.AuditReport.RowReport;
-import washbook.runner.report.AuditResult.Curves;
 import washbook.runner.report.BatchSeries;
 
 /** Turns the audit of a column into its report. */
@@ -66,17 +66,22 @@ final class AuditColumns {
       }
       boolean timed = Arrays.stream(batch.days()).allMatch(Double::isFinite);
       double start = timed ? batch.days()[0] : 0;
-      int[] chosen = SeriesReader.thinned(batch.compared());
+      double[][] points =
+          Arrays.stream(SeriesReader.thinned(batch.compared()))
+              .mapToObj(
+                  i ->
+                      new double[] {
+                        timed ? BatchSeries.rounded(batch.days()[i] - start) : i + 1,
+                        BatchSeries.rounded(batch.own()[i]),
+                        BatchSeries.rounded(batch.ours()[i])
+                      })
+              .toArray(double[][]::new);
       curves.add(
           new Curves(
               batch.name() + ": " + column.own().header(),
               timed ? "days since the first reading" : "reading",
               title(column.ours()),
-              Arrays.stream(chosen)
-                  .mapToDouble(i -> timed ? batch.days()[i] - start : i + 1)
-                  .toArray(),
-              Arrays.stream(chosen).mapToDouble(i -> batch.own()[i]).toArray(),
-              Arrays.stream(chosen).mapToDouble(i -> batch.ours()[i]).toArray()));
+              points));
     }
     return curves;
   }

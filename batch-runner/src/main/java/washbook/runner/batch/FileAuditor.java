@@ -15,17 +15,16 @@ import washbook.runner.FileFormats;
 import washbook.runner.report.AuditReport;
 import washbook.runner.report.AuditReport.ColumnReport;
 import washbook.runner.report.AuditReport.Status;
-import washbook.runner.report.AuditResult;
 import washbook.runner.report.FileReport.Refusal;
 import washbook.runner.report.Json;
 
 /** Compares one file's own figures with ours. */
-public final class FileAuditor implements FolderRun.Work<AuditResult> {
+public final class FileAuditor implements FolderRun.Work<AuditReport> {
   private final LogMap map;
   private final boolean keepCurves;
 
   /**
-   * @param keepCurves whether the report draws charts
+   * @param keepCurves whether the report has curves
    */
   public FileAuditor(LogMap map, boolean keepCurves) {
     this.map = map;
@@ -33,19 +32,19 @@ public final class FileAuditor implements FolderRun.Work<AuditResult> {
   }
 
   @Override
-  public Journal.Note note(AuditResult result) {
-    return result.report().status() == Status.FAILED
+  public Journal.Note note(AuditReport report) {
+    return report.status() == Status.FAILED
         ? null
-        : new Journal.Note(Json.GSON.toJsonTree(result.report()), null);
+        : new Journal.Note(Json.GSON.toJsonTree(report), null);
   }
 
   @Override
-  public AuditResult restore(JsonElement report) {
-    return AuditResult.of(Json.GSON.fromJson(report, AuditReport.class));
+  public AuditReport restore(JsonElement report) {
+    return Json.GSON.fromJson(report, AuditReport.class);
   }
 
   @Override
-  public AuditResult work(WorkItem item) {
+  public AuditReport work(WorkItem item) {
     if (item.refused() != null) {
       Refusal refusal = item.refused().refusals().get(0);
       return failed(item, refusal.reason());
@@ -57,14 +56,14 @@ public final class FileAuditor implements FolderRun.Work<AuditResult> {
     }
   }
 
-  private static AuditResult failed(WorkItem item, String reason) {
-    return AuditResult.of(AuditReport.failed(item.shown(), Refusal.UNREADABLE, reason));
+  private static AuditReport failed(WorkItem item, String reason) {
+    return AuditReport.failed(item.shown(), Refusal.UNREADABLE, reason);
   }
 
-  private AuditResult audit(WorkItem item) throws IOException {
+  private AuditReport audit(WorkItem item) throws IOException {
     List<ColumnReport> columns = new ArrayList<>();
     List<Refusal> questions = new ArrayList<>();
-    List<AuditResult.Curves> curves = new ArrayList<>();
+    List<AuditReport.Curves> curves = new ArrayList<>();
     boolean recognised = false;
     for (Grid grid : FileFormats.of(item.file()).reader().read(item.file())) {
       Understanding understanding = LogReader.understand(grid, map);
@@ -87,6 +86,6 @@ public final class FileAuditor implements FolderRun.Work<AuditResult> {
             : recognised || !questions.isEmpty()
                 ? Status.NOTHING_TO_COMPARE
                 : Status.NOTHING_RECOGNISED;
-    return new AuditResult(new AuditReport(item.shown(), status, columns, questions), curves);
+    return new AuditReport(item.shown(), status, columns, questions, curves);
   }
 }

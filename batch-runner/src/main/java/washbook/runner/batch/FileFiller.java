@@ -13,7 +13,6 @@ import washbook.functions.log.Understanding;
 import washbook.runner.FileFormat;
 import washbook.runner.FileFormats;
 import washbook.runner.read.UnusableFileException;
-import washbook.runner.report.BatchSeries;
 import washbook.runner.report.FileReport;
 import washbook.runner.report.FileReport.Refusal;
 import washbook.runner.report.FileReport.Status;
@@ -61,7 +60,6 @@ public final class FileFiller implements FolderRun.Work<FileResult> {
     FileStamp before = FileStamp.of(item.file());
     FileFormat format = FileFormats.of(item.file());
     List<SheetPatch> patches = new ArrayList<>();
-    List<BatchSeries> series = new ArrayList<>();
     ReportBuilder report = new ReportBuilder(item.shown());
     ChartsWanted charts = job.charts() ? new ChartsWanted() : null;
     for (Grid grid : format.reader().read(item.file())) {
@@ -75,12 +73,12 @@ public final class FileFiller implements FolderRun.Work<FileResult> {
         charts.add(grid, understanding, filling);
       }
       if (job.keepSeries()) {
-        series.addAll(SeriesReader.read(grid, understanding, filling));
+        report.addCurves(SeriesReader.read(grid, understanding, filling));
       }
     }
     FileReport done = report.build();
     if (patches.isEmpty() || job.dryRun() || done.status() == Status.NOTHING_RECOGNISED) {
-      return new FileResult(done, null, false, series);
+      return new FileResult(done, null, false);
     }
     if (job.writesFormulas() && !format.holdsFormulas()) {
       throw new UnusableFileException(
@@ -91,7 +89,7 @@ public final class FileFiller implements FolderRun.Work<FileResult> {
     }
     try {
       boolean changed = write(item, before, format, patches, charts);
-      return new FileResult(done, item.target(), changed, series);
+      return new FileResult(done, item.target(), changed);
     } catch (IOException | RuntimeException | OutOfMemoryError failure) {
       return failed(item, Refusal.UNWRITABLE, failure);
     }

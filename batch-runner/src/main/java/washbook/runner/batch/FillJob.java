@@ -6,7 +6,7 @@ package washbook.runner.batch;
  * @param writesFormulas whether the cells hold formulas, which not every format takes
  * @param charts whether a sheet with charts is added, which not every format takes
  * @param dryRun whether nothing is written
- * @param keepSeries whether the report draws charts
+ * @param keepSeries whether the report has curves
  */
 public record FillJob(
     SheetFiller filler,

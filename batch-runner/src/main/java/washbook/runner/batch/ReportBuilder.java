@@ -8,6 +8,7 @@ import washbook.functions.log.Filling;
 import washbook.functions.log.Filling.BatchCount;
 import washbook.functions.log.Filling.TableCount;
 import washbook.functions.log.Understanding;
+import washbook.runner.report.BatchSeries;
 import washbook.runner.report.FileReport;
 import washbook.runner.report.FileReport.BatchReport;
 import washbook.runner.report.FileReport.Refusal;
@@ -19,6 +20,7 @@ final class ReportBuilder {
   private final String path;
   private final List<TableReport> tables = new ArrayList<>();
   private final List<Refusal> refusals = new ArrayList<>();
+  private final List<BatchSeries> curves = new ArrayList<>();
 
   ReportBuilder(String path) {
     this.path = path;
@@ -45,15 +47,19 @@ final class ReportBuilder {
     }
   }
 
+  void addCurves(List<BatchSeries> more) {
+    curves.addAll(more);
+  }
+
   FileReport build() {
-    FileReport report = new FileReport(path, Status.FILLED, tables, refusals);
+    FileReport report = new FileReport(path, Status.FILLED, tables, refusals, curves);
     Status status =
         report.rows() == 0 && refusals.isEmpty()
             ? Status.NOTHING_RECOGNISED
             : refusals.isEmpty()
                 ? Status.FILLED
                 : report.filled() > 0 ? Status.PARTLY_FILLED : Status.REFUSED;
-    return new FileReport(path, status, tables, refusals);
+    return new FileReport(path, status, tables, refusals, curves);
   }
 
   /** Sheet and cell as spreadsheets write them, the sheet quoted where it must be. */

@@ -30,7 +30,10 @@ final class SeriesReader {
         if (series.size() == BatchSeries.MOST_BATCHES) {
           return series;
         }
-        series.add(read(batch, times, gravity, abv));
+        BatchSeries curves = read(batch, times, gravity, abv);
+        if (!curves.isEmpty()) {
+          series.add(curves);
+        }
       }
     }
     return series;
@@ -41,25 +44,18 @@ final class SeriesReader {
     int[] rows = thinned(batch.rows());
     double[] days = times.days(rows);
     boolean timed = Arrays.stream(days).allMatch(Double::isFinite);
+    double[][] points = new double[rows.length][];
+    for (int i = 0; i < rows.length; i++) {
+      // Equal steps where the log states no usable time.
+      double time = timed ? BatchSeries.rounded(days[i]) : i + 1;
+      points[i] = new double[] {time, value(gravity, rows[i]), value(abv, rows[i])};
+    }
     return new BatchSeries(
-        batch.name(),
-        timed ? "days since the first reading" : "reading",
-        timed ? days : numbered(rows.length),
-        values(gravity, rows),
-        values(abv, rows));
+        batch.name(), timed ? "days since the first reading" : "reading", points);
   }
 
-  /** Equal steps where the log states no usable time. */
-  private static double[] numbered(int count) {
-    double[] numbers = new double[count];
-    Arrays.setAll(numbers, i -> i + 1);
-    return numbers;
-  }
-
-  private static double[] values(ColumnPatch column, int[] rows) {
-    return Arrays.stream(rows)
-        .mapToDouble(row -> column == null ? Double.NaN : column.cells().number(row))
-        .toArray();
+  private static double value(ColumnPatch column, int row) {
+    return column == null ? Double.NaN : BatchSeries.rounded(column.cells().number(row));
   }
 
   private static int[] thinned(int[] rows) {

@@ -15,7 +15,7 @@ import washbook.runner.batch.Journal;
 import washbook.runner.batch.Shard;
 import washbook.runner.batch.Stop;
 import washbook.runner.batch.WorkItem;
-import washbook.runner.report.AuditResult;
+import washbook.runner.report.AuditReport;
 import washbook.runner.report.ConsoleAudit;
 import washbook.runner.report.Reports;
 
@@ -57,7 +57,7 @@ final class AuditCommand implements Callable<Integer> {
     Journal notes = journal.open("audit", settings, items.size(), parent.err());
     Stop stop = Stop.onTermination();
     try {
-      Batch<AuditResult> batch =
+      Batch<AuditReport> batch =
           new Batch<>(
               new FileAuditor(given, report != null && Reports.hasCharts(report)),
               console::add,

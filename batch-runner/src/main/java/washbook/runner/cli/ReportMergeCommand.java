@@ -19,8 +19,8 @@ import washbook.runner.report.Reports;
     name = "merge",
     mixinStandardHelpOptions = true,
     description = {
-      "Joins the JSON reports of the parts of a job into one.",
-      "JSON reports hold no curves, so that a joined page has tables but no charts."
+      "Joins the JSON reports of the parts of a job, of fill or of audit, into one. It is the report"
+          + " that the whole job would have given, charts included."
     },
     footerHeading = "%nExamples:%n",
     footer = {

@@ -13,7 +13,7 @@ import washbook.runner.report.FileReport.Refusal;
 /**
  * The audit as comma-separated values: a line for each file, column, differing row and question.
  */
-final class AuditCsv implements ReportWriter<AuditResult> {
+final class AuditCsv implements ReportWriter<AuditReport> {
   private final PendingFile file;
   private final AuditTotals totals = new AuditTotals();
 
@@ -36,8 +36,7 @@ final class AuditCsv implements ReportWriter<AuditResult> {
   }
 
   @Override
-  public void add(AuditResult result) throws IOException {
-    AuditReport report = result.report();
+  public void add(AuditReport report) throws IOException {
     totals.add(report);
     String path = report.path();
     line(

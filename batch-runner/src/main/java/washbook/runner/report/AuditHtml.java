@@ -13,7 +13,7 @@ import washbook.runner.report.CurveChart.Side;
 import washbook.runner.report.FileReport.Refusal;
 
 /** The audit as one page for people. */
-final class AuditHtml implements ReportWriter<AuditResult> {
+final class AuditHtml implements ReportWriter<AuditReport> {
   private final PendingFile file;
   private final PendingFile columns;
   private final PendingFile rows;
@@ -33,8 +33,7 @@ final class AuditHtml implements ReportWriter<AuditResult> {
   }
 
   @Override
-  public void add(AuditResult result) throws IOException {
-    AuditReport report = result.report();
+  public void add(AuditReport report) throws IOException {
     totals.add(report);
     if (report.columns().isEmpty()) {
       String status = "<td class=\"status\">" + Html.text(report.status().word()) + "</td>";
@@ -50,7 +49,7 @@ final class AuditHtml implements ReportWriter<AuditResult> {
       String row = Html.cell(report.path()) + Html.cell(refusal.cell());
       questions.writer().write("<tr>" + row + Html.cell(refusal.reason()) + "</tr>\n");
     }
-    for (AuditResult.Curves curves : result.curves()) {
+    for (AuditReport.Curves curves : report.curves()) {
       anyChart = true;
       charts.writer().write(chart(curves).figure(report.path()));
     }
@@ -129,14 +128,13 @@ final class AuditHtml implements ReportWriter<AuditResult> {
     page.write("</tbody>\n</table>\n");
   }
 
-  private static CurveChart chart(AuditResult.Curves curves) {
+  private static CurveChart chart(AuditReport.Curves curves) {
+    double[] own = BatchSeries.values(curves.points(), 1);
+    double[] ours = BatchSeries.values(curves.points(), 2);
     Side left =
-        new Side(
-            curves.axis(),
-            0.001,
-            0,
-            List.of(new Curve("ours", curves.ours()), new Curve("own", curves.own())));
-    return new CurveChart(curves.title(), curves.unit(), curves.x(), left, Side.NONE);
+        new Side(curves.axis(), 0.001, 0, List.of(new Curve("ours", ours), new Curve("own", own)));
+    return new CurveChart(
+        curves.title(), curves.unit(), BatchSeries.values(curves.points(), 0), left, Side.NONE);
   }
 
   /** A gravity says something only in its fourth digit. */

@@ -1,5 +1,6 @@
 package washbook.runner.report;
 
+import com.google.gson.annotations.JsonAdapter;
 import com.google.gson.annotations.SerializedName;
 import java.util.List;
 import washbook.runner.report.FileReport.Refusal;
@@ -9,9 +10,19 @@ import washbook.runner.report.FileReport.Refusal;
  * JSON report.
  *
  * @param refusals questions that the log leaves open, and why a file could not be read
+ * @param curves for the charts; empty unless they were asked for
  */
 public record AuditReport(
-    String path, Status status, List<ColumnReport> columns, List<Refusal> refusals) {
+    String path,
+    Status status,
+    List<ColumnReport> columns,
+    List<Refusal> refusals,
+    List<Curves> curves) {
+
+  /** A report that was written without curves has none. */
+  public AuditReport {
+    curves = curves == null ? List.of() : curves;
+  }
 
   /** How it ended for a file. */
   public enum Status {
@@ -77,8 +88,19 @@ public record AuditReport(
   /** One differing row. */
   public record RowReport(String cell, double own, double ours, double difference) {}
 
+  /**
+   * One batch in one column.
+   *
+   * @param unit of the first values: days or readings
+   * @param axis what is shown, with its unit
+   * @param points ascending: time, the log's own figure, ours, rounded
+   */
+  public record Curves(
+      String title, String unit, String axis, @JsonAdapter(PointsJson.class) double[][] points) {}
+
   public static AuditReport failed(String path, String code, String reason) {
-    return new AuditReport(path, Status.FAILED, List.of(), List.of(new Refusal("", code, reason)));
+    List<Refusal> refusals = List.of(new Refusal("", code, reason));
+    return new AuditReport(path, Status.FAILED, List.of(), refusals, List.of());
   }
 
   public int compared() {

@@ -1,18 +1,41 @@
 package washbook.runner.report;
 
+import com.google.gson.annotations.JsonAdapter;
+import java.util.Arrays;
+
 /**
- * The course of one batch, for a chart.
+ * The course of one batch, for a chart. The names of the components are those of the JSON report.
  *
- * @param title batch and sheet
- * @param unit of {@code x}: days, hours or reading
- * @param x ascending
- * @param gravity SG 20/20; NaN where refused
- * @param abv % vol; NaN where refused
+ * @param batch its name
+ * @param unit of the first values: days or readings
+ * @param points ascending: time, gravity (SG 20/20), alcohol (% vol), rounded by {@link #rounded};
+ *     NaN where refused
  */
-public record BatchSeries(String title, String unit, double[] x, double[] gravity, double[] abv) {
+public record BatchSeries(
+    String batch, String unit, @JsonAdapter(PointsJson.class) double[][] points) {
   /** More points than these cannot be told apart in a chart. */
   public static final int MOST_POINTS = 400;
 
   /** More charts of one sheet than these nobody looks at. */
   public static final int MOST_BATCHES = 50;
+
+  /** Whether there is nothing to draw. */
+  public boolean isEmpty() {
+    return Arrays.stream(points)
+        .noneMatch(point -> Double.isFinite(point[1]) || Double.isFinite(point[2]));
+  }
+
+  /** Five digits behind the point: finer than a chart shows and short in a report. */
+  public static double rounded(double value) {
+    return Double.isFinite(value) ? Math.rint(value * 1e5) / 1e5 + 0.0 : Double.NaN;
+  }
+
+  /** One of a point's values for all points. */
+  static double[] values(double[][] points, int index) {
+    double[] values = new double[points.length];
+    for (int i = 0; i < values.length; i++) {
+      values[i] = points[i][index];
+    }
+    return values;
+  }
 }

@@ -30,8 +30,7 @@ public final class ConsoleAudit {
    *
    * @param earlier whether an earlier run made it
    */
-  public void add(AuditResult result, boolean earlier) {
-    AuditReport report = result.report();
+  public void add(AuditReport report, boolean earlier) {
     totals.add(report);
     out.println(
         report.path()

@@ -47,12 +47,14 @@ record CurveChart(String title, String unit, double[] x, Side left, Side right) 
 
   /** Gravity on the left, alcohol on the right. */
   static CurveChart of(BatchSeries series) {
+    double[] gravity = BatchSeries.values(series.points(), 1);
+    double[] abv = BatchSeries.values(series.points(), 2);
     return new CurveChart(
-        series.title(),
+        series.batch(),
         series.unit(),
-        series.x(),
-        new Side("Gravity, SG 20/20", 0.001, 3, List.of(new Curve("gravity", series.gravity()))),
-        new Side("Alcohol, % vol", 0.1, 0, List.of(new Curve("abv", series.abv()))));
+        BatchSeries.values(series.points(), 0),
+        new Side("Gravity, SG 20/20", 0.001, 3, List.of(new Curve("gravity", gravity))),
+        new Side("Alcohol, % vol", 0.1, 0, List.of(new Curve("abv", abv))));
   }
 
   /**

@@ -9,9 +9,19 @@ import java.util.function.ToIntFunction;
  *
  * @param path as the user would write it, with / between folders
  * @param status one of {@link Status}
+ * @param curves for the charts; empty unless they were asked for
  */
 public record FileReport(
-    String path, Status status, List<TableReport> tables, List<Refusal> refusals) {
+    String path,
+    Status status,
+    List<TableReport> tables,
+    List<Refusal> refusals,
+    List<BatchSeries> curves) {
+
+  /** A report that was written without curves has none. */
+  public FileReport {
+    curves = curves == null ? List.of() : curves;
+  }
 
   /** One table of readings. */
   public record TableReport(String sheet, String range, List<BatchReport> batches) {}
@@ -72,7 +82,8 @@ public record FileReport(
   }
 
   public static FileReport failed(String path, String code, String reason) {
-    return new FileReport(path, Status.FAILED, List.of(), List.of(new Refusal("", code, reason)));
+    List<Refusal> refusals = List.of(new Refusal("", code, reason));
+    return new FileReport(path, Status.FAILED, List.of(), refusals, List.of());
   }
 
   public int rows() {

@@ -48,7 +48,7 @@ final class HtmlReport implements ReportWriter<FileResult> {
                   + Html.cell(refusal.reason())
                   + "</tr>\n");
     }
-    for (BatchSeries series : result.series()) {
+    for (BatchSeries series : report.curves()) {
       anyChart = true;
       charts.writer().write(CurveChart.of(series).figure(report.path()));
     }

@@ -1,6 +1,9 @@
 package washbook.runner.report;
 
+import com.google.gson.JsonArray;
+import com.google.gson.JsonObject;
 import com.google.gson.JsonParseException;
+import com.google.gson.JsonPrimitive;
 import com.google.gson.stream.JsonReader;
 import com.google.gson.stream.JsonToken;
 import java.io.Closeable;
@@ -32,7 +35,10 @@ public final class ReportMerge {
           next.add(source);
         }
       }
-      return join(next, out);
+      if (!next.isEmpty() && next.peek().isAudit()) {
+        return join(next, Reports.openAudit(out), source -> source.read(AuditReport.class));
+      }
+      return join(next, Reports.open(out), source -> FileResult.of(source.read(FileReport.class)));
     } catch (UnreadableReport unreadable) {
       return unreadable.getMessage();
     } finally {
@@ -42,16 +48,22 @@ public final class ReportMerge {
     }
   }
 
-  private static String join(PriorityQueue<Source> next, Path out) throws IOException {
-    try (ReportWriter<FileResult> writer = Reports.open(out)) {
+  private interface Entry<R> {
+    R of(Source source) throws IOException;
+  }
+
+  private static <R> String join(PriorityQueue<Source> next, ReportWriter<R> report, Entry<R> entry)
+      throws IOException {
+    try (ReportWriter<R> writer = report) {
       String last = null;
       while (!next.isEmpty()) {
         Source source = next.remove();
+        R result = entry.of(source);
         if (source.path().equals(last)) {
           return "'" + last + "' is in more than one report; nothing was written.";
         }
         last = source.path();
-        writer.add(FileResult.of(source.entry));
+        writer.add(result);
         if (source.advance()) {
           next.add(source);
         }
@@ -65,14 +77,18 @@ public final class ReportMerge {
     private static final long serialVersionUID = 1L;
 
     UnreadableReport(Path file, Exception cause) {
-      super("'" + file + "' is no JSON report of this program; nothing was written.", cause);
+      this(file, "no JSON report of this program", cause);
+    }
+
+    UnreadableReport(Path file, String what, Exception cause) {
+      super("'" + file + "' is " + what + "; nothing was written.", cause);
     }
   }
 
   private static final class Source implements Closeable {
     private final Path file;
     private final JsonReader json;
-    private FileReport entry;
+    private JsonObject entry;
 
     Source(Path file) throws IOException {
       this.file = file;
@@ -89,7 +105,28 @@ public final class ReportMerge {
     }
 
     String path() {
-      return entry.path();
+      return entry.get("path").getAsString();
+    }
+
+    boolean isAudit() {
+      return entry.has("columns");
+    }
+
+    /** The entry as a report of one command. */
+    <E> E read(Class<E> type) throws UnreadableReport {
+      boolean audit = type == AuditReport.class;
+      if (isAudit() != audit) {
+        throw new UnreadableReport(file, "a report of another command than the first", null);
+      }
+      try {
+        Class<?> words = audit ? AuditReport.Status.class : FileReport.Status.class;
+        if (Json.GSON.fromJson(entry.get("status"), words) == null) {
+          throw new IllegalStateException("no status");
+        }
+        return Json.GSON.fromJson(entry, type);
+      } catch (IllegalStateException | JsonParseException other) {
+        throw new UnreadableReport(file, other);
+      }
     }
 
     boolean advance() throws IOException {
@@ -97,14 +134,23 @@ public final class ReportMerge {
         if (json.peek() == JsonToken.END_ARRAY) {
           return false;
         }
-        entry = Json.GSON.fromJson(json, FileReport.class);
-        if (entry == null || entry.path() == null || entry.status() == null) {
+        entry = Json.GSON.fromJson(json, JsonObject.class);
+        boolean whole = entry != null && isText("path") && isText("status");
+        if (!whole || !(isList("tables") || isList("columns")) || !isList("refusals")) {
           throw new IllegalStateException("no entry");
         }
         return true;
       } catch (IOException | IllegalStateException | JsonParseException other) {
         throw new UnreadableReport(file, other);
       }
+    }
+
+    private boolean isText(String name) {
+      return entry.get(name) instanceof JsonPrimitive text && text.isString();
+    }
+
+    private boolean isList(String name) {
+      return entry.get(name) instanceof JsonArray;
     }
 
     @Override

@@ -13,9 +13,9 @@ public final class Reports {
     return !extension(target).isEmpty();
   }
 
-  /** Whether the report shows charts, so that the curves have to be kept. */
+  /** Whether the report shows charts, or one made of it can, so that the curves have to be kept. */
   public static boolean hasCharts(Path target) {
-    return extension(target).equals("html");
+    return !extension(target).equals("csv");
   }
 
   /** Starts a report on filling; it appears under its name when it is finished. */
@@ -29,7 +29,7 @@ public final class Reports {
   }
 
   /** The same on an audit. */
-  public static ReportWriter<AuditResult> openAudit(Path target) throws IOException {
+  public static ReportWriter<AuditReport> openAudit(Path target) throws IOException {
     return switch (extension(target)) {
       case "json" -> auditJson(target);
       case "csv" -> new AuditCsv(target);
@@ -38,13 +38,13 @@ public final class Reports {
     };
   }
 
-  private static ReportWriter<AuditResult> auditJson(Path target) throws IOException {
+  private static ReportWriter<AuditReport> auditJson(Path target) throws IOException {
     AuditTotals totals = new AuditTotals();
     return new JsonReport<>(
         target,
-        result -> {
-          totals.add(result.report());
-          return result.report();
+        report -> {
+          totals.add(report);
+          return report;
         },
         totals::total);
   }

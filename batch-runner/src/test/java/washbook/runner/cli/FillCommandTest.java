@@ -76,7 +76,8 @@ final class FillCommandTest {
     JsonObject json = JsonParser.parseString(Files.readString(report)).getAsJsonObject();
     assertEquals(List.of("files", "safety"), List.copyOf(json.keySet()));
     JsonObject file = json.getAsJsonArray("files").get(0).getAsJsonObject();
-    assertEquals(List.of("path", "status", "tables", "refusals"), List.copyOf(file.keySet()));
+    assertEquals(
+        List.of("path", "status", "tables", "refusals", "curves"), List.copyOf(file.keySet()));
     assertEquals("partly filled", file.get("status").getAsString());
     JsonObject table = file.getAsJsonArray("tables").get(0).getAsJsonObject();
     assertEquals(List.of("sheet", "range", "batches"), List.copyOf(table.keySet()));
@@ -90,6 +91,11 @@ final class FillCommandTest {
     assertEquals(List.of("cell", "code", "reason"), List.copyOf(refusal.keySet()));
     assertEquals("Log!B6", refusal.get("cell").getAsString());
     assertEquals("TOO_HIGH", refusal.get("code").getAsString());
+    JsonObject curve = file.getAsJsonArray("curves").get(0).getAsJsonObject();
+    assertEquals(List.of("batch", "unit", "points"), List.copyOf(curve.keySet()));
+    assertEquals(9, curve.getAsJsonArray("points").size());
+    assertEquals("[4,null,null]", curve.getAsJsonArray("points").get(4).toString());
+    assertTrue(curve.getAsJsonArray("points").get(0).toString().matches("\\[0,1\\.085\\d*,0\\]"));
   }
 
   @Test

@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.usermodel.Workbook;
@@ -24,6 +25,7 @@ final class HostilePageTest {
   private static final String ATTACK =
       "<img src=x onerror=hit()>\"'><svg onload=hit()></title><script>hit()</script>&lt;b&gt;";
   private static final String SHEET = "<img src=x onerror=hit()>\"";
+  private static final String SECOND_SHEET = "&lt;b&gt;&#39;&amp;<svg onload>";
   private static final String FILE = "a<img src=x onerror=hit()>&quot;\"'>.xlsx";
   private static final String SECRET = "kept-to-myself";
 
@@ -33,12 +35,29 @@ final class HostilePageTest {
   void namesAndTextsAreShownAsTextAndNothingOfThemRuns() throws Exception {
     assumeTrue(Files.isExecutable(BROWSER), "no browser on this machine");
     log();
-    for (String command : List.of("fill", "audit")) {
-      Path page = report(command, "html");
-      String seen = seenBy(page);
-      assertTrue(seen.startsWith("hits 0; strangers 0; "), command + ": " + seen);
-      assertTrue(seen.contains("name true; batch true"), command + ": " + seen);
-    }
+    String file = folder.resolve(FILE).toString();
+    List<String> filled = List.of(file, inSheet(SHEET), inSheet(SECOND_SHEET), ATTACK);
+    List<String> audited = List.of(file, SHEET, SECOND_SHEET, ATTACK, ATTACK + ": ABV");
+    assertShown(filled, report("fill", "html"));
+    assertShown(audited, report("audit", "html"));
+    assertShown(filled, joined(report("fill", "json")));
+    assertShown(audited, joined(report("audit", "json")));
+  }
+
+  private static String inSheet(String name) {
+    return "'" + name + "'!C5";
+  }
+
+  private static Path joined(Path report) {
+    Path page = report.resolveSibling("joined.html");
+    Cli done = Cli.run("report", "merge", report.toString(), "--out", page.toString());
+    assertEquals(0, done.code(), done.err());
+    return page;
+  }
+
+  /** The browser shows exactly these texts, each as the whole of a cell or a caption. */
+  private void assertShown(List<String> texts, Path page) throws Exception {
+    assertEquals("hits 0; strangers 0; missing ", seenBy(page, texts), page.toString());
   }
 
   @Test
@@ -68,6 +87,11 @@ final class HostilePageTest {
         Object gravity = i == 3 ? (Object) 7.5 : (Object) (1.085 - 0.01 * i);
         row(sheet, i + 1, ATTACK, i, gravity, 20, 1.4 * i, SECRET + ATTACK, SECRET);
       }
+      Sheet second = book.createSheet(SECOND_SHEET);
+      row(second, 0, "Batch", "Day", "SG", "Temp °C", "ABV");
+      for (int i = 0; i < 6; i++) {
+        row(second, i + 1, ATTACK, i, i == 3 ? 7.5 : 1.085 - 0.01 * i, 20, 1.4 * i);
+      }
       row(book.createSheet("Other"), 0, SECRET, 5);
       try (OutputStream out = Files.newOutputStream(folder.resolve(FILE))) {
         book.write(out);
@@ -86,8 +110,8 @@ final class HostilePageTest {
     }
   }
 
-  /** Counts what ran, what elements are there that are not ours, and looks for the plain text. */
-  private String seenBy(Path page) throws Exception {
+  /** Counts what ran and what elements are there that are not ours; says which text is missing. */
+  private String seenBy(Path page, List<String> texts) throws Exception {
     String probe =
         """
         <script>
@@ -95,16 +119,21 @@ final class HostilePageTest {
         function hit() { hits++; }
         alert = confirm = prompt = hit;
         addEventListener("load", () => setTimeout(() => {
-          const text = document.body.textContent;
           const strangers = document.querySelectorAll(
             "img, iframe, object, embed, [onload], [onerror], body b").length
             + document.querySelectorAll("script").length - 2;
+          const shown = new Set();
+          document.querySelectorAll("td").forEach(cell => shown.add(cell.textContent));
+          document.querySelectorAll("figcaption").forEach(caption =>
+            shown.add(caption.firstChild.textContent.slice(0, -1)));
+          const missing = [%s].filter(text => !shown.has(text));
           document.title = "hits " + hits + "; strangers " + strangers
-            + "; name " + text.includes(%s) + "; batch " + text.includes(%s) + ";";
+            + "; missing " + missing.join(" and ");
         }, 300));
         </script>
         """
-            .formatted(quoted(FILE), quoted(ATTACK));
+            .formatted(
+                texts.stream().map(HostilePageTest::quoted).collect(Collectors.joining(", ")));
     Path probed = folder.resolve("probed.html");
     Files.writeString(probed, Files.readString(page).replace("<title>", probe + "<title>"));
     Path seen = folder.resolve("seen.html");

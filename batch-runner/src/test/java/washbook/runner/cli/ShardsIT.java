@@ -45,6 +45,7 @@ final class ShardsIT {
     assertEquals(results("whole"), results("computed"));
     assertEquals(text("whole.json"), text("joined.json"));
     assertEquals(LOGS, text("whole.html").split("class=\"status\"", -1).length - 1);
+    assertEquals(LOGS, text("whole.html").split("<figure>", -1).length - 1);
   }
 
   @Test

@@ -50,7 +50,7 @@ final class PageTest {
   @Test
   void thePageOfAnAuditHasARowForEachColumnAndDifference() throws Exception {
     Path page = folder.resolve("r.html");
-    try (ReportWriter<AuditResult> writer = Reports.openAudit(page)) {
+    try (ReportWriter<AuditReport> writer = Reports.openAudit(page)) {
       for (int i = 0; i < 3; i++) {
         writer.add(audited("log " + i + " " + NASTY));
       }
@@ -127,18 +127,18 @@ final class PageTest {
             Status.PARTLY_FILLED,
             List.of(
                 new TableReport("Log", "A1:C4", List.of(new BatchReport(NASTY, 1.085, 4, 3, 1)))),
-            List.of(new Refusal("Log!B3", "TOO_HIGH", "reading 7.5 is too high " + NASTY)));
-    BatchSeries series =
-        new BatchSeries(
-            NASTY,
-            "days",
-            new double[] {0, 1, 2, 3},
-            new double[] {1.085, 1.06, Double.NaN, 1.01},
-            new double[] {0, 3.2, Double.NaN, 9.9});
-    return new FileResult(report, null, false, List.of(series));
+            List.of(new Refusal("Log!B3", "TOO_HIGH", "reading 7.5 is too high " + NASTY)),
+            List.of(
+                new BatchSeries(
+                    NASTY,
+                    "days",
+                    new double[][] {
+                      {0, 1.085, 0}, {1, 1.06, 3.2}, {2, Double.NaN, Double.NaN}, {3, 1.01, 9.9}
+                    })));
+    return new FileResult(report, null, false);
   }
 
-  private static AuditResult audited(String path) {
+  private static AuditReport audited(String path) {
     List<RowReport> rows =
         List.of(new RowReport("Log!D3", 5, 5.2, -0.2), new RowReport("Log!D4", 6, 6.3, -0.3));
     ColumnReport column =
@@ -154,20 +154,16 @@ final class PageTest {
             List.of("RULE_OF_THUMB"),
             "a rule of thumb",
             List.of(new AuditReport.BatchReport(NASTY, 3, 2, -0.3, 0.1, rows)));
-    AuditReport report =
-        new AuditReport(
-            path,
-            AuditReport.Status.COMPARED,
-            List.of(column),
-            List.of(new Refusal("Log!A1", Refusal.NOT_SETTLED, "which scale?")));
-    AuditResult.Curves curves =
-        new AuditResult.Curves(
-            NASTY,
-            "days",
-            "ABV to date",
-            new double[] {0, 1, 2},
-            new double[] {0, 5, 6},
-            new double[] {0, 5.2, 6.3});
-    return new AuditResult(report, List.of(curves));
+    return new AuditReport(
+        path,
+        AuditReport.Status.COMPARED,
+        List.of(column),
+        List.of(new Refusal("Log!A1", Refusal.NOT_SETTLED, "which scale?")),
+        List.of(
+            new AuditReport.Curves(
+                NASTY,
+                "days",
+                "ABV to date",
+                new double[][] {{0, 0, 0}, {1, 5, 5.2}, {2, 6, 6.3}})));
   }
 }
