@@ -22,7 +22,7 @@ final class AuditHtml implements ReportWriter<AuditReport> {
   private final AuditTotals totals = new AuditTotals();
   private boolean anyRow;
   private boolean anyQuestion;
-  private boolean anyChart;
+  private int chartCount;
 
   AuditHtml(Path target) throws IOException {
     file = new PendingFile(target);
@@ -50,7 +50,9 @@ final class AuditHtml implements ReportWriter<AuditReport> {
       questions.writer().write("<tr>" + row + Html.cell(refusal.reason()) + "</tr>\n");
     }
     for (AuditReport.Curves curves : report.curves()) {
-      anyChart = true;
+      if (++chartCount > BatchSeries.MOST_CHARTS) {
+        break;
+      }
       charts.writer().write(chart(curves).figure(report.path()));
     }
   }
@@ -107,8 +109,9 @@ final class AuditHtml implements ReportWriter<AuditReport> {
       page.write(Html.tableHead(List.of("File", "Cell", "Question or reason")));
       end(questions, page);
     }
-    if (anyChart) {
-      page.write("<h2>Batches</h2>\n<p class=\"legend\"><span class=\"ours\">Washbook</span> ");
+    if (chartCount > 0) {
+      page.write("<h2>Batches</h2>\n<p class=\"totals\">" + BatchSeries.LIMITS + "</p>\n");
+      page.write("<p class=\"legend\"><span class=\"ours\">Washbook</span> ");
       page.write("<span class=\"own\">the log's own figures</span></p>\n<div class=\"charts\">\n");
       Html.copy(charts.reread(), page);
       page.write("</div>\n");

@@ -16,8 +16,15 @@ public record BatchSeries(
   /** More points than these cannot be told apart in a chart. */
   public static final int MOST_POINTS = 400;
 
+  /** More charts on one page take a browser very long and nobody looks at them. */
+  static final int MOST_CHARTS = 500;
+
   /** More charts of one sheet than these nobody looks at. */
   public static final int MOST_BATCHES = 50;
+
+  /** How many charts a page has. */
+  static final String LIMITS =
+      "At most " + MOST_BATCHES + " of a sheet and " + MOST_CHARTS + " of all files.";
 
   /** Whether there is nothing to draw. */
   public boolean isEmpty() {

@@ -1,5 +1,6 @@
 package washbook.runner.report;
 
+import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -156,6 +157,6 @@ record CurveChart(String title, String unit, double[] x, Side left, Side right) 
   }
 
   private static String number(double value) {
-    return String.format(Locale.ROOT, value == Math.rint(value) ? "%.0f" : "%.1f", value);
+    return BigDecimal.valueOf(Math.round(value * 10), 1).stripTrailingZeros().toPlainString();
   }
 }

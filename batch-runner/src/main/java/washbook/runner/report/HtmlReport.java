@@ -13,7 +13,7 @@ final class HtmlReport implements ReportWriter<FileResult> {
   private final PendingFile charts;
   private final PendingFile rows;
   private final Totals totals = new Totals();
-  private boolean anyChart;
+  private int chartCount;
   private boolean anyRefusal;
 
   HtmlReport(Path target) throws IOException {
@@ -49,7 +49,9 @@ final class HtmlReport implements ReportWriter<FileResult> {
                   + "</tr>\n");
     }
     for (BatchSeries series : report.curves()) {
-      anyChart = true;
+      if (++chartCount > BatchSeries.MOST_CHARTS) {
+        break;
+      }
       charts.writer().write(CurveChart.of(series).figure(report.path()));
     }
   }
@@ -69,9 +71,9 @@ final class HtmlReport implements ReportWriter<FileResult> {
       Html.copy(refusals.reread(), page);
       page.write("</tbody>\n</table>\n");
     }
-    if (anyChart) {
+    if (chartCount > 0) {
       page.write("<h2>Batches</h2>\n");
-      page.write("<p class=\"totals\">At most " + BatchSeries.MOST_BATCHES + " of a sheet.</p>\n");
+      page.write("<p class=\"totals\">" + BatchSeries.LIMITS + "</p>\n");
       page.write("<div class=\"charts\">\n");
       Html.copy(charts.reread(), page);
       page.write("</div>\n");

@@ -48,6 +48,21 @@ final class PageTest {
   }
 
   @Test
+  void aPageHasACertainNumberOfChartsAtMost() throws Exception {
+    Path page = folder.resolve("r.html");
+    try (ReportWriter<FileResult> writer = Reports.open(page)) {
+      for (int i = 0; i <= BatchSeries.MOST_CHARTS; i++) {
+        writer.add(filled("log " + i));
+      }
+      writer.finish();
+    }
+    String text = Files.readString(page);
+    assertEquals(BatchSeries.MOST_CHARTS, text.split("<figure>", -1).length - 1);
+    assertEquals(BatchSeries.MOST_CHARTS + 1, text.split("<td class=\"status\"", -1).length - 1);
+    assertTrue(text.contains("500 of all files"));
+  }
+
+  @Test
   void thePageOfAnAuditHasARowForEachColumnAndDifference() throws Exception {
     Path page = folder.resolve("r.html");
     try (ReportWriter<AuditReport> writer = Reports.openAudit(page)) {
