@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.sun.star.document.XUndoManager;
 import com.sun.star.document.XUndoManagerSupplier;
+import com.sun.star.sheet.XCalculatable;
 import com.sun.star.uno.UnoRuntime;
 import com.sun.star.util.XModifiable;
 import com.sun.star.util.XProtectable;
@@ -240,6 +241,18 @@ class MenuIT {
     assertEquals(
         "C3, CORRECTEDGRAVITY: temperatureC 75 is too high; it must be 0 to 60 °C.",
         book.dispatch(EXPLAIN));
+  }
+
+  @Test
+  void recalculatesEverything() {
+    book.number("A1", 1.085).number("A2", 1.01).formula("B1", "=WASHBOOK.ABV(A1;A2)");
+    assertEquals(java("ABV", 1.085, 1.01), book.number("B1"));
+    book.as(XCalculatable.class).enableAutomaticCalculation(false);
+    book.number("A2", 1.0);
+    assertEquals(java("ABV", 1.085, 1.01), book.number("B1"));
+    book.dispatch("washbook.office:recalculate?ask=no");
+    assertEquals(java("ABV", 1.085, 1.0), book.number("B1"));
+    assertFalse(book.as(XCalculatable.class).isAutomaticCalculationEnabled());
   }
 
   @Test

@@ -84,6 +84,7 @@ public final class MenuHandler extends WeakBase
       return switch (command.name()) {
         case "fill" -> new FillCommand(sheet, windows, command).run();
         case "portable" -> new PortableCommand(sheet, windows).run();
+        case "recalculate" -> new RecalculateCommand(sheet).run();
         case "explain" -> new ExplainCommand(sheet, windows).run();
         default -> windows.say(Outcome.failed("There is no command " + command.name() + "."));
       };

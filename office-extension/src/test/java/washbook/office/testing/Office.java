@@ -1,5 +1,7 @@
 package washbook.office.testing;
 
+import com.sun.star.awt.XCallback;
+import com.sun.star.awt.XRequestCallback;
 import com.sun.star.bridge.UnoUrlResolver;
 import com.sun.star.bridge.XUnoUrlResolver;
 import com.sun.star.comp.helper.Bootstrap;
@@ -7,6 +9,8 @@ import com.sun.star.connection.NoConnectException;
 import com.sun.star.deployment.ExtensionManager;
 import com.sun.star.frame.XDesktop;
 import com.sun.star.lang.DisposedException;
+import com.sun.star.lib.uno.helper.ComponentBase;
+import com.sun.star.uno.Any;
 import com.sun.star.uno.UnoRuntime;
 import com.sun.star.uno.XComponentContext;
 import java.io.IOException;
@@ -17,6 +21,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 
 /**
  * A real office with a profile of its own. Nothing of it outlives the test: the profile is deleted
@@ -29,6 +34,10 @@ public final class Office implements AutoCloseable {
   private final boolean keepProfile;
 
   private Office(Path profile, boolean keepProfile, boolean headless) {
+    this(profile, keepProfile, headless, "");
+  }
+
+  private Office(Path profile, boolean keepProfile, boolean headless, String javaOptions) {
     this.profile = profile;
     this.keepProfile = keepProfile;
     int port = freePort();
@@ -44,7 +53,7 @@ public final class Office implements AutoCloseable {
     if (headless) {
       arguments.add("--headless");
     }
-    process = OfficeProcess.start(arguments);
+    process = OfficeProcess.start(arguments, javaOptions);
     context = connect(port);
   }
 
@@ -55,11 +64,16 @@ public final class Office implements AutoCloseable {
 
   /** An office with a fresh profile and the extension installed by the extension manager. */
   public static Office with(Path extension) {
+    return with(extension, "");
+  }
+
+  /** The same, with options for the Java machine in it, such as a user can set. */
+  public static Office with(Path extension, String javaOptions) {
     Path profile = freshProfile();
     try (Office first = new Office(profile, true, true)) {
       first.extensions().add(extension);
     }
-    return new Office(profile, false, true);
+    return new Office(profile, false, true, javaOptions);
   }
 
   /** An office on a profile that the caller keeps. */
@@ -114,6 +128,37 @@ public final class Office implements AutoCloseable {
 
   public Book open(Path file) {
     return Book.load(this, file.toUri().toString(), true);
+  }
+
+  /**
+   * Runs calls to the office on its main thread, as commands of a user do; otherwise they run on a
+   * thread that serves the connection.
+   */
+  public void onMainThread(Runnable calls) {
+    CompletableFuture<Void> end = new CompletableFuture<>();
+    service("com.sun.star.awt.AsyncCallback", XRequestCallback.class)
+        .addCallback(new Callback(calls, end), Any.VOID);
+    end.join();
+  }
+
+  private static final class Callback extends ComponentBase implements XCallback {
+    private final Runnable calls;
+    private final CompletableFuture<Void> end;
+
+    Callback(Runnable calls, CompletableFuture<Void> end) {
+      this.calls = calls;
+      this.end = end;
+    }
+
+    @Override
+    public void notify(Object nothing) {
+      try {
+        calls.run();
+        end.complete(null);
+      } catch (RuntimeException e) {
+        end.completeExceptionally(e);
+      }
+    }
   }
 
   /** The processes of this office that run now. */

@@ -22,13 +22,17 @@ final class OfficeProcess {
     this.shell = shell;
   }
 
-  static OfficeProcess start(List<String> arguments) {
+  /** Takes options for the Java machine in the office; "" for none. */
+  static OfficeProcess start(List<String> arguments, String javaOptions) {
     List<String> command = new ArrayList<>(List.of("setsid", "sh", "-c", GUARDED, "office"));
     command.addAll(arguments);
     requireOffice();
     try {
       ProcessBuilder builder = new ProcessBuilder(command);
       builder.redirectErrorStream(true).redirectOutput(ProcessBuilder.Redirect.DISCARD);
+      if (!javaOptions.isEmpty()) {
+        builder.environment().put("JAVA_TOOL_OPTIONS", javaOptions);
+      }
       OfficeProcess office = new OfficeProcess(builder.start());
       Runtime.getRuntime().addShutdownHook(new Thread(office::kill));
       return office;
