@@ -1,5 +1,6 @@
 package washbook.runner;
 
+import java.io.File;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -36,6 +37,7 @@ public final class Office {
 
   private Path convert(List<Path> files, String filter, String... more)
       throws IOException, InterruptedException {
+    requireOffice();
     Path results = Files.createTempDirectory(directory, "out");
     List<String> command =
         new ArrayList<>(
@@ -65,6 +67,18 @@ public final class Office {
       }
     }
     return results;
+  }
+
+  /** Without an office these tests fail and say so: skipping them would hide a broken file. */
+  private static void requireOffice() {
+    boolean found =
+        Stream.of(System.getenv("PATH").split(File.pathSeparator, -1))
+            .anyMatch(folder -> Files.isExecutable(Path.of(folder, "soffice")));
+    if (!found) {
+      throw new IllegalStateException(
+          "soffice is not on the PATH. These tests need a real office: install libreoffice-calc and"
+              + " libreoffice-java-common, as .ci/run does.");
+    }
   }
 
   /** The names (without ending) of those files that the office can read, all in one go. */

@@ -24,6 +24,11 @@ public final class Office {
   /** Converts all files into {@code folder}; {@code format} as the office names it. */
   public static void convert(List<Path> files, String format, Path folder)
       throws IOException, InterruptedException {
+    if (!isThere()) {
+      throw new IllegalStateException(
+          "soffice is not on the PATH. These tests need a real office: install libreoffice-calc and"
+              + " libreoffice-java-common, as .ci/run does.");
+    }
     Path profile = Files.createTempDirectory("office");
     List<String> command =
         new ArrayList<>(

@@ -51,10 +51,18 @@ public final class Watcher {
   private final Map<String, String> noticed = new HashMap<>();
 
   public Watcher(Path folder, FillJob job, Shard shard, Journal journal, Pace pace, Stop stop) {
-    this(folder, job, shard, journal, pace, stop, System::currentTimeMillis);
+    this(
+        folder,
+        job,
+        shard,
+        journal,
+        pace,
+        stop,
+        System::currentTimeMillis,
+        () -> System.nanoTime() / 1_000_000);
   }
 
-  /** {@code wallMillis} may jump either way; waiting goes by a clock that cannot. */
+  /** {@code wallMillis} may jump either way; waiting goes by {@code steadyMillis}, which cannot. */
   Watcher(
       Path folder,
       FillJob job,
@@ -62,7 +70,8 @@ public final class Watcher {
       Journal journal,
       Pace pace,
       Stop stop,
-      LongSupplier wallMillis) {
+      LongSupplier wallMillis,
+      LongSupplier steadyMillis) {
     this.folder = folder;
     this.job = job;
     this.shard = shard;
@@ -70,7 +79,7 @@ public final class Watcher {
     this.pace = pace;
     this.stop = stop;
     this.wallMillis = wallMillis;
-    this.steadyMillis = () -> System.nanoTime() / 1_000_000;
+    this.steadyMillis = steadyMillis;
   }
 
   /**

@@ -126,7 +126,8 @@ final class ChangingFilesTest {
               null,
               pace,
               stop,
-              () -> clock.addAndGet(hours * 60L * 60_000 * (hours < 0 ? 1 : 0)))
+              () -> clock.addAndGet(hours * 60L * 60_000 * (hours < 0 ? 1 : 0)),
+              () -> System.nanoTime() / 1_000_000)
           .run(
               1,
               true,
