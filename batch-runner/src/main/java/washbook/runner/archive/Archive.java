@@ -3,16 +3,12 @@ package washbook.runner.archive;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.zip.Inflater;
 import washbook.runner.read.UnusableFileException;
 
 /**
@@ -29,13 +25,13 @@ public final class Archive implements Closeable {
   /** No more than this is unpacked of one file, whatever its size. */
   private static final long MOST_UNPACKED = 16L << 30;
 
-  private final FileChannel channel;
+  private final ArchiveBytes bytes;
   private final Directory directory;
   private final Map<String, Part> byName = new HashMap<>();
   private long unpacked;
 
-  private Archive(FileChannel channel, Directory directory) throws UnusableFileException {
-    this.channel = channel;
+  private Archive(ArchiveBytes bytes, Directory directory) throws UnusableFileException {
+    this.bytes = bytes;
     this.directory = directory;
     for (Part part : directory.parts()) {
       if (byName.put(key(part.name()), part) != null) {
@@ -46,11 +42,11 @@ public final class Archive implements Closeable {
   }
 
   public static Archive open(Path file) throws IOException {
-    FileChannel channel = FileChannel.open(file, StandardOpenOption.READ);
+    ArchiveBytes bytes = ArchiveBytes.open(file);
     try {
-      return new Archive(channel, Directory.read(channel));
+      return new Archive(bytes, Directory.read(bytes));
     } catch (IOException | RuntimeException e) {
-      channel.close();
+      bytes.close();
       throw e;
     }
   }
@@ -84,12 +80,11 @@ public final class Archive implements Closeable {
           part.name() + " would grow out of proportion when unpacked: this is no honest workbook.");
     }
     count(part);
-    InputStream stored =
-        new ChannelStream(channel, part.dataStart(), part.dataStart() + part.compressedSize());
+    InputStream stored = bytes.stream(part.dataStart(), part.dataStart() + part.compressedSize());
     if (part.method() == 0) {
       return new CheckedPartStream(part, stored, null);
     }
-    return new CheckedPartStream(part, stored, new Inflater(true));
+    return new CheckedPartStream(part, stored, ZipEngines.inflater());
   }
 
   /** Many parts, each below the limit, or one part read as many sheets, are no better. */
@@ -116,44 +111,12 @@ public final class Archive implements Closeable {
     return directory;
   }
 
-  FileChannel channel() {
-    return channel;
+  ArchiveBytes source() {
+    return bytes;
   }
 
   @Override
   public void close() throws IOException {
-    channel.close();
-  }
-
-  /** A stretch of the file as a stream. */
-  private static final class ChannelStream extends InputStream {
-    private final FileChannel channel;
-    private final long end;
-    private long position;
-
-    ChannelStream(FileChannel channel, long start, long end) {
-      this.channel = channel;
-      this.position = start;
-      this.end = end;
-    }
-
-    @Override
-    public int read() throws IOException {
-      byte[] one = new byte[1];
-      return read(one, 0, 1) < 0 ? -1 : one[0] & 0xFF;
-    }
-
-    @Override
-    public int read(byte[] to, int offset, int length) throws IOException {
-      int wanted = (int) Math.min(length, end - position);
-      if (wanted <= 0) {
-        return length == 0 ? 0 : -1;
-      }
-      int got = channel.read(ByteBuffer.wrap(to, offset, wanted), position);
-      if (got > 0) {
-        position += got;
-      }
-      return got;
-    }
+    bytes.close();
   }
 }

@@ -36,8 +36,18 @@ public final class ArchiveCopy implements Closeable {
   private final Map<String, Packed> added = new LinkedHashMap<>();
   private FileChannel aside;
 
-  /** The new content of an entry, packed and put aside. */
-  private record Packed(long start, long compressedSize, long size, long crc32) {}
+  /**
+   * The new content of an entry, packed.
+   *
+   * @param bytes null when they were put aside
+   * @param start where they were put aside
+   */
+  private record Packed(
+      @SuppressWarnings("ArrayRecordComponent") byte[] bytes,
+      long start,
+      long compressedSize,
+      long size,
+      long crc32) {}
 
   /** {@code archive} must be open on {@code source}. */
   public ArchiveCopy(Path source, Archive archive) {
@@ -56,18 +66,14 @@ public final class ArchiveCopy implements Closeable {
 
   /** Packs the new content of an entry; true when it differs from the old. */
   public boolean change(Part part, Change change) throws IOException {
-    openAside();
-    long start = aside.size();
-    aside.position(start);
-    try (PartPacker packer = new PartPacker(aside);
+    try (PartPacker packer = new PartPacker(this::aside);
         InputStream old = archive.read(part)) {
       PartOutput out = new PartOutput(archive, part, packer);
       change.apply(old, out);
       if (!out.isStarted()) {
         return false;
       }
-      packer.finish();
-      changed.put(part, new Packed(start, packer.compressedSize(), packer.size(), packer.crc32()));
+      changed.put(part, finish(packer));
       return true;
     }
   }
@@ -78,17 +84,20 @@ public final class ArchiveCopy implements Closeable {
 
   /** Adds an entry behind all others; its name is ASCII and no other entry's. */
   public void add(String name, byte[] content) throws IOException {
-    openAside();
-    long start = aside.size();
-    aside.position(start);
-    try (PartPacker packer = new PartPacker(aside)) {
+    try (PartPacker packer = new PartPacker(this::aside)) {
       packer.write(content, 0, content.length);
-      packer.finish();
-      added.put(name, new Packed(start, packer.compressedSize(), packer.size(), packer.crc32()));
+      added.put(name, finish(packer));
     }
   }
 
-  private void openAside() throws IOException {
+  private Packed finish(PartPacker packer) throws IOException {
+    byte[] bytes = packer.finish().orElse(null);
+    long start = bytes == null ? aside.position() - packer.compressedSize() : 0;
+    return new Packed(bytes, start, packer.compressedSize(), packer.size(), packer.crc32());
+  }
+
+  /** Where a part too large for memory is put, behind those before it. */
+  private FileChannel aside() throws IOException {
     if (aside == null) {
       aside =
           FileChannel.open(
@@ -97,6 +106,7 @@ public final class ArchiveCopy implements Closeable {
               StandardOpenOption.WRITE,
               StandardOpenOption.DELETE_ON_CLOSE);
     }
+    return aside;
   }
 
   /** Writes the copy. */
@@ -105,21 +115,16 @@ public final class ArchiveCopy implements Closeable {
       Files.copy(source, target, StandardCopyOption.REPLACE_EXISTING);
       return;
     }
-    try (FileChannel to =
-        FileChannel.open(
-            target,
-            StandardOpenOption.CREATE,
-            StandardOpenOption.TRUNCATE_EXISTING,
-            StandardOpenOption.WRITE)) {
+    try (ArchiveSink to = new ArchiveSink(target)) {
       long firstStart = archive.parts().get(0).recordStart();
-      copyBytes(archive.channel(), 0, firstStart, to);
+      archive.source().copy(0, firstStart, to);
       for (Part part : archive.parts()) {
         Packed packed = changed.get(part);
         if (packed != null) {
           writeChanged(part, packed, to);
         } else if (!leftOut.contains(part)) {
           records.put(part, record(part, to.position()));
-          copyBytes(archive.channel(), part.recordStart(), part.recordEnd(), to);
+          archive.source().copy(part.recordStart(), part.recordEnd(), to);
         }
       }
       ByteArrayOutputStream addedRecords = new ByteArrayOutputStream();
@@ -127,11 +132,12 @@ public final class ArchiveCopy implements Closeable {
         addedRecords.writeBytes(writeAdded(entry.getKey(), entry.getValue(), to));
       }
       writeDirectory(to, addedRecords.toByteArray());
+      to.flush();
     }
   }
 
   /** Writes a new entry and gives its bytes for the directory. */
-  private byte[] writeAdded(String name, Packed packed, FileChannel to) throws IOException {
+  private byte[] writeAdded(String name, Packed packed, ArchiveSink to) throws IOException {
     byte[] ascii = name.getBytes(StandardCharsets.US_ASCII);
     long start = to.position();
     ByteBuffer header =
@@ -141,8 +147,8 @@ public final class ArchiveCopy implements Closeable {
     header.putShort(26, (short) ascii.length);
     describe(header, 4, packed);
     header.put(Directory.LOCAL_LENGTH, ascii);
-    writeAll(header, to);
-    copyBytes(aside, packed.start(), packed.start() + packed.compressedSize(), to);
+    to.write(header);
+    copyPacked(packed, to);
     ByteBuffer record =
         ByteBuffer.allocate(Directory.RECORD_LENGTH + ascii.length).order(ByteOrder.LITTLE_ENDIAN);
     record.putInt(0, Directory.RECORD_SIGNATURE);
@@ -155,15 +161,11 @@ public final class ArchiveCopy implements Closeable {
     return record.array();
   }
 
-  private static void copyBytes(FileChannel from, long start, long end, FileChannel to)
-      throws IOException {
-    long position = start;
-    while (position < end) {
-      long count = from.transferTo(position, end - position, to);
-      if (count <= 0) {
-        throw new IOException("The file changed while it was copied.");
-      }
-      position += count;
+  private void copyPacked(Packed packed, ArchiveSink to) throws IOException {
+    if (packed.bytes() == null) {
+      to.write(aside, packed.start(), packed.start() + packed.compressedSize());
+    } else {
+      to.write(packed.bytes(), 0, packed.bytes().length);
     }
   }
 
@@ -187,11 +189,11 @@ public final class ArchiveCopy implements Closeable {
     return bytes;
   }
 
-  private void writeChanged(Part part, Packed packed, FileChannel to) throws IOException {
+  private void writeChanged(Part part, Packed packed, ArchiveSink to) throws IOException {
     long start = to.position();
     ByteBuffer old =
         Directory.bytes(
-            archive.channel(), part.recordStart(), (int) (part.dataStart() - part.recordStart()));
+            archive.source(), part.recordStart(), (int) (part.dataStart() - part.recordStart()));
     int extraStart = Directory.LOCAL_LENGTH + Directory.ushort(old, 26);
     byte[] extra = Extra.withoutWide(old.array(), extraStart, Directory.ushort(old, 28));
     ByteBuffer header =
@@ -199,8 +201,8 @@ public final class ArchiveCopy implements Closeable {
     header.put(old.array(), 0, extraStart).put(extra).flip();
     header.putShort(28, (short) extra.length);
     describe(header, 4, packed);
-    writeAll(header, to);
-    copyBytes(aside, packed.start(), packed.start() + packed.compressedSize(), to);
+    to.write(header);
+    copyPacked(packed, to);
     records.put(part, changedRecord(part, packed, start));
   }
 
@@ -241,7 +243,7 @@ public final class ArchiveCopy implements Closeable {
     return (int) value;
   }
 
-  private void writeDirectory(FileChannel to, byte[] addedRecords) throws IOException {
+  private void writeDirectory(ArchiveSink to, byte[] addedRecords) throws IOException {
     long start = to.position();
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     int count = 0;
@@ -261,14 +263,8 @@ public final class ArchiveCopy implements Closeable {
     end.putInt(bytes.size()).putInt(narrow(start));
     end.putShort((short) archive.directory().comment().length);
     end.put(archive.directory().comment()).flip();
-    writeAll(ByteBuffer.wrap(bytes.toByteArray()), to);
-    writeAll(end, to);
-  }
-
-  private static void writeAll(ByteBuffer buffer, FileChannel to) throws IOException {
-    while (buffer.hasRemaining()) {
-      to.write(buffer);
-    }
+    to.write(ByteBuffer.wrap(bytes.toByteArray()));
+    to.write(end);
   }
 
   @Override

@@ -9,10 +9,12 @@ import washbook.runner.read.UnusableFileException;
 
 /** Unpacks an entry and proves that it is as long as the directory says and has its check sum. */
 final class CheckedPartStream extends InputStream {
+  private static final int LARGEST_INPUT = 1 << 14;
+
   private final Part part;
   private final InputStream stored;
-  private final Inflater inflater;
-  private final byte[] input = new byte[1 << 14];
+  private Inflater inflater;
+  private final byte[] input;
   private final CRC32 crc = new CRC32();
   private long count;
   private boolean done;
@@ -22,6 +24,11 @@ final class CheckedPartStream extends InputStream {
     this.part = part;
     this.stored = stored;
     this.inflater = inflater;
+    this.input = inflater == null ? null : new byte[inputSize(part)];
+  }
+
+  private static int inputSize(Part part) {
+    return (int) Math.max(1, Math.min(part.compressedSize(), LARGEST_INPUT));
   }
 
   @Override
@@ -83,7 +90,8 @@ final class CheckedPartStream extends InputStream {
   public void close() throws IOException {
     done = true;
     if (inflater != null) {
-      inflater.end();
+      ZipEngines.giveBack(inflater);
+      inflater = null;
     }
     stored.close();
   }

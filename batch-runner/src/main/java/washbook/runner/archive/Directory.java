@@ -3,7 +3,6 @@ package washbook.runner.archive;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
-import java.nio.channels.FileChannel;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -36,20 +35,20 @@ record Directory(
   private static final int MOST_PARTS = 50_000;
   private static final int MOST_BYTES = 64 << 20;
 
-  static Directory read(FileChannel channel) throws IOException {
-    long size = channel.size();
+  static Directory read(ArchiveBytes source) throws IOException {
+    long size = source.size();
     int tailLength = (int) Math.min(size, END_LENGTH + 0xFFFF + 20);
-    ByteBuffer tail = bytes(channel, size - tailLength, tailLength);
+    ByteBuffer tail = bytes(source, size - tailLength, tailLength);
     for (int at = tailLength - END_LENGTH; at >= 0; at--) {
       if (tail.getInt(at) == END_SIGNATURE
           && at + END_LENGTH + ushort(tail, at + 20) <= tailLength) {
-        return read(channel, tail, at, size - tailLength + at);
+        return read(source, tail, at, size - tailLength + at);
       }
     }
     throw damaged("its end is missing");
   }
 
-  private static Directory read(FileChannel channel, ByteBuffer tail, int at, long endStart)
+  private static Directory read(ArchiveBytes source, ByteBuffer tail, int at, long endStart)
       throws IOException {
     byte[] comment = new byte[ushort(tail, at + 20)];
     tail.get(at + END_LENGTH, comment);
@@ -57,7 +56,7 @@ record Directory(
     long length = uint(tail, at + 12);
     long start = uint(tail, at + 16);
     if (at >= 20 && tail.getInt(at - 20) == LOCATOR64_SIGNATURE) {
-      ByteBuffer end64 = bytes(channel, tail.getLong(at - 12), 56);
+      ByteBuffer end64 = bytes(source, tail.getLong(at - 12), 56);
       if (end64.getInt(0) != END64_SIGNATURE) {
         throw damaged("its directory is broken");
       }
@@ -71,11 +70,11 @@ record Directory(
     if (start < 0 || start > endStart - length) {
       throw damaged("its directory is broken");
     }
-    ByteBuffer records = bytes(channel, start, (int) length);
+    ByteBuffer records = bytes(source, start, (int) length);
     List<Part> listed = new ArrayList<>();
     try {
       for (long i = 0; i < count; i++) {
-        listed.add(part(channel, records, start));
+        listed.add(part(source, records, start));
       }
     } catch (IndexOutOfBoundsException | java.nio.BufferUnderflowException e) {
       throw damaged("its directory is broken");
@@ -117,7 +116,7 @@ record Directory(
     return new Directory(List.copyOf(parts), List.copyOf(ended), start, comment);
   }
 
-  private static Part part(FileChannel channel, ByteBuffer records, long directoryStart)
+  private static Part part(ArchiveBytes source, ByteBuffer records, long directoryStart)
       throws IOException {
     int at = records.position();
     if (records.getInt(at) != RECORD_SIGNATURE) {
@@ -147,7 +146,7 @@ record Directory(
     if (start < 0 || start > directoryStart - LOCAL_LENGTH || compressedSize < 0 || size < 0) {
       throw damaged(name + " is outside of it");
     }
-    ByteBuffer local = bytes(channel, start, LOCAL_LENGTH);
+    ByteBuffer local = bytes(source, start, LOCAL_LENGTH);
     if (local.getInt(0) != LOCAL_SIGNATURE) {
       throw damaged(name + " is broken");
     }
@@ -165,17 +164,20 @@ record Directory(
         record);
   }
 
-  static ByteBuffer bytes(FileChannel channel, long position, int length) throws IOException {
+  static ByteBuffer bytes(ArchiveBytes source, long position, int length) throws IOException {
     ByteBuffer buffer = ByteBuffer.allocate(length).order(ByteOrder.LITTLE_ENDIAN);
     if (position < 0) {
       throw damaged("its directory is broken");
     }
-    while (buffer.hasRemaining()) {
-      if (channel.read(buffer, position + buffer.position()) < 0) {
+    int count = 0;
+    while (count < length) {
+      int got = source.read(buffer.array(), count, length - count, position + count);
+      if (got < 0) {
         throw damaged("it ends early");
       }
+      count += got;
     }
-    return buffer.flip();
+    return buffer;
   }
 
   static int ushort(ByteBuffer buffer, int at) {

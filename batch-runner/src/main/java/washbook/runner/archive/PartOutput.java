@@ -30,6 +30,11 @@ public final class PartOutput extends OutputStream {
     same += count;
   }
 
+  /** Bytes of the old content, as the directory has it. */
+  public long oldSize() {
+    return part.size();
+  }
+
   /** Whether anything was written. */
   boolean isStarted() {
     return started;
@@ -52,7 +57,7 @@ public final class PartOutput extends OutputStream {
   private void start() throws IOException {
     started = true;
     long left = same;
-    byte[] buffer = new byte[1 << 14];
+    byte[] buffer = new byte[(int) Math.min(left, 1 << 14)];
     try (InputStream old = archive.read(part)) {
       while (left > 0) {
         int got = old.read(buffer, 0, (int) Math.min(left, buffer.length));

@@ -7,7 +7,7 @@ import java.nio.channels.FileChannel;
 import java.util.ArrayDeque;
 import java.util.Arrays;
 import java.util.Deque;
-import java.util.concurrent.CompletableFuture;
+import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -27,14 +27,19 @@ final class PartPacker implements AutoCloseable {
   /** How far back deflate can point. */
   private static final int WINDOW = 1 << 15;
 
-  private static final int LEVEL = 6;
+  /** Where blocks go when there are more than one. */
+  @FunctionalInterface
+  interface Target {
+    FileChannel open() throws IOException;
+  }
 
-  private final FileChannel to;
+  private final Target target;
   private final int threads = Runtime.getRuntime().availableProcessors();
   private final CRC32 crc = new CRC32();
   private final Deque<Future<byte[]>> packed = new ArrayDeque<>();
   private final Deque<byte[]> inUse = new ArrayDeque<>();
   private ExecutorService pool;
+  private FileChannel to;
   private byte[] block = new byte[1 << 14];
   private byte[] window = new byte[0];
   private byte[] spare;
@@ -42,8 +47,8 @@ final class PartPacker implements AutoCloseable {
   private long size;
   private long compressedSize;
 
-  PartPacker(FileChannel to) {
-    this.to = to;
+  PartPacker(Target target) {
+    this.target = target;
   }
 
   void write(byte[] from, int offset, int length) throws IOException {
@@ -62,11 +67,20 @@ final class PartPacker implements AutoCloseable {
     }
   }
 
-  void finish() throws IOException {
+  /** The packed bytes, when they were not put into the target. */
+  Optional<byte[]> finish() throws IOException {
+    if (pool == null) {
+      crc.update(block, 0, used);
+      size = used;
+      byte[] only = deflate(block, used, window, true);
+      compressedSize = only.length;
+      return Optional.of(only);
+    }
     send(true);
     while (!packed.isEmpty()) {
       writeFirst();
     }
+    return Optional.empty();
   }
 
   private void send(boolean last) throws IOException {
@@ -75,12 +89,8 @@ final class PartPacker implements AutoCloseable {
     byte[] bytes = block;
     byte[] before = window;
     int length = used;
-    if (last && pool == null) {
-      packed.add(CompletableFuture.completedFuture(deflate(bytes, length, before, true)));
-      inUse.add(bytes);
-      return;
-    }
     if (pool == null) {
+      to = target.open();
       pool =
           Executors.newFixedThreadPool(
               threads,
@@ -102,7 +112,7 @@ final class PartPacker implements AutoCloseable {
   }
 
   private static byte[] deflate(byte[] bytes, int length, byte[] before, boolean last) {
-    Deflater deflater = new Deflater(LEVEL, true);
+    Deflater deflater = ZipEngines.deflater();
     try {
       if (before.length > 0) {
         deflater.setDictionary(before);
@@ -124,7 +134,7 @@ final class PartPacker implements AutoCloseable {
         }
       }
     } finally {
-      deflater.end();
+      ZipEngines.giveBack(deflater);
     }
   }
 

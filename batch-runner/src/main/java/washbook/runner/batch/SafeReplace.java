@@ -13,14 +13,15 @@ import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.PosixFileAttributes;
 import java.nio.file.attribute.PosixFilePermission;
 import java.util.Collections;
+import java.util.Map;
 import java.util.Set;
 import washbook.runner.TempName;
 import washbook.runner.read.UnusableFileException;
 
 /**
  * Puts a result into its place without ever showing a half-written file: written beside the target,
- * forced to the disk, read back, then moved at one stroke. When anything fails the target is as it
- * was and nothing is left beside it.
+ * forced to the disk where it replaces a file, read back, then moved at one stroke. When anything
+ * fails the target is as it was and nothing is left beside it.
  */
 final class SafeReplace {
   /** Writes or checks a result at a path. */
@@ -47,21 +48,23 @@ final class SafeReplace {
     try {
       createForOwnerOnly(unfinished);
       write.run(unfinished);
-      force(unfinished, StandardOpenOption.WRITE);
+      boolean replaces = Files.exists(target);
+      if (replaces) {
+        force(unfinished);
+      }
       check.run(unfinished);
       keepPermissions(source, target, unfinished);
       if (!FileStamp.of(source).equals(before)) {
         throw new UnusableFileException(
             "The file was changed by another program in the meantime; nothing was written.");
       }
-      if (Files.exists(target) && Files.mismatch(unfinished, target) == -1) {
+      if (replaces && Files.mismatch(unfinished, target) == -1) {
         return false;
       }
-      if (backup && Files.exists(target)) {
+      if (backup && replaces) {
         keep(target);
       }
       Files.move(unfinished, target, StandardCopyOption.ATOMIC_MOVE);
-      Failure.ignoring(() -> force(unfinished.getParent(), StandardOpenOption.READ));
       return true;
     } catch (FileSystemException failure) {
       throw Failure.named(failure, unfinished, target);
@@ -100,8 +103,12 @@ final class SafeReplace {
     return nobodyWrites || !Files.isWritable(file);
   }
 
-  private static void force(Path path, StandardOpenOption way) throws IOException {
-    try (FileChannel channel = FileChannel.open(path, way)) {
+  /**
+   * Before an older file goes, the new one is on the disk. Which of the two a loss of power leaves
+   * does not matter: both are whole. A file that replaces none can be made again.
+   */
+  private static void force(Path path) throws IOException {
+    try (FileChannel channel = FileChannel.open(path, StandardOpenOption.WRITE)) {
       channel.force(true);
     }
   }
@@ -128,13 +135,12 @@ final class SafeReplace {
     boolean replaced = Files.exists(target);
     PosixFileAttributes given =
         Files.readAttributes(replaced ? target : source, PosixFileAttributes.class);
-    PosixFileAttributes ours = view.readAttributes();
-    if (!given.group().equals(ours.group())) {
-      Failure.ignoring(() -> view.setGroup(given.group()));
+    if (ownership(replaced ? target : source).equals(ownership(to))) {
+      view.setPermissions(given.permissions());
+      return;
     }
-    if (!given.owner().equals(ours.owner())) {
-      Failure.ignoring(() -> view.setOwner(given.owner()));
-    }
+    Failure.ignoring(() -> view.setGroup(given.group()));
+    Failure.ignoring(() -> view.setOwner(given.owner()));
     view.setPermissions(given.permissions());
     PosixFileAttributes kept = view.readAttributes();
     if (replaced && !(given.owner().equals(kept.owner()) && given.group().equals(kept.group()))) {
@@ -147,6 +153,11 @@ final class SafeReplace {
               + given.group().getName()
               + ", which a new file could not be given; it was left as it was.");
     }
+  }
+
+  /** User and group by number: looking up their names takes longer than all the rest. */
+  private static Map<String, Object> ownership(Path file) throws IOException {
+    return Files.readAttributes(file, "unix:uid,gid");
   }
 
   /** Keeps the file as NAME.bak, NAME.bak2 and so on; an older one is never overwritten. */

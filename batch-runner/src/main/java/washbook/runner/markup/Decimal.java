@@ -1,6 +1,6 @@
 package washbook.runner.markup;
 
-import java.nio.charset.StandardCharsets;
+import ch.randelshofer.fastdoubleparser.JavaDoubleParser;
 
 /** Numbers as spreadsheet files write them: digits with a point, in bytes. */
 public final class Decimal {
@@ -17,7 +17,8 @@ public final class Decimal {
   /**
    * The number nearest to the decimal, or NaN when the bytes are not a decimal. Up to 15 digits and
    * powers of ten up to 22 are exact in a double, so one operation rounds correctly (Clinger, "How
-   * to read floating point numbers accurately", 1990); the rest goes to the JDK.
+   * to read floating point numbers accurately", 1990); the rest goes to a library that is several
+   * times as fast as the JDK and rounds as correctly.
    */
   public static double parse(byte[] bytes, int start, int end) {
     int i = start;
@@ -63,13 +64,13 @@ public final class Decimal {
   private static double slow(byte[] bytes, int start, int end) {
     for (int i = start; i < end; i++) {
       byte b = bytes[i];
-      // The JDK also takes "NaN", "1d" and hexadecimal digits, which no file means.
+      // It also takes "NaN", "1d" and hexadecimal digits, which no file means.
       if (!(b >= '0' && b <= '9') && b != '.' && b != '-' && b != '+' && b != 'e' && b != 'E') {
         return Double.NaN;
       }
     }
     try {
-      return Double.parseDouble(new String(bytes, start, end - start, StandardCharsets.US_ASCII));
+      return JavaDoubleParser.parseDouble(bytes, start, end - start);
     } catch (NumberFormatException e) {
       return Double.NaN;
     }

@@ -4,24 +4,30 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.regex.Pattern;
 import washbook.runner.read.UnusableFileException;
 
 /** The bytes of an XML part as they come in, of which the present token is kept whole. */
 abstract class XmlBytes {
   private static final int LONGEST_TOKEN = 16 << 20;
 
+  private static final Pattern DECLARED = Pattern.compile("encoding\\s*=\\s*|[\"']");
+  private static final int SMALLEST = 1 << 9;
+  private static final int LARGEST_FIRST = 1 << 16;
+
   private final InputStream in;
   private final String partName;
-  byte[] buffer = new byte[1 << 16];
+  byte[] buffer;
   int limit;
   int position;
   int tokenStart;
   int tokenEnd;
 
-  /** {@code partName} is for messages. */
-  XmlBytes(InputStream in, String partName) throws IOException {
+  XmlBytes(InputStream in, String partName, long expectedSize) throws IOException {
     this.in = in;
     this.partName = partName;
+    // One more than the whole, so that its end is found without making room.
+    this.buffer = new byte[(int) Math.max(SMALLEST, Math.min(expectedSize + 1, LARGEST_FIRST))];
     while (limit < 256 && fill()) {
       // until the declaration can be read
     }
@@ -42,8 +48,8 @@ abstract class XmlBytes {
     }
     int declared = start.startsWith("<?xml", position) ? start.indexOf("?>") : -1;
     int at = declared < 0 ? -1 : start.substring(0, declared).indexOf("encoding");
-    if (at >= 0) {
-      String encoding = start.substring(at, declared).replaceAll("encoding\\s*=\\s*|[\"']", "");
+    if (at >= 0 && !start.startsWith("encoding=\"UTF-8\"", at)) {
+      String encoding = DECLARED.matcher(start.substring(at, declared)).replaceAll("");
       String name = encoding.strip().split("\\s", 2)[0];
       if (!name.equalsIgnoreCase("UTF-8") && !name.equalsIgnoreCase("US-ASCII")) {
         throw new UnusableFileException(

@@ -45,9 +45,12 @@ public class XmlScanner extends XmlBytes {
   private int depth;
   private boolean rootSeen;
 
-  /** {@code partName} is for messages. */
-  public XmlScanner(InputStream in, String partName) throws IOException {
-    super(in, partName);
+  /**
+   * @param partName for messages
+   * @param expectedSize of the part in bytes; a wrong one costs time only
+   */
+  public XmlScanner(InputStream in, String partName, long expectedSize) throws IOException {
+    super(in, partName, expectedSize);
   }
 
   /** Moves to the next token. */
@@ -213,6 +216,11 @@ public class XmlScanner extends XmlBytes {
     return nameEnd - nameStart == 1 && buffer[nameStart] == letter;
   }
 
+  /** The local name of the present tag. */
+  public final String localName() {
+    return new String(buffer, nameStart, nameEnd - nameStart, StandardCharsets.UTF_8);
+  }
+
   /** The prefix of the present tag with its colon, or "". */
   public final String prefix() {
     return new String(buffer, fullNameStart, nameStart - fullNameStart, StandardCharsets.UTF_8);
@@ -282,6 +290,20 @@ public class XmlScanner extends XmlBytes {
         && Arrays.equals(buffer, attributeNameStart, attributeNameEnd, name, 0, name.length);
   }
 
+  /** Whether the present attribute has this name, whatever its prefix; the name is ASCII. */
+  public final boolean attributeHasLocalName(String name) {
+    int start = attributeNameEnd - name.length();
+    if (start < attributeNameStart || (start > attributeNameStart && buffer[start - 1] != ':')) {
+      return false;
+    }
+    for (int i = 0; i < name.length(); i++) {
+      if (buffer[start + i] != name.charAt(i)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** First byte of the present attribute's name. */
   public final int attributeStart() {
     return attributeNameStart;
@@ -308,9 +330,21 @@ public class XmlScanner extends XmlBytes {
 
   /** The present attribute's value. */
   public final String value() throws UnusableFileException {
+    if (isPlain(valueStart, valueEnd)) {
+      return new String(buffer, valueStart, valueEnd - valueStart, StandardCharsets.UTF_8);
+    }
     TextBuffer text = new TextBuffer();
     text.append(buffer, valueStart, valueEnd);
     return text.toString();
+  }
+
+  private boolean isPlain(int start, int end) {
+    for (int i = start; i < end; i++) {
+      if (buffer[i] == '&' || buffer[i] == '\r') {
+        return false;
+      }
+    }
+    return true;
   }
 
   static boolean isSpace(byte b) {

@@ -16,7 +16,7 @@ public final class XmlSplicer extends XmlScanner {
   private boolean changed;
 
   public XmlSplicer(InputStream in, String partName, PartOutput out) throws IOException {
-    super(in, partName);
+    super(in, partName, out.oldSize());
     this.out = out;
   }
 

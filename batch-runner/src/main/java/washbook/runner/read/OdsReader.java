@@ -31,7 +31,7 @@ public final class OdsReader implements SheetReader {
   public List<Grid> read(Path file) throws IOException {
     try (OdsPackage workbook = OdsPackage.open(file);
         InputStream in = workbook.archive().read(workbook.content())) {
-      XmlScanner scanner = new XmlScanner(in, workbook.content().name());
+      XmlScanner scanner = new XmlScanner(in, workbook.content().name(), workbook.content().size());
       Texts texts = new Texts();
       List<Grid> grids = new ArrayList<>();
       boolean inSheets = false;

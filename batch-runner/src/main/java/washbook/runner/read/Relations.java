@@ -35,14 +35,14 @@ final class Relations {
           archive,
           part.get(),
           at -> {
-            if (at.getLocalName().equals("Relationship")
-                && !SmallXml.attribute(at, "TargetMode").equals("External")) {
-              String type = SmallXml.attribute(at, "Type");
+            if (at.name().equals("Relationship")
+                && !at.attribute("TargetMode").equals("External")) {
+              String type = at.attribute("Type");
               relations.add(
                   new Relation(
-                      SmallXml.attribute(at, "Id"),
+                      at.attribute("Id"),
                       type.substring(type.lastIndexOf('/') + 1),
-                      resolve(folder, SmallXml.attribute(at, "Target"))));
+                      resolve(folder, at.attribute("Target"))));
             }
           });
     }

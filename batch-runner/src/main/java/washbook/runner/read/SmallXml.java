@@ -1,98 +1,121 @@
 package washbook.runner.read;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.io.StringReader;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
-import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
-import javax.xml.stream.XMLInputFactory;
-import javax.xml.stream.XMLStreamConstants;
-import javax.xml.stream.XMLStreamException;
-import javax.xml.stream.XMLStreamReader;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import washbook.runner.archive.Archive;
 import washbook.runner.archive.Part;
+import washbook.runner.markup.XmlScanner;
+import washbook.runner.markup.XmlScanner.Token;
 
-/** Reads the small parts of a package with the JDK's parser; document types are refused. */
+/**
+ * Reads the small parts of a package, which programs also store as UTF-16; document types are
+ * refused, and every end tag has to name the element that it ends.
+ */
 final class SmallXml {
   /** Larger ones are refused. */
   private static final int LIMIT = 32 << 20;
-
-  private static final XMLInputFactory FACTORY = XMLInputFactory.newInstance();
-
-  static {
-    FACTORY.setProperty(XMLInputFactory.SUPPORT_DTD, false);
-    FACTORY.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
-    FACTORY.setProperty(XMLInputFactory.IS_NAMESPACE_AWARE, true);
-  }
 
   private SmallXml() {}
 
   /** Is told every start and end of an element. */
   interface Handler {
-    void start(XMLStreamReader at) throws IOException;
+    void start(Element at) throws IOException;
 
-    default void end(XMLStreamReader at) throws IOException {}
+    /** By its local name. */
+    default void end(String element) throws IOException {}
   }
 
-  static void read(Archive archive, Part part, Handler handler) throws IOException {
-    try {
-      XMLStreamReader reader =
-          FACTORY.createXMLStreamReader(new StringReader(characters(archive, part)));
-      while (reader.hasNext()) {
-        switch (reader.next()) {
-          case XMLStreamConstants.DTD ->
-              throw new UnusableFileException(
-                  part.name() + " has a document type, which no workbook needs.");
-          case XMLStreamConstants.START_ELEMENT -> handler.start(reader);
-          case XMLStreamConstants.END_ELEMENT -> handler.end(reader);
-          default -> {}
+  /** The element that starts at the present token. */
+  static final class Element {
+    private final XmlScanner scanner;
+    private String name = "";
+
+    private Element(XmlScanner scanner) {
+      this.scanner = scanner;
+    }
+
+    /** Without its prefix. */
+    String name() {
+      return name;
+    }
+
+    /** The attribute of that local name in no or any namespace; "" when there is none. */
+    String attribute(String localName) throws UnusableFileException {
+      scanner.rewindAttributes();
+      while (scanner.nextAttribute()) {
+        if (scanner.attributeHasLocalName(localName)) {
+          return scanner.value();
         }
       }
-    } catch (XMLStreamException e) {
-      throw new UnusableFileException("The file is damaged: " + part.name() + " is no XML.", e);
+      return "";
+    }
+
+    /** Whether the attribute says yes, in one of the ways of XML Schema. */
+    boolean isTrue(String localName) throws UnusableFileException {
+      String value = attribute(localName);
+      return value.equals("1") || value.equals("true") || value.equals("on");
+    }
+
+    /** A whole number that is not negative, or -1. */
+    int count(String localName) throws UnusableFileException {
+      try {
+        return Math.max(-1, Integer.parseInt(attribute(localName).strip()));
+      } catch (NumberFormatException e) {
+        return -1;
+      }
     }
   }
 
-  /** The part's characters; the JDK's parser would report broken bytes on standard error. */
-  private static String characters(Archive archive, Part part) throws IOException {
+  static void read(Archive archive, Part part, Handler handler) throws IOException {
+    XmlScanner scanner = new XmlScanner(characters(archive, part), part.name(), part.size());
+    Element element = new Element(scanner);
+    Deque<String> open = new ArrayDeque<>();
+    for (Token token = scanner.next(); token != Token.DONE; token = scanner.next()) {
+      switch (token) {
+        case START, EMPTY -> {
+          element.name = scanner.localName();
+          handler.start(element);
+          if (token == Token.EMPTY) {
+            handler.end(element.name);
+          } else {
+            open.push(element.name);
+          }
+        }
+        case END -> {
+          String name = open.pop();
+          if (!name.equals(scanner.localName())) {
+            throw scanner.damaged("<" + name + "> is not closed");
+          }
+          handler.end(name);
+        }
+        default -> {}
+      }
+    }
+  }
+
+  /** The part as UTF-8. */
+  private static InputStream characters(Archive archive, Part part) throws IOException {
     byte[] bytes = archive.bytes(part, LIMIT);
     boolean wide =
         bytes.length >= 2
             && ((bytes[0] == (byte) 0xFF && bytes[1] == (byte) 0xFE)
                 || (bytes[0] == (byte) 0xFE && bytes[1] == (byte) 0xFF));
-    Charset charset = wide ? StandardCharsets.UTF_16 : StandardCharsets.UTF_8;
+    if (!wide) {
+      return new ByteArrayInputStream(bytes);
+    }
     try {
-      String text = charset.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
-      return text.startsWith("\uFEFF") ? text.substring(1) : text;
+      String text = StandardCharsets.UTF_16.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+      String body = text.replaceFirst("^\\s*<\\?xml[^>]*\\?>", "");
+      return new ByteArrayInputStream(body.getBytes(StandardCharsets.UTF_8));
     } catch (CharacterCodingException e) {
       throw new UnusableFileException(
           "The file is damaged: " + part.name() + " has broken characters.", e);
-    }
-  }
-
-  /** The attribute of that local name in no or any namespace; "" when there is none. */
-  static String attribute(XMLStreamReader at, String localName) {
-    for (int i = 0; i < at.getAttributeCount(); i++) {
-      if (at.getAttributeLocalName(i).equals(localName)) {
-        return at.getAttributeValue(i);
-      }
-    }
-    return "";
-  }
-
-  /** Whether the attribute says yes, in one of the ways of XML Schema. */
-  static boolean isTrue(XMLStreamReader at, String localName) {
-    String value = attribute(at, localName);
-    return value.equals("1") || value.equals("true") || value.equals("on");
-  }
-
-  /** A whole number that is not negative, or -1. */
-  static int count(String value) {
-    try {
-      return Math.max(-1, Integer.parseInt(value.strip()));
-    } catch (NumberFormatException e) {
-      return -1;
     }
   }
 }

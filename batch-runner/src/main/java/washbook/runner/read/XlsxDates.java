@@ -36,16 +36,14 @@ final class XlsxDates {
         styles.get(),
         new SmallXml.Handler() {
           @Override
-          public void start(javax.xml.stream.XMLStreamReader at) {
-            switch (at.getLocalName()) {
+          public void start(SmallXml.Element at) throws UnusableFileException {
+            switch (at.name()) {
               case "numFmt" ->
-                  own.put(
-                      SmallXml.count(SmallXml.attribute(at, "numFmtId")),
-                      isDateFormat(SmallXml.attribute(at, "formatCode")));
+                  own.put(at.count("numFmtId"), isDateFormat(at.attribute("formatCode")));
               case "cellXfs" -> place[0] = 0;
               case "xf" -> {
                 if (place[0] >= 0) {
-                  int format = SmallXml.count(SmallXml.attribute(at, "numFmtId"));
+                  int format = at.count("numFmtId");
                   dates.set(place[0]++, own.getOrDefault(format, isBuiltInDate(format)));
                 }
               }
@@ -54,8 +52,8 @@ final class XlsxDates {
           }
 
           @Override
-          public void end(javax.xml.stream.XMLStreamReader at) {
-            if (at.getLocalName().equals("cellXfs")) {
+          public void end(String element) {
+            if (element.equals("cellXfs")) {
               place[0] = -1;
             }
           }

@@ -66,10 +66,9 @@ public final class XlsxPackage implements Closeable {
         archive,
         part,
         at -> {
-          if (at.getLocalName().equals("Override")) {
+          if (at.name().equals("Override")) {
             types.put(
-                SmallXml.attribute(at, "PartName").toLowerCase(Locale.ROOT),
-                SmallXml.attribute(at, "ContentType"));
+                at.attribute("PartName").toLowerCase(Locale.ROOT), at.attribute("ContentType"));
           }
         });
     return types;
@@ -93,10 +92,10 @@ public final class XlsxPackage implements Closeable {
         archive,
         workbook,
         at -> {
-          if (at.getLocalName().equals("workbookPr")) {
-            date1904 = SmallXml.isTrue(at, "date1904");
-          } else if (at.getLocalName().equals("sheet")) {
-            addSheet(SmallXml.attribute(at, "name"), SmallXml.attribute(at, "id"), first[0]);
+          if (at.name().equals("workbookPr")) {
+            date1904 = at.isTrue("date1904");
+          } else if (at.name().equals("sheet")) {
+            addSheet(at.attribute("name"), at.attribute("id"), first[0]);
             first[0] = false;
           }
         });

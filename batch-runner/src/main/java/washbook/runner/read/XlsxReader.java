@@ -21,7 +21,7 @@ public final class XlsxReader implements SheetReader {
       for (XlsxPackage.Sheet sheet : workbook.sheets()) {
         CompactGrid grid = new CompactGrid(sheet.name(), texts);
         try (InputStream in = workbook.archive().read(sheet.part())) {
-          XmlScanner scanner = new XmlScanner(in, sheet.part().name());
+          XmlScanner scanner = new XmlScanner(in, sheet.part().name(), sheet.part().size());
           new XlsxSheet(scanner, grid, texts, dateStyles, workbook.date1904()).read(sharedCount);
         }
         grids.add(grid);

@@ -22,7 +22,7 @@ public final class XlsxStrings {
   static void read(Archive archive, Part part, Texts texts) throws IOException {
     TextBuffer text = new TextBuffer();
     try (InputStream in = archive.read(part)) {
-      XmlScanner scanner = new XmlScanner(in, part.name());
+      XmlScanner scanner = new XmlScanner(in, part.name(), part.size());
       for (Token token = scanner.next(); token != Token.DONE; token = scanner.next()) {
         if (token == Token.EMPTY && scanner.is(SI)) {
           texts.add("");

@@ -68,7 +68,7 @@ final class OtherFormulas {
       String sheet = sheets.get(name);
       if (sheet != null || name.matches(".*(workbook|/tables/[^/]+|/charts/[^/]+)\\.xml")) {
         try (InputStream in = workbook.archive().read(part)) {
-          scanXlsx(new XmlScanner(in, name), sheet, formulas);
+          scanXlsx(new XmlScanner(in, name, part.size()), sheet, formulas);
         }
       }
     }
@@ -130,7 +130,7 @@ final class OtherFormulas {
       Part part = archive.find(name).orElse(null);
       if (part != null) {
         try (InputStream in = archive.read(part)) {
-          scanOds(new XmlScanner(in, name), formulas);
+          scanOds(new XmlScanner(in, name, part.size()), formulas);
         }
       }
     }

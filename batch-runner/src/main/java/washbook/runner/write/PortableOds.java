@@ -69,7 +69,7 @@ public final class PortableOds {
     PortableFormulaSet formulas = new PortableFormulaSet(FormulaSyntax.OPEN);
     Part content = content(archive);
     try (InputStream in = archive.read(content)) {
-      new OdsFormulaCells(new XmlScanner(in, content.name()))
+      new OdsFormulaCells(new XmlScanner(in, content.name(), content.size()))
           .visitAll(cell -> collect(cell, formulas, values));
     }
     OtherFormulas.findInOds(archive, formulas);

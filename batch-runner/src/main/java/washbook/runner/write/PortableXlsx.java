@@ -63,7 +63,8 @@ public final class PortableXlsx {
     PortableFormulaSet formulas = new PortableFormulaSet(FormulaSyntax.A1);
     for (XlsxPackage.Sheet sheet : workbook.sheets()) {
       try (InputStream in = workbook.archive().read(sheet.part())) {
-        collect(new XmlScanner(in, sheet.part().name()), sheet.name(), formulas);
+        collect(
+            new XmlScanner(in, sheet.part().name(), sheet.part().size()), sheet.name(), formulas);
       }
     }
     OtherFormulas.findInXlsx(workbook, formulas);

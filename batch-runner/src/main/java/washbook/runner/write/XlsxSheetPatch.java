@@ -4,6 +4,7 @@ import static washbook.runner.markup.XmlScanner.ascii;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Set;
 import washbook.functions.log.CellAddress;
 import washbook.functions.log.ColumnPatch;
 import washbook.runner.markup.ByteBuilder;
@@ -23,6 +24,8 @@ final class XlsxSheetPatch {
   private static final byte[] S = ascii("s");
   private static final byte[] SPANS = ascii("spans");
   private static final byte[] CUSTOM_FORMAT = ascii("customFormat");
+
+  private static final Set<String> NO = Set.of("0", "false");
 
   private final XmlSplicer splicer;
   private final String sheetName;
@@ -188,7 +191,7 @@ final class XlsxSheetPatch {
 
   private void patchRow(boolean empty) throws IOException {
     rows.load(row);
-    boolean hasFormat = splicer.attribute(CUSTOM_FORMAT) && !splicer.value().matches("0|false");
+    boolean hasFormat = splicer.attribute(CUSTOM_FORMAT) && !NO.contains(splicer.value());
     startRow(
         row,
         hasFormat && splicer.attribute(S)
@@ -211,12 +214,15 @@ final class XlsxSheetPatch {
   private void widenSpans() throws IOException {
     int last = rows.lastFilled() + 1;
     if (last > 0 && splicer.attribute(SPANS)) {
-      String spans = splicer.value();
-      if (spans.matches("\\d{1,5}:\\d{1,5}")) {
-        String[] ends = spans.split(":");
-        if (Integer.parseInt(ends[1]) < last) {
-          splicer.replace(splicer.valueStart(), splicer.valueEnd(), ascii(ends[0] + ":" + last));
-        }
+      byte[] bytes = splicer.bytes();
+      int colon = splicer.valueStart();
+      while (colon < splicer.valueEnd() && bytes[colon] != ':') {
+        colon++;
+      }
+      int first = CellReference.number(bytes, splicer.valueStart(), colon);
+      int end = CellReference.number(bytes, colon + 1, splicer.valueEnd());
+      if (first >= 0 && end >= 0 && end < last) {
+        splicer.replace(colon + 1, splicer.valueEnd(), ascii(Integer.toString(last)));
       }
     }
   }

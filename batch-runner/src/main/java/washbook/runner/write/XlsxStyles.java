@@ -64,7 +64,7 @@ final class XlsxStyles {
     this.part = part;
     if (part.isPresent()) {
       try (InputStream in = archive.read(part.get())) {
-        read(new XmlScanner(in, part.get().name()));
+        read(new XmlScanner(in, part.get().name(), part.get().size()));
       }
     }
     oldFormats = formats.size();
