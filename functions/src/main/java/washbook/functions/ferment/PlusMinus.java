@@ -35,7 +35,8 @@ public final class PlusMinus {
     double gravityError =
         Math.hypot(
             readingError,
-            temperatureErrorC * gravityPerKelvin(gravity, alcohol(originalGravity, gravity)));
+            temperatureErrorC
+                * gravityPerKelvin(gravity, Math.max(0, alcohol(originalGravity, gravity))));
     return Math.hypot(byOriginal * originalError, byGravity * gravityError);
   }
 

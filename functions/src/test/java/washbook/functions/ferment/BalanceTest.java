@@ -105,6 +105,15 @@ class BalanceTest {
         0.03);
   }
 
+  /** Before the ferment begins it is as sure as after the first day: no gravity is left out. */
+  @Test
+  void plusMinusHasAnAnswerAtEveryFirstReading() {
+    for (int i = 0; i <= 1889; i++) {
+      double og = 1.001 + i * 1e-4;
+      assertEquals(0.2, Calls.value("ABVPLUSMINUS", og, og), 0.05, "OG " + og);
+    }
+  }
+
   private static double read(
       Random random, double truth, double readingError, double temperatureError, Double original) {
     Answer answer =
