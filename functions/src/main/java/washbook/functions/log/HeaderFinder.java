@@ -107,7 +107,7 @@ final class HeaderFinder {
       last = column;
       runs.get(runs.size() - 1).add(cell(row, column, text));
     }
-    return Runs.toHeaders(row, runs);
+    return Runs.toHeaders(grid, row, runs);
   }
 
   /** A header cell, judged with a look at the values below where its words leave two ways. */

@@ -9,7 +9,7 @@ final class Runs {
   private Runs() {}
 
   /** Runs of cells side by side become headers where they name a reading. */
-  static List<Header> toHeaders(int row, List<List<HeaderCell>> runs) {
+  static List<Header> toHeaders(Grid grid, int row, List<List<HeaderCell>> runs) {
     List<List<HeaderCell>> split = new ArrayList<>();
     for (List<HeaderCell> run : runs) {
       split.addAll(splitAtRepeats(run));
@@ -19,14 +19,14 @@ final class Runs {
     for (List<HeaderCell> run : split) {
       List<HeaderCell> last = tables.isEmpty() ? null : tables.get(tables.size() - 1);
       boolean reading = namesReading(run);
-      if (reading && waiting != null && gap(waiting, run) <= 1) {
+      if (reading && waiting != null && isNear(grid, row, waiting, run)) {
         waiting.addAll(run);
         tables.add(waiting);
         waiting = null;
       } else if (reading) {
         tables.add(new ArrayList<>(run));
         waiting = null;
-      } else if (last != null && gap(last, run) <= 1 && !isComputed(run)) {
+      } else if (last != null && isNear(grid, row, last, run) && !isComputed(run)) {
         last.addAll(run);
       } else if (last != null && gap(last, run) == 0) {
         last.addAll(run);
@@ -38,8 +38,22 @@ final class Runs {
     }
     return tables.stream()
         .filter(t -> t.stream().filter(c -> c.role() != Role.OTHER).count() >= 2)
+        .filter(t -> !isOneText(t))
         .map(t -> new Header(row, row, List.copyOf(t)))
         .toList();
+  }
+
+  /** At most one cell between them; one label with its value and a unit behind it is no header. */
+  private static boolean isNear(Grid grid, int row, List<HeaderCell> left, List<HeaderCell> right) {
+    int gap = gap(left, right);
+    boolean valueBetween =
+        gap == 1 && grid.kind(row, right.get(0).column() - 1) == Grid.Kind.NUMBER;
+    return gap <= 1 && !(valueBetween && isOneText(left));
+  }
+
+  /** One cell, or several merged. */
+  private static boolean isOneText(List<HeaderCell> run) {
+    return run.stream().map(HeaderCell::text).distinct().count() == 1;
   }
 
   private static int gap(List<HeaderCell> left, List<HeaderCell> right) {

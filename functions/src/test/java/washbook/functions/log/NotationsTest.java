@@ -52,6 +52,50 @@ class NotationsTest {
     assertTrue(fill(grid).refusals().get(0).reason().contains("may be in °C or °F"));
   }
 
+  /** A unit behind the value does not make a header of the line. */
+  @Test
+  void labelsAboveTheTableWithValueAndUnit() {
+    TestGrid beside =
+        TestGrid.of(
+            "log",
+            """
+            Batch | Plum 3
+            Hydrometer calibrated at | 18 | °C
+            Original gravity | 1.090 | SG
+            Gravity expected at the end | 1.000 | SG
+            |
+            Date | SG | Temp C | Alcohol (% vol) | Plus or minus (% vol)
+            #2025-11-09 | 1.084 | 21 | 0.8 | 0.2""");
+    keyLinesAreRead(beside);
+    TestGrid merged =
+        TestGrid.of(
+            "log",
+            """
+            Batch | | | Plum 3
+            Hydrometer calibrated at | | | 18 | °C
+            Original gravity | | | 1.090 | SG
+            Gravity expected at the end | | | 1.000 | SG
+            |
+            Date | SG | Temp C | Alcohol (% vol) | Plus or minus (% vol)
+            #2025-11-09 | 1.084 | 21 | 0.8 | 0.2""");
+    for (int row = 0; row < 4; row++) {
+      merged.merge(row, 0, row, 2);
+    }
+    keyLinesAreRead(merged);
+  }
+
+  private static void keyLinesAreRead(TestGrid grid) {
+    Understanding understood = understand(grid);
+    assertEquals(1, understood.tables().size());
+    LogTable table = understood.tables().get(0);
+    Batch batch = table.batches().get(0);
+    assertEquals("Plum 3", batch.name());
+    assertEquals(Batch.Origin.STATED, batch.origin());
+    assertEquals(1.090, batch.originalGravity());
+    assertEquals(18, table.settings().calibrationC());
+    assertEquals(Role.OTHER, table.columns().get(4).role());
+  }
+
   @Test
   void theOriginalGravityInTheHeader() {
     TestGrid grid = TestGrid.of("Sugar 4", "day | SG (start 1.090) | temp C\n1 | 1.077 | 26");
