@@ -28,7 +28,7 @@ final class ChartPage {
   /** One of the three quantities: its column in the table and how it is drawn. */
   enum Quantity {
     GRAVITY("Corrected gravity (SG)", 1, 4, 0.01, "0.000", "1F4E5F", "circle"),
-    ABV("Alcohol so far (% vol)", 2, 2, 1, "0", "9C3D10", "square"),
+    ABV("Alcohol to date (% vol)", 2, 2, 1, "0", "9C3D10", "square"),
     TEMPERATURE("Temperature of the wash (°C)", 3, 1, 5, "0", "3F6B1F", "diamond");
 
     final String title;

@@ -25,7 +25,7 @@ final class FermentEntries {
   static final List<Function> ALL =
       List.of(
           ofTwoGravities(
-              "ABV", "% vol", "Alcohol so far in % vol at 20 °C.", "", Balance::percentVolume),
+              "ABV", "% vol", "Alcohol to date in % vol at 20 °C.", "", Balance::percentVolume),
           ofTwoGravities(
               "APPARENTATTENUATION",
               "%",
@@ -65,7 +65,7 @@ final class FermentEntries {
                       + " grams for each % vol.")
               .takes(
                   number("gravity", Quantity.GRAVITY, "SG 20/20 of the wash."),
-                  word("basis", List.of("MODEL", "DRY", "16.83", "17"), "How it is reckoned.")
+                  word("basis", List.of("MODEL", "DRY", "16.83", "17"), "How it is calculated.")
                       .orElse("MODEL"))
               .source(
                   MODEL_SOURCE

@@ -14,7 +14,7 @@ import washbook.functions.makeup.SugarKind;
 /** Functions for making up a wash. */
 final class MakeupEntries {
   private static final String BY_MASS =
-      " Reckoned by mass at 20 °C; the solids of every kind of sugar are taken to weigh on the"
+      " Calculated by mass at 20 °C; the solids of every kind of sugar are taken to weigh on the"
           + " gravity as sucrose does.";
 
   private static final String SOURCE =

@@ -100,7 +100,7 @@ record Hypothesis(Set<Audit.Cause> causes, String detail, ToDoubleFunction<Audit
             new Source(
                 EnumSet.of(Audit.Cause.WRONG_REFERENCE),
                 String.format(
-                    java.util.Locale.ROOT, "corrected as if right at %.1f \u00b0C", other),
+                    java.util.Locale.ROOT, "corrected as if calibrated at %.1f \u00b0C", other),
                 row -> original(row, other),
                 row -> corrected(row, other, original(row, other))));
       }

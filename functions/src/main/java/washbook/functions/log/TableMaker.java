@@ -74,7 +74,7 @@ final class TableMaker {
         List.of(
             String.format(
                 Locale.ROOT,
-                "instrument right at %s \u00b0C: %s",
+                "instrument calibrated at %s \u00b0C: %s",
                 Numbers.round(settings.calibrationC(), 2),
                 settings.calibrationWhy())),
         columns.isSettled());
@@ -89,8 +89,8 @@ final class TableMaker {
         columns.unsettle();
         columns.doubt(
             cell,
-            "The readings are densities, but the instrument is right at another temperature than"
-                + " 20 \u00b0C; such densities are not converted. If it is right at 20 \u00b0C, say in a"
+            "The readings are densities, but the instrument is calibrated at another temperature than"
+                + " 20 \u00b0C; such densities are not converted. If it is calibrated at 20 \u00b0C, say in a"
                 + " map: calibration = 20 C");
       }
     }

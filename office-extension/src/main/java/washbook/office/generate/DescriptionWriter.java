@@ -29,7 +29,7 @@ final class DescriptionWriter {
   static String text() {
     return """
         %d functions for people who ferment and distil in small batches and keep their log in Calc: \
-        readings made right, alcohol so far, sugar and water for a wash, the still charge, dilution \
+        readings made right, alcohol to date, sugar and water for a wash, the still charge, dilution \
         and blends. Type =WASHBOOK. in a cell, or open the function wizard and choose the category \
         Add-in. The menu Washbook fills a log, says why a cell is refused, and turns formulas into \
         plain arithmetic for machines without this extension.
