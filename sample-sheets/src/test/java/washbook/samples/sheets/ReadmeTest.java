@@ -43,6 +43,14 @@ class ReadmeTest {
     assertTrue(found >= 6, found + " files");
   }
 
+  /** Drawn anew by the profile write-picture when this fails. */
+  @Test
+  void thePictureShowsTheSheetsAsTheyAre() throws IOException {
+    Path folder = Path.of(".");
+    assertEquals(
+        Picture.source(folder), Files.readString(folder.resolve("before-and-after.source.txt")));
+  }
+
   @Test
   void theSafetyNoteStandsInIt() throws IOException {
     String text = Files.readString(TOP.resolve("README.md")).replaceAll("\\s+", " ");
