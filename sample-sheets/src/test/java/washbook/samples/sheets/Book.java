@@ -19,6 +19,7 @@ import org.apache.poi.ss.usermodel.Comment;
 import org.apache.poi.ss.usermodel.DateUtil;
 import org.apache.poi.ss.usermodel.FillPatternType;
 import org.apache.poi.ss.usermodel.Font;
+import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
@@ -33,17 +34,45 @@ final class Book {
   private static final Date MADE = new Date(1_735_000_000_000L);
 
   /** How a cell looks. */
-  record Look(String format, String background, boolean bold, boolean wrap, boolean framed) {
+  record Look(
+      String format,
+      String background,
+      boolean bold,
+      boolean wrap,
+      boolean framed,
+      int points,
+      HorizontalAlignment across) {
+    /** The size that a workbook has by itself. */
+    private static final int USUAL = 11;
+
     static final Look PLAIN = new Look("General", "", false, false, false);
+    static final Look HEADLINE =
+        new Look("General", "", true, false, false, 14, HorizontalAlignment.GENERAL);
+    static final Look UNIT =
+        new Look("General", "", false, false, false, USUAL, HorizontalAlignment.LEFT);
     static final Look TITLE = new Look("General", "", true, false, false);
     static final Look WRAPPED = new Look("General", "", false, true, false);
+
+    Look(String format, String background, boolean bold, boolean wrap, boolean framed) {
+      this(format, background, bold, wrap, framed, USUAL, HorizontalAlignment.GENERAL);
+    }
 
     static Look head(String background) {
       return new Look("General", background, true, true, true);
     }
 
+    /** A head over numbers, which stand at the right. */
+    Look right() {
+      return new Look(format, background, bold, wrap, framed, points, HorizontalAlignment.RIGHT);
+    }
+
     static Look number(String format) {
       return new Look(format, "", false, false, false);
+    }
+
+    /** A cell of a table that holds a formula. */
+    static Look cell(String format) {
+      return new Look(format, "", false, false, true);
     }
 
     static Look input(String format, String background) {
@@ -122,7 +151,12 @@ final class Book {
     if (look.bold()) {
       Font font = workbook.createFont();
       font.setBold(true);
+      font.setFontHeightInPoints((short) look.points());
       style.setFont(font);
+    }
+    if (look.across() != HorizontalAlignment.GENERAL) {
+      style.setAlignment(look.across());
+      style.setIndention((short) (look.across() == HorizontalAlignment.LEFT ? 1 : 0));
     }
     if (!look.background().isEmpty()) {
       style.setFillForegroundColor(new XSSFColor(bytes(look.background()), null));

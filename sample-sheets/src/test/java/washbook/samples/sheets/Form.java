@@ -3,46 +3,73 @@ package washbook.samples.sheets;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.usermodel.DataValidationConstraint;
+import org.apache.poi.ss.usermodel.PageMargin;
+import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellRangeAddressList;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import washbook.functions.SafetyNote;
 import washbook.functions.log.CellAddress;
 import washbook.samples.sheets.Book.Look;
 
 /**
  * A sheet to fill in: a line for each value, with its unit and a word of explanation. What a person
- * types stands on a tinted ground; everything else is reckoned.
+ * types stands on a tinted ground; everything else is calculated.
  */
 final class Form {
-  private static final String PAPER = "FBF3DC";
-  private static final String HEADING = "D9E4E8";
+  static final String PAPER = "FBF3DC";
+  static final String HEADING = "D9E4E8";
   private static final int LABEL = 0;
-  private static final int VALUE = 1;
-  private static final int UNIT = 2;
-  private static final int WORDS = 3;
-  private static final int LINE_POINTS = 14;
+  private static final double LINE_POINTS = 15;
+  private static final double MARGIN_INCHES = 0.5;
 
   private final Book book;
   private final XSSFSheet sheet;
   private final int lastColumn;
+  private final int value;
   private final boolean portable;
   private int row;
 
   /**
+   * @param value the column of the values beside their labels
    * @param portable whether it does without the Washbook functions, so that only formulas with a
    *     plain form can stand in it
    */
-  Form(Book book, String name, int lastColumn, boolean portable) {
+  Form(Book book, String name, int lastColumn, int value, boolean portable) {
     this.portable = portable;
     this.book = book;
     this.sheet = book.sheet(name);
     this.lastColumn = lastColumn;
-    sheet.setFitToPage(true);
-    sheet.getPrintSetup().setFitWidth((short) 1);
-    sheet.getPrintSetup().setFitHeight((short) 0);
+    this.value = value;
     sheet.getPrintSetup().setLandscape(lastColumn > 5);
+    onPaper(sheet, 0);
+  }
+
+  /** A4, as wide as the sheet of paper, with its name and the number of the page below. */
+  static void onPaper(XSSFSheet sheet, int pagesHigh) {
+    sheet.setDefaultRowHeightInPoints((float) LINE_POINTS);
+    sheet.setFitToPage(true);
+    sheet.getPrintSetup().setPaperSize(PrintSetup.A4_PAPERSIZE);
+    sheet.getPrintSetup().setFitWidth((short) 1);
+    sheet.getPrintSetup().setFitHeight((short) pagesHigh);
+    for (PageMargin side : new PageMargin[] {PageMargin.LEFT, PageMargin.RIGHT, PageMargin.TOP}) {
+      sheet.setMargin(side, MARGIN_INCHES);
+    }
+    sheet.getFooter().setLeft("&A");
+    sheet.getFooter().setRight("&P / &N");
+  }
+
+  /** Only what is written so far is printed, from the first cell to this row and column. */
+  static void printed(XSSFSheet sheet, int lastRow, int lastColumn) {
+    XSSFWorkbook workbook = sheet.getWorkbook();
+    workbook.setPrintArea(workbook.getSheetIndex(sheet), 0, lastColumn, 0, lastRow);
+  }
+
+  /** Nothing is printed below and right of what the form holds now. */
+  void done() {
+    printed(sheet, sheet.getLastRowNum(), lastColumn);
   }
 
   XSSFSheet sheet() {
@@ -101,14 +128,17 @@ final class Form {
 
   /** The sheet's title, what it is for, and the safety note. */
   Form head(String title, String purpose, int safetyLines) {
-    book.put(sheet, row++, 0, title, Look.TITLE);
+    book.put(sheet, row, 0, title, Look.HEADLINE);
+    sheet.getRow(row++).setHeightInPoints(21);
     across(
         purpose
             + either(
-                " Needs the Washbook functions.",
+                " Needs the Washbook functions in LibreOffice Calc. Where a cell shows #NAME? they"
+                    + " are missing: install the extension washbook.oxt, or use the form of this"
+                    + " sheet in plain formulas.",
                 " Plain formulas only, so it needs nothing installed; what cannot be had that way is"
                     + " left out."),
-        portable && lastColumn < 6 ? 3 : 2);
+        lastColumn < 6 ? 3 : 2);
     across(SafetyNote.text(), safetyLines);
     row++;
     return this;
@@ -118,7 +148,7 @@ final class Form {
   Form across(String text, int lines) {
     book.put(sheet, row, 0, text, Look.WRAPPED);
     sheet.addMergedRegion(new CellRangeAddress(row, row, 0, lastColumn));
-    sheet.getRow(row).setHeightInPoints(LINE_POINTS * lines);
+    sheet.getRow(row).setHeightInPoints((float) (LINE_POINTS * lines));
     row++;
     return this;
   }
@@ -132,40 +162,56 @@ final class Form {
     return this;
   }
 
+  /** The head over a column whose cells are shown so. */
+  static Look head(String format) {
+    Look head = Look.head(HEADING);
+    return format.equals("General") ? head : head.right();
+  }
+
   /** A value to type; gives its absolute address. */
   String input(String label, Object value, String format, String unit, String words) {
     line(label, unit, words);
-    book.put(sheet, row, VALUE, value, Look.input(format, PAPER));
+    book.put(sheet, row, this.value, value, Look.input(format, PAPER));
     return address();
   }
 
-  /** A reckoned value that stays empty while one of its numbers is missing; no line for null. */
+  /** A calculated value that stays empty while one of its numbers is missing; no line for null. */
   String result(String label, String formula, String format, String unit, String words) {
     if (formula == null) {
       return null;
     }
     line(label, unit, words);
-    Cell cell = book.put(sheet, row, VALUE, null, Look.number(format));
+    Cell cell = book.put(sheet, row, value, null, Look.number(format));
     cell.setCellFormula(formula);
     return address();
   }
 
   private void line(String label, String unit, String words) {
     book.put(sheet, row, LABEL, label, Look.PLAIN);
-    book.put(sheet, row, UNIT, unit, Look.PLAIN);
-    book.put(sheet, row, WORDS, words, Look.PLAIN);
+    sheet.getRow(row).setHeightInPoints((float) LINE_POINTS);
+    if (value > 1) {
+      sheet.addMergedRegion(new CellRangeAddress(row, row, LABEL, value - 1));
+    }
+    if (!unit.isEmpty()) {
+      book.put(sheet, row, value + 1, unit, Look.UNIT);
+    }
+    if (!words.isEmpty()) {
+      book.put(sheet, row, value + 2, words, Look.PLAIN);
+    }
   }
 
   private String address() {
-    String address = "$" + CellAddress.letters(VALUE) + "$" + (row + 1);
+    String address = "$" + CellAddress.letters(value) + "$" + (row + 1);
     row++;
     return address;
   }
 
   /** A table to type into: heads, and tinted rows under them; gives the number of its first row. */
   int table(int rows, String[] heads, Object[][] values, String... formats) {
-    for (int column = 0; column < heads.length; column++) {
-      book.put(sheet, row, column, heads[column], Look.head(HEADING));
+    for (int column = 0; column <= lastColumn; column++) {
+      String head = column < heads.length ? heads[column] : null;
+      String format = column < formats.length ? formats[column] : "General";
+      book.put(sheet, row, column, head, head(format));
     }
     row++;
     int first = row + 1;

@@ -11,13 +11,13 @@ final class StarterDilution {
 
   static Book make(boolean portable) {
     Book book = new Book("Dilution and blending");
-    bench(book, portable);
-    book.widths(book.workbook().getSheetAt(0), 32, 12, 10, 46, 9, 12);
+    bench(book, portable).done();
+    book.widths(book.workbook().getSheetAt(0), 32, 12, 10, 46, 9, 11);
     return book;
   }
 
-  private static void bench(Book book, boolean portable) {
-    Form form = new Form(book, "Dilution and blending", 5, portable);
+  private static Form bench(Book book, boolean portable) {
+    Form form = new Form(book, "Dilution and blending", 5, 1, portable);
     form.head(
         "True strength, pure alcohol and dilution",
         "Type into the tinted cells. Strengths are % vol at 20 °C.",
@@ -94,18 +94,15 @@ final class StarterDilution {
     int first =
         form.table(
             6,
-            new String[] {"Litres", "% vol", "", "Which"},
-            new Object[][] {
-              {4, 65, null, "Plum 3"}, {2, 40, null, "Apple 7"}, {1, 0, null, "water"}
-            },
-            "0.00",
-            "0.0",
+            new String[] {"What", "Litres", "% vol"},
+            new Object[][] {{"Plum 3", 4, 65}, {"Apple 7", 2, 40}, {"water", 1, 0}},
             "General",
-            "General");
-    String litresOf = "$A$" + first + ":$A$" + (first + 5);
-    String strengths = "$B$" + first + ":$B$" + (first + 5);
-    form.between("$A$" + first + ":$A$" + (first + 5), 0, 100000, "Litres at 20 °C");
-    form.between("$B$" + first + ":$B$" + (first + 5), 0, 100, "% vol at 20 °C; water is 0");
+            "0.00",
+            "0.0");
+    String litresOf = "$B$" + first + ":$B$" + (first + 5);
+    String strengths = "$C$" + first + ":$C$" + (first + 5);
+    form.between(litresOf, 0, 100000, "Litres at 20 °C");
+    form.between(strengths, 0, 100, "% vol at 20 °C; water is 0");
     if (portable) {
       masses(book, form, first);
       String kilograms = "SUM($E$" + first + ":$E$" + (first + 5) + ")";
@@ -125,7 +122,7 @@ final class StarterDilution {
               "");
       form.result(
           "Litres of the blend", plain(alcohol + "/0.78924*100/" + blend, blend), "0.000", "L", "");
-      return;
+      return form;
     }
     String some = "IF(COUNT(" + litresOf + ")<1,\"\",WASHBOOK.";
     form.result(
@@ -140,15 +137,16 @@ final class StarterDilution {
         "0.000",
         "L",
         "");
+    return form;
   }
 
   /** Kilograms of each spirit and of the alcohol in it; 789.24 kg/m3 is pure alcohol at 20 °C. */
   private static void masses(Book book, Form form, int first) {
-    book.put(form.sheet(), first - 2, 4, "kg", Look.head("D9E4E8"));
-    book.put(form.sheet(), first - 2, 5, "kg alcohol", Look.head("D9E4E8"));
+    book.put(form.sheet(), first - 2, 4, "kg", Form.head("0.000"));
+    book.put(form.sheet(), first - 2, 5, "kg alcohol", Form.head("0.000"));
     for (int row = first; row < first + 6; row++) {
-      String litres = "A" + row;
-      String strength = "B" + row;
+      String litres = "B" + row;
+      String strength = "C" + row;
       String density =
           "IF("
               + strength
@@ -157,10 +155,10 @@ final class StarterDilution {
               + "/WASHBOOK.CONVERT("
               + strength
               + ",\"ABV\",\"ABW\"))";
-      book.put(form.sheet(), row - 1, 4, null, Look.number("0.000"))
+      book.put(form.sheet(), row - 1, 4, null, Look.cell("0.000"))
           .setCellFormula(
               "IF(COUNT(" + litres + "," + strength + ")<2,0," + litres + "*" + density + "/1000)");
-      book.put(form.sheet(), row - 1, 5, null, Look.number("0.000"))
+      book.put(form.sheet(), row - 1, 5, null, Look.cell("0.000"))
           .setCellFormula(
               "IF(COUNT("
                   + litres

@@ -12,8 +12,8 @@ import washbook.samples.sheets.Book.Look;
 /** A log sheet ready to be filled in, and the same with a batch as an example. */
 final class StarterLog {
   private static final int ROWS = 60;
-  private static final int GIVE_OR_TAKE = 7;
-  private static final String PAPER = "FBF3DC";
+  private static final int PLUS_OR_MINUS = 7;
+  private static final int NOTES = 11;
   private static final String[] HEADS = {
     "Date",
     "Time",
@@ -21,13 +21,13 @@ final class StarterLog {
     "Wash (°C)",
     "Day",
     "Corrected gravity",
-    "Alcohol so far (% vol)",
-    "Give or take (% vol)",
+    "Alcohol to date (% vol)",
+    "Plus or minus (% vol)",
     "Apparent attenuation (%)",
     "Real attenuation (%)",
     "Sugar left (g/L)",
-    "Why not",
-    "Notes"
+    "Notes",
+    "Reason if missing"
   };
   private static final String[] FORMATS = {
     "yyyy-mm-dd",
@@ -60,27 +60,29 @@ final class StarterLog {
           log,
           ROWS,
           "E",
-          "Days",
+          "Days since the first reading",
           List.of(
-              new CurvePage.Curve("F", "Corrected gravity (SG)", "0.0000", "0.000", 0.98, "1F4E5F"),
-              new CurvePage.Curve("G", "Alcohol so far (% vol)", "0.00", "0", 0, "9C3D10"),
-              new CurvePage.Curve("D", "Wash (°C)", "0.0", "0", 0, "3F6B1F")),
+              new CurvePage.Curve(
+                  "F", "Corrected gravity (SG)", "0.0000", "0.000", 0.98, 1.04, "1F4E5F"),
+              new CurvePage.Curve("G", "Alcohol to date (% vol)", "0.00", "0", 0, 5, "9C3D10"),
+              new CurvePage.Curve("D", "Wash (°C)", "0.0", "0", 0, 30, "3F6B1F")),
+          7,
           FIRST);
     }
     return book;
   }
 
   private static void sheet(Book book, String name, Ferment ferment, boolean portable) {
-    Form form = new Form(book, name, HEADS.length - 1, portable);
+    Form form = new Form(book, name, HEADS.length - 1, 3, portable);
     form.head(
         "Ferment log",
         "Type into the tinted cells: what you read, at the temperature of the wash. The rest is"
-            + " reckoned.",
+            + " calculated.",
         3);
     form.input("Batch", ferment == null ? null : ferment.name(), "General", "", "");
-    String calibration = form.input("Hydrometer right at", 20, "0.0", "°C", "");
+    String calibration = form.input("Hydrometer calibrated at", 20, "0.0", "°C", "");
     String stated =
-        form.input("Original gravity, if known", null, "0.0000", "SG", "else: first reading");
+        form.input("Original gravity, if known", null, "0.0000", "", "SG; else the first reading");
     String end = form.input("Gravity expected at the end", 1.0, "0.000", "SG", "");
     form.between(calibration, 0, 60, "Usually 20, 15 or 15.56 (60 °F)");
     form.between(stated, 0.98, 1.19, "Corrected gravity, 0.980 to 1.190");
@@ -138,8 +140,8 @@ final class StarterLog {
       throw new IllegalStateException("the table begins too early");
     }
     for (int column = 0; column < HEADS.length; column++) {
-      String head = portable && column == GIVE_OR_TAKE ? "Points fallen" : HEADS[column];
-      book.put(form.sheet(), header, column, head, Look.head("D9E4E8"));
+      String head = portable && column == PLUS_OR_MINUS ? "Points fallen" : HEADS[column];
+      book.put(form.sheet(), header, column, head, Form.head(FORMATS[column]));
     }
     form.between("C" + first + ":C" + last, 0.98, 1.19, "Reading in SG, 0.980 to 1.190");
     form.between("D" + first + ":D" + last, 0, 60, "Temperature of the wash in °C, 0 to 60");
@@ -151,14 +153,15 @@ final class StarterLog {
             + " room before you go in.");
     form.sheet()
         .setRepeatingRows(new org.apache.poi.ss.util.CellRangeAddress(header, header, -1, -1));
-    form.sheet().getRow(header).setHeightInPoints(30);
+    form.sheet().getRow(header).setHeightInPoints(46);
     for (int row = first; row <= last; row++) {
       line(book, form, row, first, calibration, stated, original);
     }
     if (ferment != null) {
       example(book, form, first, ferment);
     }
-    book.widths(form.sheet(), 26, 11, 13, 11, 7, 11, 12, 12, 12, 12, 11, 30, 24);
+    book.widths(form.sheet(), 12, 8, 11, 10, 7, 11, 11, 13, 12, 12, 10, 26, 44);
+    form.done();
     form.sheet().createFreezePane(0, header + 1);
   }
 
@@ -171,13 +174,13 @@ final class StarterLog {
       String stated,
       String original) {
     for (int column = 0; column < HEADS.length; column++) {
-      boolean typed = column < 4 || column == HEADS.length - 1;
+      boolean typed = column < 4 || column == NOTES;
       book.put(
           form.sheet(),
           row - 1,
           column,
           null,
-          typed ? Look.input(FORMATS[column], PAPER) : Look.number(FORMATS[column]));
+          typed ? Look.input(FORMATS[column], Form.PAPER) : Look.cell(FORMATS[column]));
     }
     String reading = "C" + row + ",D" + row + "," + calibration;
     String corrected = "WASHBOOK.CORRECTEDGRAVITY(" + reading;
@@ -200,46 +203,38 @@ final class StarterLog {
             + "-$B$"
             + first
             + "))");
-    formula(form, row, "F", "IF(COUNT(" + reading + ")<3,\"\"," + gravity + ")");
+    formula(form, row, "F", "IF(COUNT(" + reading + ")<3,\"\",IFERROR(" + gravity + ",\"\"))");
     String two = "(" + original + ",F" + row + ")";
-    String whenBoth = "IF(COUNT(" + original + ",F" + row + ")<2,\"\",WASHBOOK.";
-    formula(form, row, "G", whenBoth + "ABV" + two + ")");
-    formula(
-        form,
-        row,
-        "H",
-        form.either(
-            whenBoth + "ABVPLUSMINUS" + two + ")",
-            "IF(COUNT("
-                + original
-                + ",F"
-                + row
-                + ")<2,\"\",1000*("
-                + original
-                + "-F"
-                + row
-                + "))"));
-    formula(form, row, "I", whenBoth + "APPARENTATTENUATION" + two + ")");
-    formula(form, row, "J", whenBoth + "REALATTENUATION" + two + ")");
-    formula(form, row, "K", whenBoth + "SUGARLEFT" + two + ")");
-    String why =
-        row == first
-            ? "WASHBOOK.REASON(\"CORRECTEDGRAVITY\"," + reading + ")"
-            : "WASHBOOK.REASON(\"CORRECTEDGRAVITY\"," + reading + "," + original + ")";
-    String whyNotAbv = "WASHBOOK.REASON(\"ABV\"," + original + ",F" + row + ")";
-    formula(
-        form,
-        row,
-        "L",
-        "IF(ISERROR(F"
-            + row
-            + "),"
-            + form.either(why, "\"reading or temperature out of range\"")
-            + ",IF(ISERROR(G"
-            + row
-            + "),"
-            + form.either(whyNotAbv, "\"does not go with the original gravity\"")
-            + ",\"\"))");
+    String both = "IF(COUNT" + two + "<2,\"\",IFERROR(WASHBOOK.";
+    formula(form, row, "G", both + "ABV" + two + ",\"\"))");
+    String alcohol = "IF(COUNT(G" + row + ")<1,\"\",";
+    String fallen = "1000*(" + original + "-F" + row + ")";
+    formula(form, row, "H", alcohol + form.either("WASHBOOK.ABVPLUSMINUS" + two, fallen) + ")");
+    formula(form, row, "I", alcohol + "WASHBOOK.APPARENTATTENUATION" + two + ")");
+    formula(form, row, "J", alcohol + "WASHBOOK.REALATTENUATION" + two + ")");
+    formula(form, row, "K", alcohol + "WASHBOOK.SUGARLEFT" + two + ")");
+    formula(form, row, "M", why(form, row, reading + (row == first ? "" : "," + original), two));
+  }
+
+  /** Why a reading has no corrected gravity or no alcohol. */
+  private static String why(Form form, int row, String reading, String two) {
+    return "IF(NOT(ISNUMBER(C"
+        + row
+        + ")),\"\",IF(NOT(ISNUMBER(D"
+        + row
+        + ")),\"no temperature\",IF(NOT(ISNUMBER(F"
+        + row
+        + ")),"
+        + form.either(
+            "WASHBOOK.REASON(\"CORRECTEDGRAVITY\"," + reading + ")",
+            "\"reading or temperature out of range\"")
+        + ",IF(NOT(ISNUMBER(G"
+        + row
+        + ")),"
+        + form.either(
+            "WASHBOOK.REASON(\"ABV\"," + two.substring(1),
+            "\"does not go with the original gravity\"")
+        + ",\"\"))))";
   }
 
   private static void formula(Form form, int row, String column, String text) {
@@ -255,15 +250,10 @@ final class StarterLog {
     for (Entry e : entries) {
       Object[] typed = {e.time().toLocalDate(), e.time().toLocalTime(), e.shown(), e.temperature()};
       for (int column = 0; column < typed.length; column++) {
-        book.put(form.sheet(), row, column, typed[column], Look.input(FORMATS[column], PAPER));
+        book.put(form.sheet(), row, column, typed[column], Look.input(FORMATS[column], Form.PAPER));
       }
       row++;
     }
-    book.put(
-        form.sheet(),
-        first - 1,
-        HEADS.length - 1,
-        "invented figures",
-        Look.input("General", PAPER));
+    book.put(form.sheet(), first - 1, NOTES, "invented figures", Look.input("General", Form.PAPER));
   }
 }

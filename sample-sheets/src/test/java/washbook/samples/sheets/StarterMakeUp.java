@@ -15,25 +15,29 @@ final class StarterMakeUp {
 
   static Book make(boolean portable) {
     Book book = new Book("Making up a wash");
-    sugar(book, portable);
-    juice(book, portable);
-    book.widths(book.workbook().getSheetAt(0), 34, 12, 10, 58);
-    book.widths(book.workbook().getSheetAt(1), 34, 12, 10, 58);
+    sugar(book, portable).done();
+    juice(book, portable).done();
+    book.widths(book.workbook().getSheetAt(0), 33, 12, 10, 55);
+    book.widths(book.workbook().getSheetAt(1), 33, 12, 10, 46, 9, 11);
     return book;
   }
 
-  private static void sugar(Book book, boolean portable) {
-    Form form = new Form(book, "Sugar wash", 3, portable);
+  private static Form sugar(Book book, boolean portable) {
+    Form form = new Form(book, "Sugar wash", 3, 1, portable);
     form.head(
         "Making up a sugar wash",
         "Type into the tinted cells. All volumes at 20 °C, all gravities SG 20/20.",
         5);
-    form.section("So much water, so strong a wash");
+    form.section("Start from the water");
     String water = form.input("Water", 20, "0.0", "L", "what goes into the vessel first");
     String target = form.input("Gravity wanted", 1.08, "0.000", "SG", "");
     String kind =
         form.input(
-            "Kind of sugar", "SUCROSE", "General", "", "SUCROSE, DEXTROSE, INVERT, HONEY, ...");
+            "Kind of sugar",
+            "SUCROSE",
+            "General",
+            "",
+            "choose from the list; DEXTROSE is the monohydrate");
     String kilograms =
         form.result(
             "Sugar",
@@ -43,21 +47,22 @@ final class StarterMakeUp {
             "0.000",
             "kg",
             "");
-    form.result(
-        "Wash in all",
-        form.either(
-            when(
-                "VOLUMEAFTERSUGAR(" + water + ",1," + kilograms + "," + kind + ")",
-                water,
-                kilograms),
-            plain(
-                "(" + mass(water, "1") + "+" + kilograms + ")/" + density(target),
-                water,
-                target,
-                kilograms)),
-        "0.00",
-        "L",
-        "sugar takes room too");
+    String wash =
+        form.result(
+            "Wash in all",
+            form.either(
+                when(
+                    "VOLUMEAFTERSUGAR(" + water + ",1," + kilograms + "," + kind + ")",
+                    water,
+                    kilograms),
+                plain(
+                    "(" + mass(water, "1") + "+" + kilograms + ")/" + density(target),
+                    water,
+                    target,
+                    kilograms)),
+            "0.00",
+            "L",
+            "sugar takes room too");
     form.choose(kind, Arrays.stream(SugarKind.values()).map(Enum::name).toArray(String[]::new));
     form.between(water, 0, 100000, "Litres at 20 °C");
     form.between(target, 1, 1.19, "Gravity, 1.000 to 1.190");
@@ -69,9 +74,9 @@ final class StarterMakeUp {
           "% vol",
           "dry washes end lower and give a little more");
     } else {
-      alcohol(form, target, kind);
+      alcohol(form, target, kind, wash);
     }
-    form.section("A vessel of so many litres, full");
+    form.section("Start from the full vessel");
     String litres = form.input("Wash in all", 25, "0.0", "L", "leave head space for foam");
     String wanted = form.input("Gravity wanted", 1.075, "0.000", "SG", "");
     form.result(
@@ -94,9 +99,9 @@ final class StarterMakeUp {
         "L",
         "");
     if (portable) {
-      return;
+      return form;
     }
-    form.section("So strong when it is done");
+    form.section("Start from the alcohol wanted");
     String abv = form.input("Alcohol wanted", 10, "0.0", "% vol", "");
     String end = form.input("Gravity at the end", 0.995, "0.000", "SG", "where it usually stops");
     form.result(
@@ -105,9 +110,10 @@ final class StarterMakeUp {
         "0.0000",
         "SG",
         "");
+    return form;
   }
 
-  private static void alcohol(Form form, String target, String kind) {
+  private static void alcohol(Form form, String target, String kind, String wash) {
     String end =
         form.result(
             "Gravity when all has fermented",
@@ -118,15 +124,15 @@ final class StarterMakeUp {
     form.result(
         "Alcohol then", when("ABV(" + target + "," + end + ")", target, end), "0.00", "% vol", "");
     form.result(
-        "Carbon dioxide from 20 L",
-        when("CARBONDIOXIDE(" + target + "," + end + ",20)", target, end),
+        "Carbon dioxide given off",
+        when("CARBONDIOXIDE(" + target + "," + end + "," + wash + ")", target, end, wash),
         "0",
         "g",
-        "air the room: a gram is about half a litre");
+        "air the room before you go in: a gram is about half a litre of gas");
   }
 
-  private static void juice(Book book, boolean portable) {
-    Form form = new Form(book, "Juice and blends", 5, portable);
+  private static Form juice(Book book, boolean portable) {
+    Form form = new Form(book, "Juice and blends", 5, 1, portable);
     form.head("Juice, must and blends", "Type into the tinted cells. All volumes at 20 °C.", 5);
     form.section("Lift a juice with sugar");
     String litres = form.input("Juice", 40, "0.0", "L", "pressed and strained");
@@ -194,16 +200,15 @@ final class StarterMakeUp {
     int first =
         form.table(
             6,
-            new String[] {"Litres", "SG", "", "Which"},
-            new Object[][] {{25, 1.052, null, "Apple 7"}, {15, 1.084, null, "Plum 3"}},
-            "0.0",
-            "0.000",
+            new String[] {"What", "Litres", "SG"},
+            new Object[][] {{"Apple 7", 25, 1.052}, {"Plum 3", 15, 1.084}},
             "General",
-            "General");
-    String litresOf = "$A$" + first + ":$A$" + (first + 5);
-    String gravitiesOf = "$B$" + first + ":$B$" + (first + 5);
-    form.between("$A$" + first + ":$A$" + (first + 5), 0, 100000, "Litres at 20 °C");
-    form.between("$B$" + first + ":$B$" + (first + 5), 0.98, 1.19, "Gravity, 0.980 to 1.190");
+            "0.0",
+            "0.000");
+    String litresOf = "$B$" + first + ":$B$" + (first + 5);
+    String gravitiesOf = "$C$" + first + ":$C$" + (first + 5);
+    form.between(litresOf, 0, 100000, "Litres at 20 °C");
+    form.between(gravitiesOf, 0.98, 1.19, "Gravity, 0.980 to 1.190");
     if (portable) {
       masses(book, form, first);
       String kilograms = "SUM($E$" + first + ":$E$" + (first + 5) + ")";
@@ -220,7 +225,7 @@ final class StarterMakeUp {
           "0.0000",
           "SG",
           "");
-      return;
+      return form;
     }
     form.result(
         "Gravity of the blend",
@@ -236,8 +241,7 @@ final class StarterMakeUp {
         "");
     form.section("Another scale");
     String value = form.input("Value", 20.2, "0.00", "", "");
-    String from =
-        form.input("Scale it is on", "BRIX", "General", "", "SG, BRIX, PLATO, OECHSLE, ...");
+    String from = form.input("Scale it is on", "BRIX", "General", "", "choose from the list");
     String to = form.input("Scale wanted", "SG", "General", "", "");
     String[] scales = {
       "SG",
@@ -254,11 +258,12 @@ final class StarterMakeUp {
     };
     form.choose(from, scales).choose(to, scales);
     form.result(
-        "Value there",
+        "Value on that scale",
         when("CONVERT(" + value + "," + from + "," + to + ")", value),
         "0.0000",
         "",
         "");
+    return form;
   }
 
   /** Kilograms to the litre of water at 20 °C, as the sugar scale has it. */
@@ -310,14 +315,14 @@ final class StarterMakeUp {
   }
 
   private static void masses(Book book, Form form, int first) {
-    book.put(form.sheet(), first - 2, 4, "kg", Look.head("D9E4E8"));
-    book.put(form.sheet(), first - 2, 5, "kg extract", Look.head("D9E4E8"));
+    book.put(form.sheet(), first - 2, 4, "kg", Form.head("0.000"));
+    book.put(form.sheet(), first - 2, 5, "kg extract", Form.head("0.000"));
     for (int row = first; row < first + 6; row++) {
-      String both = "IF(COUNT(A" + row + ",B" + row + ")<2,0,";
-      book.put(form.sheet(), row - 1, 4, null, Look.number("0.000"))
-          .setCellFormula(both + mass("A" + row, "B" + row) + ")");
-      book.put(form.sheet(), row - 1, 5, null, Look.number("0.000"))
-          .setCellFormula(both + "E" + row + "*" + extract("B" + row) + "/100)");
+      String both = "IF(COUNT(B" + row + ",C" + row + ")<2,0,";
+      book.put(form.sheet(), row - 1, 4, null, Look.cell("0.000"))
+          .setCellFormula(both + mass("B" + row, "C" + row) + ")");
+      book.put(form.sheet(), row - 1, 5, null, Look.cell("0.000"))
+          .setCellFormula(both + "E" + row + "*" + extract("C" + row) + "/100)");
     }
   }
 }

@@ -25,7 +25,6 @@ final class StarterRun {
   private static final String[] FORMATS = {
     "0", "0", "0.0", "0.0", "0.0", "0.00", "0.00", "0.000", "0.000", "0.0", "General", "General"
   };
-  private static final String PAPER = "FBF3DC";
 
   /** Invented: minutes, vapour, reading, sample, litres. */
   private static final double[][] EXAMPLE = {
@@ -61,11 +60,12 @@ final class StarterRun {
         sheet,
         ROWS,
         "B",
-        "Minutes",
+        "Minutes since the first drop",
         List.of(
-            new CurvePage.Curve("G", "True strength (% vol)", "0.00", "0", 0, "9C3D10"),
-            new CurvePage.Curve("C", "Vapour (°C)", "0.0", "0", 60, "3F6B1F"),
-            new CurvePage.Curve("I", "Pure alcohol so far (L)", "0.000", "0.0", 0, "1F4E5F")),
+            new CurvePage.Curve("G", "True strength (% vol)", "0.00", "0", 0, Double.NaN, "9C3D10"),
+            new CurvePage.Curve("C", "Vapour (°C)", "0.0", "0", 60, 100, "3F6B1F"),
+            new CurvePage.Curve("I", "Pure alcohol so far (L)", "0.000", "0.0", 0, 1, "1F4E5F")),
+        60,
         FIRST);
   }
 
@@ -73,7 +73,7 @@ final class StarterRun {
   private static final int FIRST = 14;
 
   private static void sheet(Book book, String name, boolean example, boolean portable) {
-    Form form = new Form(book, name, HEADS.length - 1, portable);
+    Form form = new Form(book, name, HEADS.length - 1, 3, portable);
     form.head(
         "Still-run log",
         "Type into the tinted cells, a line a jar: what the alcoholmeter shows in the sample, how"
@@ -105,9 +105,9 @@ final class StarterRun {
             "for your own books: excise has its own rules");
     int header = FIRST - 2;
     for (int column = 0; column < HEADS.length; column++) {
-      book.put(form.sheet(), header, column, HEADS[column], Look.head("D9E4E8"));
+      book.put(form.sheet(), header, column, HEADS[column], Form.head(FORMATS[column]));
     }
-    form.sheet().getRow(header).setHeightInPoints(30);
+    form.sheet().getRow(header).setHeightInPoints(31);
     for (int row = FIRST; row < FIRST + ROWS; row++) {
       line(book, form, row, charge);
     }
@@ -126,7 +126,8 @@ final class StarterRun {
             + " methanol cannot be tasted.");
     form.caution(
         "C" + (FIRST - 1), "Vapour burns: no flame, no spark, moving air; never a closed still.");
-    book.widths(form.sheet(), 26, 10, 10, 11, 10, 9, 13, 12, 11, 11, 17, 26);
+    book.widths(form.sheet(), 8, 10, 10, 10, 10, 9, 13, 12, 10, 12, 17, 30);
+    form.done();
     form.sheet().createFreezePane(0, header + 1);
     form.sheet()
         .setRepeatingRows(new org.apache.poi.ss.util.CellRangeAddress(header, header, -1, -1));
@@ -144,7 +145,7 @@ final class StarterRun {
           row - 1,
           column,
           column == 0 ? row - FIRST + 1 : null,
-          typed ? Look.input(FORMATS[column], PAPER) : Look.number(FORMATS[column]));
+          typed ? Look.input(FORMATS[column], Form.PAPER) : Look.cell(FORMATS[column]));
     }
     String both = "IF(COUNT(D" + row + ",E" + row + ")<2,\"\",";
     formula(form, row, "G", both + "WASHBOOK.TRUESTRENGTH(D" + row + ",E" + row + "))");
@@ -171,16 +172,20 @@ final class StarterRun {
     for (int i = 0; i < EXAMPLE.length; i++) {
       for (int j = 0; j < EXAMPLE[i].length; j++) {
         book.put(
-            form.sheet(), FIRST - 1 + i, j + 1, EXAMPLE[i][j], Look.input(FORMATS[j + 1], PAPER));
+            form.sheet(),
+            FIRST - 1 + i,
+            j + 1,
+            EXAMPLE[i][j],
+            Look.input(FORMATS[j + 1], Form.PAPER));
       }
       String part = i == 0 ? "first part" : i < 5 ? "middle" : "last part";
-      book.put(form.sheet(), FIRST - 1 + i, 10, part, Look.input("General", PAPER));
+      book.put(form.sheet(), FIRST - 1 + i, 10, part, Look.input("General", Form.PAPER));
     }
-    book.put(form.sheet(), FIRST - 1, 11, "invented figures", Look.input("General", PAPER));
+    book.put(form.sheet(), FIRST - 1, 11, "invented figures", Look.input("General", Form.PAPER));
   }
 
   private static void plan(Book book) {
-    Form form = new Form(book, "Plan", 3, false);
+    Form form = new Form(book, "Plan", 3, 1, false);
     form.head(
         "What a charge holds and what a plain pot run gives",
         "Type into the tinted cells. An estimate for planning: a real still differs. It does not"
@@ -222,6 +227,11 @@ final class StarterRun {
         "% vol",
         "");
     form.result(
-        "Of the alcohol", when("RUNRECOVERY(" + abv + "," + stop + ")", abv, stop), "0.0", "%", "");
+        "Share of the alcohol",
+        when("RUNRECOVERY(" + abv + "," + stop + ")", abv, stop),
+        "0.0",
+        "%",
+        "what stays behind is weaker than the stop");
+    form.done();
   }
 }

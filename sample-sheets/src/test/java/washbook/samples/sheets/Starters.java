@@ -15,6 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -23,10 +24,14 @@ import washbook.runner.write.PortableResult;
 import washbook.runner.write.PortableXlsx;
 
 /**
- * Writes the starter workbooks: formulas by POI, stored results as the office reckons them with the
- * extension, the .ods saved by the office itself. Each in two forms: with the functions and plain.
+ * Writes the starter workbooks: formulas by POI, stored results as the office calculates them with
+ * the extension, the .ods saved by the office itself. Each in two forms: with the functions and
+ * plain.
  */
 public final class Starters {
+  /** The office's number of #N/A, which a chart does not draw. */
+  static final int NOT_AVAILABLE = 32767;
+
   private Starters() {}
 
   /** Arguments: the folder to write to, the packed extension. */
@@ -92,6 +97,10 @@ public final class Starters {
   }
 
   private static void store(Cell cell, XCell shown) {
+    if (shown.getError() == NOT_AVAILABLE && cell.getSheet().getSheetName().endsWith("harts")) {
+      cell.setCellErrorValue(FormulaError.NA.getCode());
+      return;
+    }
     if (shown.getError() != 0) {
       throw new IllegalStateException(
           cell.getSheet().getSheetName() + " " + cell.getAddress() + " is an error");
