@@ -43,7 +43,7 @@ final class ReliabilityPageTest {
         owner = matcher.group(1) != null ? matcher.group(1) : owner;
         String method = matcher.group(2) != null ? matcher.group(2) : matcher.group(3);
         String source = sources.get(owner);
-        String begin = "@Test\n  void " + (method == null ? "" : method);
+        String begin = method == null ? "Test" : "@Test\n  void " + method;
         if (source == null || !source.contains(begin)) {
           missing.add(matcher.group() + " of " + owner);
         }
@@ -54,6 +54,6 @@ final class ReliabilityPageTest {
       }
     }
     assertEquals(List.of(), missing);
-    assertTrue(rows > 30, rows + " rows");
+    assertTrue(rows >= 30, rows + " rows");
   }
 }
