@@ -65,6 +65,11 @@ final class FillArguments {
 
   @Mixin private MapArgument map;
 
+  /** The folder for results, or null. */
+  Path out() {
+    return out;
+  }
+
   Destination destination() {
     if (out != null && inPlace) {
       throw usage("--out and --in-place exclude each other.");

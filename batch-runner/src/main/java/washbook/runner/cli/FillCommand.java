@@ -54,7 +54,7 @@ final class FillCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Path report = run.report(files);
+    Path report = run.report(files, fill.out());
     Shard shard = run.shard(System.getenv());
     int threads = run.threads();
     SheetFiller filler = fill.filler();

@@ -1,5 +1,6 @@
 package washbook.runner.cli;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -65,6 +66,11 @@ final class RunArguments {
 
   /** The report's name, or null. */
   Path report(List<Path> files) {
+    return report(files, null);
+  }
+
+  /** The report's name, or null; its folder is made where it lies in that of the results. */
+  Path report(List<Path> files, Path results) {
     if (report == null) {
       return null;
     }
@@ -72,7 +78,7 @@ final class RunArguments {
       throw usage("--report " + report + " must end in .json, .csv or .html.");
     }
     Path folder = report.toAbsolutePath().getParent();
-    if (!Files.isDirectory(folder)) {
+    if (!Files.isDirectory(folder) && !(liesIn(results, folder) && isMade(folder))) {
       throw usage("--report: there is no folder " + folder + ".");
     }
     for (Path file : files) {
@@ -81,6 +87,18 @@ final class RunArguments {
       }
     }
     return report;
+  }
+
+  private static boolean liesIn(Path results, Path folder) {
+    return results != null && folder.normalize().startsWith(results.toAbsolutePath().normalize());
+  }
+
+  private static boolean isMade(Path folder) {
+    try {
+      return Files.isDirectory(Files.createDirectories(folder));
+    } catch (IOException e) {
+      return false;
+    }
   }
 
   /** The files to work on; a report that lies in a walked folder is no log. */

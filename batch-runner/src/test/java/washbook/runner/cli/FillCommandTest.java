@@ -47,6 +47,23 @@ final class FillCommandTest {
     }
   }
 
+  /** The command of the help text, given in an empty place. */
+  @Test
+  void aReportAmongResultsNeedsNoFolderBeforehand() throws IOException {
+    Path log = TestLogs.plain(folder.resolve("a.xlsx"), 1.085, 9);
+    Path out = folder.resolve("computed");
+    Path report = out.resolve("report.html");
+    Cli run =
+        Cli.run("fill", log.toString(), "--out", out.toString(), "--report", report.toString());
+    assertEquals(ExitCode.DONE, run.code(), run.err() + run.out());
+    assertTrue(Files.size(report) > 0);
+    Path elsewhere = folder.resolve("nowhere").resolve("report.html");
+    Cli refused =
+        Cli.run("fill", log.toString(), "--out", out.toString(), "--report", elsewhere.toString());
+    assertEquals(ExitCode.USAGE, refused.code());
+    assertTrue(refused.err().contains("there is no folder"), refused.err());
+  }
+
   @Test
   void fillingInPlaceTwiceGivesTheSameBytes() throws IOException {
     Path log = TestLogs.plain(folder.resolve("a.xlsx"), 1.085, 9);
