@@ -1,6 +1,8 @@
 package washbook.runner.markup;
 
 import ch.randelshofer.fastdoubleparser.JavaDoubleParser;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 
 /** Numbers as spreadsheet files write them: digits with a point, in bytes. */
 public final class Decimal {
@@ -74,6 +76,24 @@ public final class Decimal {
     } catch (NumberFormatException e) {
       return Double.NaN;
     }
+  }
+
+  /** The number rounded to so many digits behind the point, halves away from zero. */
+  public static String shown(double number, int decimals) {
+    double scaled = decimals < POWERS.length ? Math.abs(number) * POWERS[decimals] : Double.NaN;
+    double rest = scaled - Math.floor(scaled);
+    // Nearer to a half than this, the decimal digits have to say which way it goes.
+    if (!(scaled < 1e9) || Math.abs(rest - 0.5) < 1e-4) {
+      return BigDecimal.valueOf(number).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
+    }
+    long digits = (long) Math.floor(scaled + 0.5);
+    String text = Long.toString(digits);
+    if (decimals > 0) {
+      text = text.length() <= decimals ? "0".repeat(decimals + 1 - text.length()) + text : text;
+      int point = text.length() - decimals;
+      text = text.substring(0, point) + '.' + text.substring(point);
+    }
+    return number < 0 && digits != 0 ? "-" + text : text;
   }
 
   /** The shortest text that reads back as the same number, without a needless ".0". */

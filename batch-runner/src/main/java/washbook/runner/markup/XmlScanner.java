@@ -134,32 +134,16 @@ public class XmlScanner extends XmlBytes {
 
   private Token startTag() throws IOException {
     int i = position + 1;
-    int quote = 0;
     while (true) {
-      byte[] bytes = buffer;
-      int end = limit;
-      while (i < end) {
-        byte b = bytes[i];
-        if (quote == 0) {
-          if (b == '>') {
-            break;
-          }
-          if (b == '"' || b == '\'') {
-            quote = b;
-          } else if (b == '<') {
-            throw damaged("a tag is not closed");
-          }
-        } else if (b == quote) {
-          quote = 0;
-        }
-        i++;
-      }
-      if (i < end) {
+      i = tagMark(i);
+      byte mark = buffer[i];
+      if (mark == '>') {
         break;
       }
-      int length = i - tokenStart;
-      needMore();
-      i = tokenStart + length;
+      if (mark == '<') {
+        throw damaged("a tag is not closed");
+      }
+      i = quoteEnd(i + 1, mark) + 1;
     }
     tokenEnd = i + 1;
     position = tokenEnd;
@@ -170,6 +154,44 @@ public class XmlScanner extends XmlBytes {
     }
     rootSeen = true;
     return empty ? Token.EMPTY : Token.START;
+  }
+
+  /** Where the next byte stands that ends a tag or begins a value. */
+  private int tagMark(int from) throws IOException {
+    int i = from;
+    while (true) {
+      byte[] bytes = buffer;
+      int end = limit;
+      for (; i < end; i++) {
+        byte b = bytes[i];
+        if (b <= '>' && (b == '>' || b == '"' || b == '\'' || b == '<')) {
+          return i;
+        }
+      }
+      i = reachOn(i);
+    }
+  }
+
+  private int quoteEnd(int from, byte quote) throws IOException {
+    int i = from;
+    while (true) {
+      byte[] bytes = buffer;
+      int end = limit;
+      while (i < end && bytes[i] != quote) {
+        i++;
+      }
+      if (i < end) {
+        return i;
+      }
+      i = reachOn(i);
+    }
+  }
+
+  /** Reads more bytes and gives the new place of the byte that stood, or would stand, here. */
+  private int reachOn(int place) throws IOException {
+    int length = place - tokenStart;
+    needMore();
+    return tokenStart + length;
   }
 
   private void nameOf(int from, int end) throws UnusableFileException {

@@ -1,7 +1,5 @@
 package washbook.runner.write;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import washbook.runner.markup.ByteBuilder;
 import washbook.runner.markup.Decimal;
 
@@ -59,9 +57,7 @@ final class OdsCells {
       String shown =
           decimals < 0
               ? Decimal.format(content.number())
-              : BigDecimal.valueOf(content.number())
-                  .setScale(decimals, RoundingMode.HALF_UP)
-                  .toPlainString();
+              : Decimal.shown(content.number(), decimals);
       to.raw("<text:p>").raw(shown).raw("</text:p>");
     } else if (content.text() != null && !content.text().isEmpty()) {
       for (String paragraph : clean(content.text()).split("\n", -1)) {
