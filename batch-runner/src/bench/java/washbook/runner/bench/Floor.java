@@ -19,13 +19,14 @@ import java.util.zip.ZipFile;
 final class Floor {
   private Floor() {}
 
-  /** Number of threads, folder of the results. */
+  /** Number of threads, folder of the results, level of deflate. */
   public static void main(String[] arguments) throws Exception {
     ExecutorService pool = Executors.newFixedThreadPool(Integer.parseInt(arguments[0]));
     try (Stream<Path> files = Files.list(Path.of(arguments[1]))) {
+      int level = Integer.parseInt(arguments[2]);
       List<Future<Long>> done = new ArrayList<>();
       for (Path file : files.toList()) {
-        done.add(pool.submit(() -> repack(file)));
+        done.add(pool.submit(() -> repack(file, level)));
       }
       long bytes = 0;
       for (Future<Long> one : done) {
@@ -37,11 +38,11 @@ final class Floor {
     }
   }
 
-  private static long repack(Path file) throws IOException {
+  private static long repack(Path file, int level) throws IOException {
     byte[] content = new byte[1 << 16];
     byte[] packed = new byte[1 << 16];
     long bytes = 0;
-    Deflater deflater = new Deflater(Deflater.DEFAULT_COMPRESSION, true);
+    Deflater deflater = new Deflater(level, true);
     try (ZipFile zip = new ZipFile(file.toFile())) {
       Enumeration<? extends ZipEntry> entries = zip.entries();
       while (entries.hasMoreElements()) {
