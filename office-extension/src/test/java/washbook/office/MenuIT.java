@@ -4,13 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.sun.star.awt.FontWeight;
+import com.sun.star.beans.XPropertySet;
 import com.sun.star.document.XUndoManager;
 import com.sun.star.document.XUndoManagerSupplier;
 import com.sun.star.sheet.XCalculatable;
+import com.sun.star.table.XColumnRowRange;
 import com.sun.star.uno.UnoRuntime;
 import com.sun.star.util.XModifiable;
 import com.sun.star.util.XProtectable;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -74,6 +78,42 @@ class MenuIT {
     assertEquals("", book.shown("D1"));
     assertEquals("", book.shown("E3"));
     assertEquals(1.05, book.number("B3"));
+  }
+
+  @Test
+  void newHeadersLookLikeTheirNeighboursAndCanBeRead() throws Exception {
+    plum();
+    look("A1:C1").setPropertyValue("CellStyle", "Accent 1");
+    look("A1:C1").setPropertyValue("CharWeight", FontWeight.BOLD);
+    look("A1:C1").setPropertyValue("CellBackColor", 0xE8D8F0);
+    book.dispatch(FILL);
+    for (String property : List.of("CellStyle", "CharWeight", "CellBackColor", "CharColor")) {
+      Object neighbour = look("C1").getPropertyValue(property);
+      assertEquals(neighbour, look("D1").getPropertyValue(property), property);
+      assertEquals(neighbour, look("H1").getPropertyValue(property), property);
+    }
+    assertEquals(true, look("D1").getPropertyValue("IsTextWrapped"));
+    assertEquals(true, look("H1").getPropertyValue("IsTextWrapped"));
+    assertEquals(false, look("C1").getPropertyValue("IsTextWrapped"));
+    int usual = width("C1");
+    assertTrue(width("D1") > usual, "width " + width("D1"));
+    book.as(XUndoManagerSupplier.class).getUndoManager().undo();
+    assertEquals("Default", look("D1").getPropertyValue("CellStyle"));
+    assertEquals(false, look("D1").getPropertyValue("IsTextWrapped"));
+    assertEquals(usual, width("D1"));
+  }
+
+  private XPropertySet look(String range) {
+    return UnoRuntime.queryInterface(XPropertySet.class, book.sheet().getCellRangeByName(range));
+  }
+
+  private int width(String cell) throws Exception {
+    var columns =
+        UnoRuntime.queryInterface(XColumnRowRange.class, book.sheet().getCellRangeByName(cell))
+            .getColumns();
+    return (Integer)
+        UnoRuntime.queryInterface(XPropertySet.class, columns.getByIndex(0))
+            .getPropertyValue("Width");
   }
 
   @Test

@@ -21,12 +21,14 @@ final class PatchWriter {
   private final Grid before;
   private final boolean formulas;
   private final CellRun run;
+  private final HeaderLook look;
 
   PatchWriter(OpenSheet sheet, Grid before, boolean formulas) {
     this.sheet = sheet;
     this.before = before;
     this.formulas = formulas;
     this.run = new CellRun(sheet);
+    this.look = new HeaderLook(sheet, before);
   }
 
   /** Inside one step of undo; the sheet is computed when all is written. */
@@ -61,6 +63,7 @@ final class PatchWriter {
       }
     }
     run.end();
+    look.apply(patch);
     if (patch.decimals() >= 0) {
       XCellRange cells =
           sheet.sheet().getCellRangeByPosition(column, patch.firstRow(), column, patch.lastRow());

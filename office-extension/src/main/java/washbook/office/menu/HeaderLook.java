@@ -1,0 +1,110 @@
+package washbook.office.menu;
+
+import com.sun.star.beans.Property;
+import com.sun.star.beans.PropertyAttribute;
+import com.sun.star.beans.PropertyState;
+import com.sun.star.beans.XMultiPropertySet;
+import com.sun.star.beans.XPropertySet;
+import com.sun.star.beans.XPropertyState;
+import com.sun.star.table.XColumnRowRange;
+import com.sun.star.uno.UnoRuntime;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+import washbook.functions.log.ColumnPatch;
+import washbook.functions.log.Grid;
+
+/** Makes a new header look like the headers that are there, and readable. */
+final class HeaderLook {
+  /** Of the default font; hundredths of a millimetre. */
+  private static final int LETTER_WIDTH = 240;
+
+  /** What a cell has besides its look, and the sums of other properties. */
+  private static final Pattern NO_LOOK =
+      Pattern.compile(
+          "Validation.*|Conditional.*|Formula.*|NumberFormat|UserDefined.*|TableBorder.*"
+              + "|AbsoluteName|CellStyle|.*XML");
+
+  private final OpenSheet sheet;
+  private final Grid before;
+
+  HeaderLook(OpenSheet sheet, Grid before) {
+    this.sheet = sheet;
+    this.before = before;
+  }
+
+  /** Leaves headers alone that were there before. */
+  void apply(ColumnPatch patch) throws com.sun.star.uno.Exception {
+    int row = patch.headerRow();
+    if (!isBlank(row, patch.column())) {
+      return;
+    }
+    XPropertySet header = cell(row, patch.column());
+    int left = patch.column() - 1;
+    while (left >= 0 && isBlank(row, left)) {
+      left--;
+    }
+    if (left >= 0) {
+      copy(cell(row, left), header);
+    }
+    header.setPropertyValue("IsTextWrapped", true);
+    widen(patch);
+  }
+
+  private static void copy(XPropertySet from, XPropertySet to) throws com.sun.star.uno.Exception {
+    to.setPropertyValue("CellStyle", from.getPropertyValue("CellStyle"));
+    XPropertyState states = UnoRuntime.queryInterface(XPropertyState.class, from);
+    Map<String, Object> look = new TreeMap<>();
+    for (Property property : from.getPropertySetInfo().getProperties()) {
+      boolean copied =
+          (property.Attributes & PropertyAttribute.READONLY) == 0
+              && !NO_LOOK.matcher(property.Name).matches()
+              && states.getPropertyState(property.Name) == PropertyState.DIRECT_VALUE;
+      if (copied) {
+        look.put(property.Name, from.getPropertyValue(property.Name));
+      }
+    }
+    UnoRuntime.queryInterface(XMultiPropertySet.class, to)
+        .setPropertyValues(look.keySet().toArray(new String[0]), look.values().toArray());
+  }
+
+  /** Two lines of header, or one where the user has fixed the height of the row. */
+  private void widen(ColumnPatch patch) throws com.sun.star.uno.Exception {
+    for (int row = 0; row < before.rowCount(); row++) {
+      if (!isBlank(row, patch.column())) {
+        return;
+      }
+    }
+    XColumnRowRange lines = sheet.sheet(XColumnRowRange.class);
+    XPropertySet row = properties(lines.getRows().getByIndex(patch.headerRow()));
+    int letters = patch.header().length();
+    if (Boolean.TRUE.equals(row.getPropertyValue("OptimalHeight"))) {
+      letters = longestWord(patch.header(), (letters + 1) / 2);
+    }
+    int width = (letters + 2) * LETTER_WIDTH;
+    XPropertySet column = properties(lines.getColumns().getByIndex(patch.column()));
+    if ((Integer) column.getPropertyValue("Width") < width) {
+      column.setPropertyValue("Width", width);
+    }
+  }
+
+  private static int longestWord(String text, int least) {
+    int most = least;
+    for (String word : text.split(" ", -1)) {
+      most = Math.max(most, word.length());
+    }
+    return most;
+  }
+
+  private boolean isBlank(int row, int column) {
+    return !before.isFormula(row, column) && before.kind(row, column) == Grid.Kind.BLANK;
+  }
+
+  private XPropertySet cell(int row, int column) throws com.sun.star.uno.Exception {
+    return properties(sheet.sheet().getCellByPosition(column, row));
+  }
+
+  private static XPropertySet properties(Object of) {
+    return UnoRuntime.queryInterface(XPropertySet.class, of);
+  }
+}
