@@ -5,10 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.sun.star.awt.FontWeight;
+import com.sun.star.beans.PropertyValue;
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.document.XUndoManager;
 import com.sun.star.document.XUndoManagerSupplier;
+import com.sun.star.sheet.ConditionOperator;
+import com.sun.star.sheet.ValidationType;
 import com.sun.star.sheet.XCalculatable;
+import com.sun.star.sheet.XNamedRanges;
+import com.sun.star.sheet.XSheetCondition;
+import com.sun.star.sheet.XSheetConditionalEntries;
+import com.sun.star.table.CellAddress;
 import com.sun.star.table.XColumnRowRange;
 import com.sun.star.uno.UnoRuntime;
 import com.sun.star.util.XModifiable;
@@ -138,8 +145,8 @@ class MenuIT {
     var comments =
         UnoRuntime.queryInterface(com.sun.star.sheet.XSheetAnnotationsSupplier.class, book.sheet())
             .getAnnotations();
-    comments.insertNew(new com.sun.star.table.CellAddress((short) 0, 4, 2), "strong already");
-    comments.insertNew(new com.sun.star.table.CellAddress((short) 0, 7, 3), "ask for it");
+    comments.insertNew(new CellAddress((short) 0, 4, 2), "strong already");
+    comments.insertNew(new CellAddress((short) 0, 7, 3), "ask for it");
     double before = book.number("E3");
     book.number("B3", 1.04);
     book.dispatch(FILL + "&as=pack");
@@ -312,5 +319,47 @@ class MenuIT {
     assertEquals(exact, book.number("B1"), most + 1e-9);
     book.as(XUndoManagerSupplier.class).getUndoManager().undo();
     assertTrue(book.cell("B1").getFormula().contains("WASHBOOK.ABV"), book.cell("B1").getFormula());
+  }
+
+  @Test
+  void listsCallsThatNoCellHolds() throws Exception {
+    book.number("A1", 1.085).formula("B1", "=WASHBOOK.ABV(A1;1.01)");
+    UnoRuntime.queryInterface(
+            XNamedRanges.class, book.as(XPropertySet.class).getPropertyValue("NamedRanges"))
+        .addNewByName("Strength", "WASHBOOK.ABV($Sheet1.$A$1;1.01)", new CellAddress(), 0);
+    UnoRuntime.queryInterface(
+            XNamedRanges.class, book.as(XPropertySet.class).getPropertyValue("NamedRanges"))
+        .addNewByName("Start", "$Sheet1.$A$1", new CellAddress(), 0);
+    XPropertySet formatted = look("C2:C9");
+    Object format = formatted.getPropertyValue("ConditionalFormat");
+    UnoRuntime.queryInterface(XSheetConditionalEntries.class, format)
+        .addNew(
+            new PropertyValue[] {
+              property("Operator", ConditionOperator.FORMULA),
+              property("Formula1", "WASHBOOK.ABV($A$1;C2)>5"),
+              property("StyleName", "Good")
+            });
+    formatted.setPropertyValue("ConditionalFormat", format);
+    XPropertySet checked = look("D2:D5");
+    Object check = checked.getPropertyValue("Validation");
+    UnoRuntime.queryInterface(XPropertySet.class, check)
+        .setPropertyValue("Type", ValidationType.DECIMAL);
+    XSheetCondition condition = UnoRuntime.queryInterface(XSheetCondition.class, check);
+    condition.setOperator(ConditionOperator.LESS);
+    condition.setFormula1("WASHBOOK.ABV(1.085;1.01)");
+    checked.setPropertyValue("Validation", check);
+    String said = String.valueOf(book.dispatch("washbook.office:portable?ask=no"));
+    assertTrue(said.contains("plain arithmetic: 1 (cells: 1)"), said);
+    assertTrue(said.contains("Stays: Strength (name): no cell holds it;"), said);
+    assertTrue(said.contains("Stays: Sheet1 C2:C9 (conditional format): no cell"), said);
+    assertTrue(said.contains("Stays: Sheet1 D2:D5 (check of entries): no cell"), said);
+    assertEquals(3, said.split("Stays: ", -1).length - 1, said);
+  }
+
+  private static PropertyValue property(String name, Object value) {
+    PropertyValue property = new PropertyValue();
+    property.Name = name;
+    property.Value = value;
+    return property;
   }
 }

@@ -49,6 +49,18 @@ final class HeaderLook {
     }
     header.setPropertyValue("IsTextWrapped", true);
     widen(patch);
+    XPropertySet line = line(row);
+    if (isFitted(line)) {
+      line.setPropertyValue("OptimalHeight", true);
+    }
+  }
+
+  private XPropertySet line(int row) throws com.sun.star.uno.Exception {
+    return properties(sheet.sheet(XColumnRowRange.class).getRows().getByIndex(row));
+  }
+
+  private static boolean isFitted(XPropertySet line) throws com.sun.star.uno.Exception {
+    return Boolean.TRUE.equals(line.getPropertyValue("OptimalHeight"));
   }
 
   private static void copy(XPropertySet from, XPropertySet to) throws com.sun.star.uno.Exception {
@@ -75,25 +87,25 @@ final class HeaderLook {
         return;
       }
     }
-    XColumnRowRange lines = sheet.sheet(XColumnRowRange.class);
-    XPropertySet row = properties(lines.getRows().getByIndex(patch.headerRow()));
     int letters = patch.header().length();
-    if (Boolean.TRUE.equals(row.getPropertyValue("OptimalHeight"))) {
-      letters = longestWord(patch.header(), (letters + 1) / 2);
+    if (isFitted(line(patch.headerRow()))) {
+      letters = inTwoLines(patch.header());
     }
     int width = (letters + 2) * LETTER_WIDTH;
-    XPropertySet column = properties(lines.getColumns().getByIndex(patch.column()));
+    XPropertySet column =
+        properties(sheet.sheet(XColumnRowRange.class).getColumns().getByIndex(patch.column()));
     if ((Integer) column.getPropertyValue("Width") < width) {
       column.setPropertyValue("Width", width);
     }
   }
 
-  private static int longestWord(String text, int least) {
-    int most = least;
-    for (String word : text.split(" ", -1)) {
-      most = Math.max(most, word.length());
+  /** The longer line when a text is divided into two as evenly as its words allow. */
+  private static int inTwoLines(String text) {
+    int least = text.length();
+    for (int i = text.indexOf(' '); i >= 0; i = text.indexOf(' ', i + 1)) {
+      least = Math.min(least, Math.max(i, text.length() - i - 1));
     }
-    return most;
+    return least;
   }
 
   private boolean isBlank(int row, int column) {
