@@ -48,8 +48,10 @@ final class OfficeProcess {
       }
     }
     throw new IllegalStateException(
-        "soffice is not on the PATH. These tests need a real office: install libreoffice-calc and"
-            + " libreoffice-java-common, as .ci/run does.");
+        "No LibreOffice was found: there is no program soffice in any directory of the PATH. These"
+            + " tests start a real Calc. On Debian: apt-get install --no-install-recommends"
+            + " libreoffice-calc libreoffice-java-common. To build without them: mvn verify"
+            + " -DskipITs.");
   }
 
   /** The shell and the office's own processes that still run. */
