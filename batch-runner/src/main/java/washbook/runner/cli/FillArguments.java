@@ -96,6 +96,11 @@ final class FillArguments {
     return new LogSheetFiller(map.read(), new FillOptions(computed(), style));
   }
 
+  /** Sheets that the map speaks of. Ask after {@link #filler}. */
+  List<String> mappedSheets() {
+    return map.sheets();
+  }
+
   /** Everything that results depend on besides the files. Ask after {@link #filler}. */
   List<String> settings() {
     return List.of(

@@ -79,10 +79,28 @@ final class FillCommand implements Callable<Integer> {
               parent.err());
       boolean whole = batch.run(items, threads, stop);
       console.finish();
-      return whole ? ExitCode.of(console.totals()) : ExitCode.FILE;
+      int code = whole ? ExitCode.of(console.totals()) : ExitCode.FILE;
+      return mapWasUsed(console) || code != ExitCode.DONE ? code : ExitCode.REFUSED;
     } finally {
       stop.done();
     }
+  }
+
+  /** Says which sheets the map speaks of in vain: most often a name is misspelt. */
+  private boolean mapWasUsed(ConsoleReport console) {
+    boolean used = true;
+    for (String sheet : fill.mappedSheets()) {
+      if (!console.hasSeen(sheet)) {
+        used = false;
+        parent
+            .err()
+            .println(
+                "--map: there is no log on a sheet named '"
+                    + sheet
+                    + "'; what the map says of it was not used.");
+      }
+    }
+    return used;
   }
 
   /** A dry run notes nothing. */

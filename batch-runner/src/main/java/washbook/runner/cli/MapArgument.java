@@ -3,6 +3,7 @@ package washbook.runner.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -22,6 +23,7 @@ final class MapArgument {
   private Path map;
 
   private String text = "";
+  private LogMap parsed = LogMap.none();
 
   /** The map; one that says nothing where none is given. */
   LogMap read() {
@@ -30,11 +32,17 @@ final class MapArgument {
     }
     try {
       text = Files.readString(map);
-      return LogMap.parse(text);
+      parsed = LogMap.parse(text);
+      return parsed;
     } catch (IOException | IllegalArgumentException unusable) {
       throw new ParameterException(
           spec.commandLine(), "--map " + map + ": " + Failure.reason(unusable));
     }
+  }
+
+  /** Sheets that the map speaks of. Ask after {@link #read}. */
+  List<String> sheets() {
+    return parsed.sheets();
   }
 
   /** The text that was read. */

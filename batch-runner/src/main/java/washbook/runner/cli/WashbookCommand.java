@@ -77,8 +77,22 @@ final class WashbookCommand {
               "washbook: " + (failure instanceof IOException ? Failure.reason(failure) : failure));
           return ExitCode.FILE;
         });
+    line.setParameterExceptionHandler((wrong, given) -> explain(wrong));
     line.getSubcommands().get("calc").setUnmatchedOptionsArePositionalParams(true);
     return line;
+  }
+
+  /** Says what is wrong with a command line, without the whole help that would hide it. */
+  private static int explain(CommandLine.ParameterException wrong) {
+    CommandLine command = wrong.getCommandLine();
+    PrintWriter err = command.getErr();
+    err.println(wrong.getMessage());
+    if (!CommandLine.UnmatchedArgumentException.printSuggestions(wrong, err)) {
+      err.println(
+          "'" + command.getCommandSpec().qualifiedName() + " --help' lists what can be given.");
+    }
+    err.flush();
+    return ExitCode.USAGE;
   }
 
   /** The version as the jar states it. */

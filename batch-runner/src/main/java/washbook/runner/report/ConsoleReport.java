@@ -1,8 +1,10 @@
 package washbook.runner.report;
 
 import java.io.PrintStream;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import washbook.functions.SafetyNote;
 import washbook.runner.report.FileReport.BatchReport;
 import washbook.runner.report.FileReport.Refusal;
@@ -17,6 +19,7 @@ public final class ConsoleReport {
   private final PrintStream out;
   private final boolean dryRun;
   private final Totals totals = new Totals();
+  private final Set<String> sheets = new HashSet<>();
   private int earlierFiles;
 
   public ConsoleReport(PrintStream out, boolean dryRun) {
@@ -32,6 +35,8 @@ public final class ConsoleReport {
   public void add(FileResult result, boolean earlier) {
     FileReport report = result.report();
     totals.add(report);
+    report.tables().forEach(table -> sheets.add(table.sheet()));
+    report.refusals().forEach(refusal -> sheets.add(sheetOf(refusal.cell())));
     earlierFiles += earlier ? 1 : 0;
     out.println(report.path() + ": " + headline(result, earlier));
     if (earlier) {
@@ -57,8 +62,23 @@ public final class ConsoleReport {
     return totals;
   }
 
+  /** Whether a log on a sheet of this name was filled or refused. */
+  public boolean hasSeen(String sheet) {
+    return sheets.contains(sheet);
+  }
+
+  private static String sheetOf(String cell) {
+    String sheet = cell.substring(0, Math.max(0, cell.lastIndexOf('!')));
+    return sheet.length() > 1 && sheet.startsWith("'")
+        ? sheet.substring(1, sheet.length() - 1).replace("''", "'")
+        : sheet;
+  }
+
   /** Prints the totals and the caution. */
   public void finish() {
+    if (totals.count() == 0) {
+      out.println("No files of a kind that Washbook reads were found.");
+    }
     if (totals.count() > 1) {
       out.println();
       out.print(totals.table());

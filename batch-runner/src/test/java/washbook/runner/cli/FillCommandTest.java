@@ -161,6 +161,33 @@ final class FillCommandTest {
     }
     assertEquals(ExitCode.USAGE, Cli.run("fill").code());
     assertEquals(List.of("a.xlsx"), names());
+    assertEquals(
+        List.of(
+            "There is no column 'nosuch'; there are gravity, abv, apparent, real, extract, sugar,"
+                + " rate, state, plusminus, original.",
+            "'washbook fill --help' lists what can be given."),
+        Cli.run("fill", log, "--columns", "nosuch").err().lines().toList());
+  }
+
+  @Test
+  void aMapForASheetThatIsNotThereIsSaid() throws IOException {
+    Path log = Files.writeString(folder.resolve("plum.csv"), "SG,Temp C\n1.080,20\n1.050,20\n");
+    Path map =
+        Files.writeString(folder.resolve("m.map"), "[table]\nsheet = plom\ncalibration = 15 C\n");
+    Cli wrong = Cli.run("fill", log.toString(), "--map", map.toString());
+    assertEquals(ExitCode.REFUSED, wrong.code());
+    assertTrue(wrong.err().contains("no log on a sheet named 'plom'"), wrong.err());
+    Files.writeString(map, "[table]\nsheet = plum\ncalibration = 15 C\n");
+    Cli right = Cli.run("fill", log.toString(), "--map", map.toString());
+    assertEquals(ExitCode.DONE, right.code(), right.err());
+    assertEquals("", right.err());
+  }
+
+  @Test
+  void anEmptyFolderIsSaid() throws IOException {
+    Cli run = Cli.run("fill", Files.createDirectory(folder.resolve("empty")).toString());
+    assertEquals(ExitCode.NOTHING_RECOGNISED, run.code());
+    assertTrue(run.out().contains("No files of a kind that Washbook reads"), run.out());
   }
 
   @Test

@@ -2,6 +2,8 @@ package washbook.functions.log;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.time.MonthDay;
+import java.time.temporal.ChronoUnit;
 
 /** Dates written as text: ISO, day or month first, with month names; an optional time behind. */
 final class DateText {
@@ -22,6 +24,9 @@ final class DateText {
     {"nov"},
     {"dec", "dez", "dic", "des"}
   };
+
+  /** Serials beyond this are no dates of a log. */
+  private static final double LAST_SERIAL = 1e6;
 
   private DateText() {}
 
@@ -51,6 +56,14 @@ final class DateText {
 
   /** Days since 1899-12-30, with the time as fraction; NaN when the text is no date. */
   static double serial(String text, Order order) {
+    return serial(text, order, Double.NaN);
+  }
+
+  /**
+   * The same; a date without a year is put into the one that brings it nearest to another date, so
+   * that 2 Jan follows 30 Dec.
+   */
+  static double serial(String text, Order order, double near) {
     String trimmed = text.strip();
     int space = dateEnd(trimmed);
     String date = trimmed.substring(0, space);
@@ -58,7 +71,7 @@ final class DateText {
     if (Double.isNaN(time)) {
       return Double.NaN;
     }
-    LocalDate day = date(date, order);
+    LocalDate day = date(date, order, near);
     return day == null ? Double.NaN : day.toEpochDay() - ZERO.toEpochDay() + time;
   }
 
@@ -112,7 +125,7 @@ final class DateText {
     return at > 0 && (text.charAt(at - 1) == 'T' || text.charAt(at - 1) == ' ') ? at - 1 : 0;
   }
 
-  private static LocalDate date(String text, Order order) {
+  private static LocalDate date(String text, Order order, double near) {
     int[] parts = new int[3];
     int month = 0;
     int count = numbers(text, parts);
@@ -127,7 +140,7 @@ final class DateText {
     try {
       if (month > 0) {
         if (count == 1) {
-          return LocalDate.of(2000, month, parts[0]);
+          return nearest(MonthDay.of(month, parts[0]), near);
         }
         return parts[0] > 31
             ? LocalDate.of(year(parts[0]), month, parts[1])
@@ -145,6 +158,28 @@ final class DateText {
     } catch (DateTimeException notADate) {
       return null;
     }
+  }
+
+  private static LocalDate nearest(MonthDay day, double near) {
+    if (!(Math.abs(near) < LAST_SERIAL)) {
+      return day.atYear(2000);
+    }
+    LocalDate reference = ZERO.plusDays((long) near);
+    LocalDate best = day.atYear(reference.getYear());
+    for (int years = -1; years <= 1; years += 2) {
+      LocalDate other = day.atYear(reference.getYear() + years);
+      if (Math.abs(ChronoUnit.DAYS.between(reference, other))
+          < Math.abs(ChronoUnit.DAYS.between(reference, best))) {
+        best = other;
+      }
+    }
+    return best;
+  }
+
+  /** Whether a text is a date with a month's name and no year. */
+  static boolean lacksYear(String text) {
+    double early = serial(text, Order.DAY_FIRST, 0);
+    return early != serial(text, Order.DAY_FIRST, LAST_SERIAL - 1) && !Double.isNaN(early);
   }
 
   private static int year(int shown) {

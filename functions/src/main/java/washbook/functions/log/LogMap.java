@@ -55,6 +55,15 @@ public record LogMap(List<TableMap> tables) {
     return MapPrinter.print(this);
   }
 
+  /** Names of the sheets that something is said about, tables to be left alone apart. */
+  public List<String> sheets() {
+    return tables.stream()
+        .filter(table -> !table.ignored() && !table.sheet().isEmpty())
+        .map(TableMap::sheet)
+        .distinct()
+        .toList();
+  }
+
   /** The tables of a sheet for which a header row is named. */
   List<TableMap> placed(String sheet) {
     return tables.stream().filter(t -> t.isFor(sheet) && t.headerRow() >= 0).toList();

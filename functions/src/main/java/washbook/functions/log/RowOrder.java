@@ -29,10 +29,11 @@ final class RowOrder {
     double[] days = new double[table.lastRow() - table.firstRow() + 1];
     DateText.Order order = date < 0 ? DateText.Order.UNKNOWN : order(grid, table, date);
     double before = Double.NaN;
+    double near = date < 0 ? Double.NaN : firstWithYear(grid, table, date);
     for (int row = table.firstRow(); row <= table.lastRow(); row++) {
       double at = Double.NaN;
       if (date >= 0) {
-        at = dateOf(grid, row, date, order);
+        at = dateOf(grid, row, date, order, Double.isNaN(before) ? near : before);
         double clock = time < 0 ? Double.NaN : timeOf(grid, row, time);
         if (!Double.isNaN(clock)) {
           at = (Double.isNaN(at) ? Math.floor(before) : Math.floor(at)) + clock;
@@ -92,10 +93,22 @@ final class RowOrder {
     return falls;
   }
 
-  private static double dateOf(Grid grid, int row, int column, DateText.Order order) {
+  /** The first date that states its year; NaN when none does. */
+  private static double firstWithYear(Grid grid, LogTable table, int column) {
+    for (int row = table.firstRow(); row <= table.lastRow(); row++) {
+      double at = dateOf(grid, row, column, DateText.Order.DAY_FIRST, Double.NaN);
+      boolean text = grid.kind(row, column) == Kind.TEXT;
+      if (!Double.isNaN(at) && !(text && DateText.lacksYear(grid.text(row, column)))) {
+        return at;
+      }
+    }
+    return Double.NaN;
+  }
+
+  private static double dateOf(Grid grid, int row, int column, DateText.Order order, double near) {
     return switch (grid.kind(row, column)) {
       case DATE, NUMBER -> grid.number(row, column);
-      case TEXT -> DateText.serial(grid.text(row, column), order);
+      case TEXT -> DateText.serial(grid.text(row, column), order, near);
       default -> Double.NaN;
     };
   }

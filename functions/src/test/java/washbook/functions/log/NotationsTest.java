@@ -1,5 +1,6 @@
 package washbook.functions.log;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static washbook.functions.log.SimpleLogTest.calc;
@@ -29,6 +30,26 @@ class NotationsTest {
     TestGrid filled = grid.with(filling.patch());
     assertEquals(original, filled.number(1, 2));
     assertEquals(calc("CORRECTEDGRAVITY", 1.047, 16.0, 20.0, original), filled.number(2, 2));
+  }
+
+  @Test
+  void datesWithoutAYearGoOnOverNewYear() {
+    for (String first : List.of("28 Dec", "28 Dec 2025", "28 Dec 18:00")) {
+      TestGrid grid =
+          TestGrid.of(
+              "Sugar 4",
+              "date | SG | temp C\n"
+                  + first
+                  + " | 1.080 | 20\n30 Dec | 1.060 | 20\n2 Jan | 1.020 | 20\n4 Jan 2026 | 1.000 | 20");
+      assertEquals(List.of(), fill(grid).refusals(), first);
+      Understanding understood = understand(grid);
+      double start = first.endsWith("00") ? 0.75 : 0;
+      assertArrayEquals(
+          new double[] {0, 2 - start, 5 - start, 7 - start},
+          RowTimes.of(grid, understood.tables().get(0)).days(new int[] {1, 2, 3, 4}),
+          1e-9,
+          first);
+    }
   }
 
   @Test
