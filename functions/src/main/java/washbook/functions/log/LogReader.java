@@ -20,9 +20,10 @@ public final class LogReader {
       return new Understanding(grid.name(), List.of(), List.of());
     }
     RepeatedHeaders repeated = new RepeatedHeaders(grid);
-    List<Header> headers = repeated.without(withMap(grid, new HeaderFinder(grid).find(), map));
     List<LogTable> tables = new ArrayList<>();
     List<Doubt> doubts = new ArrayList<>();
+    List<Header> found = new HeaderFinder(grid).find();
+    List<Header> headers = repeated.without(withMap(grid, found, map, doubts));
     List<Integer> lastRows = new ArrayList<>();
     for (int i = 0; i < headers.size(); i++) {
       Header header = headers.get(i);
@@ -87,13 +88,18 @@ public final class LogReader {
   }
 
   /** The headers found, with those in their place that the map names. */
-  private static List<Header> withMap(Grid grid, List<Header> found, LogMap map) {
+  private static List<Header> withMap(
+      Grid grid, List<Header> found, LogMap map, List<Doubt> doubts) {
     List<Header> headers = new ArrayList<>(found);
     for (TableMap table : map.placed(grid.name())) {
       if (table.columns().isEmpty()) {
         continue;
       }
       Header header = mapped(grid, headers, table);
+      if (headsNothing(grid, found, header)) {
+        doubts.add(headsNothing(header));
+        continue;
+      }
       headers.removeIf(
           h ->
               h.topRow() <= table.headerRow()
@@ -103,6 +109,33 @@ public final class LogReader {
     }
     headers.sort(Comparator.comparing(Header::bottomRow).thenComparing(Header::firstColumn));
     return headers;
+  }
+
+  /** Whether the next header begins before anything stands below one that a map names. */
+  private static boolean headsNothing(Grid grid, List<Header> found, Header header) {
+    int next = Integer.MAX_VALUE;
+    for (Header other : found) {
+      if (other.topRow() > header.bottomRow() && other.overlaps(header)) {
+        next = Math.min(next, other.topRow());
+      }
+    }
+    for (int row = header.bottomRow() + 1; row < Math.min(next, grid.rowCount()); row++) {
+      for (Header.HeaderCell cell : header.cells()) {
+        if (grid.kind(row, cell.column()) != Grid.Kind.BLANK) {
+          return false;
+        }
+      }
+    }
+    return next < Integer.MAX_VALUE;
+  }
+
+  private static Doubt headsNothing(Header header) {
+    return new Doubt(
+        CellAddress.of(header.bottomRow(), header.firstColumn()),
+        "Which row is the header? The map says row "
+            + (header.bottomRow() + 1)
+            + ", but nothing stands between it and the next header; what the map says of this table"
+            + " was not used.");
   }
 
   private static Header mapped(Grid grid, List<Header> headers, TableMap table) {

@@ -161,4 +161,17 @@ class LogMapTest {
         told.tables().get(0).settings().calibrationC(),
         again.tables().get(0).settings().calibrationC());
   }
+
+  @Test
+  void aHeaderRowThatHeadsNothingIsAskedForAndSpoilsNothing() {
+    TestGrid grid =
+        TestGrid.of(
+            "winter", "hydrometer is right at 60 F\n|\nSG | Temp C\n1.080 | 20\n1.050 | 21");
+    LogMap map =
+        LogMap.parse("header row = 2\ncolumn A = GRAVITY in SG\ncolumn B = TEMPERATURE in C");
+    Understanding understood = LogReader.understand(grid, map);
+    assertEquals(List.of("A2"), understood.doubts().stream().map(Doubt::cell).toList());
+    assertEquals("A3:B5", understood.tables().get(0).range());
+    assertEquals(140.0 / 9, understood.tables().get(0).settings().calibrationC(), 1e-12);
+  }
 }
