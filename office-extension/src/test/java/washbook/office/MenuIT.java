@@ -16,6 +16,8 @@ import com.sun.star.sheet.XNamedRanges;
 import com.sun.star.sheet.XSheetCondition;
 import com.sun.star.sheet.XSheetConditionalEntries;
 import com.sun.star.table.CellAddress;
+import com.sun.star.table.CellContentType;
+import com.sun.star.table.XCell;
 import com.sun.star.table.XColumnRowRange;
 import com.sun.star.uno.UnoRuntime;
 import com.sun.star.util.XModifiable;
@@ -26,6 +28,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import washbook.functions.Answer;
 import washbook.functions.catalogue.Catalogue;
 import washbook.office.testing.Book;
@@ -195,6 +199,38 @@ class MenuIT {
     undo.undo();
     assertEquals("", book.shown("D1"));
     assertEquals("", book.shown("H" + (rows + 1)));
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {7, 5000})
+  void putsAFormulaIntoEveryRowAndTakesAllBack(int blankEvery) throws Exception {
+    int rows = 1000;
+    Object[][] readings = new Object[rows][3];
+    for (int i = 0; i < rows; i++) {
+      readings[i] =
+          new Object[] {i / 100.0, 1.085 - i * 1e-5, i % blankEvery == blankEvery - 1 ? "" : 20.0};
+    }
+    book.data("A1:C1", new Object[][] {{"Day", "SG", "Temp °C"}});
+    book.data("A2:C" + (rows + 1), readings);
+    book.dispatch(FILL + "&as=pack");
+    double first = java("CORRECTEDGRAVITY", 1.085, 20.0);
+    for (int i = 0; i < rows; i++) {
+      XCell abv = book.cell("E" + (i + 2));
+      if (readings[i][2].equals("")) {
+        assertEquals(CellContentType.EMPTY, abv.getType(), "row " + (i + 2));
+      } else {
+        assertTrue(abv.getFormula().startsWith("=WASHBOOK.ABV("), "row " + (i + 2));
+        double corrected = java("CORRECTEDGRAVITY", (Double) readings[i][1], 20.0, 20.0, first);
+        assertEquals(java("ABV", first, corrected), abv.getValue(), 1e-9, "row " + (i + 2));
+      }
+    }
+    book.as(XUndoManagerSupplier.class).getUndoManager().undo();
+    for (int i = -1; i < rows; i++) {
+      for (String column : List.of("D", "E", "F", "G", "H")) {
+        String place = column + (i + 2);
+        assertEquals(CellContentType.EMPTY, book.cell(place).getType(), place);
+      }
+    }
   }
 
   @Test

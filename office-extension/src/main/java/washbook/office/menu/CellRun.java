@@ -16,10 +16,13 @@ import java.util.Set;
 
 /**
  * Cells below each other that are written by one call. A run ends where the next cell is not the
- * one below, or is a formula after values or the other way round. Cells with a comment are written
- * alone, because the office throws comments away where it writes a whole range.
+ * one below, but for blank ones that stay blank, or is a formula after values or the other way
+ * round. Cells with a comment are written alone, because the office throws comments away where it
+ * writes a whole range.
  */
 final class CellRun {
+  private static final int LONGEST_STRETCH = 100;
+
   private record Place(int row, int column) {}
 
   private final OpenSheet sheet;
@@ -27,6 +30,10 @@ final class CellRun {
   private final List<Object> cells = new ArrayList<>();
   private int column;
   private int firstRow;
+
+  /** Blank cells behind the run that stay blank: written as such if the run goes on. */
+  private int blanks;
+
   private boolean formulas;
   private boolean wasEmpty;
 
@@ -60,8 +67,19 @@ final class CellRun {
     add(row, column, value, false, isEmpty);
   }
 
+  /** A blank cell that stays blank; it need not end a run. */
+  void blank(int row, int column) {
+    if (!cells.isEmpty()
+        && column == this.column
+        && row == firstRow + cells.size() + blanks
+        && !commented.contains(new Place(row, column))) {
+      blanks++;
+    }
+  }
+
   /** Writes what has been collected. */
   void end() throws com.sun.star.uno.Exception {
+    blanks = 0;
     if (cells.isEmpty()) {
       return;
     }
@@ -71,14 +89,30 @@ final class CellRun {
       hold(range);
     }
     if (formulas) {
-      String[][] texts =
-          cells.stream().map(c -> new String[] {(String) c}).toArray(String[][]::new);
-      UnoRuntime.queryInterface(XCellRangeFormula.class, range).setFormulaArray(texts);
+      writeFormulas(range);
     } else {
       Object[][] values = cells.stream().map(c -> new Object[] {c}).toArray(Object[][]::new);
       UnoRuntime.queryInterface(XCellRangeData.class, range).setDataArray(values);
     }
     cells.clear();
+  }
+
+  /** Leaves gaps at first: the office takes minutes over many thousand like formulas in a row. */
+  private void writeFormulas(XCellRange range) throws com.sun.star.uno.Exception {
+    String[][] texts = new String[cells.size()][1];
+    for (int i = 0; i < texts.length; i++) {
+      texts[i][0] = isGap(i) ? "" : (String) cells.get(i);
+    }
+    UnoRuntime.queryInterface(XCellRangeFormula.class, range).setFormulaArray(texts);
+    for (int i = 0; i < texts.length; i++) {
+      if (isGap(i) && !cells.get(i).equals("")) {
+        range.getCellByPosition(0, i).setFormula((String) cells.get(i));
+      }
+    }
+  }
+
+  private static boolean isGap(int index) {
+    return index % LONGEST_STRETCH == LONGEST_STRETCH - 1;
   }
 
   /**
@@ -99,7 +133,7 @@ final class CellRun {
     }
     boolean follows =
         column == this.column
-            && row == firstRow + cells.size()
+            && row == firstRow + cells.size() + blanks
             && formula == formulas
             && isEmpty == wasEmpty;
     if (!follows) {
@@ -108,6 +142,9 @@ final class CellRun {
       firstRow = row;
       formulas = formula;
       wasEmpty = isEmpty;
+    }
+    for (; blanks > 0; blanks--) {
+      cells.add("");
     }
     cells.add(content);
   }

@@ -85,6 +85,8 @@ final class PatchWriter {
             && (!text.isEmpty() || before.kind(row, column) == Grid.Kind.BLANK);
     if (!same) {
       run.value(row, column, text, isEmpty(row, column));
+    } else if (text.isEmpty()) {
+      run.blank(row, column);
     }
   }
 
