@@ -2,8 +2,8 @@ package washbook.runner;
 
 import java.util.List;
 import washbook.runner.chart.ChartWriter;
-import washbook.runner.read.SheetReader;
-import washbook.runner.write.SheetWriter;
+import washbook.runner.sheet.SheetReader;
+import washbook.runner.sheet.SheetWriter;
 
 /**
  * One file format: one reader and one writer.

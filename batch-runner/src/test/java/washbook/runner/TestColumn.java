@@ -2,8 +2,8 @@ package washbook.runner;
 
 import java.util.List;
 import java.util.Map;
-import washbook.functions.log.ColumnPatch;
-import washbook.functions.log.SheetPatch;
+import washbook.log.sheet.ColumnPatch;
+import washbook.log.sheet.SheetPatch;
 
 /** Columns with the content that a test gives them. */
 public final class TestColumn implements ColumnPatch.Cells {

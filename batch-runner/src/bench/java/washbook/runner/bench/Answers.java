@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import washbook.functions.Answer;
 import washbook.functions.catalogue.Catalogue;
-import washbook.functions.log.Grid;
+import washbook.log.sheet.Grid;
 import washbook.runner.FileFormats;
 
 /** Looks whether a filled {@link BigLog} holds what the single functions give. */

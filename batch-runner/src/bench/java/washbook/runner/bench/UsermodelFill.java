@@ -16,14 +16,14 @@ import org.apache.poi.ss.usermodel.DateUtil;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import washbook.functions.log.ColumnPatch;
-import washbook.functions.log.FillOptions;
-import washbook.functions.log.LogFiller;
-import washbook.functions.log.LogMap;
-import washbook.functions.log.LogReader;
-import washbook.functions.log.SheetPatch;
-import washbook.runner.read.CompactGrid;
-import washbook.runner.read.Texts;
+import washbook.log.fill.FillOptions;
+import washbook.log.fill.LogFiller;
+import washbook.log.sheet.ColumnPatch;
+import washbook.log.sheet.SheetPatch;
+import washbook.log.understand.LogMap;
+import washbook.log.understand.SheetUnderstanding;
+import washbook.runner.sheet.CompactGrid;
+import washbook.runner.sheet.Texts;
 
 /** The same job by POI's usermodel: it reads and writes, the computing is ours. */
 final class UsermodelFill {
@@ -53,7 +53,8 @@ final class UsermodelFill {
       CompactGrid grid = read(sheet);
       write(
           sheet,
-          LogFiller.fill(grid, LogReader.understand(grid, LogMap.none()), FillOptions.usual())
+          LogFiller.fill(
+                  grid, SheetUnderstanding.understand(grid, LogMap.none()), FillOptions.usual())
               .patch());
       try (OutputStream out = Files.newOutputStream(target)) {
         book.write(out);

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import washbook.runner.read.UnusableFileException;
+import washbook.runner.file.UnusableFileException;
 
 /**
  * A zip archive (PKWARE APPNOTE 6.3.10) open for reading, with every byte of an entry within reach

@@ -17,7 +17,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
-import washbook.runner.read.UnusableFileException;
+import washbook.runner.file.UnusableFileException;
 
 /**
  * Writes an archive again with some entries changed, left out or added. The bytes of every other

@@ -5,7 +5,7 @@ import java.io.InputStream;
 import java.util.zip.CRC32;
 import java.util.zip.DataFormatException;
 import java.util.zip.Inflater;
-import washbook.runner.read.UnusableFileException;
+import washbook.runner.file.UnusableFileException;
 
 /** Unpacks an entry and proves that it is as long as the directory says and has its check sum. */
 final class CheckedPartStream extends InputStream {

@@ -8,7 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import washbook.runner.read.UnusableFileException;
+import washbook.runner.file.UnusableFileException;
 
 /**
  * The central directory of a zip archive (PKWARE APPNOTE 6.3.10, sections 4.3.12 to 4.3.16).

@@ -5,8 +5,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import washbook.functions.Numbers;
-import washbook.functions.log.BatchCurve;
-import washbook.functions.log.ChartsSheet;
+import washbook.log.fill.BatchCurve;
+import washbook.log.understand.ChartsSheet;
 
 /**
  * What stands on the sheet with charts, the same in all formats: title, one heading and up to three

@@ -3,7 +3,7 @@ package washbook.runner.chart;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import washbook.functions.log.BatchCurve;
+import washbook.log.fill.BatchCurve;
 
 /** Adds the sheet with charts to a copy of a workbook of one format, or draws it anew. */
 public interface ChartWriter {

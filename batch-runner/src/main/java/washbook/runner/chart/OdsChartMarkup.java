@@ -5,9 +5,9 @@ import static washbook.runner.chart.ChartPage.escaped;
 import static washbook.runner.chart.ChartPage.number;
 
 import java.util.List;
-import washbook.functions.log.BatchCurve;
-import washbook.functions.log.CellAddress;
-import washbook.functions.log.ChartsSheet;
+import washbook.log.fill.BatchCurve;
+import washbook.log.sheet.CellAddress;
+import washbook.log.understand.ChartsSheet;
 import washbook.runner.chart.ChartPage.Chart;
 
 /** The table and the chart objects of the sheet with charts in an OpenDocument spreadsheet. */

@@ -11,18 +11,18 @@ import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import washbook.functions.log.BatchCurve;
-import washbook.functions.log.ChartsSheet;
+import washbook.log.fill.BatchCurve;
+import washbook.log.understand.ChartsSheet;
 import washbook.runner.archive.Archive;
 import washbook.runner.archive.ArchiveCopy;
 import washbook.runner.archive.Part;
 import washbook.runner.archive.PartOutput;
+import washbook.runner.file.UnusableFileException;
 import washbook.runner.markup.XmlScanner.Token;
 import washbook.runner.markup.XmlSplicer;
 import washbook.runner.read.OdsCell;
 import washbook.runner.read.OdsPackage;
 import washbook.runner.read.OdsReader;
-import washbook.runner.read.UnusableFileException;
 
 /**
  * Adds the sheet with charts to an OpenDocument spreadsheet: one table in content.xml, an object

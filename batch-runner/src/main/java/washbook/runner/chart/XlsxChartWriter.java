@@ -12,15 +12,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import washbook.functions.log.BatchCurve;
-import washbook.functions.log.ChartsSheet;
+import washbook.log.fill.BatchCurve;
+import washbook.log.understand.ChartsSheet;
 import washbook.runner.archive.ArchiveCopy;
 import washbook.runner.archive.Part;
 import washbook.runner.archive.PartOutput;
+import washbook.runner.file.UnusableFileException;
 import washbook.runner.markup.XmlScanner.Token;
 import washbook.runner.markup.XmlSplicer;
 import washbook.runner.read.SheetParts;
-import washbook.runner.read.UnusableFileException;
 import washbook.runner.read.XlsxPackage;
 
 /**

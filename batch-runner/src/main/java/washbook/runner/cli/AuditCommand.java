@@ -8,16 +8,16 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
-import washbook.functions.log.LogMap;
-import washbook.runner.batch.Destination;
-import washbook.runner.batch.FileAuditor;
-import washbook.runner.batch.Journal;
-import washbook.runner.batch.Shard;
-import washbook.runner.batch.Stop;
-import washbook.runner.batch.WorkItem;
+import washbook.log.understand.LogMap;
 import washbook.runner.report.AuditReport;
 import washbook.runner.report.ConsoleAudit;
 import washbook.runner.report.Reports;
+import washbook.runner.run.Destination;
+import washbook.runner.run.FileAuditor;
+import washbook.runner.run.Journal;
+import washbook.runner.run.Shard;
+import washbook.runner.run.Stop;
+import washbook.runner.run.WorkItem;
 
 /** {@code washbook audit}: compares logs' own figures with ours. */
 @Command(
@@ -57,8 +57,8 @@ final class AuditCommand implements Callable<Integer> {
     Journal notes = journal.open("audit", settings, items.size(), parent.err());
     Stop stop = Stop.onTermination();
     try {
-      Batch<AuditReport> batch =
-          new Batch<>(
+      ManyFiles<AuditReport> batch =
+          new ManyFiles<>(
               new FileAuditor(given, report != null && Reports.hasCharts(report)),
               console::add,
               notes,

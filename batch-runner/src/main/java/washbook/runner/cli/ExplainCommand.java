@@ -14,12 +14,12 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
-import washbook.functions.log.Grid;
-import washbook.functions.log.LogMap;
-import washbook.functions.log.LogReader;
-import washbook.functions.log.Understanding;
+import washbook.log.Understanding;
+import washbook.log.sheet.Grid;
+import washbook.log.understand.LogMap;
+import washbook.log.understand.SheetUnderstanding;
 import washbook.runner.FileFormats;
-import washbook.runner.batch.Failure;
+import washbook.runner.run.Failure;
 
 /** {@code washbook explain}: what was understood of a log. */
 @Command(
@@ -57,7 +57,7 @@ final class ExplainCommand implements Callable<Integer> {
     try {
       Explanation explanation = new Explanation(out);
       for (Grid grid : FileFormats.of(file).reader().read(file)) {
-        Understanding understanding = LogReader.understand(grid, given);
+        Understanding understanding = SheetUnderstanding.understand(grid, given);
         sheets.add(understanding);
         explanation.print(understanding);
       }

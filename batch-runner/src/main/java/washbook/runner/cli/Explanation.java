@@ -9,13 +9,13 @@ import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Help.Column;
 import picocli.CommandLine.Help.Column.Overflow;
 import picocli.CommandLine.Help.TextTable;
-import washbook.functions.log.Batch;
-import washbook.functions.log.CellAddress;
-import washbook.functions.log.ColumnUse;
-import washbook.functions.log.Doubt;
-import washbook.functions.log.LogTable;
-import washbook.functions.log.Role;
-import washbook.functions.log.Understanding;
+import washbook.log.Batch;
+import washbook.log.Doubt;
+import washbook.log.LogColumn;
+import washbook.log.LogTable;
+import washbook.log.Role;
+import washbook.log.Understanding;
+import washbook.log.sheet.CellAddress;
 
 /** Prints what was understood of a sheet. */
 final class Explanation {
@@ -50,7 +50,7 @@ final class Explanation {
   private void columns(LogTable table) {
     TextTable text = table(4, 22, 20, 32);
     text.addRowValues("", "Header", "Taken for", "Why");
-    for (ColumnUse use : table.columns()) {
+    for (LogColumn use : table.columns()) {
       String unit = use.unit().isEmpty() ? "" : " in " + use.unit();
       text.addRowValues(
           CellAddress.letters(use.column()),

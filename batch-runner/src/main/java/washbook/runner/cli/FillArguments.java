@@ -11,12 +11,12 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
-import washbook.functions.log.Computed;
-import washbook.functions.log.FillOptions;
-import washbook.functions.log.FormulaStyle;
-import washbook.runner.batch.Destination;
-import washbook.runner.batch.LogSheetFiller;
-import washbook.runner.batch.SheetFiller;
+import washbook.log.ComputedColumn;
+import washbook.log.fill.FillOptions;
+import washbook.log.fill.FormulaStyle;
+import washbook.runner.run.Destination;
+import washbook.runner.run.LogSheetFiller;
+import washbook.runner.run.SheetFiller;
 
 /** What fill and watch have in common: what is filled in and where the results go. */
 final class FillArguments {
@@ -86,7 +86,8 @@ final class FillArguments {
 
   /** Whether a sheet with charts is wanted. */
   boolean charts() {
-    if (chart && !computed().containsAll(Set.of(Computed.CORRECTED_GRAVITY, Computed.ABV))) {
+    if (chart
+        && !computed().containsAll(Set.of(ComputedColumn.CORRECTED_GRAVITY, ComputedColumn.ABV))) {
       throw usage("--chart draws the columns gravity and abv; name them in --columns too.");
     }
     return chart;
@@ -112,30 +113,31 @@ final class FillArguments {
         map.text());
   }
 
-  private Set<Computed> computed() {
+  private Set<ComputedColumn> computed() {
     if (columns.isEmpty()) {
       return FillOptions.usual().columns();
     }
-    Set<Computed> wanted = EnumSet.noneOf(Computed.class);
+    Set<ComputedColumn> wanted = EnumSet.noneOf(ComputedColumn.class);
     for (String column : columns) {
       wanted.addAll(byWord(column.strip().toLowerCase(Locale.ROOT)));
     }
     return wanted;
   }
 
-  private Set<Computed> byWord(String word) {
-    Set<Computed> all = EnumSet.complementOf(EnumSet.of(Computed.NOTE, Computed.FIRST_GRAVITY));
+  private Set<ComputedColumn> byWord(String word) {
+    Set<ComputedColumn> all =
+        EnumSet.complementOf(EnumSet.of(ComputedColumn.NOTE, ComputedColumn.FIRST_GRAVITY));
     if (word.equals("all")) {
       return all;
     }
-    Set<Computed> found =
+    Set<ComputedColumn> found =
         all.stream().filter(c -> c.word().equals(word)).collect(Collectors.toSet());
     if (found.isEmpty()) {
       throw usage(
           "There is no column '"
               + word
               + "'; there are "
-              + all.stream().map(Computed::word).collect(Collectors.joining(", "))
+              + all.stream().map(ComputedColumn::word).collect(Collectors.joining(", "))
               + ".");
     }
     return found;

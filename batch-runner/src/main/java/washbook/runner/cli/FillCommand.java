@@ -10,16 +10,16 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
-import washbook.runner.batch.FileFiller;
-import washbook.runner.batch.FillJob;
-import washbook.runner.batch.Journal;
-import washbook.runner.batch.Shard;
-import washbook.runner.batch.SheetFiller;
-import washbook.runner.batch.Stop;
-import washbook.runner.batch.WorkItem;
 import washbook.runner.report.ConsoleReport;
 import washbook.runner.report.FileResult;
 import washbook.runner.report.Reports;
+import washbook.runner.run.FileFiller;
+import washbook.runner.run.FillJob;
+import washbook.runner.run.Journal;
+import washbook.runner.run.Shard;
+import washbook.runner.run.SheetFiller;
+import washbook.runner.run.Stop;
+import washbook.runner.run.WorkItem;
 
 /** {@code washbook fill}: fills computed columns into logs. */
 @Command(
@@ -70,8 +70,8 @@ final class FillCommand implements Callable<Integer> {
     ConsoleReport console = new ConsoleReport(parent.out(), dryRun);
     Stop stop = Stop.onTermination();
     try {
-      Batch<FileResult> batch =
-          new Batch<>(
+      ManyFiles<FileResult> batch =
+          new ManyFiles<>(
               new FileFiller(job),
               console::add,
               openJournal(items, shard),

@@ -6,9 +6,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine.Option;
-import washbook.runner.batch.Failure;
-import washbook.runner.batch.Journal;
-import washbook.runner.batch.JournalPlace;
+import washbook.runner.run.Failure;
+import washbook.runner.run.Journal;
+import washbook.runner.run.JournalPlace;
 
 /** How an interrupted run is taken up. */
 final class JournalArguments {

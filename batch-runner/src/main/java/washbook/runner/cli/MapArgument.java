@@ -8,8 +8,8 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
-import washbook.functions.log.LogMap;
-import washbook.runner.batch.Failure;
+import washbook.log.understand.LogMap;
+import washbook.runner.run.Failure;
 
 /** The map that a person gives. */
 final class MapArgument {

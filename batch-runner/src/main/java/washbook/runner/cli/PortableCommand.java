@@ -8,8 +8,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
-import washbook.runner.batch.Failure;
-import washbook.runner.batch.PortableJob;
+import washbook.runner.run.Failure;
+import washbook.runner.run.PortableJob;
 import washbook.runner.write.PortableResult.Left;
 
 /** {@code washbook portable}: formulas that need no pack. */

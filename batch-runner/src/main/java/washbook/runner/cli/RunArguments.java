@@ -9,11 +9,11 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
-import washbook.runner.batch.Destination;
-import washbook.runner.batch.FileList;
-import washbook.runner.batch.Shard;
-import washbook.runner.batch.WorkItem;
 import washbook.runner.report.Reports;
+import washbook.runner.run.Destination;
+import washbook.runner.run.FileList;
+import washbook.runner.run.Shard;
+import washbook.runner.run.WorkItem;
 
 /** How a command goes over many files, and what it reports. */
 final class RunArguments {

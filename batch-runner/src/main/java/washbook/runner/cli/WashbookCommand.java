@@ -6,7 +6,7 @@ import java.io.PrintWriter;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
-import washbook.runner.batch.Failure;
+import washbook.runner.run.Failure;
 
 /** {@code washbook}: the command that the others hang on. */
 @Command(

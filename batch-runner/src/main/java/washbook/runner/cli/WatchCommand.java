@@ -16,13 +16,13 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
-import washbook.runner.batch.FillJob;
-import washbook.runner.batch.Journal;
-import washbook.runner.batch.JournalPlace;
-import washbook.runner.batch.Shard;
-import washbook.runner.batch.SheetFiller;
-import washbook.runner.batch.Stop;
-import washbook.runner.batch.Watcher;
+import washbook.runner.run.FillJob;
+import washbook.runner.run.Journal;
+import washbook.runner.run.JournalPlace;
+import washbook.runner.run.Shard;
+import washbook.runner.run.SheetFiller;
+import washbook.runner.run.Stop;
+import washbook.runner.run.Watcher;
 
 /** {@code washbook watch}: keeps a folder computed. */
 @Command(

@@ -5,13 +5,13 @@ import java.io.PrintStream;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
-import washbook.runner.batch.Watcher;
 import washbook.runner.report.FileReport;
 import washbook.runner.report.FileReport.Refusal;
 import washbook.runner.report.FileReport.Status;
 import washbook.runner.report.FileResult;
 import washbook.runner.report.Json;
 import washbook.runner.report.Totals;
+import washbook.runner.run.Watcher;
 
 /** The service's log: one line an event. */
 final class WatchLog implements Watcher.Listener {

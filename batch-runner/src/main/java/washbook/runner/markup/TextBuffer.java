@@ -2,7 +2,7 @@ package washbook.runner.markup;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
-import washbook.runner.read.UnusableFileException;
+import washbook.runner.file.UnusableFileException;
 
 /** Collects the characters of XML texts as UTF-8, with entities and line ends resolved. */
 public final class TextBuffer {

@@ -12,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import washbook.runner.file.UnusableFileException;
 
 /**
  * Finds out how a text table is written.

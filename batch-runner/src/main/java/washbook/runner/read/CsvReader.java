@@ -5,7 +5,10 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import washbook.functions.log.Grid;
+import washbook.log.sheet.Grid;
+import washbook.runner.sheet.CompactGrid;
+import washbook.runner.sheet.SheetReader;
+import washbook.runner.sheet.Texts;
 
 /**
  * Reads a text table as one sheet, named as its file. Numbers become numbers; dates, times and all

@@ -6,6 +6,7 @@ import java.nio.charset.Charset;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.regex.Pattern;
+import washbook.runner.file.UnusableFileException;
 
 /** The first records of a text table, split at one candidate separator and counted. */
 final class CsvSample {

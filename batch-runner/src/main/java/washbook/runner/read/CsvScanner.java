@@ -6,6 +6,7 @@ import java.nio.ByteBuffer;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import washbook.runner.file.UnusableFileException;
 
 /**
  * Splits a text table into records and fields and keeps every byte of them. A record ends at CR, LF

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import washbook.runner.archive.Archive;
 import washbook.runner.archive.Part;
+import washbook.runner.file.UnusableFileException;
 import washbook.runner.markup.XmlScanner;
 
 /**

@@ -7,10 +7,14 @@ import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import washbook.functions.log.Grid;
-import washbook.functions.log.Grid.Kind;
+import washbook.log.sheet.Grid;
+import washbook.log.sheet.Grid.Kind;
+import washbook.runner.file.UnusableFileException;
 import washbook.runner.markup.XmlScanner;
 import washbook.runner.markup.XmlScanner.Token;
+import washbook.runner.sheet.CompactGrid;
+import washbook.runner.sheet.SheetReader;
+import washbook.runner.sheet.Texts;
 
 /** Reads the sheets of an OpenDocument spreadsheet; formulas by their stored results. */
 public final class OdsReader implements SheetReader {

@@ -10,6 +10,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import washbook.runner.archive.Archive;
 import washbook.runner.archive.Part;
+import washbook.runner.file.UnusableFileException;
 import washbook.runner.markup.XmlScanner;
 import washbook.runner.markup.XmlScanner.Token;
 

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.apache.poi.poifs.filesystem.DirectoryNode;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
+import washbook.runner.file.UnusableFileException;
 
 /**
  * Opens Excel 97-2003 workbooks (BIFF8). Before the workbook itself is parsed the first records of

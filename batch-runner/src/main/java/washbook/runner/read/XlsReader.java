@@ -15,7 +15,11 @@ import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.DateUtil;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellRangeAddress;
-import washbook.functions.log.Grid;
+import washbook.log.sheet.Grid;
+import washbook.runner.file.UnusableFileException;
+import washbook.runner.sheet.CompactGrid;
+import washbook.runner.sheet.SheetReader;
+import washbook.runner.sheet.Texts;
 
 /** Reads the sheets of an Excel 97-2003 workbook; formulas by their stored results. */
 public final class XlsReader implements SheetReader {

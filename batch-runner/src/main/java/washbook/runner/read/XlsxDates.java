@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import washbook.runner.archive.Archive;
 import washbook.runner.archive.Part;
+import washbook.runner.file.UnusableFileException;
 
 /** Tells which cell styles show a number as a date or time. */
 final class XlsxDates {

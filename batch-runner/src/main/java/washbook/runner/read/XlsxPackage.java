@@ -11,6 +11,8 @@ import java.util.Map;
 import java.util.Optional;
 import washbook.runner.archive.Archive;
 import washbook.runner.archive.Part;
+import washbook.runner.file.UnusableFileException;
+import washbook.runner.sheet.Texts;
 
 /**
  * An open .xlsx or .xlsm: which part is what (ECMA-376-1:2016, 12.3). Transitional and Strict files

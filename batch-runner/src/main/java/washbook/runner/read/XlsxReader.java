@@ -6,8 +6,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
-import washbook.functions.log.Grid;
+import washbook.log.sheet.Grid;
 import washbook.runner.markup.XmlScanner;
+import washbook.runner.sheet.CompactGrid;
+import washbook.runner.sheet.SheetReader;
+import washbook.runner.sheet.Texts;
 
 /** Reads .xlsx and .xlsm. */
 public final class XlsxReader implements SheetReader {

@@ -4,10 +4,14 @@ import static washbook.runner.markup.XmlScanner.ascii;
 
 import java.io.IOException;
 import java.util.BitSet;
-import washbook.functions.log.Grid;
+import washbook.log.sheet.Grid;
+import washbook.runner.file.UnusableFileException;
 import washbook.runner.markup.TextBuffer;
 import washbook.runner.markup.XmlScanner;
 import washbook.runner.markup.XmlScanner.Token;
+import washbook.runner.sheet.CellReference;
+import washbook.runner.sheet.CompactGrid;
+import washbook.runner.sheet.Texts;
 
 /** Reads the cells of one sheet part (ECMA-376-1:2016, 18.3.1.80 sheetData and below). */
 final class XlsxSheet {

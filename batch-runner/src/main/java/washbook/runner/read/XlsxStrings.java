@@ -6,9 +6,11 @@ import java.io.IOException;
 import java.io.InputStream;
 import washbook.runner.archive.Archive;
 import washbook.runner.archive.Part;
+import washbook.runner.file.UnusableFileException;
 import washbook.runner.markup.TextBuffer;
 import washbook.runner.markup.XmlScanner;
 import washbook.runner.markup.XmlScanner.Token;
+import washbook.runner.sheet.Texts;
 
 /** Reads rich and plain strings (ECMA-376-1:2016, 18.4.8 si and 18.3.1.53 is). */
 public final class XlsxStrings {

@@ -10,7 +10,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
-import washbook.runner.TempName;
+import washbook.runner.file.TempName;
 
 /** A text file that appears under its name only when it is finished. */
 final class PendingFile implements Closeable {

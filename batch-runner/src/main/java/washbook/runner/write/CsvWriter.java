@@ -13,13 +13,14 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeMap;
-import washbook.functions.log.CellAddress;
-import washbook.functions.log.ColumnPatch;
-import washbook.functions.log.SheetPatch;
+import washbook.log.sheet.CellAddress;
+import washbook.log.sheet.ColumnPatch;
+import washbook.log.sheet.SheetPatch;
+import washbook.runner.file.UnusableFileException;
 import washbook.runner.read.CsvDetector;
 import washbook.runner.read.CsvDialect;
 import washbook.runner.read.CsvScanner;
-import washbook.runner.read.UnusableFileException;
+import washbook.runner.sheet.SheetWriter;
 
 /**
  * Puts columns into a text table. Numbers are written rounded, with the file's own decimal mark;

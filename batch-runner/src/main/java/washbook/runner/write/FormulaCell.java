@@ -13,7 +13,7 @@ record FormulaCell(Place place, String old, String text) {
   record Place(String sheet, int row, int column) {
     @Override
     public String toString() {
-      return sheet + "!" + washbook.functions.log.CellAddress.of(row, column);
+      return sheet + "!" + washbook.log.sheet.CellAddress.of(row, column);
     }
   }
 

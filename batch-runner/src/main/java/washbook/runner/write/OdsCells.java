@@ -2,6 +2,7 @@ package washbook.runner.write;
 
 import washbook.runner.markup.ByteBuilder;
 import washbook.runner.markup.Decimal;
+import washbook.runner.sheet.CellContent;
 
 /** Writes the content of single cells of an OpenDocument sheet. */
 final class OdsCells {
@@ -33,7 +34,7 @@ final class OdsCells {
   }
 
   /** Adds the attributes that say what the cell holds. */
-  static void attributes(ByteBuilder to, XlsxCells.Content content) {
+  static void attributes(ByteBuilder to, CellContent content) {
     if (content.isBlank()) {
       return;
     }
@@ -52,7 +53,7 @@ final class OdsCells {
   }
 
   /** Adds what the cell shows. */
-  static void paragraphs(ByteBuilder to, XlsxCells.Content content, int decimals) {
+  static void paragraphs(ByteBuilder to, CellContent content, int decimals) {
     if (!Double.isNaN(content.number())) {
       String shown =
           decimals < 0

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
-import washbook.functions.log.ColumnPatch;
+import washbook.log.sheet.ColumnPatch;
 import washbook.runner.markup.ByteBuilder;
 import washbook.runner.markup.XmlSplicer;
 import washbook.runner.read.OdsCell;

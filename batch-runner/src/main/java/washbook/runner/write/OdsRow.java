@@ -5,7 +5,7 @@ import static washbook.runner.markup.XmlScanner.ascii;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import washbook.functions.log.Grid.Kind;
+import washbook.log.sheet.Grid.Kind;
 import washbook.runner.markup.ByteBuilder;
 import washbook.runner.markup.XmlScanner.Token;
 import washbook.runner.markup.XmlSplicer;

@@ -5,15 +5,17 @@ import static washbook.runner.markup.XmlScanner.ascii;
 import java.io.IOException;
 import java.util.BitSet;
 import java.util.List;
-import washbook.functions.log.CellAddress;
-import washbook.functions.log.ColumnPatch;
-import washbook.functions.log.Grid.Kind;
+import washbook.log.sheet.CellAddress;
+import washbook.log.sheet.ColumnPatch;
+import washbook.log.sheet.Grid.Kind;
+import washbook.runner.file.UnusableFileException;
 import washbook.runner.markup.ByteBuilder;
 import washbook.runner.markup.XmlScanner.Token;
 import washbook.runner.markup.XmlSplicer;
 import washbook.runner.read.OdsCell;
 import washbook.runner.read.OdsReader;
-import washbook.runner.read.UnusableFileException;
+import washbook.runner.sheet.CellContent;
+import washbook.runner.sheet.PatchRows;
 
 /** Puts patched columns into one OpenDocument sheet while its bytes pass by. */
 final class OdsSheetPatch {
@@ -25,7 +27,7 @@ final class OdsSheetPatch {
 
   private final XmlSplicer splicer;
   private final String sheetName;
-  private final XlsxRows rows;
+  private final PatchRows rows;
   private final OdsColumns columns;
   private final BitSet patchedColumns = new BitSet();
   private final BitSet headerRows = new BitSet();
@@ -44,7 +46,7 @@ final class OdsSheetPatch {
   OdsSheetPatch(XmlSplicer splicer, String sheetName, List<ColumnPatch> patches) {
     this.splicer = splicer;
     this.sheetName = sheetName;
-    this.rows = new XlsxRows(patches);
+    this.rows = new PatchRows(patches);
     this.columns = new OdsColumns(patches);
     for (ColumnPatch patch : patches) {
       patchedColumns.set(patch.column());
@@ -210,8 +212,8 @@ final class OdsSheetPatch {
       copied = cell.end;
       int from = cell.column;
       for (; next < rows.size() && rows.column(next).patch.column() < end; next++) {
-        XlsxRows.Column column = rows.column(next);
-        XlsxCells.Content content = rows.content(next);
+        PatchRows.Column column = rows.column(next);
+        CellContent content = rows.content(next);
         if (isHeld(number, column, content, cell)) {
           continue;
         }
@@ -262,8 +264,7 @@ final class OdsSheetPatch {
   }
 
   /** Whether the cell holds this already; refuses to replace what is not ours. */
-  private boolean isHeld(
-      int number, XlsxRows.Column column, XlsxCells.Content content, OdsRow.Cell cell)
+  private boolean isHeld(int number, PatchRows.Column column, CellContent content, OdsRow.Cell cell)
       throws UnusableFileException {
     String address = CellAddress.of(number, column.patch.column());
     if (column.isHeader(number)) {
@@ -285,7 +286,7 @@ final class OdsSheetPatch {
     return held;
   }
 
-  private static boolean holds(XlsxCells.Content content, OdsRow.Cell cell) {
+  private static boolean holds(CellContent content, OdsRow.Cell cell) {
     if (content.isBlank()) {
       return cell.isBlank();
     }
@@ -305,8 +306,8 @@ final class OdsSheetPatch {
 
   private void appendCell(
       int number,
-      XlsxRows.Column column,
-      XlsxCells.Content content,
+      PatchRows.Column column,
+      CellContent content,
       OdsRow.Cell cell,
       byte[] bytes,
       int base) {
@@ -341,8 +342,7 @@ final class OdsSheetPatch {
   }
 
   /** What is there keeps its looks; a header looks like the one to its left. */
-  private String style(
-      int number, XlsxRows.Column column, XlsxCells.Content content, OdsRow.Cell cell) {
+  private String style(int number, PatchRows.Column column, CellContent content, OdsRow.Cell cell) {
     String own = cell == null ? null : cell.style;
     if (cell != null && !cell.isBlank()) {
       return own;

@@ -8,15 +8,16 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import washbook.functions.log.ColumnPatch;
-import washbook.functions.log.SheetPatch;
+import washbook.log.sheet.ColumnPatch;
+import washbook.log.sheet.SheetPatch;
 import washbook.runner.archive.ArchiveCopy;
+import washbook.runner.file.UnusableFileException;
 import washbook.runner.markup.XmlScanner.Token;
 import washbook.runner.markup.XmlSplicer;
 import washbook.runner.read.OdsCell;
 import washbook.runner.read.OdsPackage;
 import washbook.runner.read.OdsReader;
-import washbook.runner.read.UnusableFileException;
+import washbook.runner.sheet.SheetWriter;
 
 /**
  * Patches OpenDocument spreadsheets: the rows that get cells, the columns and the number styles

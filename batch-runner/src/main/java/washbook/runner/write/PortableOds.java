@@ -13,9 +13,9 @@ import washbook.functions.portable.FormulaSyntax;
 import washbook.runner.archive.Archive;
 import washbook.runner.archive.ArchiveCopy;
 import washbook.runner.archive.Part;
+import washbook.runner.file.UnusableFileException;
 import washbook.runner.markup.XmlScanner;
 import washbook.runner.markup.XmlSplicer;
-import washbook.runner.read.UnusableFileException;
 import washbook.runner.write.FormulaCell.Place;
 
 /**

@@ -17,11 +17,12 @@ import org.apache.poi.hssf.usermodel.HSSFSheet;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.usermodel.CellType;
-import washbook.functions.log.CellAddress;
-import washbook.functions.log.ColumnPatch;
-import washbook.functions.log.SheetPatch;
-import washbook.runner.read.UnusableFileException;
+import washbook.log.sheet.CellAddress;
+import washbook.log.sheet.ColumnPatch;
+import washbook.log.sheet.SheetPatch;
+import washbook.runner.file.UnusableFileException;
 import washbook.runner.read.XlsFile;
+import washbook.runner.sheet.SheetWriter;
 
 /**
  * Puts columns as values into an Excel 97-2003 workbook. No formula is evaluated: stored results

@@ -1,10 +1,11 @@
 package washbook.runner.write;
 
 import java.util.Locale;
-import washbook.functions.log.CellAddress;
+import washbook.log.sheet.CellAddress;
+import washbook.runner.file.UnusableFileException;
 import washbook.runner.markup.ByteBuilder;
 import washbook.runner.markup.Decimal;
-import washbook.runner.read.UnusableFileException;
+import washbook.runner.sheet.CellContent;
 
 /** Writes single cells of a sheet part (ECMA-376-1:2016, 18.3.1.4 c). */
 final class XlsxCells {
@@ -13,16 +14,9 @@ final class XlsxCells {
 
   private XlsxCells() {}
 
-  /** What is to be in a cell: at most one of number (else NaN) and text (else null). */
-  record Content(double number, String text, String formula) {
-    boolean isBlank() {
-      return Double.isNaN(number) && text == null && formula == null;
-    }
-  }
-
   /** Adds the cell's element; {@code style} 0 is left out. */
   static void write(
-      ByteBuilder to, String prefix, String letters, int row, int style, Content content)
+      ByteBuilder to, String prefix, String letters, int row, int style, CellContent content)
       throws UnusableFileException {
     to.raw("<").raw(prefix).raw("c r=\"").raw(letters).number(row + 1).raw("\"");
     if (style > 0) {

@@ -10,10 +10,10 @@ import java.util.NavigableMap;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import washbook.functions.log.ColumnPatch;
+import washbook.log.sheet.ColumnPatch;
 import washbook.runner.markup.XmlScanner.Token;
 import washbook.runner.markup.XmlSplicer;
-import washbook.runner.read.CellReference;
+import washbook.runner.sheet.CellReference;
 
 /**
  * Widths for the new columns (ECMA-376-1:2016, 18.3.1.13 col), so that their headers can be read. A

@@ -8,8 +8,8 @@ import washbook.runner.markup.TextBuffer;
 import washbook.runner.markup.XmlScanner;
 import washbook.runner.markup.XmlScanner.Token;
 import washbook.runner.markup.XmlSplicer;
-import washbook.runner.read.CellReference;
 import washbook.runner.read.XlsxStrings;
+import washbook.runner.sheet.CellReference;
 
 /** Goes over the formula cells of a sheet part (ECMA-376-1:2016, 18.3.1.4 c and 18.3.1.40 f). */
 final class XlsxFormulaCells {

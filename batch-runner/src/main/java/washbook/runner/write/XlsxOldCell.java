@@ -6,9 +6,10 @@ import java.io.IOException;
 import washbook.runner.markup.TextBuffer;
 import washbook.runner.markup.XmlScanner;
 import washbook.runner.markup.XmlScanner.Token;
-import washbook.runner.read.CellReference;
-import washbook.runner.read.Texts;
 import washbook.runner.read.XlsxStrings;
+import washbook.runner.sheet.CellContent;
+import washbook.runner.sheet.CellReference;
+import washbook.runner.sheet.Texts;
 
 /** What a cell of a sheet part holds before it is patched. */
 final class XlsxOldCell {
@@ -154,7 +155,7 @@ final class XlsxOldCell {
   }
 
   /** Whether the cell already holds just this, whatever it looks like in the file. */
-  boolean holds(XlsxCells.Content content) throws IOException {
+  boolean holds(CellContent content) throws IOException {
     if (content.isBlank()) {
       return isBlank();
     }

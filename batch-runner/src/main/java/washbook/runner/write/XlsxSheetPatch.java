@@ -5,13 +5,15 @@ import static washbook.runner.markup.XmlScanner.ascii;
 import java.io.IOException;
 import java.util.List;
 import java.util.Set;
-import washbook.functions.log.CellAddress;
-import washbook.functions.log.ColumnPatch;
+import washbook.log.sheet.CellAddress;
+import washbook.log.sheet.ColumnPatch;
+import washbook.runner.file.UnusableFileException;
 import washbook.runner.markup.ByteBuilder;
 import washbook.runner.markup.XmlScanner.Token;
 import washbook.runner.markup.XmlSplicer;
-import washbook.runner.read.CellReference;
-import washbook.runner.read.UnusableFileException;
+import washbook.runner.sheet.CellContent;
+import washbook.runner.sheet.CellReference;
+import washbook.runner.sheet.PatchRows;
 
 /** Puts patched columns into one sheet part while its bytes pass by. */
 final class XlsxSheetPatch {
@@ -29,7 +31,7 @@ final class XlsxSheetPatch {
 
   private final XmlSplicer splicer;
   private final String sheetName;
-  private final XlsxRows rows;
+  private final PatchRows rows;
   private final XlsxColumns columns;
   private final XlsxStyles styles;
   private final XlsxOldCell old;
@@ -52,7 +54,7 @@ final class XlsxSheetPatch {
       XlsxOldCell.SharedStrings sharedStrings) {
     this.splicer = splicer;
     this.sheetName = sheetName;
-    this.rows = new XlsxRows(patches);
+    this.rows = new PatchRows(patches);
     this.columns = new XlsxColumns(patches);
     this.styles = styles;
     this.old = new XlsxOldCell(sharedStrings);
@@ -300,14 +302,14 @@ final class XlsxSheetPatch {
   }
 
   private void appendCell(int index, int style) throws IOException {
-    XlsxRows.Column column = rows.column(index);
+    PatchRows.Column column = rows.column(index);
     XlsxCells.write(markup, prefix, column.letters, row, style, rows.content(index));
     lastColumn = column.patch.column();
     lastStyle = style;
   }
 
   /** A header looks like the one to its left; a cell below like its row or column has it. */
-  private int newStyle(XlsxRows.Column column) {
+  private int newStyle(PatchRows.Column column) {
     if (column.isHeader(row)) {
       return lastColumn == column.patch.column() - 1 ? lastStyle : 0;
     }
@@ -321,8 +323,8 @@ final class XlsxSheetPatch {
     old.read(splicer, empty);
     int start = splicer.held();
     splicer.release();
-    XlsxRows.Column column = rows.column(index);
-    XlsxCells.Content content = rows.content(index);
+    PatchRows.Column column = rows.column(index);
+    CellContent content = rows.content(index);
     refuseOthers(column, content);
     if (old.holds(content)) {
       lastColumn = column.patch.column();
@@ -337,7 +339,7 @@ final class XlsxSheetPatch {
     splicer.replace(start, splicer.tokenEnd(), markup.bytes(), markup.length());
   }
 
-  private int style(XlsxRows.Column column) {
+  private int style(PatchRows.Column column) {
     if (column.isHeader(row)) {
       return old.style() > 0 ? old.style() : newStyle(column);
     }
@@ -347,7 +349,7 @@ final class XlsxSheetPatch {
   }
 
   /** The last safety net: what is not ours is never replaced. */
-  private void refuseOthers(XlsxRows.Column column, XlsxCells.Content content) throws IOException {
+  private void refuseOthers(PatchRows.Column column, CellContent content) throws IOException {
     String address = column.letters + (row + 1);
     if (column.isHeader(row)) {
       column.isOurs = !old.isFormula() && content.text().equals(old.text());

@@ -11,16 +11,17 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import washbook.functions.log.ColumnPatch;
-import washbook.functions.log.SheetPatch;
+import washbook.log.sheet.ColumnPatch;
+import washbook.log.sheet.SheetPatch;
 import washbook.runner.archive.ArchiveCopy;
 import washbook.runner.archive.Part;
 import washbook.runner.archive.PartOutput;
+import washbook.runner.file.UnusableFileException;
 import washbook.runner.markup.XmlScanner.Token;
 import washbook.runner.markup.XmlSplicer;
-import washbook.runner.read.Texts;
-import washbook.runner.read.UnusableFileException;
 import washbook.runner.read.XlsxPackage;
+import washbook.runner.sheet.SheetWriter;
+import washbook.runner.sheet.Texts;
 
 /**
  * Patches .xlsx and .xlsm: the sheet parts that get columns, the cell formats if one for so many

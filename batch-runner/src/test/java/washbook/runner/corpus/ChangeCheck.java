@@ -2,8 +2,8 @@ package washbook.runner.corpus;
 
 import java.nio.file.Path;
 import java.util.List;
-import washbook.functions.log.Grid;
-import washbook.functions.log.SheetPatch;
+import washbook.log.sheet.Grid;
+import washbook.log.sheet.SheetPatch;
 
 /** Proves that a patched file differs from the old one by the patch only. */
 interface ChangeCheck {

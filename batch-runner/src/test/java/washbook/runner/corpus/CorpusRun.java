@@ -13,11 +13,11 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
-import washbook.functions.log.Grid;
-import washbook.functions.log.SheetPatch;
+import washbook.log.sheet.Grid;
+import washbook.log.sheet.SheetPatch;
 import washbook.runner.FileFormat;
 import washbook.runner.FileFormats;
-import washbook.runner.read.UnusableFileException;
+import washbook.runner.file.UnusableFileException;
 
 /**
  * Reads and patches files in a process of its own with little memory, so that running out of it or

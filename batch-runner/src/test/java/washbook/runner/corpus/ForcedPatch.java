@@ -2,8 +2,8 @@ package washbook.runner.corpus;
 
 import java.util.List;
 import java.util.Map;
-import washbook.functions.log.Grid;
-import washbook.functions.log.SheetPatch;
+import washbook.log.sheet.Grid;
+import washbook.log.sheet.SheetPatch;
 import washbook.runner.TestColumn;
 
 /** Columns put beside everything a file holds, whether it is a log or not. */

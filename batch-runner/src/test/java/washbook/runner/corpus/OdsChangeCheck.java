@@ -12,9 +12,9 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
-import washbook.functions.log.ColumnPatch;
-import washbook.functions.log.Grid;
-import washbook.functions.log.SheetPatch;
+import washbook.log.sheet.ColumnPatch;
+import washbook.log.sheet.Grid;
+import washbook.log.sheet.SheetPatch;
 
 /**
  * Only content.xml may change, and in it only by our number styles, declared columns, and what is

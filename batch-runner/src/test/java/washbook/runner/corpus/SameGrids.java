@@ -3,9 +3,9 @@ package washbook.runner.corpus;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
-import washbook.functions.log.ColumnPatch;
-import washbook.functions.log.Grid;
-import washbook.functions.log.SheetPatch;
+import washbook.log.sheet.ColumnPatch;
+import washbook.log.sheet.Grid;
+import washbook.log.sheet.SheetPatch;
 
 /** Compares what the reader sees before and after. */
 final class SameGrids {

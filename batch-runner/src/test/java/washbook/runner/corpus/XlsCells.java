@@ -10,7 +10,7 @@ import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
-import washbook.functions.log.CellAddress;
+import washbook.log.sheet.CellAddress;
 
 /** All that an .xls workbook holds, as far as POI can tell, in a form that can be compared. */
 public final class XlsCells {

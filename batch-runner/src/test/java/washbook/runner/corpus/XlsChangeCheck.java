@@ -5,10 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import washbook.functions.log.CellAddress;
-import washbook.functions.log.ColumnPatch;
-import washbook.functions.log.Grid;
-import washbook.functions.log.SheetPatch;
+import washbook.log.sheet.CellAddress;
+import washbook.log.sheet.ColumnPatch;
+import washbook.log.sheet.Grid;
+import washbook.log.sheet.SheetPatch;
 
 /** All that POI can tell of an .xls workbook stays, but for the patched cells. */
 public final class XlsChangeCheck implements ChangeCheck {

@@ -13,10 +13,10 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
-import washbook.functions.log.CellAddress;
-import washbook.functions.log.ColumnPatch;
-import washbook.functions.log.Grid;
-import washbook.functions.log.SheetPatch;
+import washbook.log.sheet.CellAddress;
+import washbook.log.sheet.ColumnPatch;
+import washbook.log.sheet.Grid;
+import washbook.log.sheet.SheetPatch;
 
 /** Only the sheet part and the cell formats may change, and in them only by additions. */
 public final class XlsxChangeCheck implements ChangeCheck {

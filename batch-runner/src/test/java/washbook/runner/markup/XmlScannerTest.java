@@ -12,8 +12,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import washbook.runner.file.UnusableFileException;
 import washbook.runner.markup.XmlScanner.Token;
-import washbook.runner.read.UnusableFileException;
 
 class XmlScannerTest {
   private static final String MARKUP =

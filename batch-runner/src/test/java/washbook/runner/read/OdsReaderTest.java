@@ -15,10 +15,11 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import washbook.functions.log.Grid;
-import washbook.functions.log.Grid.Kind;
+import washbook.log.sheet.Grid;
+import washbook.log.sheet.Grid.Kind;
 import washbook.runner.OdsSamples;
 import washbook.runner.Office;
+import washbook.runner.file.UnusableFileException;
 
 class OdsReaderTest {
   @TempDir private Path directory;

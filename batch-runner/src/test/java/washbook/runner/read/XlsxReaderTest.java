@@ -25,11 +25,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import washbook.functions.log.Grid;
-import washbook.functions.log.Grid.Kind;
+import washbook.log.sheet.Grid;
+import washbook.log.sheet.Grid.Kind;
 import washbook.runner.FileFormats;
 import washbook.runner.RawXlsx;
 import washbook.runner.XlsxSamples;
+import washbook.runner.file.UnusableFileException;
 
 class XlsxReaderTest {
   @TempDir private Path folder;

@@ -17,13 +17,13 @@ import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import washbook.functions.log.ColumnPatch;
+import washbook.log.sheet.ColumnPatch;
 import washbook.runner.TestColumn;
+import washbook.runner.file.UnusableFileException;
 import washbook.runner.read.CsvDetector;
 import washbook.runner.read.CsvDialect;
 import washbook.runner.read.CsvReader;
 import washbook.runner.read.CsvScanner;
-import washbook.runner.read.UnusableFileException;
 
 class CsvPropertyTest {
   private static final int FILES = 500;

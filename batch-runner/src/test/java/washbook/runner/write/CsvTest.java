@@ -18,15 +18,15 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import washbook.functions.log.ColumnPatch;
-import washbook.functions.log.Grid;
-import washbook.functions.log.Grid.Kind;
+import washbook.log.sheet.ColumnPatch;
+import washbook.log.sheet.Grid;
+import washbook.log.sheet.Grid.Kind;
 import washbook.runner.Office;
 import washbook.runner.TestColumn;
+import washbook.runner.file.UnusableFileException;
 import washbook.runner.read.CsvDetector;
 import washbook.runner.read.CsvDialect;
 import washbook.runner.read.CsvReader;
-import washbook.runner.read.UnusableFileException;
 
 class CsvTest {
   private static final Charset WINDOWS_1252 = Charset.forName("windows-1252");

@@ -15,17 +15,17 @@ import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import washbook.functions.log.ColumnPatch;
-import washbook.functions.log.Grid;
-import washbook.functions.log.Grid.Kind;
-import washbook.functions.log.SheetPatch;
+import washbook.log.sheet.ColumnPatch;
+import washbook.log.sheet.Grid;
+import washbook.log.sheet.Grid.Kind;
+import washbook.log.sheet.SheetPatch;
 import washbook.runner.OdsSamples;
 import washbook.runner.Office;
 import washbook.runner.TestColumn;
 import washbook.runner.corpus.OdsChangeCheck;
 import washbook.runner.corpus.ZipParts;
+import washbook.runner.file.UnusableFileException;
 import washbook.runner.read.OdsReader;
-import washbook.runner.read.UnusableFileException;
 
 class OdsWriterTest {
   private static final String NUMBER = " office:value-type=\"float\" office:value=\"";

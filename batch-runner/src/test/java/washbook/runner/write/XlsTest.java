@@ -23,14 +23,14 @@ import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import washbook.functions.log.ColumnPatch;
-import washbook.functions.log.Grid;
-import washbook.functions.log.Grid.Kind;
-import washbook.functions.log.SheetPatch;
+import washbook.log.sheet.ColumnPatch;
+import washbook.log.sheet.Grid;
+import washbook.log.sheet.Grid.Kind;
+import washbook.log.sheet.SheetPatch;
 import washbook.runner.Office;
 import washbook.runner.TestColumn;
 import washbook.runner.corpus.XlsCells;
-import washbook.runner.read.UnusableFileException;
+import washbook.runner.file.UnusableFileException;
 import washbook.runner.read.XlsReader;
 
 class XlsTest {

@@ -12,11 +12,11 @@ import java.util.Map;
 import java.util.zip.ZipFile;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import washbook.functions.log.Grid;
-import washbook.functions.log.SheetPatch;
+import washbook.log.sheet.Grid;
+import washbook.log.sheet.SheetPatch;
 import washbook.runner.RawXlsx;
 import washbook.runner.TestColumn;
-import washbook.runner.read.UnusableFileException;
+import washbook.runner.file.UnusableFileException;
 import washbook.runner.read.XlsxReader;
 
 /** Our columns after a spreadsheet program has saved them in its own way. */

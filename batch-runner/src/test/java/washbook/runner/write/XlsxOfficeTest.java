@@ -12,7 +12,7 @@ import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import washbook.functions.log.SheetPatch;
+import washbook.log.sheet.SheetPatch;
 import washbook.runner.Office;
 import washbook.runner.SameCells;
 import washbook.runner.TestColumn;

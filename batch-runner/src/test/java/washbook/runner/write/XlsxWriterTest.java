@@ -20,12 +20,12 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import washbook.functions.log.Grid;
-import washbook.functions.log.SheetPatch;
+import washbook.log.sheet.Grid;
+import washbook.log.sheet.SheetPatch;
 import washbook.runner.SameCells;
 import washbook.runner.TestColumn;
 import washbook.runner.XlsxSamples;
-import washbook.runner.read.UnusableFileException;
+import washbook.runner.file.UnusableFileException;
 import washbook.runner.read.XlsxReader;
 
 class XlsxWriterTest {

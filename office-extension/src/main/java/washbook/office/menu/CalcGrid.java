@@ -8,7 +8,7 @@ import com.sun.star.table.XCellRange;
 import com.sun.star.uno.UnoRuntime;
 import java.util.BitSet;
 import java.util.List;
-import washbook.functions.log.Grid;
+import washbook.log.sheet.Grid;
 
 /** The used area of an open sheet as it was when this was made. */
 final class CalcGrid implements Grid {

@@ -16,7 +16,7 @@ import com.sun.star.util.XNumberFormatsSupplier;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
-import washbook.functions.log.Grid;
+import washbook.log.sheet.Grid;
 
 /** What is known of the cells of a used area besides their values; bits run row by row. */
 record CellMarks(

@@ -52,6 +52,6 @@ record ExplainCommand(OpenSheet sheet, Windows windows) {
 
   private static String address(XCell cell) {
     CellAddress address = UnoRuntime.queryInterface(XCellAddressable.class, cell).getCellAddress();
-    return washbook.functions.log.CellAddress.of(address.Row, address.Column);
+    return washbook.log.sheet.CellAddress.of(address.Row, address.Column);
   }
 }

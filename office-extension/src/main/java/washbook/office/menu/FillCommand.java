@@ -1,12 +1,12 @@
 package washbook.office.menu;
 
-import washbook.functions.log.FillOptions;
-import washbook.functions.log.Filling;
-import washbook.functions.log.FormulaStyle;
-import washbook.functions.log.LogFiller;
-import washbook.functions.log.LogMap;
-import washbook.functions.log.LogReader;
-import washbook.functions.log.Understanding;
+import washbook.log.Understanding;
+import washbook.log.fill.FillOptions;
+import washbook.log.fill.Filling;
+import washbook.log.fill.FormulaStyle;
+import washbook.log.fill.LogFiller;
+import washbook.log.understand.LogMap;
+import washbook.log.understand.SheetUnderstanding;
 
 /** Fills the computed columns of the log in the sheet in front. */
 record FillCommand(OpenSheet sheet, Windows windows, Command command) {
@@ -14,7 +14,7 @@ record FillCommand(OpenSheet sheet, Windows windows, Command command) {
   Outcome run() {
     sheet.requireWritable();
     CalcGrid grid = CalcGrid.of(sheet);
-    Understanding understanding = LogReader.understand(grid, LogMap.none());
+    Understanding understanding = SheetUnderstanding.understand(grid, LogMap.none());
     Filling filling = LogFiller.fill(grid, understanding, FillOptions.usual());
     String story = Story.of(understanding, filling);
     if (understanding.tables().isEmpty()) {

@@ -66,8 +66,7 @@ final class FormulaCells {
         continue;
       }
       CellAddress at = UnoRuntime.queryInterface(XCellAddressable.class, cell).getCellAddress();
-      String where =
-          sheetName + " " + washbook.functions.log.CellAddress.of(at.Row, at.Column) + ": ";
+      String where = sheetName + " " + washbook.log.sheet.CellAddress.of(at.Row, at.Column) + ": ";
       if (isProtected) {
         left.add(where + "the sheet is protected.");
       } else if (isArray(sheet, cell)) {

@@ -11,8 +11,8 @@ import com.sun.star.uno.UnoRuntime;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
-import washbook.functions.log.ColumnPatch;
-import washbook.functions.log.Grid;
+import washbook.log.sheet.ColumnPatch;
+import washbook.log.sheet.Grid;
 
 /** Makes a new header look like the headers that are there, and readable. */
 final class HeaderLook {

@@ -16,8 +16,8 @@ import com.sun.star.uno.UnoRuntime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.StringJoiner;
-import washbook.functions.log.CellAddress;
 import washbook.functions.portable.FormulaRewriter;
+import washbook.log.sheet.CellAddress;
 
 /**
  * Calls of our functions that no cell holds: in names, conditional formats and checks of entries.

@@ -8,9 +8,9 @@ import com.sun.star.uno.UnoRuntime;
 import com.sun.star.util.MalformedNumberFormatException;
 import com.sun.star.util.XNumberFormats;
 import com.sun.star.util.XNumberFormatsSupplier;
-import washbook.functions.log.ColumnPatch;
-import washbook.functions.log.Grid;
-import washbook.functions.log.SheetPatch;
+import washbook.log.sheet.ColumnPatch;
+import washbook.log.sheet.Grid;
+import washbook.log.sheet.SheetPatch;
 
 /**
  * Puts computed columns into an open sheet, in runs of cells as long as can be: a call for each

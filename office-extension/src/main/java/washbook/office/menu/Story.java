@@ -2,16 +2,16 @@ package washbook.office.menu;
 
 import java.util.Locale;
 import washbook.functions.Numbers;
-import washbook.functions.log.Batch;
-import washbook.functions.log.CellAddress;
-import washbook.functions.log.CellRefusal;
-import washbook.functions.log.ColumnPatch;
-import washbook.functions.log.ColumnUse;
-import washbook.functions.log.Doubt;
-import washbook.functions.log.Filling;
-import washbook.functions.log.LogTable;
-import washbook.functions.log.Role;
-import washbook.functions.log.Understanding;
+import washbook.log.Batch;
+import washbook.log.Doubt;
+import washbook.log.LogColumn;
+import washbook.log.LogTable;
+import washbook.log.Role;
+import washbook.log.Understanding;
+import washbook.log.fill.Filling;
+import washbook.log.sheet.CellAddress;
+import washbook.log.sheet.CellRefusal;
+import washbook.log.sheet.ColumnPatch;
 
 /** Says in words what was understood of a sheet and what would be written into it. */
 final class Story {
@@ -35,7 +35,7 @@ final class Story {
 
   private void tell(LogTable table) {
     line("Table " + table.range() + (table.settled() ? "" : " (in doubt: nothing is written)"));
-    for (ColumnUse use : table.columns()) {
+    for (LogColumn use : table.columns()) {
       if (use.role() != Role.OTHER) {
         line("  " + column(use));
       }
@@ -48,7 +48,7 @@ final class Story {
     }
   }
 
-  private static String column(ColumnUse use) {
+  private static String column(LogColumn use) {
     return CellAddress.letters(use.column())
         + " \""
         + use.header()

@@ -1,12 +1,12 @@
 package washbook.samples.corpus;
 
-import static washbook.functions.log.Role.DATE;
-import static washbook.functions.log.Role.GRAVITY;
-import static washbook.functions.log.Role.OWN_ABV;
-import static washbook.functions.log.Role.OWN_APPARENT_ATTENUATION;
-import static washbook.functions.log.Role.OWN_CORRECTED_GRAVITY;
-import static washbook.functions.log.Role.OWN_REAL_ATTENUATION;
-import static washbook.functions.log.Role.TEMPERATURE;
+import static washbook.log.Role.DATE;
+import static washbook.log.Role.GRAVITY;
+import static washbook.log.Role.OWN_ABV;
+import static washbook.log.Role.OWN_APPARENT_ATTENUATION;
+import static washbook.log.Role.OWN_CORRECTED_GRAVITY;
+import static washbook.log.Role.OWN_REAL_ATTENUATION;
+import static washbook.log.Role.TEMPERATURE;
 import static washbook.samples.corpus.PlainLogs.HYDROMETER;
 import static washbook.samples.corpus.PlainLogs.TWO_WEEKS;
 import static washbook.samples.ferment.Ferment.APPLE_7;

@@ -9,8 +9,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import washbook.functions.log.Audit;
-import washbook.functions.log.LogAuditor;
+import washbook.log.audit.Audit;
+import washbook.log.audit.LogAuditor;
 
 /** The audit finds why a log's own figures are off: each cause was planted. */
 class AuditTest {

@@ -20,8 +20,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import washbook.functions.log.ColumnPatch;
-import washbook.runner.read.UnusableFileException;
+import washbook.log.sheet.ColumnPatch;
+import washbook.runner.file.UnusableFileException;
 
 /**
  * Workbooks that are difficult to read and hold no ferment: each is refused with a reason or

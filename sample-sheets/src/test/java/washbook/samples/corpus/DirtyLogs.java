@@ -1,11 +1,11 @@
 package washbook.samples.corpus;
 
-import static washbook.functions.log.Role.DATE;
-import static washbook.functions.log.Role.DAY;
-import static washbook.functions.log.Role.GRAVITY;
-import static washbook.functions.log.Role.NOTE;
-import static washbook.functions.log.Role.OTHER;
-import static washbook.functions.log.Role.TEMPERATURE;
+import static washbook.log.Role.DATE;
+import static washbook.log.Role.DAY;
+import static washbook.log.Role.GRAVITY;
+import static washbook.log.Role.NOTE;
+import static washbook.log.Role.OTHER;
+import static washbook.log.Role.TEMPERATURE;
 import static washbook.samples.corpus.PlainLogs.HYDROMETER;
 import static washbook.samples.corpus.PlainLogs.TWO_WEEKS;
 import static washbook.samples.ferment.Ferment.APPLE_7;
@@ -128,7 +128,7 @@ final class DirtyLogs {
     List<Entry> e = Entry.readings(APPLE_7, HYDROMETER, Thermometer.C_HALF, TWO_WEEKS);
     log.table(log.page("log"), 0, 0)
         .column("Date", DATE, Cells.DATE)
-        .column("Time", washbook.functions.log.Role.TIME, Cells.TIME)
+        .column("Time", washbook.log.Role.TIME, Cells.TIME)
         .column("SG", GRAVITY, "SG", Cells.SG)
         .column("Temp °C", TEMPERATURE, "C", Cells.TEMPERATURE)
         .rows(e);

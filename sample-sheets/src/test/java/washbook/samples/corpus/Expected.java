@@ -1,7 +1,7 @@
 package washbook.samples.corpus;
 
 import java.util.List;
-import washbook.functions.log.Role;
+import washbook.log.Role;
 
 /**
  * What a careful person understands of one log.

@@ -8,8 +8,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import washbook.functions.log.CellAddress;
-import washbook.functions.log.Role;
+import washbook.log.Role;
+import washbook.log.sheet.CellAddress;
 
 /**
  * The expected understanding as it lies beside a log: one fact a line, tabs between the fields.

@@ -5,13 +5,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import washbook.functions.log.Batch;
-import washbook.functions.log.ColumnPatch;
-import washbook.functions.log.ColumnUse;
-import washbook.functions.log.Computed;
-import washbook.functions.log.Grid;
-import washbook.functions.log.LogTable;
-import washbook.functions.log.Role;
+import washbook.log.Batch;
+import washbook.log.ComputedColumn;
+import washbook.log.LogColumn;
+import washbook.log.LogTable;
+import washbook.log.Role;
+import washbook.log.sheet.ColumnPatch;
+import washbook.log.sheet.Grid;
 
 /** Compares what a log was taken for with what a careful person understands. */
 final class Judge {
@@ -180,7 +180,7 @@ final class Judge {
       if (column.role() == null) {
         continue;
       }
-      ColumnUse use =
+      LogColumn use =
           found.columns().stream()
               .filter(c -> c.column() == column.column())
               .findFirst()
@@ -211,10 +211,10 @@ final class Judge {
   }
 
   private void figures(Expected.Table table, LogTable found, Taken.Sheet sheet, boolean[] seen) {
-    ColumnPatch gravity = patch(Computed.CORRECTED_GRAVITY, found, sheet);
-    ColumnPatch abv = patch(Computed.ABV, found, sheet);
-    ColumnPatch apparent = patch(Computed.APPARENT_ATTENUATION, found, sheet);
-    ColumnPatch real = patch(Computed.REAL_ATTENUATION, found, sheet);
+    ColumnPatch gravity = patch(ComputedColumn.CORRECTED_GRAVITY, found, sheet);
+    ColumnPatch abv = patch(ComputedColumn.ABV, found, sheet);
+    ColumnPatch apparent = patch(ComputedColumn.APPARENT_ATTENUATION, found, sheet);
+    ColumnPatch real = patch(ComputedColumn.REAL_ATTENUATION, found, sheet);
     int unfilled = 0;
     String first = "";
     for (Expected.Row row : table.rows()) {
@@ -293,8 +293,8 @@ final class Judge {
   }
 
   /** The table's own column: of several beside each other, the tables' order is the columns'. */
-  private static ColumnPatch patch(Computed what, LogTable table, Taken.Sheet sheet) {
-    String title = what.header().replace(Computed.MARK, "");
+  private static ColumnPatch patch(ComputedColumn what, LogTable table, Taken.Sheet sheet) {
+    String title = what.header().replace(ComputedColumn.MARK, "");
     List<LogTable> beside =
         sheet.understanding().tables().stream()
             .filter(t -> t.settled() && t.headerRow() == table.headerRow())

@@ -1,11 +1,11 @@
 package washbook.samples.corpus;
 
-import static washbook.functions.log.Role.BATCH;
-import static washbook.functions.log.Role.DATE;
-import static washbook.functions.log.Role.DAY;
-import static washbook.functions.log.Role.GRAVITY;
-import static washbook.functions.log.Role.NOTE;
-import static washbook.functions.log.Role.TEMPERATURE;
+import static washbook.log.Role.BATCH;
+import static washbook.log.Role.DATE;
+import static washbook.log.Role.DAY;
+import static washbook.log.Role.GRAVITY;
+import static washbook.log.Role.NOTE;
+import static washbook.log.Role.TEMPERATURE;
 import static washbook.samples.corpus.PlainLogs.HYDROMETER;
 import static washbook.samples.corpus.PlainLogs.TWO_WEEKS;
 import static washbook.samples.ferment.Ferment.APPLE_7;
@@ -230,7 +230,7 @@ final class LayoutLogs {
         .column("Finished", DATE, Cells.DATE)
         .column(
             "OG",
-            washbook.functions.log.Role.ORIGINAL_GRAVITY,
+            washbook.log.Role.ORIGINAL_GRAVITY,
             "SG",
             x -> new Page.Shown(x.instrument().showsOriginal(x.moment()), "0.000"))
         .column("FG", GRAVITY, "SG", Cells.SG)

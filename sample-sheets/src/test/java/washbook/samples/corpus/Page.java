@@ -3,7 +3,7 @@ package washbook.samples.corpus;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
-import washbook.functions.log.Grid;
+import washbook.log.sheet.Grid;
 
 /** One sheet as it is about to be written: values by row and column, from 0. */
 final class Page {

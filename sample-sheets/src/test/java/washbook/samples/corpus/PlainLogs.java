@@ -1,15 +1,15 @@
 package washbook.samples.corpus;
 
-import static washbook.functions.log.Role.DATE;
-import static washbook.functions.log.Role.DAY;
-import static washbook.functions.log.Role.GRAVITY;
-import static washbook.functions.log.Role.HOURS;
-import static washbook.functions.log.Role.NOTE;
-import static washbook.functions.log.Role.OTHER;
-import static washbook.functions.log.Role.TEMPERATURE;
-import static washbook.functions.log.Role.TIME;
 import static washbook.functions.scale.SugarScale.POINTS;
 import static washbook.functions.scale.SugarScale.SG;
+import static washbook.log.Role.DATE;
+import static washbook.log.Role.DAY;
+import static washbook.log.Role.GRAVITY;
+import static washbook.log.Role.HOURS;
+import static washbook.log.Role.NOTE;
+import static washbook.log.Role.OTHER;
+import static washbook.log.Role.TEMPERATURE;
+import static washbook.log.Role.TIME;
 import static washbook.samples.ferment.Ferment.APPLE_7;
 import static washbook.samples.ferment.Ferment.MOLASSES_2;
 import static washbook.samples.ferment.Ferment.PLUM_3;
@@ -175,7 +175,7 @@ final class PlainLogs {
         .column("Date", DATE, Cells.DATE)
         .column("Gravity", GRAVITY, "SG", Cells.SG)
         .column("Temperature", TEMPERATURE, "F", Cells.TEMPERATURE)
-        .column("Volume", washbook.functions.log.Role.VOLUME, "L", Cells.always(25.0))
+        .column("Volume", washbook.log.Role.VOLUME, "L", Cells.always(25.0))
         .unitRow(null, "(SG)", "(°F)", "(litres)")
         .rows(e);
     return log;

@@ -18,7 +18,7 @@ import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import washbook.functions.log.Grid;
+import washbook.log.sheet.Grid;
 
 /** Writes pages as .xlsx or .xls. */
 final class PoiFiles {

@@ -1,13 +1,13 @@
 package washbook.samples.corpus;
 
-import static washbook.functions.log.Role.DATE;
-import static washbook.functions.log.Role.DAY;
-import static washbook.functions.log.Role.GRAVITY;
-import static washbook.functions.log.Role.NOTE;
-import static washbook.functions.log.Role.REFRACTOMETER;
-import static washbook.functions.log.Role.SUGAR_ADDED;
-import static washbook.functions.log.Role.TEMPERATURE;
-import static washbook.functions.log.Role.VOLUME;
+import static washbook.log.Role.DATE;
+import static washbook.log.Role.DAY;
+import static washbook.log.Role.GRAVITY;
+import static washbook.log.Role.NOTE;
+import static washbook.log.Role.REFRACTOMETER;
+import static washbook.log.Role.SUGAR_ADDED;
+import static washbook.log.Role.TEMPERATURE;
+import static washbook.log.Role.VOLUME;
 import static washbook.samples.corpus.PlainLogs.HYDROMETER;
 import static washbook.samples.corpus.PlainLogs.TWO_WEEKS;
 import static washbook.samples.ferment.Ferment.APPLE_7;

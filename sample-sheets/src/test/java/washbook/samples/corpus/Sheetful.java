@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
-import washbook.functions.log.Role;
+import washbook.log.Role;
 import washbook.samples.ferment.Entry;
 
 /** Writes one table of readings onto a page and notes down what is to be understood of it. */

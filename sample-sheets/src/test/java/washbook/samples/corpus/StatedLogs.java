@@ -1,12 +1,12 @@
 package washbook.samples.corpus;
 
-import static washbook.functions.log.Role.DATE;
-import static washbook.functions.log.Role.GRAVITY;
-import static washbook.functions.log.Role.NOTE;
-import static washbook.functions.log.Role.ORIGINAL_GRAVITY;
-import static washbook.functions.log.Role.OTHER;
-import static washbook.functions.log.Role.OWN_CORRECTED_GRAVITY;
-import static washbook.functions.log.Role.TEMPERATURE;
+import static washbook.log.Role.DATE;
+import static washbook.log.Role.GRAVITY;
+import static washbook.log.Role.NOTE;
+import static washbook.log.Role.ORIGINAL_GRAVITY;
+import static washbook.log.Role.OTHER;
+import static washbook.log.Role.OWN_CORRECTED_GRAVITY;
+import static washbook.log.Role.TEMPERATURE;
 import static washbook.samples.corpus.PlainLogs.HYDROMETER;
 import static washbook.samples.corpus.PlainLogs.SIXTY;
 import static washbook.samples.corpus.PlainLogs.TWO_WEEKS;
@@ -123,7 +123,7 @@ final class StatedLogs {
     List<Entry> e = Entry.readings(SUGAR_4, HYDROMETER, Thermometer.C, LATE);
     log.table(log.page("log"), 0, 0)
         .stated(1.090, 0.0006)
-        .column("Batch", washbook.functions.log.Role.BATCH, Cells.BATCH)
+        .column("Batch", washbook.log.Role.BATCH, Cells.BATCH)
         .column("Date", DATE, Cells.DATE)
         .column("OG", ORIGINAL_GRAVITY, "SG", Cells.always(new Page.Shown(1.090, "0.000")))
         .column("SG", GRAVITY, "SG", Cells.SG)

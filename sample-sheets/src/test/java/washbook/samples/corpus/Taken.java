@@ -4,13 +4,13 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import washbook.functions.log.FillOptions;
-import washbook.functions.log.Filling;
-import washbook.functions.log.Grid;
-import washbook.functions.log.LogFiller;
-import washbook.functions.log.LogMap;
-import washbook.functions.log.LogReader;
-import washbook.functions.log.Understanding;
+import washbook.log.Understanding;
+import washbook.log.fill.FillOptions;
+import washbook.log.fill.Filling;
+import washbook.log.fill.LogFiller;
+import washbook.log.sheet.Grid;
+import washbook.log.understand.LogMap;
+import washbook.log.understand.SheetUnderstanding;
 import washbook.runner.FileFormats;
 
 /** What the program took a file for, sheet by sheet, without help. */
@@ -22,7 +22,7 @@ record Taken(List<Sheet> sheets) {
   static Taken of(Path file) throws IOException {
     List<Sheet> sheets = new ArrayList<>();
     for (Grid grid : FileFormats.of(file).reader().read(file)) {
-      Understanding understanding = LogReader.understand(grid, LogMap.none());
+      Understanding understanding = SheetUnderstanding.understand(grid, LogMap.none());
       sheets.add(
           new Sheet(grid, understanding, LogFiller.fill(grid, understanding, FillOptions.usual())));
     }

@@ -4,7 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import washbook.functions.log.Role;
+import washbook.log.Role;
 
 /** How often each role was recognised, missed, and seen where it was not. */
 final class Tally {

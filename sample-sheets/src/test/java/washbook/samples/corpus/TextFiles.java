@@ -12,7 +12,7 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
-import washbook.functions.log.Grid;
+import washbook.log.sheet.Grid;
 
 /** Writes the first page as delimited text. */
 final class TextFiles {

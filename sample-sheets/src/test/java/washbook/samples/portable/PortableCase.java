@@ -9,9 +9,9 @@ import washbook.functions.Answer;
 import washbook.functions.catalogue.Catalogue;
 import washbook.functions.catalogue.Function;
 import washbook.functions.catalogue.Parameter;
-import washbook.functions.catalogue.Quantity;
 import washbook.functions.portable.NotPortableException;
 import washbook.functions.portable.PortableFormulas;
+import washbook.functions.quantity.Quantity;
 
 /**
  * One row of a sheet: arguments from column A on, and the portable formula over them.

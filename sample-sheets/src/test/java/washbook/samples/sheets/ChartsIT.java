@@ -23,7 +23,7 @@ import java.util.zip.ZipFile;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import washbook.functions.log.ChartsSheet;
+import washbook.log.understand.ChartsSheet;
 import washbook.office.testing.Office;
 
 /**

@@ -20,7 +20,7 @@ import org.apache.poi.xddf.usermodel.chart.XDDFScatterChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
 import org.apache.poi.xssf.usermodel.XSSFChart;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
-import washbook.functions.log.CellAddress;
+import washbook.log.sheet.CellAddress;
 import washbook.samples.sheets.Book.Look;
 
 /**

@@ -11,7 +11,7 @@ import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import washbook.functions.SafetyNote;
-import washbook.functions.log.CellAddress;
+import washbook.log.sheet.CellAddress;
 import washbook.samples.sheets.Book.Look;
 
 /**

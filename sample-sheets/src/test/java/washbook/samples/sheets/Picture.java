@@ -22,7 +22,7 @@ import org.apache.poi.ss.usermodel.DataFormatter;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import washbook.functions.log.CellAddress;
+import washbook.log.sheet.CellAddress;
 
 /**
  * Draws a log before and after filling, as the README shows it, and writes down beside the picture

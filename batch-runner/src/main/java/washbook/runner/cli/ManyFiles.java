@@ -1,0 +1,53 @@
+package washbook.runner.cli;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.util.List;
+import washbook.runner.report.ReportWriter;
+import washbook.runner.run.FolderRun;
+import washbook.runner.run.Journal;
+import washbook.runner.run.Stop;
+import washbook.runner.run.WorkItem;
+
+/**
+ * A run over many files with all that goes with it: threads, journal, progress bar, report.
+ *
+ * @param work what is done with each file
+ * @param console what a person reads
+ * @param journal or null
+ * @param report or null
+ * @param <R> what the work on one file gives
+ */
+record ManyFiles<R>(
+    FolderRun.Work<R> work,
+    FolderRun.Listener<R> console,
+    Journal journal,
+    ReportWriter<R> report,
+    PrintStream err) {
+
+  /** Works on the files; false when it was stopped before the end. */
+  boolean run(List<WorkItem> items, int threads, Stop stop) throws IOException {
+    try (journal;
+        report;
+        Progress progress = Progress.over(items.size(), err)) {
+      new FolderRun<>(work, journal, stop)
+          .run(
+              items,
+              threads,
+              (result, earlier) -> {
+                progress.step();
+                console.done(result, earlier);
+                if (report != null) {
+                  report.add(result);
+                }
+              });
+      if (report != null && !stop.isAsked()) {
+        report.finish();
+      }
+    }
+    if (stop.isAsked()) {
+      err.println("Stopped before the end; --continue takes it up.");
+    }
+    return !stop.isAsked();
+  }
+}

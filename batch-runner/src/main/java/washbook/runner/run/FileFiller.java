@@ -1,0 +1,126 @@
+package washbook.runner.run;
+
+import com.google.gson.JsonElement;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import washbook.log.Understanding;
+import washbook.log.fill.Filling;
+import washbook.log.sheet.Grid;
+import washbook.log.sheet.SheetPatch;
+import washbook.runner.FileFormat;
+import washbook.runner.FileFormats;
+import washbook.runner.file.UnusableFileException;
+import washbook.runner.report.FileReport;
+import washbook.runner.report.FileReport.Refusal;
+import washbook.runner.report.FileReport.Status;
+import washbook.runner.report.FileResult;
+import washbook.runner.report.Json;
+
+/** Fills one file: reads, understands, computes, writes and reads back. */
+public final class FileFiller implements FolderRun.Work<FileResult> {
+  private final FillJob job;
+
+  public FileFiller(FillJob job) {
+    this.job = job;
+  }
+
+  /** Failures are not noted, so that they are tried again. */
+  @Override
+  public Journal.Note note(FileResult result) {
+    return result.report().status() == Status.FAILED
+        ? null
+        : new Journal.Note(Json.GSON.toJsonTree(result.report()), result.written());
+  }
+
+  @Override
+  public FileResult restore(JsonElement report) {
+    return FileResult.of(Json.GSON.fromJson(report, FileReport.class));
+  }
+
+  @Override
+  public FileResult work(WorkItem item) {
+    if (item.refused() != null) {
+      return FileResult.of(item.refused());
+    }
+    try {
+      return read(item);
+    } catch (IOException | RuntimeException | StackOverflowError | OutOfMemoryError failure) {
+      return failed(item, Refusal.UNREADABLE, failure);
+    }
+  }
+
+  private static FileResult failed(WorkItem item, String code, Throwable failure) {
+    return FileResult.of(FileReport.failed(item.shown(), code, Failure.reason(failure)));
+  }
+
+  private FileResult read(WorkItem item) throws IOException {
+    FileStamp before = FileStamp.of(item.file());
+    FileFormat format = FileFormats.of(item.file());
+    List<SheetPatch> patches = new ArrayList<>();
+    ReportBuilder report = new ReportBuilder(item.shown());
+    ChartsWanted charts = job.charts() ? new ChartsWanted() : null;
+    for (Grid grid : format.reader().read(item.file())) {
+      Understanding understanding = job.filler().understand(grid);
+      Filling filling = job.filler().fill(grid, understanding);
+      report.add(understanding, filling);
+      if (!filling.patch().columns().isEmpty()) {
+        patches.add(filling.patch());
+      }
+      if (charts != null) {
+        charts.add(grid, understanding, filling);
+      }
+      if (job.keepSeries()) {
+        report.addCurves(SeriesReader.read(grid, understanding, filling));
+      }
+    }
+    FileReport done = report.build();
+    if (patches.isEmpty() || job.dryRun() || done.status() == Status.NOTHING_RECOGNISED) {
+      return new FileResult(done, null, false);
+    }
+    if (job.writesFormulas() && !format.holdsFormulas()) {
+      throw new UnusableFileException(
+          "A file of the kind " + format.name() + " takes values only; use --as values.");
+    }
+    if (charts != null) {
+      charts.refuseWhereImpossible(format);
+    }
+    try {
+      boolean changed = write(item, before, format, patches, charts);
+      return new FileResult(done, item.target(), changed);
+    } catch (IOException | RuntimeException | OutOfMemoryError failure) {
+      return failed(item, Refusal.UNWRITABLE, failure);
+    }
+  }
+
+  private boolean write(
+      WorkItem item,
+      FileStamp before,
+      FileFormat format,
+      List<SheetPatch> patches,
+      ChartsWanted charts)
+      throws IOException {
+    Path folder = item.target().toAbsolutePath().getParent();
+    Files.createDirectories(folder);
+    return SafeReplace.put(
+        item.file(),
+        before,
+        item.target(),
+        job.destination().backup(),
+        unfinished -> {
+          if (charts == null || charts.isEmpty()) {
+            format.writer().write(item.file(), patches, unfinished);
+          } else {
+            charts.write(format, item.file(), patches, unfinished);
+          }
+        },
+        unfinished -> {
+          ReadBack.check(format, unfinished, patches);
+          if (charts != null && !charts.isEmpty()) {
+            charts.check(format, unfinished);
+          }
+        });
+  }
+}

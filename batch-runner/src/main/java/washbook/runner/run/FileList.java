@@ -1,0 +1,120 @@
+package washbook.runner.run;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import washbook.runner.report.FileReport.Refusal;
+
+/** Collects the files that a command is about. */
+public final class FileList {
+  private final List<WorkItem> items = new ArrayList<>();
+  private final Set<Path> seen = new HashSet<>();
+  private final Destination destination;
+  private final Shard shard;
+
+  private FileList(Destination destination, Shard shard) {
+    this.destination = destination;
+    this.shard = shard;
+  }
+
+  /**
+   * The files in the order of their names; those that cannot be worked on carry the reason. Folders
+   * are walked, leaving out our own copies, hidden files and folders, office lock files, and the
+   * folder that the results go to.
+   */
+  public static List<WorkItem> of(List<Path> given, Destination destination, Shard shard) {
+    FileList list = new FileList(destination, shard);
+    for (Path path : given) {
+      if (Files.isDirectory(path)) {
+        list.walk(path);
+      } else if (Files.isRegularFile(path)) {
+        list.add(path, path.getFileName());
+      } else if (Files.exists(path)) {
+        list.refuse(path, "It is not a plain file.");
+      } else if (Files.isSymbolicLink(path)) {
+        list.refuse(path, "It is a symbolic link to a file that is not there.");
+      } else {
+        list.refuse(path, "There is no such file.");
+      }
+    }
+    list.items.sort(Comparator.comparing(WorkItem::shown));
+    list.refuseSharedTargets();
+    return list.items;
+  }
+
+  private void walk(Path folder) {
+    try {
+      FolderWalk walk =
+          new FolderWalk(
+              folder,
+              destination.folder(),
+              file -> add(file, folder.relativize(file)),
+              (file, failure) -> refuse(file, Failure.reason(failure)));
+      Files.walkFileTree(folder, walk);
+    } catch (IOException failure) {
+      refuse(folder, Failure.reason(failure));
+    }
+  }
+
+  private void add(Path file, Path inFolder) {
+    if (seen.add(plain(file)) && shard.holds(shown(inFolder))) {
+      try {
+        Path target = destination.of(file, inFolder).normalize();
+        items.add(new WorkItem(file, shown(file), target, null));
+      } catch (InvalidPathException unspeakable) {
+        refuse(
+            file,
+            "Its name has characters that cannot be written under the present language settings;"
+                + " set LC_ALL=C.UTF-8.");
+      }
+    }
+  }
+
+  private void refuse(Path path, String reason) {
+    if (shard.holds(shown(path))) {
+      items.add(new WorkItem(path, shown(path), path, null).refuse(Refusal.UNREADABLE, reason));
+    }
+  }
+
+  /** Two results in one file, or a result over another input, would lose something. */
+  private void refuseSharedTargets() {
+    Map<Path, WorkItem> owners = new HashMap<>();
+    for (int i = 0; i < items.size(); i++) {
+      WorkItem item = items.get(i);
+      if (item.refused() != null) {
+        continue;
+      }
+      WorkItem other = owners.putIfAbsent(plain(item.target()), item);
+      if (other != null) {
+        items.set(
+            i,
+            item.refuse(
+                Refusal.UNWRITABLE, "Its result would overwrite that of " + other.shown() + "."));
+      } else if (!destination.inPlace() && seen.contains(plain(item.target()))) {
+        items.set(
+            i,
+            item.refuse(
+                Refusal.UNWRITABLE,
+                "Its result '" + item.target() + "' is itself one of the files to read."));
+      }
+    }
+  }
+
+  private static Path plain(Path path) {
+    return path.toAbsolutePath().normalize();
+  }
+
+  private static String shown(Path path) {
+    String separator = path.getFileSystem().getSeparator();
+    String text = path.normalize().toString();
+    return separator.equals("/") ? text : text.replace(separator, "/");
+  }
+}

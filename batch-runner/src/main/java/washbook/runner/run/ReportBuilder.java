@@ -1,0 +1,73 @@
+package washbook.runner.run;
+
+import java.util.ArrayList;
+import java.util.List;
+import washbook.log.Doubt;
+import washbook.log.Understanding;
+import washbook.log.fill.Filling;
+import washbook.log.fill.Filling.BatchCount;
+import washbook.log.fill.Filling.TableCount;
+import washbook.log.sheet.CellRefusal;
+import washbook.runner.report.BatchSeries;
+import washbook.runner.report.FileReport;
+import washbook.runner.report.FileReport.BatchReport;
+import washbook.runner.report.FileReport.Refusal;
+import washbook.runner.report.FileReport.Status;
+import washbook.runner.report.FileReport.TableReport;
+
+/** Gathers a file's report sheet by sheet. */
+final class ReportBuilder {
+  private final String path;
+  private final List<TableReport> tables = new ArrayList<>();
+  private final List<Refusal> refusals = new ArrayList<>();
+  private final List<BatchSeries> curves = new ArrayList<>();
+
+  ReportBuilder(String path) {
+    this.path = path;
+  }
+
+  void add(Understanding understanding, Filling filling) {
+    String sheet = understanding.sheet();
+    for (TableCount table : filling.tables()) {
+      List<BatchReport> batches = new ArrayList<>();
+      for (BatchCount batch : table.batches()) {
+        Double gravity = Double.isNaN(batch.originalGravity()) ? null : batch.originalGravity();
+        batches.add(
+            new BatchReport(batch.name(), gravity, batch.rows(), batch.filled(), batch.refused()));
+      }
+      tables.add(new TableReport(sheet, table.range(), batches));
+    }
+    for (Doubt doubt : understanding.doubts()) {
+      refusals.add(
+          new Refusal(inSheet(sheet, doubt.cell()), Refusal.NOT_SETTLED, doubt.question()));
+    }
+    for (CellRefusal refusal : filling.refusals()) {
+      refusals.add(
+          new Refusal(inSheet(sheet, refusal.cell()), refusal.code().name(), refusal.reason()));
+    }
+  }
+
+  void addCurves(List<BatchSeries> more) {
+    curves.addAll(more);
+  }
+
+  FileReport build() {
+    FileReport report = new FileReport(path, Status.FILLED, tables, refusals, curves);
+    Status status =
+        report.rows() == 0 && refusals.isEmpty()
+            ? Status.NOTHING_RECOGNISED
+            : refusals.isEmpty()
+                ? Status.FILLED
+                : report.filled() > 0 ? Status.PARTLY_FILLED : Status.REFUSED;
+    return new FileReport(path, status, tables, refusals, curves);
+  }
+
+  /** Sheet and cell as spreadsheets write them, the sheet quoted where it must be. */
+  static String inSheet(String sheet, String cell) {
+    boolean plain = !sheet.isEmpty() && !Character.isDigit(sheet.charAt(0));
+    for (int i = 0; i < sheet.length(); i++) {
+      plain &= Character.isLetterOrDigit(sheet.charAt(i)) || sheet.charAt(i) == '_';
+    }
+    return (plain ? sheet : "'" + sheet.replace("'", "''") + "'") + "!" + cell;
+  }
+}

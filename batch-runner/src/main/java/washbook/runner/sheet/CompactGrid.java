@@ -1,0 +1,195 @@
+package washbook.runner.sheet;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import washbook.log.sheet.Grid;
+import washbook.runner.file.UnusableFileException;
+
+/**
+ * A sheet kept by column in short chunks of rows, without an object per cell: nine bytes for a
+ * number and five for a text whose characters are in {@link Texts}. A reader puts the cells in once
+ * and in any order; a later one for the same place wins.
+ */
+public final class CompactGrid implements Grid {
+  /** More rows than this are refused. */
+  public static final int MAX_ROWS = 1 << 24;
+
+  /** More columns than this are refused. */
+  public static final int MAX_COLUMNS = 1 << 14;
+
+  private static final int CHUNK_BITS = 8;
+  private static final int CHUNK = 1 << CHUNK_BITS;
+  private static final int FORMULA = 0x40;
+  private static final Kind[] KINDS = Kind.values();
+  private static final Chunk EMPTY = new Chunk();
+
+  private static final class Chunk {
+    final byte[] kinds = new byte[CHUNK];
+    double[] numbers;
+    int[] texts;
+  }
+
+  private final String name;
+  private final Texts texts;
+  private final List<Area> merged = new ArrayList<>();
+  private Chunk[][] columns = new Chunk[16][];
+  private int rowCount;
+  private int columnCount;
+
+  public CompactGrid(String name, Texts texts) {
+    this.name = name;
+    this.texts = texts;
+  }
+
+  /** A number; one that is not finite becomes an error cell. */
+  public void putNumber(int row, int column, double number, boolean formula)
+      throws UnusableFileException {
+    put(row, column, Kind.NUMBER, number, formula);
+  }
+
+  /** A date or time as days since 1899-12-30. */
+  public void putDate(int row, int column, double days, boolean formula)
+      throws UnusableFileException {
+    put(row, column, Kind.DATE, days, formula);
+  }
+
+  public void putLogical(int row, int column, boolean truth, boolean formula)
+      throws UnusableFileException {
+    put(row, column, Kind.LOGICAL, truth ? 1 : 0, formula);
+  }
+
+  /** An error, or a formula without a stored result. */
+  public void putError(int row, int column, boolean formula) throws UnusableFileException {
+    mark(row, column, Kind.ERROR, formula);
+  }
+
+  /** A text; an empty one that no formula gave leaves the cell blank. */
+  public void putText(int row, int column, String text, boolean formula)
+      throws UnusableFileException {
+    putText(row, column, texts.intern(text), formula);
+  }
+
+  /** A text by its number in the texts that this grid was made with. */
+  public void putText(int row, int column, int number, boolean formula)
+      throws UnusableFileException {
+    if (texts.isEmpty(number) && !formula) {
+      return;
+    }
+    Chunk chunk = mark(row, column, Kind.TEXT, formula);
+    if (chunk.texts == null) {
+      texts.limit().take(4L * CHUNK);
+      chunk.texts = new int[CHUNK];
+    }
+    chunk.texts[row & (CHUNK - 1)] = number;
+  }
+
+  public void merge(Area area) throws UnusableFileException {
+    texts.limit().take(48);
+    merged.add(area);
+  }
+
+  private void put(int row, int column, Kind kind, double number, boolean formula)
+      throws UnusableFileException {
+    if (!Double.isFinite(number)) {
+      mark(row, column, Kind.ERROR, formula);
+      return;
+    }
+    Chunk chunk = mark(row, column, kind, formula);
+    if (chunk.numbers == null) {
+      texts.limit().take(8L * CHUNK);
+      chunk.numbers = new double[CHUNK];
+    }
+    chunk.numbers[row & (CHUNK - 1)] = number;
+  }
+
+  private Chunk mark(int row, int column, Kind kind, boolean formula) throws UnusableFileException {
+    if (row < 0 || row >= MAX_ROWS || column < 0 || column >= MAX_COLUMNS) {
+      throw new UnusableFileException(
+          "Sheet \""
+              + name
+              + "\" has a cell far outside any sheet (row "
+              + (row + 1L)
+              + ", column "
+              + (column + 1L)
+              + ").");
+    }
+    if (column >= columns.length) {
+      columns = Arrays.copyOf(columns, Math.max(column + 1, 2 * columns.length));
+    }
+    Chunk[] chunks = columns[column];
+    int index = row >> CHUNK_BITS;
+    if (chunks == null || index >= chunks.length) {
+      int length = chunks == null ? index + 1 : Math.max(index + 1, 2 * chunks.length);
+      texts.limit().take(4L * (length - (chunks == null ? 0 : chunks.length)));
+      chunks = chunks == null ? new Chunk[length] : Arrays.copyOf(chunks, length);
+      columns[column] = chunks;
+    }
+    Chunk chunk = chunks[index];
+    if (chunk == null) {
+      texts.limit().take(CHUNK + 48L);
+      chunk = new Chunk();
+      chunks[index] = chunk;
+    }
+    chunk.kinds[row & (CHUNK - 1)] = (byte) (kind.ordinal() | (formula ? FORMULA : 0));
+    rowCount = Math.max(rowCount, row + 1);
+    columnCount = Math.max(columnCount, column + 1);
+    return chunk;
+  }
+
+  private Chunk chunk(int row, int column) {
+    if (row < 0 || column < 0 || column >= columns.length || columns[column] == null) {
+      return EMPTY;
+    }
+    Chunk[] chunks = columns[column];
+    int index = row >> CHUNK_BITS;
+    return index >= chunks.length || chunks[index] == null ? EMPTY : chunks[index];
+  }
+
+  @Override
+  public String name() {
+    return name;
+  }
+
+  @Override
+  public int rowCount() {
+    return rowCount;
+  }
+
+  @Override
+  public int columnCount() {
+    return columnCount;
+  }
+
+  @Override
+  public Kind kind(int row, int column) {
+    return KINDS[chunk(row, column).kinds[row & (CHUNK - 1)] & ~FORMULA];
+  }
+
+  @Override
+  public double number(int row, int column) {
+    Chunk chunk = chunk(row, column);
+    return switch (KINDS[chunk.kinds[row & (CHUNK - 1)] & ~FORMULA]) {
+      case NUMBER, DATE, LOGICAL -> chunk.numbers[row & (CHUNK - 1)];
+      case BLANK, TEXT, ERROR -> Double.NaN;
+    };
+  }
+
+  @Override
+  public String text(int row, int column) {
+    Chunk chunk = chunk(row, column);
+    return (chunk.kinds[row & (CHUNK - 1)] & ~FORMULA) == Kind.TEXT.ordinal()
+        ? texts.get(chunk.texts[row & (CHUNK - 1)])
+        : "";
+  }
+
+  @Override
+  public boolean isFormula(int row, int column) {
+    return (chunk(row, column).kinds[row & (CHUNK - 1)] & FORMULA) != 0;
+  }
+
+  @Override
+  public List<Area> merged() {
+    return List.copyOf(merged);
+  }
+}

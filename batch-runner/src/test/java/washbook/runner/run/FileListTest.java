@@ -1,0 +1,111 @@
+package washbook.runner.run;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+final class FileListTest {
+  @TempDir private Path folder;
+
+  @BeforeEach
+  void files() throws IOException {
+    for (String name :
+        List.of(
+            "b.xlsx",
+            "a.xlsx",
+            "a.filled.xlsx",
+            "a.portable.xlsx",
+            "a.xlsx.bak",
+            "notes.txt",
+            ".hidden.xlsx",
+            "~$a.xlsx",
+            ".~lock.a.xlsx#",
+            "old/c.xlsx",
+            ".git/d.xlsx",
+            "results/e.xlsx")) {
+      Path file = folder.resolve(name);
+      Files.createDirectories(file.getParent());
+      Files.writeString(file, name);
+    }
+  }
+
+  @Test
+  void walksFoldersInOrderAndLeavesOutWhatIsNoLogOfTheUsers() {
+    List<WorkItem> items = FileList.of(List.of(folder), Destination.BESIDE, Shard.WHOLE);
+    assertEquals(List.of("a.xlsx", "b.xlsx", "old/c.xlsx", "results/e.xlsx"), names(items));
+    assertEquals(folder.resolve("old/c.filled.xlsx"), items.get(2).target());
+  }
+
+  @Test
+  void keepsFoldersInsideTheResultFolderAndDoesNotReadItsOwnResults() {
+    Destination out = new Destination(folder.resolve("results"), false, false);
+    List<WorkItem> items = FileList.of(List.of(folder), out, Shard.WHOLE);
+    assertEquals(List.of("a.xlsx", "b.xlsx", "old/c.xlsx"), names(items));
+    assertEquals(folder.resolve("results/old/c.xlsx"), items.get(2).target());
+  }
+
+  @Test
+  void aFileNamedTwiceIsDoneOnce() {
+    Path a = folder.resolve("a.xlsx");
+    List<WorkItem> items = FileList.of(List.of(a, folder, a), Destination.BESIDE, Shard.WHOLE);
+    assertEquals(4, items.size());
+  }
+
+  @Test
+  void twoResultsInOneFileAreRefusedAndSoIsAResultOverAnotherInput() throws IOException {
+    Files.writeString(folder.resolve("old/a.xlsx"), "another");
+    Destination out = new Destination(folder.resolve("out"), false, false);
+    List<Path> same = List.of(folder.resolve("a.xlsx"), folder.resolve("old/a.xlsx"));
+    List<WorkItem> items = FileList.of(same, out, Shard.WHOLE);
+    assertEquals(1, items.stream().filter(i -> i.refused() != null).count());
+
+    List<Path> over = List.of(folder.resolve("a.xlsx"), folder.resolve("a.filled.xlsx"));
+    items = FileList.of(over, Destination.BESIDE, Shard.WHOLE);
+    assertNotNull(items.get(1).refused());
+    assertTrue(items.get(1).refused().refusals().get(0).reason().contains("one of the files"));
+  }
+
+  @Test
+  void aMissingFileIsListedWithTheReason() {
+    List<WorkItem> items =
+        FileList.of(List.of(folder.resolve("gone.xlsx")), Destination.BESIDE, Shard.WHOLE);
+    assertEquals("There is no such file.", items.get(0).refused().refusals().get(0).reason());
+  }
+
+  @Test
+  void shardsPartTheFolderByPathsInsideIt() {
+    int total = 0;
+    for (int i = 1; i <= 3; i++) {
+      total += FileList.of(List.of(folder), Destination.BESIDE, new Shard(i, 3)).size();
+    }
+    assertEquals(4, total);
+  }
+
+  @Test
+  void removesWhatAKilledRunLeftBehindButNotWhatALivingOneWrites() throws IOException {
+    Path living = washbook.runner.file.TempName.beside(folder.resolve("a.xlsx"));
+    Files.writeString(living, "being written");
+    String name = living.getFileName().toString();
+    String pid = "-" + ProcessHandle.current().pid() + "-";
+    Path dead = folder.resolve(name.replace(pid, "-999999999-"));
+    Files.writeString(dead, "half");
+    FileList.of(List.of(folder), Destination.BESIDE, Shard.WHOLE);
+    assertTrue(Files.exists(living));
+    assertFalse(Files.exists(dead));
+  }
+
+  private List<String> names(List<WorkItem> items) {
+    return items.stream()
+        .map(item -> folder.relativize(item.file()).toString().replace('\\', '/'))
+        .toList();
+  }
+}

@@ -1,0 +1,12 @@
+package washbook.log;
+
+/**
+ * What one column of a table was taken for.
+ *
+ * @param column from 0
+ * @param header text of its header cell as it stands there
+ * @param role what it holds
+ * @param unit scale or unit as a word of CONVERT (SG, BRIX, C, F, L, KG ...), "" where none applies
+ * @param why how role and unit were settled, as a sentence
+ */
+public record LogColumn(int column, String header, Role role, String unit, String why) {}

@@ -1,0 +1,38 @@
+package washbook.log;
+
+import java.util.List;
+import java.util.Optional;
+import washbook.log.sheet.CellAddress;
+
+/**
+ * One table of readings in a sheet; all numbers from 0, ends included.
+ *
+ * @param headerRow the row of its headers; the last one when there are several
+ * @param columns its columns from left to right
+ * @param batches its batches in order of first appearance
+ * @param settings what holds for all its readings
+ * @param remarks how things were settled that a person may want to know, as sentences
+ * @param settled whether its readings are understood without doubt; only then it is filled
+ */
+public record LogTable(
+    int headerRow,
+    int firstRow,
+    int lastRow,
+    int firstColumn,
+    int lastColumn,
+    List<LogColumn> columns,
+    List<Batch> batches,
+    LogSettings settings,
+    List<String> remarks,
+    boolean settled) {
+
+  /** The table's first column with that role. */
+  public Optional<LogColumn> column(Role role) {
+    return columns.stream().filter(c -> c.role() == role).findFirst();
+  }
+
+  /** The area from header to last row, as A3:F40. */
+  public String range() {
+    return CellAddress.of(headerRow, firstColumn) + ":" + CellAddress.of(lastRow, lastColumn);
+  }
+}

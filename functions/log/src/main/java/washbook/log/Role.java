@@ -1,0 +1,32 @@
+package washbook.log;
+
+/** What a column of a log holds. */
+public enum Role {
+  DATE,
+  TIME,
+  /** Day number of the ferment. */
+  DAY,
+  /** Hours since the start. */
+  HOURS,
+  BATCH,
+  /** Hydrometer reading on any sugar scale. */
+  GRAVITY,
+  /** Refractometer reading. */
+  REFRACTOMETER,
+  TEMPERATURE,
+  VOLUME,
+  SUGAR_ADDED,
+  WATER_ADDED,
+  /** The instrument's calibration temperature. */
+  CALIBRATION,
+  ORIGINAL_GRAVITY,
+  NOTE,
+  /** The log's own corrected gravity; never overwritten, compared by the audit. */
+  OWN_CORRECTED_GRAVITY,
+  OWN_ABV,
+  OWN_APPARENT_ATTENUATION,
+  OWN_REAL_ATTENUATION,
+  /** A column that an earlier run of ours has written. */
+  COMPUTED,
+  OTHER
+}

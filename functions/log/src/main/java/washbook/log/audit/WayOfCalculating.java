@@ -1,0 +1,222 @@
+package washbook.log.audit;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.DoubleBinaryOperator;
+import java.util.function.ToDoubleFunction;
+import washbook.functions.RefusedException;
+import washbook.functions.ferment.Balance;
+import washbook.functions.liquid.EthanolWater;
+import washbook.functions.liquid.FermentingWash;
+import washbook.functions.liquid.SucroseSolution;
+import washbook.functions.reading.Hydrometer;
+import washbook.functions.scale.PotentialAlcohol;
+import washbook.log.ComputedColumn;
+
+/**
+ * One way in which a person may have come to a figure.
+ *
+ * @param causes what is wrong with it; empty for the right way
+ * @param detail in words
+ * @param figure recomputes a row that way; NaN where it cannot
+ */
+record WayOfCalculating(Set<Audit.Cause> causes, String detail, ToDoubleFunction<AuditRow> figure) {
+
+  /** Multipliers of the difference of the gravities: common practice, no source. */
+  private static final double[] FACTORS = {131.25, 131, 125, 1000 / 7.36, 1000 / 7.5, 129, 105};
+
+  /** Calibrations in use, °C. */
+  private static final double[] CALIBRATIONS = {20, 140.0 / 9, 15, 17.5, 25};
+
+  /** A pair of gravities that a figure may have been reckoned from. */
+  private record Source(
+      Set<Audit.Cause> causes,
+      String detail,
+      ToDoubleFunction<AuditRow> original,
+      ToDoubleFunction<AuditRow> gravity) {}
+
+  /** A way to reckon from two gravities. */
+  private record Way(Set<Audit.Cause> causes, String detail, DoubleBinaryOperator figure) {}
+
+  /** All ways to come to a column, the right one first and simpler ones before others. */
+  static List<WayOfCalculating> of(ComputedColumn column, double calibrationC) {
+    List<Source> sources = sources(calibrationC);
+    if (column == ComputedColumn.CORRECTED_GRAVITY) {
+      return gravities(sources, calibrationC);
+    }
+    List<WayOfCalculating> all = new ArrayList<>();
+    for (Way way : ways(column)) {
+      for (Source source : sources) {
+        Set<Audit.Cause> causes = EnumSet.noneOf(Audit.Cause.class);
+        causes.addAll(way.causes());
+        causes.addAll(source.causes());
+        all.add(
+            new WayOfCalculating(
+                causes,
+                join(way.detail(), source.detail()),
+                row ->
+                    figure(
+                        way.figure(),
+                        source.original().applyAsDouble(row),
+                        source.gravity().applyAsDouble(row))));
+      }
+    }
+    all.sort((a, b) -> Integer.compare(a.causes().size(), b.causes().size()));
+    return all;
+  }
+
+  private static String join(String way, String source) {
+    return way.isEmpty() ? source : source.isEmpty() ? way : way + ", " + source;
+  }
+
+  private static double figure(DoubleBinaryOperator way, double original, double gravity) {
+    try {
+      double figure = way.applyAsDouble(original, gravity);
+      return Double.isFinite(figure) ? figure : Double.NaN;
+    } catch (RefusedException refused) {
+      return Double.NaN;
+    }
+  }
+
+  private static List<Source> sources(double calibrationC) {
+    List<Source> sources = new ArrayList<>();
+    sources.add(new Source(Set.of(), "", AuditRow::original, AuditRow::gravity));
+    sources.add(
+        new Source(
+            EnumSet.of(Audit.Cause.WARM_READING),
+            "from the readings as they were",
+            row -> row.original() + row.originalReading() - row.unfed(),
+            AuditRow::reading));
+    sources.add(
+        new Source(
+            EnumSet.of(Audit.Cause.FED_SUGAR_IGNORED),
+            "from the first original gravity alone",
+            AuditRow::unfed,
+            AuditRow::gravity));
+    for (double other : CALIBRATIONS) {
+      if (Math.abs(other - calibrationC) > 0.3) {
+        sources.add(
+            new Source(
+                EnumSet.of(Audit.Cause.WRONG_REFERENCE),
+                String.format(
+                    java.util.Locale.ROOT, "corrected as if calibrated at %.1f \u00b0C", other),
+                row -> original(row, other),
+                row -> corrected(row, other, original(row, other))));
+      }
+    }
+    return sources;
+  }
+
+  private static double original(AuditRow row, double calibrationC) {
+    return Double.isNaN(row.originalTemperatureC())
+        ? row.original()
+        : Hydrometer.correctedGravity(
+            row.originalReading(), row.originalTemperatureC(), calibrationC, row.offset());
+  }
+
+  private static double corrected(AuditRow row, double calibrationC, double original) {
+    try {
+      return Hydrometer.correctedGravity(
+          row.reading(), row.temperatureC(), calibrationC, original, row.offset());
+    } catch (RefusedException refused) {
+      return Double.NaN;
+    }
+  }
+
+  private static List<WayOfCalculating> gravities(List<Source> sources, double calibrationC) {
+    List<WayOfCalculating> all = new ArrayList<>();
+    for (Source source : sources) {
+      if (!source.causes().contains(Audit.Cause.FED_SUGAR_IGNORED)) {
+        all.add(new WayOfCalculating(source.causes(), source.detail(), source.gravity()));
+      }
+    }
+    Set<Audit.Cause> thumb = EnumSet.of(Audit.Cause.RULE_OF_THUMB);
+    all.add(
+        new WayOfCalculating(
+            thumb,
+            "1 point for every 6 \u00b0F above 60 \u00b0F",
+            row -> row.reading() + (row.temperatureC() * 1.8 + 32 - 60) / 6000));
+    for (double perDegree : new double[] {0.0002, 0.00025, 0.0003}) {
+      all.add(
+          new WayOfCalculating(
+              thumb,
+              String.format(java.util.Locale.ROOT, "%.5f for every \u00b0C", perDegree),
+              row -> row.reading() + (row.temperatureC() - calibrationC) * perDegree));
+    }
+    return all;
+  }
+
+  private static List<Way> ways(ComputedColumn column) {
+    return switch (column) {
+      case ABV -> alcohol();
+      case APPARENT_ATTENUATION -> apparent();
+      case REAL_ATTENUATION -> real();
+      default -> List.of();
+    };
+  }
+
+  private static List<Way> alcohol() {
+    List<Way> ways = new ArrayList<>();
+    ways.add(new Way(Set.of(), "", (og, g) -> Balance.of(og, Math.min(og, g)).percentVolume()));
+    Set<Audit.Cause> thumb = EnumSet.of(Audit.Cause.RULE_OF_THUMB);
+    for (double factor : FACTORS) {
+      ways.add(
+          new Way(
+              thumb,
+              String.format(java.util.Locale.ROOT, "%.2f x (original - present gravity)", factor),
+              (og, g) -> factor * (og - g)));
+    }
+    Set<Audit.Cause> potentials = EnumSet.of(Audit.Cause.DIFFERENCE_OF_POTENTIALS);
+    ways.add(
+        new Way(
+            potentials,
+            "potential alcohol at first less now",
+            (og, g) -> PotentialAlcohol.model(og) - PotentialAlcohol.model(g)));
+    for (double grams : new double[] {16.83, 17, 18}) {
+      ways.add(
+          new Way(
+              potentials,
+              String.format(java.util.Locale.ROOT, "grams per litre gone over %.2f", grams),
+              (og, g) -> PotentialAlcohol.fixed(og, grams) - PotentialAlcohol.fixed(g, grams)));
+    }
+    ways.add(
+        new Way(
+            EnumSet.of(Audit.Cause.APPARENT_AS_REAL),
+            "the balance with the apparent extract in it",
+            (og, g) ->
+                FermentingWash.alcoholByMass(SucroseSolution.brix(og), SucroseSolution.brix(g))
+                    * FermentingWash.density20(g)
+                    / EthanolWater.ETHANOL_DENSITY_20));
+    return ways;
+  }
+
+  private static List<Way> apparent() {
+    return List.of(
+        new Way(Set.of(), "", (og, g) -> Balance.of(og, Math.min(og, g)).apparentAttenuation()),
+        new Way(
+            EnumSet.of(Audit.Cause.RULE_OF_THUMB),
+            "points gone over points at first",
+            WayOfCalculating::pointsGone));
+  }
+
+  private static List<Way> real() {
+    Set<Audit.Cause> apparent = EnumSet.of(Audit.Cause.APPARENT_AS_REAL);
+    return List.of(
+        new Way(Set.of(), "", (og, g) -> Balance.of(og, Math.min(og, g)).realAttenuation()),
+        new Way(apparent, "by the gravities alone", WayOfCalculating::pointsGone),
+        new Way(
+            apparent,
+            "by the apparent extract",
+            (og, g) -> Balance.of(og, Math.min(og, g)).apparentAttenuation()),
+        new Way(
+            EnumSet.of(Audit.Cause.RULE_OF_THUMB),
+            "0.8192 of the apparent one",
+            (og, g) -> 0.8192 * Balance.of(og, Math.min(og, g)).apparentAttenuation()));
+  }
+
+  private static double pointsGone(double original, double gravity) {
+    return 100 * (original - gravity) / (original - 1);
+  }
+}

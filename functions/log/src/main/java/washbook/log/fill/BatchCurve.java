@@ -1,0 +1,141 @@
+package washbook.log.fill;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import washbook.log.Batch;
+import washbook.log.ComputedColumn;
+import washbook.log.LogTable;
+import washbook.log.Role;
+import washbook.log.Understanding;
+import washbook.log.reading.HydrometerRows;
+import washbook.log.reading.RowOrder;
+import washbook.log.sheet.ColumnPatch;
+import washbook.log.sheet.Grid;
+
+/**
+ * The course of one batch for drawing: one point a reading, in the order of time.
+ *
+ * @param batch its name
+ * @param sheet the sheet that it is on
+ * @param timed whether {@code days} are days since its first reading; else readings are counted
+ * @param days the time of each point
+ * @param gravity corrected, SG 20/20; NaN where refused
+ * @param abv % vol so far; NaN where refused
+ * @param temperatureC as measured; NaN where the log has none
+ */
+public record BatchCurve(
+    String batch,
+    String sheet,
+    boolean timed,
+    double[] days,
+    double[] gravity,
+    double[] abv,
+    double[] temperatureC) {
+
+  /** Points more than these cannot be told apart; of longer batches so many are drawn. */
+  public static final int MOST_POINTS = 400;
+
+  /** The curves of all batches on a sheet that have at least two points to draw. */
+  public static List<BatchCurve> of(Grid grid, Understanding understanding, Filling filling) {
+    List<BatchCurve> curves = new ArrayList<>();
+    for (LogTable table : understanding.tables()) {
+      ColumnPatch gravity = column(table, filling, ComputedColumn.CORRECTED_GRAVITY);
+      ColumnPatch abv = column(table, filling, ComputedColumn.ABV);
+      if (gravity == null && abv == null) {
+        continue;
+      }
+      RowOrder order = RowOrder.of(grid, table);
+      HydrometerRows reading = new HydrometerRows(grid, table);
+      for (Batch batch : table.batches()) {
+        int[] rows =
+            Arrays.stream(batch.rows())
+                .filter(row -> isNumber(gravity, row) || isNumber(abv, row))
+                .toArray();
+        if (rows.length > 1) {
+          curves.add(curve(grid, table, batch, thinned(rows), gravity, abv, order, reading));
+        }
+      }
+    }
+    return curves;
+  }
+
+  private static BatchCurve curve(
+      Grid grid,
+      LogTable table,
+      Batch batch,
+      int[] rows,
+      ColumnPatch gravity,
+      ColumnPatch abv,
+      RowOrder order,
+      HydrometerRows reading) {
+    double[] days = Arrays.stream(rows).mapToDouble(order::days).toArray();
+    boolean timed = isTime(days);
+    double start = days[0];
+    for (int i = 0; i < days.length; i++) {
+      days[i] = timed ? days[i] - start : i + 1;
+    }
+    return new BatchCurve(
+        batch.name(),
+        grid.name(),
+        timed,
+        days,
+        numbers(gravity, rows),
+        numbers(abv, rows),
+        Arrays.stream(rows).mapToDouble(row -> measured(table, reading, row)).toArray());
+  }
+
+  private static boolean isTime(double[] days) {
+    for (int i = 0; i < days.length; i++) {
+      if (!Double.isFinite(days[i]) || i > 0 && days[i] < days[i - 1]) {
+        return false;
+      }
+    }
+    return days[days.length - 1] > days[0];
+  }
+
+  /** One temperature stated for all readings was not measured with them. */
+  private static double measured(LogTable table, HydrometerRows reading, int row) {
+    if (reading.read(row) != HydrometerRows.State.READ) {
+      return Double.NaN;
+    }
+    boolean stated =
+        table.column(Role.TEMPERATURE).isEmpty()
+            && reading.temperatureC == table.settings().temperatureC();
+    return stated ? Double.NaN : reading.temperatureC;
+  }
+
+  private static boolean isNumber(ColumnPatch column, int row) {
+    return column != null && !Double.isNaN(column.cells().number(row));
+  }
+
+  private static double[] numbers(ColumnPatch column, int[] rows) {
+    return Arrays.stream(rows)
+        .mapToDouble(row -> column == null ? Double.NaN : column.cells().number(row))
+        .toArray();
+  }
+
+  private static int[] thinned(int[] rows) {
+    if (rows.length <= MOST_POINTS) {
+      return rows;
+    }
+    int[] chosen = new int[MOST_POINTS];
+    Arrays.setAll(chosen, i -> rows[(int) ((long) i * (rows.length - 1) / (MOST_POINTS - 1))]);
+    return chosen;
+  }
+
+  /** Of tables side by side each has its own column, the first one right of its beginning. */
+  private static ColumnPatch column(LogTable table, Filling filling, ComputedColumn computed) {
+    ColumnPatch found = null;
+    for (ColumnPatch patch : filling.patch().columns()) {
+      if (patch.headerRow() == table.headerRow()
+          && patch.firstRow() == table.firstRow()
+          && patch.column() >= table.firstColumn()
+          && patch.header().equals(computed.header())
+          && (found == null || patch.column() < found.column())) {
+        found = patch;
+      }
+    }
+    return found;
+  }
+}

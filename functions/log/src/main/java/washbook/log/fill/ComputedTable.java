@@ -1,0 +1,323 @@
+package washbook.log.fill;
+
+import java.util.AbstractList;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import washbook.functions.Answer;
+import washbook.functions.Answer.Code;
+import washbook.functions.catalogue.Catalogue;
+import washbook.functions.catalogue.Function;
+import washbook.functions.ferment.Balance;
+import washbook.functions.liquid.FermentingWash;
+import washbook.functions.liquid.SucroseSolution;
+import washbook.functions.quantity.Quantity;
+import washbook.log.Batch;
+import washbook.log.ComputedColumn;
+import washbook.log.LogTable;
+import washbook.log.Originals;
+import washbook.log.reading.HydrometerRows;
+import washbook.log.reading.RowOrder;
+import washbook.log.sheet.CellRefusal;
+import washbook.log.sheet.Grid;
+
+/**
+ * The computed columns of one table. Numbers are kept in one array a column; of a refused row only
+ * its number is kept, and its reason is worked out again when it is asked for.
+ */
+public final class ComputedTable {
+  /** Corrected as sugar and as wash, one reading differs by rounding. */
+  static final double SAME = 1e-9;
+
+  /** A higher rise without sugar is another batch or a wrong reading, SG. */
+  private static final double LARGEST_RISE = 0.020;
+
+  /** A rise that no reading error explains, SG. */
+  private static final double RISE = 0.006;
+
+  /** So many rises, and one in so many readings, are more than slips of the pen. */
+  private static final int FEWEST_RISES = 2;
+
+  private static final int READINGS_PER_RISE = 8;
+
+  private static final Function PLUS_MINUS = Catalogue.get("ABVPLUSMINUS");
+
+  private final LogTable table;
+  private final HydrometerRows reading;
+  private final Map<ComputedColumn, double[]> numbers = new EnumMap<>(ComputedColumn.class);
+  private final List<Filling.BatchCount> counts = new ArrayList<>();
+
+  /** Row in the upper half, batch in the lower; sorted when all rows are done. */
+  private long[] refused = new long[16];
+
+  private int refusedCount;
+
+  /** Batches whose readings go up and down as only those of several batches do. */
+  private final BitSet mixed = new BitSet();
+
+  private double gravityNow;
+  private final RowOrder order;
+  private final String[] states;
+  private final boolean ratesWanted;
+
+  public ComputedTable(Grid grid, LogTable table, Set<ComputedColumn> wanted) {
+    this.table = table;
+    this.reading = new HydrometerRows(grid, table);
+    int rows = table.lastRow() - table.firstRow() + 1;
+    ratesWanted = wanted.contains(ComputedColumn.RATE);
+    states = wanted.contains(ComputedColumn.STATE) ? new String[rows] : null;
+    order = ratesWanted || states != null ? RowOrder.of(grid, table) : null;
+    for (ComputedColumn column : wanted) {
+      if (column.decimals() >= 0) {
+        double[] cells = new double[rows];
+        Arrays.fill(cells, Double.NaN);
+        numbers.put(column, cells);
+      }
+    }
+    for (int i = 0; i < table.batches().size(); i++) {
+      counts.add(fill(i, table.batches().get(i)));
+    }
+    Arrays.sort(refused, 0, refusedCount);
+  }
+
+  private Filling.BatchCount fill(int index, Batch batch) {
+    int read = 0;
+    int refusedBefore = refusedCount;
+    double originalGravity = Double.NaN;
+    double originalExtract = Double.NaN;
+    int step = -1;
+    int[] rows = batch.rows();
+    reading.originalBrix = batch.originalBrix();
+    double lowest = Double.POSITIVE_INFINITY;
+    double before = Double.POSITIVE_INFINITY;
+    int rises = 0;
+    ProgressToDate course = order == null ? null : new ProgressToDate();
+    for (int position = 0; position < rows.length; position++) {
+      int row = rows[position];
+      int stepHere = Originals.step(batch, position, step);
+      if (position == 0 || stepHere != step) {
+        step = stepHere;
+        originalGravity = Originals.gravity(batch, step);
+        originalExtract =
+            Double.isNaN(originalGravity) ? Double.NaN : SucroseSolution.brix(originalGravity);
+        lowest = Double.POSITIVE_INFINITY;
+        before = Double.POSITIVE_INFINITY;
+      }
+      HydrometerRows.State state = reading.read(row);
+      if (state == HydrometerRows.State.NOTHING) {
+        continue;
+      }
+      read++;
+      gravityNow = Double.NaN;
+      if (state == HydrometerRows.State.REFUSED
+          || !compute(row, batch, originalGravity, originalExtract, lowest)) {
+        refuse(row, index);
+      } else {
+        lowest = Math.min(lowest, gravityNow);
+        if (course != null) {
+          follow(course, row);
+        }
+      }
+      if (!Double.isNaN(gravityNow)) {
+        rises += gravityNow > before + RISE ? 1 : 0;
+        before = gravityNow;
+      }
+    }
+    if (rises >= FEWEST_RISES && rises * READINGS_PER_RISE >= read) {
+      refuseAll(index, batch);
+    }
+    int refusedHere = refusedCount - refusedBefore;
+    return new Filling.BatchCount(
+        batch.name(), batch.originalGravity(), read, read - refusedHere, refusedHere);
+  }
+
+  private void follow(ProgressToDate course, int row) {
+    course.add(order.days(row), gravityNow);
+    int at = row - table.firstRow();
+    if (ratesWanted) {
+      numbers.get(ComputedColumn.RATE)[at] = course.rate();
+    }
+    if (states != null) {
+      states[at] = course.state();
+    }
+  }
+
+  /** Computes the row just read; false when its gravity does not go with the original one. */
+  private boolean compute(
+      int row, Batch batch, double originalGravity, double originalExtract, double lowest) {
+    if (Double.isNaN(originalGravity)) {
+      return false;
+    }
+    double gravity = corrected(row, batch, originalExtract);
+    if (gravity > originalGravity && gravity <= originalGravity + SAME) {
+      gravity = originalGravity;
+    }
+    gravityNow = gravity;
+    if (gravity > lowest + LARGEST_RISE) {
+      return false;
+    }
+    if (!(gravity <= originalGravity && gravity >= Quantity.GRAVITY.min())) {
+      return false;
+    }
+    double trueExtract =
+        gravity == originalGravity
+            ? originalExtract
+            : FermentingWash.trueExtract(originalExtract, gravity);
+    if (!(trueExtract >= FermentingWash.LOWEST_TRUE_EXTRACT)) {
+      return false;
+    }
+    Balance balance =
+        new Balance(originalExtract, SucroseSolution.brix(gravity), trueExtract, gravity);
+    int at = row - table.firstRow();
+    for (Map.Entry<ComputedColumn, double[]> column : numbers.entrySet()) {
+      column.getValue()[at] =
+          column.getKey() == ComputedColumn.FIRST_GRAVITY
+                  && !OriginalGravityLookUp.isTheFirst(batch, row)
+              ? Double.NaN
+              : value(column.getKey(), originalGravity, balance);
+    }
+    return true;
+  }
+
+  private double corrected(int row, Batch batch, double originalExtract) {
+    return row == batch.originRow() ? reading.asSugarSolution() : reading.asWash(originalExtract);
+  }
+
+  private static double value(ComputedColumn column, double originalGravity, Balance balance) {
+    return switch (column) {
+      case CORRECTED_GRAVITY -> balance.gravity();
+      case ABV -> balance.percentVolume();
+      case APPARENT_ATTENUATION -> balance.apparentAttenuation();
+      case REAL_ATTENUATION -> balance.realAttenuation();
+      case TRUE_EXTRACT -> balance.trueExtract();
+      case SUGAR_LEFT -> balance.sugarLeftGramsPerLitre();
+      case PLUS_MINUS -> plusMinus(originalGravity, balance.gravity());
+      case ORIGINAL_GRAVITY, FIRST_GRAVITY -> originalGravity;
+      default -> Double.NaN;
+    };
+  }
+
+  private static double plusMinus(double originalGravity, double gravity) {
+    Answer answer = PLUS_MINUS.call(originalGravity, gravity);
+    return answer instanceof Answer.Number number ? number.value() : Double.NaN;
+  }
+
+  /** The text of a cell, null for none. */
+  String text(ComputedColumn column, int row) {
+    return column == ComputedColumn.NOTE
+        ? note(row)
+        : column == ComputedColumn.STATE && states != null ? states[row - table.firstRow()] : null;
+  }
+
+  /** Takes back a batch that must be more than one: what it began with belongs to one of them. */
+  private void refuseAll(int index, Batch batch) {
+    mixed.set(index);
+    BitSet done = new BitSet();
+    for (int i = 0; i < refusedCount; i++) {
+      done.set((int) (refused[i] >>> 32));
+    }
+    for (int row : batch.rows()) {
+      if (!done.get(row) && reading.read(row) == HydrometerRows.State.READ) {
+        numbers.values().forEach(cells -> cells[row - table.firstRow()] = Double.NaN);
+        if (states != null) {
+          states[row - table.firstRow()] = null;
+        }
+        refuse(row, index);
+      }
+    }
+  }
+
+  private void refuse(int row, int batch) {
+    if (refusedCount == refused.length) {
+      refused = Arrays.copyOf(refused, refusedCount * 2);
+    }
+    refused[refusedCount++] = (long) row << 32 | batch;
+  }
+
+  private CellRefusal refusal(long key) {
+    int row = (int) (key >>> 32);
+    Batch batch = table.batches().get((int) key);
+    reading.originalBrix = batch.originalBrix();
+    if (reading.read(row) == HydrometerRows.State.REFUSED) {
+      return reading.refusal;
+    }
+    if (mixed.get((int) key)) {
+      return new CellRefusal(
+          reading.cell(row),
+          Code.CONTRADICTION,
+          "the readings of batch "
+              + batch.name()
+              + " go up again and again and no sugar was added: two batches may be mixed in it."
+              + " Name each batch in a column of its own, or part them by lines with their names.");
+    }
+    int step = Originals.stepOfRow(batch, row);
+    double originalGravity = Originals.gravity(batch, step);
+    if (Double.isNaN(originalGravity)) {
+      return new CellRefusal(
+          reading.cell(row),
+          Code.BLANK,
+          "the original gravity of batch "
+              + batch.name()
+              + " is not known: "
+              + Originals.why(batch, step)
+              + ".");
+    }
+    double gravity = corrected(row, batch, SucroseSolution.brix(originalGravity));
+    return gravity <= originalGravity + SAME && gravity > Quantity.GRAVITY.min()
+        ? new CellRefusal(
+            reading.cell(row),
+            Code.CONTRADICTION,
+            String.format(
+                java.util.Locale.ROOT,
+                "gravity %.4f is more than %.3f above an earlier reading of batch %s and no sugar"
+                    + " was added: another batch, or one of them is wrong.",
+                gravity,
+                LARGEST_RISE,
+                batch.name()))
+        : reading.contradiction(row, originalGravity);
+  }
+
+  /** The refusals in the order of rows, made when asked for. */
+  List<CellRefusal> refusals() {
+    return new AbstractList<>() {
+      @Override
+      public CellRefusal get(int index) {
+        java.util.Objects.checkIndex(index, refusedCount);
+        return refusal(refused[index]);
+      }
+
+      @Override
+      public int size() {
+        return refusedCount;
+      }
+    };
+  }
+
+  boolean hasRefusals() {
+    return refusedCount > 0;
+  }
+
+  /** Why a row was refused, null when it was not. */
+  String note(int row) {
+    int at = Arrays.binarySearch(refused, 0, refusedCount, (long) row << 32);
+    at = at < 0 ? -at - 1 : at;
+    if (at >= refusedCount || (int) (refused[at] >>> 32) != row) {
+      return null;
+    }
+    CellRefusal refusal = refusal(refused[at]);
+    return refusal.cell() + ": " + refusal.reason();
+  }
+
+  public double number(ComputedColumn column, int row) {
+    double[] cells = numbers.get(column);
+    return cells == null ? Double.NaN : cells[row - table.firstRow()];
+  }
+
+  Filling.TableCount count() {
+    return new Filling.TableCount(table.range(), counts);
+  }
+}

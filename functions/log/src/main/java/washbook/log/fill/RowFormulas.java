@@ -1,0 +1,216 @@
+package washbook.log.fill;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import washbook.functions.Numbers;
+import washbook.log.Batch;
+import washbook.log.ComputedColumn;
+import washbook.log.LogColumn;
+import washbook.log.LogSettings;
+import washbook.log.LogTable;
+import washbook.log.Originals;
+import washbook.log.Role;
+import washbook.log.reading.HydrometerRows;
+import washbook.log.sheet.CellAddress;
+import washbook.log.sheet.Grid;
+import washbook.log.words.ReadingScale;
+
+/**
+ * Writes the formulas of one table's rows. A formula refers to cells of its own row and to the
+ * batch's original gravity: to the cell above the table that states it, held by $, or by a look-up
+ * in a column of the table (see {@link OriginalGravityLookUp}), so that it stays right when rows
+ * are put in and when the table is sorted.
+ */
+final class RowFormulas {
+  private final Grid grid;
+  private final LogTable table;
+  private final FormulaSource source;
+  private final HydrometerRows reading;
+  private final int correctedColumn;
+  private final int originalColumn;
+  private final OriginalGravityLookUp first;
+  private final int[] batchOfRow;
+  private final int gravityColumn;
+  private final String scale;
+  private final boolean perCubicCentimetre;
+  private final int temperatureColumn;
+  private final boolean fahrenheit;
+  private final int refractometerColumn;
+  private final boolean refractometerInBrix;
+
+  /**
+   * @param places where our columns stand
+   * @param all the sheet's tables
+   */
+  RowFormulas(
+      Grid grid,
+      LogTable table,
+      FormulaSource source,
+      Map<ComputedColumn, ComputedColumnPlaces.Place> places,
+      List<LogTable> all) {
+    this.grid = grid;
+    this.table = table;
+    this.source = source;
+    this.reading = new HydrometerRows(grid, table);
+    gravityColumn = column(Role.GRAVITY);
+    perCubicCentimetre = unit(Role.GRAVITY).equals(ReadingScale.GRAMS_PER_CUBIC_CENTIMETRE);
+    scale = perCubicCentimetre ? "KGM3" : unit(Role.GRAVITY).isEmpty() ? "SG" : unit(Role.GRAVITY);
+    temperatureColumn = column(Role.TEMPERATURE);
+    fahrenheit = unit(Role.TEMPERATURE).equals("F");
+    refractometerColumn = column(Role.REFRACTOMETER);
+    refractometerInBrix = unit(Role.REFRACTOMETER).equals("BRIX");
+    correctedColumn = column(places, ComputedColumn.CORRECTED_GRAVITY);
+    originalColumn = column(places, ComputedColumn.ORIGINAL_GRAVITY);
+    first =
+        new OriginalGravityLookUp(grid, table, column(places, ComputedColumn.FIRST_GRAVITY), all);
+    batchOfRow = new int[table.lastRow() - table.firstRow() + 1];
+    java.util.Arrays.fill(batchOfRow, -1);
+    for (int i = 0; i < table.batches().size(); i++) {
+      for (int row : table.batches().get(i).rows()) {
+        batchOfRow[row - table.firstRow()] = i;
+      }
+    }
+  }
+
+  private int column(Role role) {
+    return table.column(role).map(LogColumn::column).orElse(-1);
+  }
+
+  private String unit(Role role) {
+    return table.column(role).map(LogColumn::unit).orElse("");
+  }
+
+  private static int column(
+      Map<ComputedColumn, ComputedColumnPlaces.Place> places, ComputedColumn column) {
+    return places.containsKey(column) ? places.get(column).column() : -1;
+  }
+
+  /** The formula of a row that is filled; null where only the value can stand. */
+  String formula(ComputedColumn column, int row) {
+    int index = batchOfRow[row - table.firstRow()];
+    if (index < 0 || reading.read(row) != HydrometerRows.State.READ) {
+      return null;
+    }
+    Batch batch = table.batches().get(index);
+    if (column == ComputedColumn.CORRECTED_GRAVITY || column == ComputedColumn.FIRST_GRAVITY) {
+      return corrected(batch, row);
+    }
+    if (column == ComputedColumn.ORIGINAL_GRAVITY) {
+      String original = lookedUp(batch, row);
+      return original == null || Numbers.parse(original) != null ? null : original;
+    }
+    String function = column.function();
+    if (function == null) {
+      return null;
+    }
+    String gravity =
+        correctedColumn >= 0 ? CellAddress.of(row, correctedColumn) : corrected(batch, row);
+    String original = row == batch.originRow() ? gravity : original(batch, row);
+    return gravity == null || original == null
+        ? null
+        : source.formula(function, List.of(original, gravity));
+  }
+
+  private String corrected(Batch batch, int row) {
+    if (reading.byRefractometer()) {
+      return byRefractometer(batch, row);
+    }
+    String shown = gravityFormula(row);
+    String temperature = temperatureFormula(row);
+    if (shown == null || temperature == null) {
+      return null;
+    }
+    LogSettings settings = table.settings();
+    boolean isFirst = row == batch.originRow();
+    List<String> arguments = new ArrayList<>(List.of(shown, temperature));
+    boolean offset = settings.offset() != 0;
+    if (!isFirst || offset || settings.calibrationC() != LogSettings.USUAL_CALIBRATION) {
+      arguments.add(Numbers.show(settings.calibrationC()));
+    }
+    if (!isFirst || offset) {
+      String original = isFirst ? "" : original(batch, row);
+      if (original == null) {
+        return null;
+      }
+      arguments.add(original);
+    }
+    if (offset) {
+      arguments.add(Numbers.show(settings.offset()));
+    }
+    return source.formula("CORRECTEDGRAVITY", arguments);
+  }
+
+  private String byRefractometer(Batch batch, int row) {
+    String present = presentBrixFormula(row);
+    String original = row == batch.originRow() ? present : Numbers.show(batch.originalBrix());
+    List<String> arguments = new ArrayList<>(List.of(original, present));
+    if (table.settings().refractometerFactor() != 1) {
+      arguments.add(Numbers.show(table.settings().refractometerFactor()));
+    }
+    return source.formula("REFRACTOMETERGRAVITY", arguments);
+  }
+
+  /** The original gravity for a row: the row's own cell where there is that column. */
+  private String original(Batch batch, int row) {
+    return originalColumn >= 0 ? CellAddress.of(row, originalColumn) : lookedUp(batch, row);
+  }
+
+  /** The batch's original gravity: a cell or a look-up where it can be one, else the number. */
+  private String lookedUp(Batch batch, int row) {
+    if (!batch.steps().isEmpty()) {
+      return Numbers.show(Originals.gravity(batch, Originals.stepOfRow(batch, row)));
+    }
+    if (batch.origin() == Batch.Origin.FIRST_READING) {
+      return first.hasColumn()
+          ? first.ofFirstReading(batch, row)
+          : correctedColumn >= 0
+              ? CellAddress.fixed(batch.originRow(), correctedColumn)
+              : Numbers.show(batch.originalGravity());
+    }
+    if (batch.originalGravityUnit().isEmpty()) {
+      return Numbers.show(batch.originalGravity());
+    }
+    String cell = first.ofStatement(batch, row);
+    return switch (batch.originalGravityUnit()) {
+      case "SG" -> cell;
+      case "SG1000" -> cell + "/1000";
+      default ->
+          source.formula(
+              "CONVERT", List.of(cell, '"' + batch.originalGravityUnit() + '"', "\"SG\""));
+    };
+  }
+
+  /** The reading just read as an argument of a formula: its cell where it is a number. */
+  private String gravityFormula(int row) {
+    if (reading.byRefractometer()) {
+      return null;
+    }
+    if (grid.kind(row, gravityColumn) != Grid.Kind.NUMBER) {
+      return Numbers.show(reading.gravity);
+    }
+    String cell = reading.cell(row);
+    if (scale.equals("SG")) {
+      return grid.number(row, gravityColumn) >= 100 ? cell + "/1000" : cell;
+    }
+    return source.formula(
+        "CONVERT",
+        List.of(perCubicCentimetre ? cell + "*1000" : cell, '"' + scale + '"', "\"SG\""));
+  }
+
+  /** The temperature just read as an argument of a formula. */
+  private String temperatureFormula(int row) {
+    if (temperatureColumn < 0 || grid.kind(row, temperatureColumn) != Grid.Kind.NUMBER) {
+      return Numbers.show(reading.temperatureC);
+    }
+    String cell = CellAddress.of(row, temperatureColumn);
+    return fahrenheit ? source.formula("CONVERT", List.of(cell, "\"F\"", "\"C\"")) : cell;
+  }
+
+  /** The present refractometer reading as an argument of a formula. */
+  private String presentBrixFormula(int row) {
+    return grid.kind(row, refractometerColumn) == Grid.Kind.NUMBER && refractometerInBrix
+        ? CellAddress.of(row, refractometerColumn)
+        : Numbers.show(reading.presentBrix);
+  }
+}

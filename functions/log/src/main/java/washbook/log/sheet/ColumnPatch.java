@@ -1,0 +1,37 @@
+package washbook.log.sheet;
+
+/**
+ * One computed column to be put into a sheet: a header cell and one cell a row below it. Writers
+ * ask for the cells in ascending order, once each; nothing outside the stated rows is touched.
+ *
+ * @param column where it goes, from 0
+ * @param headerRow row of the header cell, from 0
+ * @param header text of the header cell
+ * @param firstRow first row that belongs to the table
+ * @param lastRow last row that belongs to the table
+ * @param decimals digits behind the point that a reader wants to see; -1 for text columns
+ * @param cells the content, asked with the row number
+ */
+public record ColumnPatch(
+    int column,
+    int headerRow,
+    String header,
+    int firstRow,
+    int lastRow,
+    int decimals,
+    Cells cells) {
+
+  /** The cells of one computed column. All three answers for a row together are its content. */
+  public interface Cells {
+    /** The number, or NaN when the cell holds none. */
+    double number(int row);
+
+    /** The text, or null when the cell holds none. A cell with neither is left blank. */
+    String text(int row);
+
+    /** The formula with the sheet's own A1 references, without "=", or null for a plain value. */
+    default String formula(int row) {
+      return null;
+    }
+  }
+}

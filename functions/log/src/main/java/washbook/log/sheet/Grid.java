@@ -1,0 +1,57 @@
+package washbook.log.sheet;
+
+import java.util.List;
+
+/**
+ * One sheet as a reader hands it over. Rows and columns count from 0. Every place outside the used
+ * area is blank.
+ */
+public interface Grid {
+  /** Columns that are looked at; what stands further right belongs to no log. */
+  int MOST_COLUMNS = 2048;
+
+  /** What a cell holds. A formula counts as its stored result. */
+  enum Kind {
+    BLANK,
+    NUMBER,
+    /** A number shown as a date or time: days since 1899-12-30. */
+    DATE,
+    TEXT,
+    LOGICAL,
+    /** An error, or a formula without a stored result. */
+    ERROR
+  }
+
+  /** A merged area, all ends included. */
+  record Area(int firstRow, int firstColumn, int lastRow, int lastColumn) {}
+
+  /** The sheet's name. */
+  String name();
+
+  /** One past the last used row. */
+  int rowCount();
+
+  /** One past the last used column. */
+  int columnCount();
+
+  /**
+   * One past the last used column of a row, or anything between that and {@link #columnCount()}.
+   * Readers that know it save the search of wide and empty sheets.
+   */
+  default int columnsUsed(int row) {
+    return columnCount();
+  }
+
+  Kind kind(int row, int column);
+
+  /** The number of a NUMBER, DATE or LOGICAL cell; NaN for every other kind. */
+  double number(int row, int column);
+
+  /** The text of a TEXT cell; "" for every other kind. */
+  String text(int row, int column);
+
+  /** Whether the cell's content is a formula. */
+  boolean isFormula(int row, int column);
+
+  List<Area> merged();
+}

@@ -1,0 +1,101 @@
+package washbook.log.understand;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import washbook.log.Doubt;
+import washbook.log.LogColumn;
+import washbook.log.Role;
+import washbook.log.sheet.CellAddress;
+import washbook.log.sheet.Grid;
+import washbook.log.understand.Header.HeaderCell;
+
+/** What the columns of one table have been taken for so far, and the doubts about it. */
+final class ColumnAssignment {
+  private final Grid grid;
+  private final Header header;
+  private final TableRows rows;
+  private final TableMap said;
+  private final TreeMap<Integer, LogColumn> uses = new TreeMap<>();
+  private final Map<Integer, ColumnValues> facts = new HashMap<>();
+  private final List<Doubt> doubts = new ArrayList<>();
+  private boolean settled = true;
+
+  ColumnAssignment(Grid grid, Header header, TableRows rows, TableMap said) {
+    this.grid = grid;
+    this.header = header;
+    this.rows = rows;
+    this.said = said;
+    for (HeaderCell cell : header.cells()) {
+      String why =
+          isSaid(cell)
+              ? "by the map"
+              : cell.role() == Role.OTHER ? "its header names nothing of a log" : "by its header";
+      change(cell, cell.role(), "", why);
+    }
+  }
+
+  List<LogColumn> all() {
+    return List.copyOf(uses.values());
+  }
+
+  List<Doubt> doubts() {
+    return doubts;
+  }
+
+  /** Whether the readings are understood without doubt. */
+  boolean isSettled() {
+    return settled;
+  }
+
+  /** Leaves the table unfilled. */
+  void unsettle() {
+    settled = false;
+  }
+
+  boolean has(Role role) {
+    return uses.values().stream().anyMatch(u -> u.role() == role);
+  }
+
+  LogColumn of(HeaderCell cell) {
+    return uses.get(cell.column());
+  }
+
+  /** Whether a map says what the column holds. */
+  boolean isSaid(HeaderCell cell) {
+    return said.columns().containsKey(cell.column());
+  }
+
+  /** The columns of a role; those that a map names shut out all others. */
+  List<HeaderCell> with(Role role) {
+    List<HeaderCell> cells = header.cells().stream().filter(c -> of(c).role() == role).toList();
+    List<HeaderCell> named = cells.stream().filter(this::isSaid).toList();
+    if (named.isEmpty()) {
+      return cells;
+    }
+    cells.stream()
+        .filter(c -> !named.contains(c))
+        .forEach(c -> change(c, Role.OTHER, "", "the map names another column"));
+    return named;
+  }
+
+  /** The unit that a map gives for a column, "" when it gives none. */
+  String saidUnit(HeaderCell cell) {
+    TableMap.ColumnMap column = said.columns().get(cell.column());
+    return column == null ? "" : column.unit();
+  }
+
+  void change(HeaderCell cell, Role role, String unit, String why) {
+    uses.put(cell.column(), new LogColumn(cell.column(), cell.text(), role, unit, why));
+  }
+
+  void doubt(HeaderCell cell, String question) {
+    doubts.add(new Doubt(CellAddress.of(header.bottomRow(), cell.column()), question));
+  }
+
+  ColumnValues facts(HeaderCell cell) {
+    return facts.computeIfAbsent(cell.column(), c -> ColumnValues.of(grid, rows, c));
+  }
+}

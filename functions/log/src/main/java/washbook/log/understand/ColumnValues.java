@@ -1,0 +1,92 @@
+package washbook.log.understand;
+
+import washbook.functions.Numbers;
+import washbook.log.sheet.Grid;
+import washbook.log.words.CellText;
+import washbook.log.words.ReadingScale;
+
+/** What the numbers of one column look like; texts that are a number without a unit count too. */
+final class ColumnValues {
+  private int numbers;
+  private int likeGravity;
+  private int below32;
+  private int above60;
+  private int negative;
+  private double min = Double.POSITIVE_INFINITY;
+  private double max = Double.NEGATIVE_INFINITY;
+
+  static ColumnValues of(Grid grid, TableRows rows, int column) {
+    ColumnValues facts = new ColumnValues();
+    for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
+      double value = CellText.plainNumber(grid, row, column);
+      if (!Double.isNaN(value) && !rows.isSkipped(row)) {
+        facts.add(value);
+      }
+    }
+    return facts;
+  }
+
+  private void add(double value) {
+    if (value == 0) {
+      numbers++;
+      below32++;
+      min = Math.min(min, 0);
+      max = Math.max(max, 0);
+      return;
+    }
+    numbers++;
+    min = Math.min(min, value);
+    max = Math.max(max, value);
+    if (ReadingScale.looksLikeGravity(value)) {
+      likeGravity++;
+    }
+    if (value < 32) {
+      below32++;
+    }
+    if (value > 60) {
+      above60++;
+    }
+    if (value < 0) {
+      negative++;
+    }
+  }
+
+  int numbers() {
+    return numbers;
+  }
+
+  double min() {
+    return min;
+  }
+
+  double max() {
+    return max;
+  }
+
+  boolean mostlyGravity() {
+    return numbers > 0 && likeGravity >= 0.8 * numbers;
+  }
+
+  boolean allGravity() {
+    return numbers > 0 && likeGravity == numbers;
+  }
+
+  /** C, F or "" when the numbers would do for both or for neither. */
+  String temperatureUnit() {
+    if (numbers == 0) {
+      return "";
+    }
+    if (above60 > 0 && below32 == 0) {
+      return "F";
+    }
+    if (above60 == 0 && negative == 0 && below32 > 0) {
+      return "C";
+    }
+    return "";
+  }
+
+  /** The least and the greatest number, to be read. */
+  String range() {
+    return Numbers.show(min) + " to " + Numbers.show(max);
+  }
+}

@@ -1,0 +1,259 @@
+package washbook.log.understand;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import washbook.functions.RefusedException;
+import washbook.functions.ferment.Feeding;
+import washbook.log.Batch;
+import washbook.log.Doubt;
+import washbook.log.LogColumn;
+import washbook.log.LogTable;
+import washbook.log.Role;
+import washbook.log.reading.HydrometerRows;
+import washbook.log.sheet.CellAddress;
+import washbook.log.sheet.Grid;
+import washbook.log.words.CellText;
+import washbook.log.words.Concept;
+import washbook.log.words.Vocabulary;
+
+/**
+ * Sugar and water put in after the first reading: from then on the original gravity is that of
+ * everything put in. What was put in up to the first reading is in that reading already, unless the
+ * next reading is higher.
+ */
+final class Feeds {
+  /** A rise that no reading error explains, SG. */
+  private static final double RISE = 0.002;
+
+  private static final double KILOGRAMS_PER_POUND = 0.45359237;
+  private static final double LITRES_PER_US_GALLON = 3.785411784;
+  private static final double LITRES_PER_UK_GALLON = 4.54609;
+
+  private final Grid grid;
+  private final LogTable table;
+  private final HydrometerRows reading;
+  private final LogColumn sugar;
+  private final LogColumn water;
+  private final LogColumn volume;
+  private final LogColumn note;
+  final List<Doubt> doubts = new ArrayList<>();
+
+  Feeds(Grid grid, LogTable table) {
+    this.grid = grid;
+    this.table = table;
+    this.reading = new HydrometerRows(grid, table);
+    sugar = table.column(Role.SUGAR_ADDED).orElse(null);
+    water = table.column(Role.WATER_ADDED).orElse(null);
+    volume = table.column(Role.VOLUME).orElse(null);
+    note = table.column(Role.NOTE).orElse(null);
+  }
+
+  /** The batch with its steps where anything was added. */
+  Batch over(Batch batch) {
+    if (sugar == null && water == null && note == null) {
+      return batch;
+    }
+    int[] rows = batch.rows();
+    int first = firstReading(rows);
+    List<Batch.Step> steps = new ArrayList<>();
+    steps.add(new Batch.Step(0, batch.originalGravity(), ""));
+    List<Double> kilograms = new ArrayList<>();
+    List<Double> litres = new ArrayList<>();
+    String missing = "";
+    for (int position = first; position >= 0 && position < rows.length; position++) {
+      int row = rows[position];
+      double sugarHere = amount(row, sugar);
+      double waterHere = amount(row, water);
+      boolean added = sugarHere != 0 || waterHere != 0;
+      boolean noted = !added && sugar == null && saysAdded(row);
+      if ((!added && !noted) || (position == first && !risesAfter(rows, position))) {
+        continue;
+      }
+      if (missing.isEmpty()) {
+        missing = noted ? askNote(row) : missing(batch, row, sugarHere, waterHere);
+      }
+      kilograms.add(sugarHere);
+      litres.add(waterHere);
+      int from = position + (readAfter(rows, position) ? 0 : 1);
+      steps.add(step(batch, from, kilograms, litres, missing));
+    }
+    return steps.size() == 1 ? batch : batch.fed(steps, "from then on that of everything put in");
+  }
+
+  private Batch.Step step(
+      Batch batch, int from, List<Double> kilograms, List<Double> water, String missing) {
+    if (!missing.isEmpty()) {
+      return new Batch.Step(from, Double.NaN, missing);
+    }
+    double[] litres = new double[water.size() + 1];
+    double[] gravities = new double[water.size() + 1];
+    litres[0] = startVolume(batch);
+    gravities[0] = batch.originalGravity();
+    for (int i = 0; i < water.size(); i++) {
+      boolean any = water.get(i) > 0;
+      litres[i + 1] = any ? water.get(i) : Double.NaN;
+      gravities[i + 1] = any ? 1 : Double.NaN;
+    }
+    double[] sugars = kilograms.stream().mapToDouble(Double::doubleValue).toArray();
+    try {
+      return new Batch.Step(from, Feeding.original(litres, gravities, sugars), "");
+    } catch (RefusedException refused) {
+      return new Batch.Step(from, Double.NaN, refused.refusal().reason());
+    }
+  }
+
+  private int firstReading(int[] rows) {
+    for (int position = 0; position < rows.length; position++) {
+      if (reading.read(rows[position]) != HydrometerRows.State.NOTHING) {
+        return position;
+      }
+    }
+    return -1;
+  }
+
+  /** What is missing to reckon with an addition, as a sentence; asks for it once a batch. */
+  private String missing(Batch batch, int row, double sugarHere, double waterHere) {
+    String cell =
+        CellAddress.of(row, sugarHere != 0 && sugar != null ? sugar.column() : water.column());
+    String missing = "";
+    if (Double.isNaN(sugarHere) || Double.isNaN(waterHere)) {
+      missing = "what was added in " + cell + " has no clear amount and unit";
+      doubts.add(
+          new Doubt(
+              cell,
+              "How much was added, and in which unit? In a map for example: column "
+                  + cell.replaceAll("\\d", "")
+                  + (sugarHere != 0 && sugar != null
+                      ? " = SUGAR_ADDED in KG"
+                      : " = WATER_ADDED in L")));
+    } else if (Double.isNaN(startVolume(batch))) {
+      missing = "sugar or water was added in " + cell + ", but the volume is not stated";
+      doubts.add(
+          new Doubt(
+              cell,
+              "How many litres was batch "
+                  + batch.name()
+                  + " when it was made up? In a map for example: volume = 25 L"));
+    }
+    return missing;
+  }
+
+  private String askNote(int row) {
+    String cell = CellAddress.of(row, note.column());
+    doubts.add(
+        new Doubt(
+            cell,
+            "The note says that sugar was added. Put the amount into a column of its own (sugar"
+                + " added, kg), or remove the word if nothing was added"));
+    return "the note in " + cell + " says that sugar was added, but no column says how much";
+  }
+
+  private boolean saysAdded(int row) {
+    if (note == null || grid.kind(row, note.column()) != Grid.Kind.TEXT) {
+      return false;
+    }
+    Set<Concept> meanings = Vocabulary.meanings(grid.text(row, note.column()));
+    return meanings.contains(Concept.SUGAR)
+        && (meanings.contains(Concept.ADDED)
+            || meanings.contains(Concept.KG)
+            || meanings.contains(Concept.LB))
+        && !meanings.contains(Concept.NEGATION);
+  }
+
+  /** Whether the reading after a position is higher than the one there. */
+  private boolean risesAfter(int[] rows, int position) {
+    double here = plain(rows[position]);
+    for (int next = position + 1; next < rows.length; next++) {
+      double then = plain(rows[next]);
+      if (!Double.isNaN(then)) {
+        return then > here + RISE;
+      }
+    }
+    return false;
+  }
+
+  /** Whether the reading on the row of an addition was taken after it. */
+  private boolean readAfter(int[] rows, int position) {
+    switch (table.settings().sugarReadings()) {
+      case BEFORE:
+        return false;
+      case AFTER:
+        return true;
+      default:
+        double here = plain(rows[position]);
+        for (int before = position - 1; before >= 0; before--) {
+          double then = plain(rows[before]);
+          if (!Double.isNaN(then)) {
+            return here > then + RISE;
+          }
+        }
+        return false;
+    }
+  }
+
+  private double plain(int row) {
+    return reading.read(row) == HydrometerRows.State.READ ? reading.asSugarSolution() : Double.NaN;
+  }
+
+  /** Kilograms or litres in a cell; 0 for none, NaN when amount or unit is not clear. */
+  private double amount(int row, LogColumn use) {
+    if (use == null) {
+      return 0;
+    }
+    switch (grid.kind(row, use.column())) {
+      case BLANK:
+        return 0;
+      case NUMBER:
+        double value = grid.number(row, use.column());
+        return value == 0 ? 0 : value < 0 ? Double.NaN : value * inBase(use.unit());
+      case TEXT:
+        CellText cell = CellText.read(grid.text(row, use.column()));
+        if (cell.form == CellText.Form.NOTHING) {
+          return 0;
+        }
+        if (cell.form != CellText.Form.VALUE || cell.value < 0) {
+          return Double.NaN;
+        }
+        String unit = cell.unit.isEmpty() ? use.unit() : unit(cell.unit);
+        return cell.value == 0 ? 0 : cell.value * inBase(unit);
+      default:
+        return Double.NaN;
+    }
+  }
+
+  private static String unit(String word) {
+    for (Concept meaning : Vocabulary.meanings(word)) {
+      if (!Double.isNaN(inBase(meaning.name()))) {
+        return meaning.name();
+      }
+    }
+    return "";
+  }
+
+  private static double inBase(String unit) {
+    return switch (unit) {
+      case "KG", "L" -> 1;
+      case "G", "ML" -> 0.001;
+      case "LB" -> KILOGRAMS_PER_POUND;
+      case "GALUS" -> LITRES_PER_US_GALLON;
+      case "GALUK" -> LITRES_PER_UK_GALLON;
+      default -> Double.NaN;
+    };
+  }
+
+  private double startVolume(Batch batch) {
+    if (!Double.isNaN(table.settings().volumeL())) {
+      return table.settings().volumeL();
+    }
+    if (volume != null) {
+      for (int row : batch.rows()) {
+        double litres = amount(row, volume);
+        if (litres != 0) {
+          return litres;
+        }
+      }
+    }
+    return Double.NaN;
+  }
+}

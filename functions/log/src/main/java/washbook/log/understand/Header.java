@@ -1,0 +1,31 @@
+package washbook.log.understand;
+
+import java.util.List;
+import java.util.Set;
+import washbook.log.Role;
+import washbook.log.words.Concept;
+
+/**
+ * The header of one table: one to three rows.
+ *
+ * @param topRow first row of it
+ * @param bottomRow last row of it
+ * @param cells one entry a column, from left to right
+ */
+record Header(int topRow, int bottomRow, List<HeaderCell> cells) {
+
+  /** The header of one column. */
+  record HeaderCell(int column, String text, Set<Concept> meanings, Role role) {}
+
+  int firstColumn() {
+    return cells.get(0).column();
+  }
+
+  int lastColumn() {
+    return cells.get(cells.size() - 1).column();
+  }
+
+  boolean overlaps(Header other) {
+    return firstColumn() <= other.lastColumn() && other.firstColumn() <= lastColumn();
+  }
+}

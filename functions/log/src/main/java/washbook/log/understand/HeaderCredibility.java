@@ -1,0 +1,73 @@
+package washbook.log.understand;
+
+import java.util.EnumSet;
+import java.util.Set;
+import washbook.log.sheet.Grid;
+import washbook.log.understand.Header.HeaderCell;
+import washbook.log.words.CellText;
+import washbook.log.words.Concept;
+import washbook.log.words.ReadingScale;
+
+/**
+ * Tells headers of a log from others that share a word with it: where the reading is only called a
+ * value, points or a potential, the company must speak for a ferment. A temperature does; a time, a
+ * day or a batch does where the values are gravities. Beside words of other things than a ferment
+ * only a gravity or a scale by its name is worth a question.
+ */
+final class HeaderCredibility {
+  private static final int ROWS_SEEN = 200;
+
+  private final Grid grid;
+
+  HeaderCredibility(Grid grid) {
+    this.grid = grid;
+  }
+
+  boolean isEnough(Header header) {
+    boolean ours = false;
+    boolean time = false;
+    boolean generic = false;
+    boolean foreign = false;
+    boolean named = false;
+    for (HeaderCell cell : header.cells()) {
+      Set<Concept> m = cell.meanings();
+      foreign |= m.contains(Concept.FOREIGN);
+      named |= HeaderRoles.hasScaleOrGravity(m);
+      switch (cell.role()) {
+        case GRAVITY, REFRACTOMETER, OWN_CORRECTED_GRAVITY -> {
+          boolean common = isOnly(Concept.POTENTIAL, m) || isOnly(Concept.POINTS, m);
+          ours |= !common && !HeaderRoles.isGeneric(m);
+          generic |= HeaderRoles.isGeneric(m) && holdsGravities(header, cell);
+          generic |= common;
+        }
+        case TEMPERATURE, ORIGINAL_GRAVITY, COMPUTED -> ours = true;
+        case DATE, TIME, DAY, HOURS, BATCH -> time = true;
+        default -> {}
+      }
+    }
+    return foreign ? named : ours || (time && generic);
+  }
+
+  /** Whether a reading is called by one word that many other tables have too. */
+  private static boolean isOnly(Concept word, Set<Concept> meanings) {
+    if (!meanings.contains(word) || meanings.contains(Concept.HYDROMETER)) {
+      return false;
+    }
+    Set<Concept> others = EnumSet.copyOf(meanings);
+    others.remove(word);
+    return !HeaderRoles.hasScaleOrGravity(others);
+  }
+
+  private boolean holdsGravities(Header header, HeaderCell cell) {
+    int numbers = 0;
+    int gravities = 0;
+    int last = Math.min(grid.rowCount() - 1, header.bottomRow() + ROWS_SEEN);
+    for (int row = header.bottomRow() + 1; row <= last; row++) {
+      double value = CellText.plainNumber(grid, row, cell.column());
+      // A bare 1 may be a count as well as a gravity.
+      numbers += Double.isNaN(value) || value == 1 ? 0 : 1;
+      gravities += value != 1 && ReadingScale.looksLikeGravity(value) ? 1 : 0;
+    }
+    return numbers > 0 && gravities >= 0.8 * numbers;
+  }
+}

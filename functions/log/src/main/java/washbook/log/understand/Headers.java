@@ -1,0 +1,268 @@
+package washbook.log.understand;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import washbook.log.ComputedHeader;
+import washbook.log.Role;
+import washbook.log.sheet.Grid;
+import washbook.log.sheet.Grid.Kind;
+import washbook.log.understand.Header.HeaderCell;
+import washbook.log.words.Concept;
+import washbook.log.words.Vocabulary;
+
+/**
+ * Finds the headers of tables: rows where at least two cells side by side name something of a log
+ * and one of them a reading.
+ */
+final class Headers {
+
+  private static final int LONGEST_HEADER = 60;
+
+  /** Distinct texts whose judgement is remembered. */
+  private static final int REMEMBERED = 4096;
+
+  private final Grid grid;
+  private final MergedAreas merged;
+  private final Map<String, HeaderCell> judged = new HashMap<>();
+  private final HeaderCredibility weak;
+  private final ReadingWithTemperature pairs;
+
+  Headers(Grid grid) {
+    this.grid = grid;
+    this.merged = new MergedAreas(grid.merged());
+    this.weak = new HeaderCredibility(grid);
+    this.pairs = new ReadingWithTemperature(grid);
+  }
+
+  List<Header> find() {
+    List<Header> found = new ArrayList<>();
+    for (int row = 0; row < grid.rowCount(); row++) {
+      int columns = Math.min(grid.columnsUsed(row), Grid.MOST_COLUMNS);
+      if (!merged.touches(row) && (texts(row, columns) < 2 || !isPromising(row, columns))) {
+        continue;
+      }
+      for (Header header : inRow(row, columns)) {
+        Header above = directlyAbove(header, found);
+        if (above != null) {
+          found.remove(above);
+          found.add(joined(above, header));
+        } else {
+          found.add(withGroupRow(header));
+        }
+      }
+    }
+    return found.stream().map(this::withUnitRow).filter(weak::isEnough).toList();
+  }
+
+  private int texts(int row, int columns) {
+    int texts = 0;
+    for (int column = 0; column < columns; column++) {
+      if (grid.kind(row, column) == Kind.TEXT) {
+        texts++;
+      }
+    }
+    return texts;
+  }
+
+  /** Whether a row has at least two cells that name something, one of them a reading. */
+  private boolean isPromising(int row, int columns) {
+    int named = 0;
+    boolean reading = false;
+    for (int column = 0; column < columns; column++) {
+      if (grid.kind(row, column) == Kind.TEXT) {
+        Role role = cell(row, column, grid.text(row, column)).role();
+        named += role == Role.OTHER ? 0 : 1;
+        reading |= HeaderRuns.isReading(role);
+      }
+    }
+    return reading && named >= 2;
+  }
+
+  /** The text that a reader sees over a column, also inside a merged cell. */
+  private String shown(int row, int column) {
+    if (grid.kind(row, column) == Kind.TEXT) {
+      return grid.text(row, column);
+    }
+    Grid.Area area = merged.at(row, column);
+    return area != null && grid.kind(area.firstRow(), area.firstColumn()) == Kind.TEXT
+        ? grid.text(area.firstRow(), area.firstColumn())
+        : "";
+  }
+
+  private List<Header> inRow(int row, int columns) {
+    List<List<HeaderCell>> runs = new ArrayList<>();
+    int last = -2;
+    boolean broken = true;
+    for (int column = 0; column < columns; column++) {
+      String text = shown(row, column);
+      if (text.isBlank()) {
+        broken |= grid.kind(row, column) != Kind.BLANK;
+        continue;
+      }
+      if (broken || column - last > 1) {
+        runs.add(new ArrayList<>());
+      }
+      broken = false;
+      last = column;
+      runs.get(runs.size() - 1).add(cell(row, column, text));
+    }
+    return HeaderRuns.toHeaders(grid, row, runs);
+  }
+
+  /** A header cell, judged with a look at the values below where its words leave two ways. */
+  private HeaderCell cell(int row, int column, String text) {
+    HeaderCell cell = cell(column, text);
+    return cell.role() == Role.TEMPERATURE && pairs.standBelow(row, cell)
+        ? new HeaderCell(column, cell.text(), cell.meanings(), Role.GRAVITY)
+        : cell;
+  }
+
+  private HeaderCell cell(int column, String text) {
+    if (text.length() > LONGEST_HEADER) {
+      return new HeaderCell(column, text, EnumSet.noneOf(Concept.class), Role.OTHER);
+    }
+    if (judged.size() >= REMEMBERED) {
+      judged.clear();
+    }
+    HeaderCell cell = judged.computeIfAbsent(text, Headers::judge);
+    return new HeaderCell(column, cell.text(), cell.meanings(), cell.role());
+  }
+
+  private static HeaderCell judge(String text) {
+    String trimmed = text.strip();
+    Set<Concept> none = EnumSet.noneOf(Concept.class);
+    if (ComputedHeader.read(trimmed) != null) {
+      return new HeaderCell(-1, trimmed, none, Role.COMPUTED);
+    }
+    if (trimmed.isEmpty() || isValue(trimmed) || isStatement(trimmed)) {
+      return new HeaderCell(-1, trimmed, none, Role.OTHER);
+    }
+    Set<Concept> meanings = Vocabulary.meanings(OriginalGravityInHeader.outside(trimmed));
+    return new HeaderCell(-1, trimmed, meanings, HeaderRoles.role(meanings));
+  }
+
+  private static boolean isValue(String text) {
+    char first = text.charAt(0);
+    return Character.isDigit(first)
+        || ((first == '-' || first == '~' || first == '+') && text.length() > 1);
+  }
+
+  /** A label with its value, or a name with a number behind it: no header. */
+  private static boolean isStatement(String text) {
+    int mark = Math.max(text.indexOf(':'), text.indexOf('='));
+    if (mark > 0 && mark + 1 < text.length() && Character.isLetter(text.charAt(0))) {
+      return true;
+    }
+    int space = text.lastIndexOf(' ');
+    return space > 0 && text.substring(space + 1).matches("#?\\d+");
+  }
+
+  /** A header over the same columns that ends in the row above, or in this row after a joining. */
+  private static Header directlyAbove(Header header, List<Header> found) {
+    for (Header other : found) {
+      boolean touches =
+          other.bottomRow() == header.topRow() - 1 || other.bottomRow() == header.topRow();
+      if (touches && other.overlaps(header)) {
+        return other;
+      }
+    }
+    return null;
+  }
+
+  private static Header joined(Header upper, Header lower) {
+    List<HeaderCell> cells = new ArrayList<>();
+    int first = Math.min(upper.firstColumn(), lower.firstColumn());
+    int last = Math.max(upper.lastColumn(), lower.lastColumn());
+    for (int column = first; column <= last; column++) {
+      HeaderCell above = at(upper, column);
+      HeaderCell below = at(lower, column);
+      if (above != null || below != null) {
+        cells.add(joined(above, below));
+      }
+    }
+    return new Header(upper.topRow(), lower.bottomRow(), cells);
+  }
+
+  private static HeaderCell joined(HeaderCell above, HeaderCell below) {
+    if (above == null || (below != null && above.text().equals(below.text()))) {
+      return below;
+    }
+    if (below == null) {
+      return above;
+    }
+    if (below.role() == Role.COMPUTED || above.role() == Role.COMPUTED) {
+      return below.role() == Role.COMPUTED ? below : above;
+    }
+    Set<Concept> meanings = HeaderRoles.joined(above.meanings(), below.meanings());
+    return new HeaderCell(
+        below.column(), above.text() + " " + below.text(), meanings, HeaderRoles.role(meanings));
+  }
+
+  private static HeaderCell at(Header header, int column) {
+    for (HeaderCell cell : header.cells()) {
+      if (cell.column() == column) {
+        return cell;
+      }
+    }
+    return null;
+  }
+
+  /** Adds the words of a row above whose cells span several columns. */
+  private Header withGroupRow(Header header) {
+    int row = header.topRow() - 1;
+    if (row < 0) {
+      return header;
+    }
+    List<HeaderCell> cells = new ArrayList<>();
+    boolean any = false;
+    for (HeaderCell cell : header.cells()) {
+      Grid.Area area = merged.at(row, cell.column());
+      boolean group =
+          area != null
+              && area.lastColumn() > area.firstColumn()
+              && area.lastColumn() - area.firstColumn() + 1 < header.cells().size()
+              && area.lastRow() == row;
+      String text = group ? shown(row, cell.column()).strip() : "";
+      if (text.isEmpty() || cell.role() == Role.COMPUTED) {
+        cells.add(cell);
+      } else {
+        any = true;
+        cells.add(joined(cell(cell.column(), text), cell));
+      }
+    }
+    return any ? new Header(row, header.bottomRow(), cells) : header;
+  }
+
+  /** Adds a row of units directly below. */
+  private Header withUnitRow(Header header) {
+    int row = header.bottomRow() + 1;
+    if (row >= grid.rowCount()) {
+      return header;
+    }
+    List<HeaderCell> cells = new ArrayList<>();
+    int units = 0;
+    for (HeaderCell cell : header.cells()) {
+      Kind kind = grid.kind(row, cell.column());
+      if (kind == Kind.BLANK) {
+        cells.add(cell);
+        continue;
+      }
+      String text = kind == Kind.TEXT ? grid.text(row, cell.column()).strip() : "";
+      if (text.isEmpty() || text.length() > 12 || isValue(text)) {
+        return header;
+      }
+      HeaderCell below = cell(cell.column(), text);
+      if (below.meanings().stream().anyMatch(m -> m.compareTo(Concept.SG) >= 0)) {
+        units++;
+      } else if (Character.isLetterOrDigit(text.charAt(0))) {
+        return header;
+      }
+      cells.add(joined(cell, below));
+    }
+    return units == 0 ? header : new Header(header.topRow(), row, cells);
+  }
+}

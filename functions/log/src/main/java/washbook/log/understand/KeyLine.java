@@ -1,0 +1,116 @@
+package washbook.log.understand;
+
+import java.util.Set;
+import washbook.log.Role;
+import washbook.log.sheet.CellAddress;
+import washbook.log.words.Concept;
+import washbook.log.words.Statement;
+import washbook.log.words.Vocabulary;
+
+/**
+ * Something said above a table, as {@code Original gravity: 1.085 @ 68F}.
+ *
+ * @param meanings of its label
+ * @param label the label as it stands there
+ * @param row of the value
+ * @param column of the value
+ * @param text the value's text, "" when the cell is a number
+ * @param value the number, NaN when there is none
+ * @param units meanings of the unit behind the value
+ * @param temperatureC temperature behind the value, NaN when there is none
+ * @param numberCell whether the value is a number in a cell of its own
+ */
+record KeyLine(
+    Set<Concept> meanings,
+    String label,
+    int row,
+    int column,
+    String text,
+    double value,
+    Set<Concept> units,
+    double temperatureC,
+    boolean numberCell) {
+
+  boolean has(Concept concept) {
+    return meanings.contains(concept);
+  }
+
+  boolean hasUnit(Concept concept) {
+    return meanings.contains(concept) || units.contains(concept);
+  }
+
+  String cell() {
+    return CellAddress.of(row, column);
+  }
+
+  boolean hasValue() {
+    return !Double.isNaN(value) || !text.isEmpty();
+  }
+
+  /** Whether it states the gravity before the ferment. */
+  boolean isOriginalGravity() {
+    return HeaderRoles.role(meanings) == Role.ORIGINAL_GRAVITY;
+  }
+
+  /** Whether it states that readings are corrected already. */
+  boolean saysCorrected() {
+    if (!Statement.saysCorrected(meanings) || has(Concept.FACTOR) || has(Concept.ALCOHOL)) {
+      return false;
+    }
+    if (!text.isEmpty() && Vocabulary.meanings(text).contains(Concept.NEGATION)) {
+      return false;
+    }
+    return hasValue() || !Double.isNaN(temperatureC) || !label.strip().endsWith("?");
+  }
+
+  /** Whether it tells the instrument's calibration, as {@code Hydrometer: 60 F} does too. */
+  boolean isCalibration() {
+    return has(Concept.CALIBRATION)
+        || (has(Concept.HYDROMETER)
+            && !has(Concept.TEMPERATURE)
+            && !has(Concept.READING)
+            && !has(Concept.CORRECTED)
+            && !has(Concept.ORIGINAL)
+            && (!Double.isNaN(temperatureC)
+                || units.contains(Concept.C)
+                || units.contains(Concept.F)));
+  }
+
+  /** Whether it gives one temperature for all readings. */
+  boolean isReadingTemperature() {
+    return HeaderRoles.role(meanings) == Role.TEMPERATURE
+        && !has(Concept.CORRECTED)
+        && !has(Concept.ORIGINAL)
+        && !has(Concept.FINALGRAVITY)
+        && !Double.isNaN(value);
+  }
+
+  /** A temperature in °C, NaN when its unit is not settled. */
+  double celsius() {
+    double shown = Double.isNaN(temperatureC) ? value : Double.NaN;
+    if (Double.isNaN(shown)) {
+      return temperatureC;
+    }
+    if (hasUnit(Concept.C)) {
+      return shown;
+    }
+    if (hasUnit(Concept.F)) {
+      return (shown - 32) / 1.8;
+    }
+    return shown < 32 ? shown : shown > 60 ? (shown - 32) / 1.8 : Double.NaN;
+  }
+
+  /** A volume in litres, NaN when its unit is not settled. */
+  double litres() {
+    if (hasUnit(Concept.L)) {
+      return value;
+    }
+    if (hasUnit(Concept.ML)) {
+      return value / 1000;
+    }
+    if (hasUnit(Concept.GALUS)) {
+      return value * 3.785411784;
+    }
+    return hasUnit(Concept.GALUK) ? value * 4.54609 : Double.NaN;
+  }
+}

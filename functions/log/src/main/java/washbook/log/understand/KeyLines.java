@@ -1,0 +1,262 @@
+package washbook.log.understand;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import washbook.log.sheet.Grid;
+import washbook.log.sheet.Grid.Kind;
+import washbook.log.words.BatchNameText;
+import washbook.log.words.CellText;
+import washbook.log.words.Concept;
+import washbook.log.words.Statement;
+import washbook.log.words.Vocabulary;
+
+/** Reads the lines above a table. */
+final class KeyLines {
+  /** Rows above a header in which key lines are looked for. */
+  private static final int MOST_ROWS = 60;
+
+  private static final int MOST_COLUMNS = 64;
+
+  /** Cells between a label and its value. */
+  private static final int FARTHEST = 3;
+
+  private final Grid grid;
+
+  KeyLines(Grid grid) {
+    this.grid = grid;
+  }
+
+  /** Key lines between two rows, ends included, in the columns from first to last. */
+  List<KeyLine> find(int firstRow, int lastRow, int firstColumn, int lastColumn) {
+    List<KeyLine> lines = new ArrayList<>();
+    int last = Math.min(lastColumn, firstColumn + MOST_COLUMNS);
+    for (int row = Math.max(firstRow, lastRow - MOST_ROWS); row <= lastRow; row++) {
+      for (int column = firstColumn; column <= last; column++) {
+        if (grid.kind(row, column) == Kind.TEXT) {
+          read(row, column, lines);
+        }
+      }
+    }
+    return lines;
+  }
+
+  /** A cell says one thing, or several parted by brackets, semicolons or commas. */
+  private void read(int row, int column, List<KeyLine> lines) {
+    String text = grid.text(row, column).strip();
+    double inWater = Statement.readingInWater(text);
+    if (!Double.isNaN(inWater)) {
+      lines.add(
+          new KeyLine(
+              EnumSet.of(Concept.OFFSET),
+              text,
+              row,
+              column,
+              text,
+              inWater,
+              Set.of(),
+              Double.NaN,
+              false));
+      return;
+    }
+    double samples = Statement.samplesReadAt(text);
+    if (!Double.isNaN(samples)) {
+      lines.add(
+          new KeyLine(
+              EnumSet.of(Concept.TEMPERATURE, Concept.C),
+              text,
+              row,
+              column,
+              text,
+              samples,
+              Set.of(),
+              Double.NaN,
+              false));
+      return;
+    }
+    String[] parts = text.split("[()\\[\\];]|,\\s|\\.\\s", -1);
+    if (parts.length == 1) {
+      KeyLine line = read(text, row, column, true);
+      add(lines, line == null ? wordsOnly(text, row, column) : line);
+      return;
+    }
+    boolean label = text.endsWith(":") || firstDigit(text) < 0;
+    if (label) {
+      add(lines, read(text, row, column, true));
+      return;
+    }
+    for (String part : parts) {
+      if (!part.isBlank()) {
+        add(lines, read(part.strip(), row, column, false));
+      }
+    }
+  }
+
+  /** A line of which only the words count. */
+  private static KeyLine wordsOnly(String text, int row, int column) {
+    Set<Concept> meanings = Vocabulary.meanings(text);
+    return meanings.isEmpty()
+        ? null
+        : new KeyLine(meanings, text, row, column, "", Double.NaN, Set.of(), Double.NaN, false);
+  }
+
+  private static void add(List<KeyLine> lines, KeyLine line) {
+    if (line != null) {
+      lines.add(line);
+    }
+  }
+
+  private KeyLine read(String text, int row, int column, boolean whole) {
+    Set<Concept> all = Vocabulary.meanings(text);
+    if (all.isEmpty() && text.indexOf(':') < 0) {
+      return null;
+    }
+    int mark = separator(text);
+    if (mark >= 0 && mark + 1 < text.length()) {
+      return inOneCell(text.substring(0, mark), text.substring(mark + 1).strip(), row, column);
+    }
+    int digit = firstDigit(text);
+    if (mark < 0 && digit > 0) {
+      if (all.contains(Concept.CORRECTED)) {
+        return new KeyLine(
+            all, text, row, column, "", Double.NaN, Set.of(), Statement.temperatureIn(text), false);
+      }
+      Set<Concept> meanings = Vocabulary.meanings(text.substring(0, digit));
+      if (meanings.equals(EnumSet.of(Concept.BATCH))) {
+        return named(text, row, column);
+      }
+      return inOneCell(text.substring(0, digit), text.substring(digit), row, column);
+    }
+    String label = mark >= 0 ? text.substring(0, mark) : text;
+    Set<Concept> meanings = Vocabulary.meanings(label);
+    if (meanings.isEmpty()) {
+      return null;
+    }
+    KeyLine beside = whole ? beside(meanings, label, row, column) : null;
+    if (beside != null) {
+      return beside;
+    }
+    return meanings.equals(EnumSet.of(Concept.BATCH))
+        ? named(text, row, column)
+        : new KeyLine(meanings, text, row, column, "", Double.NaN, Set.of(), Double.NaN, false);
+  }
+
+  private static int separator(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c == ':' || c == '=') {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  /** First digit that begins a number, not one inside a unit or a pair of brackets. */
+  private static int firstDigit(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (Character.isDigit(text.charAt(i))
+          && (i == 0 || !Character.isLetterOrDigit(text.charAt(i - 1)))) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  /** A batch's name after the word for batch. */
+  private static KeyLine named(String text, int row, int column) {
+    int space = text.indexOf(' ');
+    if (space < 0
+        || !Vocabulary.meanings(text.substring(0, space)).contains(Concept.BATCH)
+        || !BatchNameText.mayFollow(text.substring(space + 1).strip())) {
+      return null;
+    }
+    return new KeyLine(
+        EnumSet.of(Concept.BATCH),
+        text.substring(0, space),
+        row,
+        column,
+        text.substring(space + 1).strip(),
+        Double.NaN,
+        Set.of(),
+        Double.NaN,
+        false);
+  }
+
+  private static KeyLine inOneCell(String label, String value, int row, int column) {
+    Set<Concept> meanings = Vocabulary.meanings(label);
+    if (meanings.isEmpty()) {
+      return null;
+    }
+    return withText(meanings, label, value, row, column);
+  }
+
+  private static KeyLine withText(
+      Set<Concept> meanings, String label, String value, int row, int column) {
+    CellText cell = CellText.read(value);
+    boolean number = cell.form == CellText.Form.VALUE || cell.form == CellText.Form.TEMPERATURE;
+    if (!number
+        && (meanings.contains(Concept.HYDROMETER) || meanings.contains(Concept.CALIBRATION))) {
+      return new KeyLine(
+          meanings,
+          label,
+          row,
+          column,
+          value,
+          Double.NaN,
+          Set.of(),
+          Statement.temperatureIn(value),
+          false);
+    }
+    double temperatureC = cell.temperatureInF ? (cell.temperature - 32) / 1.8 : cell.temperature;
+    Set<Concept> units = EnumSet.noneOf(Concept.class);
+    if (cell.form == CellText.Form.TEMPERATURE) {
+      return new KeyLine(
+          meanings, label, row, column, value, cell.value, Set.of(), temperatureC, false);
+    }
+    if (!cell.unit.isEmpty()) {
+      units.addAll(Vocabulary.meanings(cell.unit));
+      if (units.isEmpty()) {
+        units.addAll(Vocabulary.meanings("\u00b0" + cell.unit));
+      }
+    }
+    return new KeyLine(
+        meanings,
+        label,
+        row,
+        column,
+        value,
+        number ? cell.value : Double.NaN,
+        units,
+        temperatureC,
+        false);
+  }
+
+  private KeyLine beside(Set<Concept> meanings, String label, int row, int column) {
+    for (int at = column + 1; at <= column + FARTHEST && at < grid.columnCount(); at++) {
+      Kind kind = grid.kind(row, at);
+      if (kind == Kind.BLANK) {
+        continue;
+      }
+      if (kind == Kind.NUMBER) {
+        Set<Concept> units = EnumSet.noneOf(Concept.class);
+        if (at + 1 < grid.columnCount() && grid.kind(row, at + 1) == Kind.TEXT) {
+          units.addAll(unitsOnly(grid.text(row, at + 1)));
+        }
+        return new KeyLine(
+            meanings, label, row, at, "", grid.number(row, at), units, Double.NaN, true);
+      }
+      if (kind == Kind.TEXT) {
+        String text = grid.text(row, at).strip();
+        return withText(meanings, label, text, row, at);
+      }
+      return null;
+    }
+    return null;
+  }
+
+  private static Set<Concept> unitsOnly(String text) {
+    Set<Concept> meanings = Vocabulary.meanings(text.strip());
+    return meanings.stream().allMatch(m -> m.compareTo(Concept.SG) >= 0) ? meanings : Set.of();
+  }
+}

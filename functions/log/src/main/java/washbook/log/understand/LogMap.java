@@ -1,0 +1,96 @@
+package washbook.log.understand;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import washbook.log.Understanding;
+
+/**
+ * What a person says about logs where they do not say it themselves.
+ *
+ * <p>As text a map has one statement a line, {@code key = value}; {@code #} begins a comment and
+ * {@code [table]} a new table. Keys:
+ *
+ * <ul>
+ *   <li>{@code sheet} its name; left out, the statements hold for every sheet
+ *   <li>{@code header row} counted as the sheet shows it; left out, they hold for every table
+ *   <li>{@code last row} of the table; {@code ignore} yes leaves the table alone
+ *   <li>{@code column C} a role, or role {@code in} unit: {@code GRAVITY in BRIX}
+ *   <li>{@code temperature} of all readings: {@code 68 F}; {@code corrected} yes or no; {@code
+ *       calibration} of the instrument: {@code 60 F}; {@code offset} of it in SG
+ *   <li>{@code original gravity} or {@code original gravity of Plum 3}: {@code 1.085 SG}
+ *   <li>{@code volume} at the start: {@code 25 L}; {@code batch} its name; {@code refractometer
+ *       factor}; {@code sugar readings} before or after, for rows with a reading and an addition
+ * </ul>
+ *
+ * @param tables in the order of the text
+ */
+public record LogMap(List<TableMap> tables) {
+  private static final LogMap NONE = new LogMap(List.of());
+
+  public LogMap {
+    tables = List.copyOf(tables);
+  }
+
+  /** A map that says nothing. */
+  public static LogMap none() {
+    return NONE;
+  }
+
+  /**
+   * Reads a map from its text.
+   *
+   * @throws IllegalArgumentException with the number of the line and what is wrong there
+   */
+  public static LogMap parse(String text) {
+    return new LogMap(new MapParser().parse(text));
+  }
+
+  /** What was understood, as a map to edit; questions stand in it as comments. */
+  public static String write(List<Understanding> sheets) {
+    return MapPrinter.print(sheets);
+  }
+
+  /** The text of this map, which {@link #parse} reads back as an equal one. */
+  public String print() {
+    return MapPrinter.print(this);
+  }
+
+  /** Names of the sheets that something is said about, tables to be left alone apart. */
+  public List<String> sheets() {
+    return tables.stream()
+        .filter(table -> !table.ignored() && !table.sheet().isEmpty())
+        .map(TableMap::sheet)
+        .distinct()
+        .toList();
+  }
+
+  /** The tables of a sheet for which a header row is named. */
+  List<TableMap> placed(String sheet) {
+    return tables.stream().filter(t -> t.isFor(sheet) && t.headerRow() >= 0).toList();
+  }
+
+  /** What is said about a table: of its own, else of its sheet, else of every sheet. */
+  Optional<TableMap> about(String sheet, Header header) {
+    List<TableMap> fitting = new ArrayList<>();
+    for (TableMap table : tables) {
+      if (table.isFor(sheet) && (table.headerRow() < 0 || isOf(table, header))) {
+        fitting.add(table);
+      }
+    }
+    return fitting.stream().max((a, b) -> Integer.compare(closeness(a), closeness(b)));
+  }
+
+  /** Whether a map names the header's row and, where it names columns, one of its own. */
+  private static boolean isOf(TableMap table, Header header) {
+    return table.headerRow() >= header.topRow()
+        && table.headerRow() <= header.bottomRow()
+        && (table.columns().isEmpty()
+            || table.columns().keySet().stream()
+                .anyMatch(c -> c >= header.firstColumn() && c <= header.lastColumn()));
+  }
+
+  private static int closeness(TableMap table) {
+    return (table.headerRow() >= 0 ? 2 : 0) + (table.sheet().isEmpty() ? 0 : 1);
+  }
+}

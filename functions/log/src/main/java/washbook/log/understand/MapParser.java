@@ -1,0 +1,227 @@
+package washbook.log.understand;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import washbook.functions.Numbers;
+import washbook.functions.RefusedException;
+import washbook.functions.quantity.Quantity;
+import washbook.functions.scale.Conversion;
+import washbook.log.LogSettings;
+import washbook.log.Role;
+import washbook.log.sheet.CellAddress;
+import washbook.log.words.ReadingScale;
+
+/** Reads the text form of a map; the form is described at {@link LogMap}. */
+final class MapParser {
+  private final List<TableMap> tables = new ArrayList<>();
+  private int line;
+  private boolean open;
+  private String sheet;
+  private int headerRow;
+  private int lastRow;
+  private boolean ignored;
+  private Map<Integer, TableMap.ColumnMap> columns;
+  private double temperatureC;
+  private Boolean corrected;
+  private double calibrationC;
+  private double offset;
+  private double factor;
+  private double volumeL;
+  private String batch;
+  private Map<String, Double> originals;
+  private LogSettings.SugarReadings sugarReadings;
+
+  List<TableMap> parse(String text) {
+    reset();
+    for (String raw : text.split("\r\n|\r|\n", -1)) {
+      line++;
+      String statement = raw.strip();
+      if (statement.startsWith("\ufeff")) {
+        statement = statement.substring(1).strip();
+      }
+      if (statement.isEmpty() || statement.startsWith("#")) {
+        continue;
+      }
+      if (statement.equalsIgnoreCase("[table]")) {
+        close();
+        continue;
+      }
+      int equals = statement.indexOf('=');
+      if (equals < 0) {
+        throw wrong("'" + statement + "' is no statement; a line is: key = value");
+      }
+      open = true;
+      set(
+          statement.substring(0, equals).strip().replaceAll("\\s+", " "),
+          statement.substring(equals + 1).strip());
+    }
+    close();
+    return tables;
+  }
+
+  private void reset() {
+    open = false;
+    sheet = "";
+    headerRow = -1;
+    lastRow = -1;
+    ignored = false;
+    columns = new HashMap<>();
+    temperatureC = Double.NaN;
+    corrected = null;
+    calibrationC = Double.NaN;
+    offset = Double.NaN;
+    factor = Double.NaN;
+    volumeL = Double.NaN;
+    batch = "";
+    originals = new HashMap<>();
+    sugarReadings = null;
+  }
+
+  private void close() {
+    if (open) {
+      tables.add(
+          new TableMap(
+              sheet,
+              headerRow,
+              lastRow,
+              ignored,
+              columns,
+              temperatureC,
+              corrected,
+              calibrationC,
+              offset,
+              factor,
+              volumeL,
+              batch,
+              originals,
+              sugarReadings));
+    }
+    reset();
+  }
+
+  private void set(String key, String value) {
+    String lower = key.toLowerCase(Locale.ROOT);
+    if (lower.startsWith("column ")) {
+      columns.put(column(key.substring(7)), role(value));
+      return;
+    }
+    if (lower.startsWith("original gravity of ")) {
+      originals.put(key.substring(20).strip(), gravity(value));
+      return;
+    }
+    switch (lower) {
+      case "sheet" -> sheet = value;
+      case "header row" -> headerRow = row(value);
+      case "last row" -> lastRow = row(value);
+      case "ignore" -> ignored = yes(value);
+      case "temperature" -> temperatureC = temperature(value, Quantity.SUGAR_TEMPERATURE);
+      case "corrected" -> corrected = yes(value);
+      case "calibration" -> calibrationC = temperature(value, Quantity.CALIBRATION_TEMPERATURE);
+      case "offset" -> offset = checked("offset", value, Quantity.GRAVITY_OFFSET);
+      case "refractometer factor" ->
+          factor = checked("factor", value, Quantity.REFRACTOMETER_FACTOR);
+      case "volume" -> volumeL = quantity(value, "L", Quantity.LITRES, "L, GALUS or GALUK");
+      case "batch" -> batch = value;
+      case "original gravity" -> originals.put("", gravity(value));
+      case "sugar readings" ->
+          sugarReadings =
+              switch (value.toLowerCase(Locale.ROOT)) {
+                case "before" -> LogSettings.SugarReadings.BEFORE;
+                case "after" -> LogSettings.SugarReadings.AFTER;
+                default -> throw wrong("'" + value + "' must be before or after");
+              };
+      default -> throw wrong("'" + key + "' is no key of a map");
+    }
+  }
+
+  private IllegalArgumentException wrong(String what) {
+    String end = what.endsWith(".") ? "" : ".";
+    return new IllegalArgumentException("line " + line + " of the map: " + what + end);
+  }
+
+  private int column(String letters) {
+    int column = CellAddress.column(letters.strip());
+    if (column < 0) {
+      throw wrong("'" + letters + "' is no column; write for example: column B = GRAVITY in SG");
+    }
+    return column;
+  }
+
+  private int row(String value) {
+    if (!value.matches("[1-9]\\d{0,6}")) {
+      throw wrong("'" + value + "' is no row");
+    }
+    return Integer.parseInt(value) - 1;
+  }
+
+  private boolean yes(String value) {
+    return switch (value.toLowerCase(Locale.ROOT)) {
+      case "yes" -> true;
+      case "no" -> false;
+      default -> throw wrong("'" + value + "' must be yes or no");
+    };
+  }
+
+  private TableMap.ColumnMap role(String value) {
+    String[] parts = value.toUpperCase(Locale.ROOT).split("\\s+IN\\s+", 2);
+    try {
+      Role role = Role.valueOf(parts[0].strip().replace(' ', '_'));
+      String unit = parts.length < 2 ? "" : parts[1].strip();
+      if (!unit.isEmpty()
+          && !Conversion.words().contains(unit)
+          && !unit.equals(ReadingScale.GRAMS_PER_CUBIC_CENTIMETRE)
+          && !unit.equals("G")
+          && !unit.equals("ML")) {
+        throw wrong("'" + parts[1] + "' is no unit; units are " + Conversion.words());
+      }
+      return new TableMap.ColumnMap(role, unit);
+    } catch (IllegalArgumentException unknown) {
+      if (unknown.getMessage().startsWith("line ")) {
+        throw unknown;
+      }
+      throw wrong("'" + parts[0] + "' is no role; roles are " + List.of(Role.values()));
+    }
+  }
+
+  private double number(String value) {
+    Double number = Numbers.parse(value);
+    if (number == null) {
+      throw wrong("'" + value + "' is not a number");
+    }
+    return number;
+  }
+
+  private double checked(String name, String value, Quantity quantity) {
+    try {
+      return quantity.check(name, number(value));
+    } catch (RefusedException refused) {
+      throw wrong(refused.getMessage());
+    }
+  }
+
+  private double temperature(String value, Quantity range) {
+    return quantity(value, "C", range, "C or F");
+  }
+
+  private double gravity(String value) {
+    return quantity(value, "SG", Quantity.ORIGINAL_GRAVITY, "SG, BRIX or another scale");
+  }
+
+  /** A number and its unit; both are needed, because guessing is what a map is there to end. */
+  private double quantity(String value, String to, Quantity range, String units) {
+    String[] parts = value.split("\\s+", 2);
+    if (parts.length < 2) {
+      throw wrong("'" + value + "' needs a number and its unit: " + units);
+    }
+    try {
+      double converted =
+          Conversion.convert(number(parts[0]), parts[1].strip().toUpperCase(Locale.ROOT), to);
+      return range.check("'" + value + "'", converted);
+    } catch (RefusedException refused) {
+      throw wrong(refused.getMessage());
+    }
+  }
+}

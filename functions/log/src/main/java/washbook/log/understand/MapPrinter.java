@@ -1,0 +1,146 @@
+package washbook.log.understand;
+
+import java.util.List;
+import java.util.Map;
+import washbook.functions.Numbers;
+import washbook.log.Batch;
+import washbook.log.Doubt;
+import washbook.log.LogColumn;
+import washbook.log.LogSettings;
+import washbook.log.LogTable;
+import washbook.log.Role;
+import washbook.log.Understanding;
+import washbook.log.sheet.CellAddress;
+
+/** Writes the text form of a map. */
+final class MapPrinter {
+  private static final String HEAD = "# Washbook map: what the columns of a log hold.\n";
+
+  private MapPrinter() {}
+
+  static String print(LogMap map) {
+    StringBuilder out = new StringBuilder(HEAD);
+    for (TableMap table : map.tables()) {
+      out.append("\n[table]\n");
+      print(out, table);
+    }
+    return out.toString();
+  }
+
+  private static void print(StringBuilder out, TableMap table) {
+    if (!table.sheet().isEmpty()) {
+      put(out, "sheet", table.sheet());
+    }
+    if (table.headerRow() >= 0) {
+      put(out, "header row", String.valueOf(table.headerRow() + 1));
+    }
+    if (table.lastRow() >= 0) {
+      put(out, "last row", String.valueOf(table.lastRow() + 1));
+    }
+    if (table.ignored()) {
+      put(out, "ignore", "yes");
+    }
+    table
+        .columns()
+        .forEach((column, use) -> put(out, "column " + CellAddress.letters(column), show(use)));
+    put(out, "temperature", table.temperatureC(), " C");
+    if (table.corrected() != null) {
+      put(out, "corrected", table.corrected() ? "yes" : "no");
+    }
+    put(out, "calibration", table.calibrationC(), " C");
+    put(out, "offset", table.offset(), "");
+    put(out, "refractometer factor", table.refractometerFactor(), "");
+    put(out, "volume", table.volumeL(), " L");
+    if (!table.batch().isEmpty()) {
+      put(out, "batch", table.batch());
+    }
+    for (Map.Entry<String, Double> one : table.originalGravities().entrySet()) {
+      put(
+          out,
+          one.getKey().isEmpty() ? "original gravity" : "original gravity of " + one.getKey(),
+          one.getValue(),
+          " SG");
+    }
+    if (table.sugarReadings() != null
+        && table.sugarReadings() != LogSettings.SugarReadings.TOLD_BY_RISE) {
+      put(
+          out,
+          "sugar readings",
+          table.sugarReadings() == LogSettings.SugarReadings.BEFORE ? "before" : "after");
+    }
+  }
+
+  private static String show(TableMap.ColumnMap use) {
+    return use.role() + (use.unit().isEmpty() ? "" : " in " + use.unit());
+  }
+
+  private static void put(StringBuilder out, String key, String value) {
+    out.append(key).append(" = ").append(value).append('\n');
+  }
+
+  private static void put(StringBuilder out, String key, double value, String unit) {
+    if (!Double.isNaN(value)) {
+      put(out, key, Numbers.show(value) + unit);
+    }
+  }
+
+  static String print(List<Understanding> sheets) {
+    StringBuilder out = new StringBuilder(HEAD);
+    out.append("# A line that begins with # says nothing; edit, and hand it back with --map.\n");
+    for (Understanding sheet : sheets) {
+      for (Doubt doubt : sheet.doubts()) {
+        out.append("\n# Question, sheet ").append(sheet.sheet()).append(", ");
+        out.append(doubt.cell()).append(": ").append(doubt.question()).append('\n');
+      }
+      for (LogTable table : sheet.tables()) {
+        out.append("\n[table]\n");
+        print(
+            out,
+            TableMap.of(
+                sheet.sheet(), table.headerRow(), table.settled() ? columns(table) : Map.of()));
+        if (!table.settled()) {
+          out.append("# Not settled; take away the # where a line is right:\n");
+          columns(table)
+              .forEach(
+                  (column, use) -> put(out, "# column " + CellAddress.letters(column), show(use)));
+        }
+        settings(out, table);
+      }
+    }
+    return out.toString();
+  }
+
+  private static Map<Integer, TableMap.ColumnMap> columns(LogTable table) {
+    Map<Integer, TableMap.ColumnMap> columns = new java.util.TreeMap<>();
+    for (LogColumn use : table.columns()) {
+      if (use.role() != Role.COMPUTED) {
+        columns.put(use.column(), new TableMap.ColumnMap(use.role(), use.unit()));
+      }
+    }
+    return columns;
+  }
+
+  private static void settings(StringBuilder out, LogTable table) {
+    LogSettings settings = table.settings();
+    if (settings.hasTemperature()) {
+      put(out, "temperature", settings.temperatureC(), " C");
+      if (settings.correctedAlready()) {
+        put(out, "corrected", "yes");
+      }
+    }
+    put(out, "calibration", settings.calibrationC(), " C");
+    if (settings.offset() != 0) {
+      put(out, "offset", settings.offset(), "");
+    }
+    if (settings.refractometerFactor() != 1) {
+      put(out, "refractometer factor", settings.refractometerFactor(), "");
+    }
+    put(out, "volume", settings.volumeL(), " L");
+    for (Batch batch : table.batches()) {
+      if (!Double.isNaN(batch.originalGravity())) {
+        out.append("# ");
+        put(out, "original gravity of " + batch.name(), batch.originalGravity(), " SG");
+      }
+    }
+  }
+}

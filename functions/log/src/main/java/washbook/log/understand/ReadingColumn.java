@@ -1,0 +1,274 @@
+package washbook.log.understand;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import washbook.functions.scale.SugarScale;
+import washbook.log.Role;
+import washbook.log.sheet.CellAddress;
+import washbook.log.sheet.Grid;
+import washbook.log.understand.Header.HeaderCell;
+import washbook.log.words.CellText;
+import washbook.log.words.Concept;
+import washbook.log.words.ReadingScale;
+import washbook.log.words.Statement;
+
+/** Settles which column is the reading, and its scale. */
+final class ReadingColumn {
+  /** One reading on two scales: rounding explains so much, SG. */
+  private static final double SAME_READING = 0.0015;
+
+  /** One reading written twice on one scale, SG. */
+  private static final double SAME_FIGURE = 0.0002;
+
+  private final Grid grid;
+  private final TableRows rows;
+  private final ColumnAssignment columns;
+
+  /** Whether the header of the reading says that it is corrected already. */
+  boolean correctedByHeader;
+
+  /** A temperature in the header of the reading, °C, NaN for none. */
+  double temperatureByHeader = Double.NaN;
+
+  /** The instrument's calibration where the header of the reading states it, °C, else NaN. */
+  double calibrationByHeader = Double.NaN;
+
+  ReadingColumn(Grid grid, TableRows rows, ColumnAssignment columns) {
+    this.grid = grid;
+    this.rows = rows;
+    this.columns = columns;
+  }
+
+  void settle() {
+    List<HeaderCell> strong = new ArrayList<>();
+    List<HeaderCell> generic = new ArrayList<>();
+    List<HeaderCell> last = new ArrayList<>();
+    List<HeaderCell> potential = new ArrayList<>();
+    for (HeaderCell cell : columns.with(Role.GRAVITY)) {
+      Set<Concept> m = cell.meanings();
+      (m.contains(Concept.POTENTIAL)
+              ? potential
+              : m.contains(Concept.FINALGRAVITY)
+                  ? last
+                  : HeaderRoles.isGeneric(m) ? generic : strong)
+          .add(cell);
+    }
+    List<HeaderCell> corrected = columns.with(Role.OWN_CORRECTED_GRAVITY);
+    List<List<HeaderCell>> byStrength = List.of(strong, generic, corrected, last, potential);
+    HeaderCell reading = null;
+    for (List<HeaderCell> cells : byStrength) {
+      if (cells == corrected && reading != null) {
+        continue;
+      }
+      if (reading == null && !cells.isEmpty()) {
+        reading = oneOf(cells);
+        correctedByHeader = cells == corrected;
+      } else {
+        cells.forEach(c -> columns.change(c, Role.OTHER, "", "another column is the reading"));
+      }
+    }
+    if (reading != null) {
+      settleScale(reading);
+      double celsius = Statement.temperatureIn(reading.text());
+      if (reading.meanings().contains(Concept.CALIBRATION)) {
+        calibrationByHeader = celsius;
+      } else {
+        temperatureByHeader = celsius;
+      }
+    }
+  }
+
+  /** The column that is the reading where several could be. */
+  private HeaderCell oneOf(List<HeaderCell> cells) {
+    List<HeaderCell> filled = cells.stream().filter(c -> columns.facts(c).numbers() > 0).toList();
+    if (filled.size() > 1) {
+      List<HeaderCell> raw =
+          filled.stream().filter(c -> c.meanings().contains(Concept.UNCORRECTED)).toList();
+      List<HeaderCell> hydrometer =
+          filled.stream().filter(c -> c.meanings().contains(Concept.HYDROMETER)).toList();
+      filled = raw.size() == 1 ? raw : hydrometer.size() == 1 ? hydrometer : filled;
+    }
+    HeaderCell chosen = filled.isEmpty() ? cells.get(0) : filled.get(0);
+    for (HeaderCell other : cells) {
+      if (other == chosen) {
+        continue;
+      }
+      if (filled.contains(other) && !agree(chosen, other)) {
+        columns.unsettle();
+        columns.doubt(
+            other,
+            "columns "
+                + CellAddress.letters(chosen.column())
+                + " and "
+                + CellAddress.letters(other.column())
+                + " could both be the reading and do not agree: which one is it? In a map: column "
+                + CellAddress.letters(chosen.column())
+                + " = GRAVITY, and column "
+                + CellAddress.letters(other.column())
+                + " = OTHER or REFRACTOMETER");
+      }
+      columns.change(
+          other,
+          Role.OTHER,
+          "",
+          "the reading is taken from column " + CellAddress.letters(chosen.column()));
+    }
+    return chosen;
+  }
+
+  private boolean agree(HeaderCell one, HeaderCell other) {
+    SugarScale first = scaleOrNull(one);
+    SugarScale second = scaleOrNull(other);
+    if (first == null || second == null) {
+      return false;
+    }
+    int both = 0;
+    int same = 0;
+    for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
+      double a = CellText.plainNumber(grid, row, one.column());
+      double b = CellText.plainNumber(grid, row, other.column());
+      if (!Double.isNaN(a) && !Double.isNaN(b)) {
+        both++;
+        double most = first == second ? SAME_FIGURE : SAME_READING;
+        if (Math.abs(gravity(a, first) - gravity(b, second)) < most) {
+          same++;
+        }
+      }
+    }
+    return both > 0 && same == both;
+  }
+
+  private static double gravity(double value, SugarScale scale) {
+    return scale == SugarScale.SG && value > 100 ? value / 1000 : scale.toGravity(value);
+  }
+
+  private SugarScale scaleOrNull(HeaderCell cell) {
+    String unit = ReadingScale.sugarScale(cell.meanings());
+    if (unit.isEmpty()) {
+      return columns.facts(cell).mostlyGravity() ? SugarScale.SG : null;
+    }
+    return unit.equals(ReadingScale.GRAMS_PER_CUBIC_CENTIMETRE) ? null : SugarScale.valueOf(unit);
+  }
+
+  private void settleScale(HeaderCell cell) {
+    if (!columns.saidUnit(cell).isEmpty()) {
+      columns.change(cell, Role.GRAVITY, columns.saidUnit(cell), "by the map");
+      return;
+    }
+    Set<Concept> m = cell.meanings();
+    ColumnValues facts = columns.facts(cell);
+    String stated =
+        m.contains(Concept.POTENTIAL) ? Concept.POTENTIAL.name() : ReadingScale.sugarScale(m);
+    if (stated.equals("GL") && m.contains(Concept.GRAVITY) && facts.mostlyGravity()) {
+      stated = "KGM3";
+    }
+    boolean gravities = facts.mostlyGravity();
+    if (stated.isEmpty() || stated.equals("SG")) {
+      if (gravities || facts.numbers() == 0) {
+        columns.change(
+            cell,
+            Role.GRAVITY,
+            "SG",
+            stated.isEmpty() ? "its values are gravities" : "by its header");
+        return;
+      }
+      if (stated.isEmpty()
+          && (m.contains(Concept.EXTRACT) || m.contains(Concept.PERCENT))
+          && facts.min() > -6
+          && facts.max() < 45) {
+        columns.change(
+            cell, Role.GRAVITY, "PLATO", "extract in % by mass, by its header and values");
+        return;
+      }
+      if (m.contains(Concept.DEGREES) && m.contains(Concept.GRAVITY) && onlyPoints(facts)) {
+        columns.change(
+            cell, Role.GRAVITY, "POINTS", "degrees of gravity: only points reach its values");
+        return;
+      }
+      askScale(cell, "its values from " + facts.range() + " are no specific gravities");
+      return;
+    }
+    boolean density = stated.equals("KGM3");
+    boolean grams = stated.equals(ReadingScale.GRAMS_PER_CUBIC_CENTIMETRE);
+    if (facts.allGravity() && facts.numbers() > 2 && !density && !grams) {
+      askScale(cell, "its header says " + stated + ", but its values look like SG");
+      return;
+    }
+    if ((density && facts.max() < 10) || (grams && facts.max() > 10)) {
+      askScale(cell, "its header says " + stated + ", but its values do not");
+      return;
+    }
+    columns.change(cell, Role.GRAVITY, stated, "by its header");
+  }
+
+  /**
+   * Whether no other scale of sugar reaches so high: 1.190 is 43 \u00b0Bx, 24 \u00b0B\u00e9, 38
+   * \u00b0Tw.
+   */
+  private static boolean onlyPoints(ColumnValues facts) {
+    return facts.max() > 45 && facts.max() <= 190 && facts.min() >= -20;
+  }
+
+  private void askScale(HeaderCell cell, String because) {
+    columns.unsettle();
+    columns.change(cell, Role.GRAVITY, "", because);
+    columns.doubt(
+        cell,
+        "On which scale are the readings in column "
+            + CellAddress.letters(cell.column())
+            + " ("
+            + cell.text()
+            + ")? "
+            + because
+            + ". In a map: column "
+            + CellAddress.letters(cell.column())
+            + " = GRAVITY in BRIX (or another scale)");
+  }
+
+  /** Asks whether Brix readings are a refractometer's where the log speaks of one elsewhere. */
+  void settleInstrument(List<KeyLine> lines) {
+    boolean spoken =
+        lines.stream().anyMatch(l -> l.has(Concept.REFRACTOMETER) && !l.has(Concept.HYDROMETER));
+    if (!spoken || columns.has(Role.REFRACTOMETER)) {
+      return;
+    }
+    for (HeaderCell cell : columns.with(Role.GRAVITY)) {
+      boolean brix = columns.of(cell).unit().equals("BRIX");
+      if (brix && !cell.meanings().contains(Concept.HYDROMETER) && !columns.isSaid(cell)) {
+        columns.change(cell, Role.REFRACTOMETER, "BRIX", "the log speaks of a refractometer");
+        columns.unsettle();
+        String letters = CellAddress.letters(cell.column());
+        columns.doubt(
+            cell,
+            "Are the readings in column "
+                + letters
+                + " ("
+                + cell.text()
+                + ") a refractometer's, as the lines above let one think? In a map: column "
+                + letters
+                + " = REFRACTOMETER in BRIX, or = GRAVITY in BRIX");
+      }
+    }
+  }
+
+  /** A temperature in the header beside a temperature column: which of the two holds is asked. */
+  void settleStatedTemperature() {
+    if (Double.isNaN(temperatureByHeader) || correctedByHeader || !columns.has(Role.TEMPERATURE)) {
+      return;
+    }
+    for (HeaderCell cell : columns.with(Role.GRAVITY)) {
+      if (!columns.isSaid(cell)) {
+        columns.unsettle();
+        columns.doubt(
+            cell,
+            "The header '"
+                + cell.text()
+                + "' states a temperature, and another column holds temperatures: are the readings"
+                + " corrected to that of the header? In a map: corrected = yes, or no, and column "
+                + CellAddress.letters(cell.column())
+                + " = GRAVITY");
+      }
+    }
+  }
+}

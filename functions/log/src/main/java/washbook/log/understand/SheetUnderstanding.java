@@ -1,0 +1,191 @@
+package washbook.log.understand;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import washbook.log.Doubt;
+import washbook.log.LogTable;
+import washbook.log.Understanding;
+import washbook.log.sheet.CellAddress;
+import washbook.log.sheet.Grid;
+import washbook.log.words.Concept;
+import washbook.log.words.Vocabulary;
+
+/**
+ * Understands the log in a sheet: its tables, what their columns hold, their batches and what is
+ * said above them. Nothing is assumed that the sheet does not settle: what is open becomes a doubt
+ * with a question, and a table whose readings are in doubt is not filled.
+ */
+public final class SheetUnderstanding {
+  private SheetUnderstanding() {}
+
+  /** Understands a sheet; what the map says holds before anything that the sheet says. */
+  public static Understanding understand(Grid grid, LogMap map) {
+    if (ChartsSheet.isOne(grid)) {
+      return new Understanding(grid.name(), List.of(), List.of());
+    }
+    RepeatedHeaders repeated = new RepeatedHeaders(grid);
+    List<LogTable> tables = new ArrayList<>();
+    List<Doubt> doubts = new ArrayList<>();
+    List<Header> found = new Headers(grid).find();
+    List<Header> headers = repeated.without(withMap(grid, found, map, doubts));
+    List<Integer> lastRows = new ArrayList<>();
+    for (int i = 0; i < headers.size(); i++) {
+      Header header = headers.get(i);
+      TableMap said = map.about(grid.name(), header).orElse(TableMap.of("", -1, Map.of()));
+      int end = end(grid, headers, header);
+      if (said.headerRow() >= 0 && said.lastRow() >= 0) {
+        end = Math.min(end, said.lastRow() + 1);
+      }
+      TableRows rows = new TableRows(grid, header, end, repeated.of(header));
+      lastRows.add(rows.lastRow());
+      if (said.ignored()) {
+        continue;
+      }
+      if (said.headerRow() < 0 && isForeign(grid, header)) {
+        if (rows.lastRow() >= rows.firstRow()) {
+          doubts.add(foreign(header));
+        }
+        continue;
+      }
+      if (rows.lastRow() < rows.firstRow()) {
+        continue;
+      }
+      int above = 0;
+      for (int j = 0; j < i; j++) {
+        Header other = headers.get(j);
+        if (other.topRow() < header.topRow() && other.overlaps(header)) {
+          above = Math.max(above, Math.max(other.bottomRow(), lastRows.get(j)) + 1);
+        }
+      }
+      tables.add(new TableUnderstanding(grid, header, rows, headers, above, said, doubts).make());
+    }
+    if (headers.isEmpty()) {
+      TransposedLog.in(grid).ifPresent(doubts::add);
+    }
+    return new Understanding(grid.name(), List.copyOf(tables), List.copyOf(doubts));
+  }
+
+  /** Whether its headers or the title above speak of other things than a ferment. */
+  private static boolean isForeign(Grid grid, Header header) {
+    if (header.cells().stream().anyMatch(c -> c.meanings().contains(Concept.FOREIGN))) {
+      return true;
+    }
+    for (int row = Math.max(0, header.topRow() - 3); row < header.topRow(); row++) {
+      for (int column = 0; column <= header.firstColumn(); column++) {
+        if (Vocabulary.meanings(grid.text(row, column)).contains(Concept.FOREIGN)) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private static Doubt foreign(Header header) {
+    String row = String.valueOf(header.bottomRow() + 1);
+    return new Doubt(
+        CellAddress.of(header.bottomRow(), header.firstColumn()),
+        "The table below row "
+            + row
+            + " speaks of other things than a ferment and is left alone. If it is a log, say so in"
+            + " a map: header row = "
+            + row);
+  }
+
+  /** The headers found, with those in their place that the map names. */
+  private static List<Header> withMap(
+      Grid grid, List<Header> found, LogMap map, List<Doubt> doubts) {
+    List<Header> headers = new ArrayList<>(found);
+    for (TableMap table : map.placed(grid.name())) {
+      if (table.columns().isEmpty()) {
+        continue;
+      }
+      Header header = mapped(grid, headers, table);
+      if (headsNothing(grid, found, header)) {
+        doubts.add(headsNothing(header));
+        continue;
+      }
+      headers.removeIf(
+          h ->
+              h.topRow() <= table.headerRow()
+                  && h.bottomRow() >= table.headerRow()
+                  && h.overlaps(header));
+      headers.add(header);
+    }
+    headers.sort(Comparator.comparing(Header::bottomRow).thenComparing(Header::firstColumn));
+    return headers;
+  }
+
+  /** Whether the next header begins before anything stands below one that a map names. */
+  private static boolean headsNothing(Grid grid, List<Header> found, Header header) {
+    int next = Integer.MAX_VALUE;
+    for (Header other : found) {
+      if (other.topRow() > header.bottomRow() && other.overlaps(header)) {
+        next = Math.min(next, other.topRow());
+      }
+    }
+    for (int row = header.bottomRow() + 1; row < Math.min(next, grid.rowCount()); row++) {
+      for (Header.HeaderCell cell : header.cells()) {
+        if (grid.kind(row, cell.column()) != Grid.Kind.BLANK) {
+          return false;
+        }
+      }
+    }
+    return next < Integer.MAX_VALUE;
+  }
+
+  private static Doubt headsNothing(Header header) {
+    return new Doubt(
+        CellAddress.of(header.bottomRow(), header.firstColumn()),
+        "Which row is the header? The map says row "
+            + (header.bottomRow() + 1)
+            + ", but nothing stands between it and the next header; what the map says of this table"
+            + " was not used.");
+  }
+
+  private static Header mapped(Grid grid, List<Header> headers, TableMap table) {
+    TreeMap<Integer, Header.HeaderCell> cells = new TreeMap<>();
+    int top = table.headerRow();
+    int bottom = table.headerRow();
+    for (Header header : headers) {
+      boolean same =
+          header.topRow() <= table.headerRow()
+              && header.bottomRow() >= table.headerRow()
+              && table.columns().keySet().stream()
+                  .anyMatch(c -> c >= header.firstColumn() && c <= header.lastColumn());
+      if (same) {
+        header.cells().forEach(c -> cells.put(c.column(), c));
+        top = header.topRow();
+        bottom = header.bottomRow();
+      }
+    }
+    table
+        .columns()
+        .forEach(
+            (column, use) -> {
+              Header.HeaderCell before = cells.get(column);
+              String text = before == null ? grid.text(table.headerRow(), column) : before.text();
+              cells.put(
+                  column,
+                  new Header.HeaderCell(
+                      column,
+                      text,
+                      before == null ? Vocabulary.meanings(text) : before.meanings(),
+                      use.role()));
+            });
+    return new Header(top, bottom, List.copyOf(cells.values()));
+  }
+
+  /** One past the last row that can belong to a header: where the next header over it begins. */
+  private static int end(Grid grid, List<Header> headers, Header header) {
+    int end = grid.rowCount();
+    for (Header other : headers) {
+      if (other.topRow() > header.bottomRow() && other.overlaps(header)) {
+        end = Math.min(end, other.topRow());
+      }
+    }
+    return end;
+  }
+}

@@ -1,0 +1,161 @@
+package washbook.log.understand;
+
+import java.util.ArrayList;
+import java.util.List;
+import washbook.functions.Numbers;
+import washbook.functions.quantity.Quantity;
+import washbook.log.Doubt;
+import washbook.log.LogSettings;
+import washbook.log.Role;
+import washbook.log.words.Concept;
+
+/** What the lines above a table say about all its readings. */
+final class StatedSettings {
+  final List<Doubt> doubts = new ArrayList<>();
+  private double temperatureC = Double.NaN;
+  private String temperatureWhy = "";
+  private boolean corrected;
+  private double calibrationC = LogSettings.USUAL_CALIBRATION;
+  private String calibrationWhy = LogSettings.none().calibrationWhy();
+  private double offset;
+  private double factor = 1;
+  private double volumeL = Double.NaN;
+
+  LogSettings read(List<KeyLine> lines, ColumnRoles columns) {
+    boolean hasRefractometer = columns.columns.has(Role.REFRACTOMETER);
+    if (!Double.isNaN(columns.reading.calibrationByHeader)) {
+      calibrationC = columns.reading.calibrationByHeader;
+      calibrationWhy = "stated in the header of the readings";
+    }
+    for (KeyLine line : lines) {
+      if (line.isCalibration()) {
+        readCalibration(line);
+      } else if (line.has(Concept.FACTOR)) {
+        readFactor(line, hasRefractometer);
+      } else if (line.has(Concept.OFFSET)) {
+        readOffset(line);
+      } else if (HeaderRoles.role(line.meanings()) == Role.VOLUME && line.value() > 0) {
+        volumeL = line.litres();
+      }
+    }
+    for (KeyLine line : lines) {
+      if (line.isCalibration() && !line.has(Concept.CORRECTED)) {
+        continue;
+      }
+      if (line.saysCorrected()) {
+        corrected = true;
+        double to = line.celsius();
+        temperatureC = isPossible(to) ? to : calibrationC;
+        temperatureWhy = "corrected already, by " + line.cell();
+      } else if (!corrected && line.isReadingTemperature()) {
+        readTemperature(line);
+      }
+    }
+    double byHeader =
+        isPossible(columns.reading.temperatureByHeader)
+            ? columns.reading.temperatureByHeader
+            : Double.NaN;
+    if (columns.reading.correctedByHeader && !corrected) {
+      corrected = true;
+      temperatureC = Double.isNaN(byHeader) ? calibrationC : byHeader;
+      temperatureWhy = "corrected already, by the header of the readings";
+    } else if (!corrected && !Double.isNaN(byHeader) && !columns.columns.has(Role.TEMPERATURE)) {
+      temperatureC = byHeader;
+      temperatureWhy = "one temperature for all readings, in their header";
+    }
+    return new LogSettings(
+        temperatureC,
+        temperatureWhy,
+        corrected,
+        calibrationC,
+        calibrationWhy,
+        offset,
+        factor,
+        volumeL,
+        LogSettings.SugarReadings.TOLD_BY_RISE);
+  }
+
+  private static boolean isPossible(double celsius) {
+    return celsius >= Quantity.SUGAR_TEMPERATURE.min()
+        && celsius <= Quantity.SUGAR_TEMPERATURE.max();
+  }
+
+  private void readTemperature(KeyLine line) {
+    double celsius = line.celsius();
+    if (Double.isNaN(celsius)) {
+      doubts.add(
+          new Doubt(
+              line.cell(),
+              "Is the temperature "
+                  + Numbers.show(line.value())
+                  + " in °C or °F? In a map: temperature = "
+                  + Numbers.show(line.value())
+                  + " F"));
+    } else if (!isPossible(celsius)) {
+      doubts.add(
+          new Doubt(
+              line.cell(),
+              "The temperature "
+                  + Numbers.show(line.value())
+                  + " is outside "
+                  + Quantity.SUGAR_TEMPERATURE.range()
+                  + ". At what temperature were the readings taken? In a map: temperature = 20"
+                  + " C"));
+    } else {
+      temperatureC = celsius;
+      temperatureWhy = "one temperature for all readings, in " + line.cell();
+    }
+  }
+
+  private void readCalibration(KeyLine line) {
+    double celsius = line.celsius();
+    if (Double.isNaN(line.value()) && Double.isNaN(celsius)) {
+      return;
+    }
+    if (Double.isNaN(celsius)) {
+      celsius = (line.value() - 32) / 1.8;
+    }
+    if (celsius >= Quantity.CALIBRATION_TEMPERATURE.min()
+        && celsius <= Quantity.CALIBRATION_TEMPERATURE.max()) {
+      calibrationC = celsius;
+      calibrationWhy = "stated in " + line.cell();
+    } else {
+      doubts.add(
+          new Doubt(
+              line.cell(),
+              "The calibration temperature "
+                  + Numbers.show(line.value())
+                  + " is outside "
+                  + Quantity.CALIBRATION_TEMPERATURE.range()
+                  + ". Which is it? In a map: calibration = 20 C"));
+    }
+  }
+
+  private void readFactor(KeyLine line, boolean hasRefractometer) {
+    if (!hasRefractometer || Double.isNaN(line.value())) {
+      return;
+    }
+    if (line.value() >= Quantity.REFRACTOMETER_FACTOR.min()
+        && line.value() <= Quantity.REFRACTOMETER_FACTOR.max()) {
+      factor = line.value();
+    } else {
+      doubts.add(
+          new Doubt(
+              line.cell(),
+              "The refractometer factor "
+                  + Numbers.show(line.value())
+                  + " is outside "
+                  + Quantity.REFRACTOMETER_FACTOR.range()
+                  + " and is not used. Which is it? In a map: refractometer factor = 1.04"));
+    }
+  }
+
+  private void readOffset(KeyLine line) {
+    double shown = line.value();
+    if (Math.abs(shown) <= 0.05) {
+      offset = shown;
+    } else if (Math.abs(shown) <= 50) {
+      offset = shown / 1000;
+    }
+  }
+}

@@ -1,0 +1,106 @@
+package washbook.log.understand;
+
+import java.util.Map;
+import java.util.TreeMap;
+import washbook.log.LogSettings;
+import washbook.log.Role;
+
+/**
+ * What a map says about one table, or about all tables of a sheet. What it leaves out is told from
+ * the sheet as ever.
+ *
+ * @param sheet name of the sheet, "" for every sheet
+ * @param headerRow row of the headers from 0, -1 for every table of the sheet
+ * @param lastRow last row of the table from 0, -1 when the sheet tells it
+ * @param ignored whether the table is to be left alone
+ * @param columns what columns hold, by column number from 0
+ * @param temperatureC one temperature for all readings, NaN when not said
+ * @param corrected whether readings are corrected already, null when not said
+ * @param calibrationC where the instrument is right, NaN when not said
+ * @param offset what the instrument shows too much in SG, NaN when not said
+ * @param refractometerFactor NaN when not said
+ * @param volumeL volume at the start, NaN when not said
+ * @param batch name of the only batch, "" when not said
+ * @param originalGravities SG 20/20 by batch; "" is every batch that has none of its own here
+ * @param sugarReadings null when not said
+ */
+public record TableMap(
+    String sheet,
+    int headerRow,
+    int lastRow,
+    boolean ignored,
+    Map<Integer, ColumnMap> columns,
+    double temperatureC,
+    Boolean corrected,
+    double calibrationC,
+    double offset,
+    double refractometerFactor,
+    double volumeL,
+    String batch,
+    Map<String, Double> originalGravities,
+    LogSettings.SugarReadings sugarReadings) {
+
+  /**
+   * What one column holds.
+   *
+   * @param unit word of CONVERT (or GCM3), "" when its values tell
+   */
+  public record ColumnMap(Role role, String unit) {}
+
+  public TableMap {
+    columns = java.util.Collections.unmodifiableMap(new TreeMap<>(columns));
+    originalGravities = java.util.Collections.unmodifiableMap(new TreeMap<>(originalGravities));
+  }
+
+  /** A map of one table that says nothing yet. */
+  static TableMap of(String sheet, int headerRow, Map<Integer, ColumnMap> columns) {
+    return new TableMap(
+        sheet,
+        headerRow,
+        -1,
+        false,
+        columns,
+        Double.NaN,
+        null,
+        Double.NaN,
+        Double.NaN,
+        Double.NaN,
+        Double.NaN,
+        "",
+        Map.of(),
+        null);
+  }
+
+  boolean isFor(String name) {
+    return sheet.isEmpty() || sheet.equals(name);
+  }
+
+  /** The settings told from the sheet with what is said here put in their place. */
+  LogSettings over(LogSettings told) {
+    double calibration = said(calibrationC, told.calibrationC());
+    boolean already = corrected == null ? told.correctedAlready() : corrected;
+    double temperature = said(temperatureC, told.temperatureC());
+    String why = Double.isNaN(temperatureC) ? told.temperatureWhy() : "one temperature, by the map";
+    if (Boolean.TRUE.equals(corrected)) {
+      temperature = said(temperatureC, calibration);
+      why = "corrected already, by the map";
+    } else if (corrected != null && told.correctedAlready() && Double.isNaN(temperatureC)) {
+      temperature = Double.NaN;
+      why = "";
+    }
+    return new LogSettings(
+        temperature,
+        why,
+        already,
+        calibration,
+        Double.isNaN(calibrationC) ? told.calibrationWhy() : "by the map",
+        said(offset, told.offset()),
+        said(refractometerFactor, told.refractometerFactor()),
+        said(volumeL, told.volumeL()),
+        sugarReadings == null ? told.sugarReadings() : sugarReadings);
+  }
+
+  private static double said(double here, double told) {
+    return Double.isNaN(here) ? told : here;
+  }
+}

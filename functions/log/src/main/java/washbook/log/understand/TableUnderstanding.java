@@ -1,0 +1,218 @@
+package washbook.log.understand;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import washbook.functions.Numbers;
+import washbook.log.Batch;
+import washbook.log.Doubt;
+import washbook.log.LogSettings;
+import washbook.log.LogTable;
+import washbook.log.Role;
+import washbook.log.sheet.Grid;
+import washbook.log.words.BatchNameText;
+import washbook.log.words.Concept;
+import washbook.log.words.ReadingScale;
+
+/** Makes one table of a sheet from its header and rows. */
+final class TableUnderstanding {
+  private static final int LONGEST_TITLE = 40;
+
+  private final Grid grid;
+  private final Header header;
+  private final TableRows rows;
+  private final List<Header> headers;
+  private final int above;
+  private final TableMap said;
+  private final List<Doubt> doubts;
+
+  /**
+   * @param headers all headers of the sheet
+   * @param above first row that can hold this table's key lines
+   * @param said what a map says about this table
+   * @param doubts where new doubts go
+   */
+  TableUnderstanding(
+      Grid grid,
+      Header header,
+      TableRows rows,
+      List<Header> headers,
+      int above,
+      TableMap said,
+      List<Doubt> doubts) {
+    this.grid = grid;
+    this.header = header;
+    this.rows = rows;
+    this.headers = headers;
+    this.above = above;
+    this.said = said;
+    this.doubts = doubts;
+  }
+
+  LogTable make() {
+    List<KeyLine> lines = keyLines();
+    ColumnRoles settler = new ColumnRoles(grid, header, rows, said);
+    settler.settle(lines);
+    StatedSettings reader = new StatedSettings();
+    LogSettings settings = said.over(reader.read(lines, settler));
+    ColumnAssignment columns = settler.columns;
+    refuseDensityAtOtherTemperature(columns, settings);
+    doubts.addAll(columns.doubts());
+    doubts.addAll(reader.doubts);
+    LogTable bare = table(columns, settings, List.of());
+    if (!columns.isSettled()) {
+      return bare;
+    }
+    Batches batches = new Batches(grid, bare, rows, name(lines), originalGravity(lines), said);
+    LogTable made = table(columns, settings, batches.make());
+    doubts.addAll(batches.doubts);
+    return made;
+  }
+
+  private LogTable table(ColumnAssignment columns, LogSettings settings, List<Batch> batches) {
+    return new LogTable(
+        header.bottomRow(),
+        rows.firstRow(),
+        rows.lastRow(),
+        header.firstColumn(),
+        header.lastColumn(),
+        columns.all(),
+        batches,
+        settings,
+        List.of(
+            String.format(
+                Locale.ROOT,
+                "instrument calibrated at %s \u00b0C: %s",
+                Numbers.round(settings.calibrationC(), 2),
+                settings.calibrationWhy())),
+        columns.isSettled());
+  }
+
+  /** A density is counted as one at 20 °C; of an instrument for another temperature it is not. */
+  private void refuseDensityAtOtherTemperature(ColumnAssignment columns, LogSettings settings) {
+    boolean usual = Math.abs(settings.calibrationC() - LogSettings.USUAL_CALIBRATION) < 0.05;
+    for (Header.HeaderCell cell : columns.with(Role.GRAVITY)) {
+      String unit = columns.of(cell).unit();
+      if (!usual && (unit.equals("KGM3") || unit.equals(ReadingScale.GRAMS_PER_CUBIC_CENTIMETRE))) {
+        columns.unsettle();
+        columns.doubt(
+            cell,
+            "The readings are densities, but the instrument is calibrated at another temperature than"
+                + " 20 \u00b0C; such densities are not converted. If it is calibrated at 20 \u00b0C, say in a"
+                + " map: calibration = 20 C");
+      }
+    }
+  }
+
+  /**
+   * Lines above the header, and what the header states; of tables side by side each has those over
+   * its own columns.
+   */
+  private List<KeyLine> keyLines() {
+    List<KeyLine> lines = new ArrayList<>(linesAbove());
+    for (Header.HeaderCell cell : header.cells()) {
+      KeyLine start =
+          OriginalGravityInHeader.stated(cell.text(), header.bottomRow(), cell.column());
+      if (start != null) {
+        lines.add(start);
+      }
+    }
+    return lines;
+  }
+
+  private List<KeyLine> linesAbove() {
+    if (header.topRow() == 0) {
+      return List.of();
+    }
+    int first = 0;
+    int last = grid.columnCount() - 1;
+    for (Header other : headers) {
+      boolean beside =
+          other != header
+              && other.topRow() <= rows.lastRow()
+              && other.bottomRow() >= above
+              && !other.overlaps(header);
+      if (beside && other.firstColumn() > header.lastColumn()) {
+        last = Math.min(last, other.firstColumn() - 1);
+      } else if (beside) {
+        first = Math.max(first, header.firstColumn());
+      }
+    }
+    return new KeyLines(grid).find(above, header.topRow() - 1, first, last);
+  }
+
+  /** The batch's name: by the map, a line that names it, a title, its vessel, else the sheet. */
+  private String name(List<KeyLine> lines) {
+    if (!said.batch().isEmpty()) {
+      return said.batch();
+    }
+    String name = stated(lines, Concept.BATCH);
+    if (name.isEmpty()) {
+      name = title();
+    }
+    if (name.isEmpty()) {
+      name = stated(lines, Concept.VESSEL);
+    }
+    return name.isEmpty() ? grid.name() : name;
+  }
+
+  private static String stated(List<KeyLine> lines, Concept what) {
+    for (int i = lines.size() - 1; i >= 0; i--) {
+      KeyLine line = lines.get(i);
+      boolean names =
+          HeaderRoles.role(line.meanings()) == Role.BATCH && line.has(what) && line.hasValue();
+      if (names && line.text().length() <= LONGEST_TITLE) {
+        return line.text().isEmpty() ? Numbers.show(line.value()) : line.text();
+      }
+    }
+    return "";
+  }
+
+  /**
+   * The nearest name above in the table's columns that begins a row; of several tables also a short
+   * title that stands alone right above.
+   */
+  private String title() {
+    String alone = "";
+    boolean direct = headers.size() > 1;
+    for (int row = header.topRow() - 1; row >= above; row--) {
+      String first = "";
+      int filled = 0;
+      for (int column = header.firstColumn(); column <= header.lastColumn(); column++) {
+        if (grid.kind(row, column) != Grid.Kind.BLANK) {
+          filled++;
+          first = filled == 1 ? grid.text(row, column).strip() : first;
+        }
+      }
+      String name = BatchNameText.of(first);
+      if (!name.isEmpty()) {
+        return name;
+      }
+      if (direct && filled == 1 && isTitle(first)) {
+        alone = first;
+      }
+      direct &= filled == 0;
+    }
+    return alone;
+  }
+
+  /** Whether a text that stands alone can be a title: short, begun with a capital, no sentence. */
+  private static boolean isTitle(String text) {
+    return text.length() <= LONGEST_TITLE
+        && !text.isEmpty()
+        && Character.isUpperCase(text.charAt(0))
+        && ".?!".indexOf(text.charAt(text.length() - 1)) < 0
+        && text.indexOf(':') < 0
+        && text.split("\\s+").length <= 4;
+  }
+
+  private static KeyLine originalGravity(List<KeyLine> lines) {
+    KeyLine found = null;
+    for (KeyLine line : lines) {
+      if (line.isOriginalGravity() && !Double.isNaN(line.value())) {
+        found = line;
+      }
+    }
+    return found;
+  }
+}

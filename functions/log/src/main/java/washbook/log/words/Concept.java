@@ -1,0 +1,82 @@
+package washbook.log.words;
+
+import java.util.EnumSet;
+import java.util.Set;
+
+/** What a word in a header or key line means; the words themselves stand in header-words.txt. */
+public enum Concept {
+  GRAVITY,
+  EXTRACT,
+  READING,
+  HYDROMETER,
+  REFRACTOMETER,
+  TEMPERATURE,
+  AMBIENT,
+  CALIBRATION,
+  CORRECTED,
+  UNCORRECTED,
+  CORRECTION,
+  NEGATION,
+  ORIGINAL,
+  ORIGINALGRAVITY,
+  FINALGRAVITY,
+  TARGET,
+  POTENTIAL,
+  ALCOHOL,
+  ATTENUATION,
+  APPARENT,
+  REAL,
+  SUGAR,
+  WATER,
+  ADDED,
+  RESIDUAL,
+  VOLUME,
+  DATE,
+  TIME,
+  DAY,
+  HOURS,
+  BATCH,
+  VESSEL,
+  NOTE,
+  TOTAL,
+  FACTOR,
+  OFFSET,
+  RATE,
+  OTHERTHING,
+  PERIOD,
+  SAMPLE,
+  FOREIGN,
+  /** Degrees of something: only the values or a word beside it tell of what. */
+  DEGREES,
+  /** What was done with a batch. */
+  DONE,
+  SG,
+  POINTS,
+  BRIX,
+  PLATO,
+  BALLING,
+  BAUME,
+  OECHSLE,
+  KMW,
+  TWADDELL,
+  KGM3,
+  GCM3,
+  GL,
+  C,
+  F,
+  /** The letter alone: a unit only beside a word for temperature. */
+  BARE_C,
+  BARE_F,
+  L,
+  ML,
+  GALUS,
+  GALUK,
+  GAL,
+  KG,
+  G,
+  LB,
+  PERCENT;
+
+  /** Scales on which only sugar is read. */
+  public static final Set<Concept> SUGAR_SCALES = EnumSet.range(SG, GCM3);
+}

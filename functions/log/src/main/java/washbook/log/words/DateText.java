@@ -1,0 +1,237 @@
+package washbook.log.words;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.MonthDay;
+import java.time.temporal.ChronoUnit;
+
+/** Dates written as text: ISO, day or month first, with month names; an optional time behind. */
+public final class DateText {
+  private static final LocalDate ZERO = LocalDate.of(1899, 12, 30);
+
+  /** Beginnings of month names in the eight languages, without accents; twelve groups. */
+  private static final String[][] MONTHS = {
+    {"jan", "ene", "gen"},
+    {"feb", "fev", "fevr"},
+    {"mar", "mrt", "mae", "maa", "mrz"},
+    {"apr", "avr", "abr"},
+    {"may", "mai", "mag", "mei", "mayo"},
+    {"jun", "juin", "giu"},
+    {"jul", "juil", "lug"},
+    {"aug", "aou", "ago"},
+    {"sep", "set"},
+    {"oct", "okt", "out", "ott"},
+    {"nov"},
+    {"dec", "dez", "dic", "des"}
+  };
+
+  /** Serials beyond this are no dates of a log. */
+  private static final double LAST_SERIAL = 1e6;
+
+  private DateText() {}
+
+  /** Which of two small numbers comes first. */
+  public enum Order {
+    DAY_FIRST,
+    MONTH_FIRST,
+    /** Either would do. */
+    UNKNOWN
+  }
+
+  /** What a single text says about the order; UNKNOWN when it is no such date. */
+  public static Order order(String text) {
+    int[] parts = new int[3];
+    int count = numbers(text, parts);
+    if (count != 3 || parts[0] > 31) {
+      return Order.UNKNOWN;
+    }
+    if (text.indexOf('.') > 0 && text.indexOf('/') < 0) {
+      return Order.DAY_FIRST;
+    }
+    if (parts[0] > 12) {
+      return Order.DAY_FIRST;
+    }
+    return parts[1] > 12 ? Order.MONTH_FIRST : Order.UNKNOWN;
+  }
+
+  /** Days since 1899-12-30, with the time as fraction; NaN when the text is no date. */
+  public static double serial(String text, Order order) {
+    return serial(text, order, Double.NaN);
+  }
+
+  /**
+   * The same; a date without a year is put into the one that brings it nearest to another date, so
+   * that 2 Jan follows 30 Dec.
+   */
+  public static double serial(String text, Order order, double near) {
+    String trimmed = text.strip();
+    int space = dateEnd(trimmed);
+    String date = trimmed.substring(0, space);
+    double time = space < trimmed.length() ? time(trimmed.substring(space)) : 0;
+    if (Double.isNaN(time)) {
+      return Double.NaN;
+    }
+    LocalDate day = date(date, order, near);
+    return day == null ? Double.NaN : day.toEpochDay() - ZERO.toEpochDay() + time;
+  }
+
+  /** A time of day such as 18:30 as a fraction of a day, NaN when it is none. */
+  public static double time(String text) {
+    String t = text.strip().toLowerCase(java.util.Locale.ROOT);
+    boolean afternoon = t.endsWith("pm");
+    boolean morning = t.endsWith("am");
+    if (afternoon || morning) {
+      t = t.substring(0, t.length() - 2).strip();
+    }
+    if (t.startsWith("t")) {
+      t = t.substring(1);
+    }
+    if (t.endsWith("h") || t.endsWith("z")) {
+      t = t.substring(0, t.length() - 1);
+    }
+    String[] parts = t.split("[:h.]", -1);
+    if (parts.length > 3) {
+      return Double.NaN;
+    }
+    double seconds = 0;
+    double unit = 3600;
+    for (int i = 0; i < parts.length; i++) {
+      if (parts[i].isEmpty() || parts[i].length() > 2 || !isDigits(parts[i])) {
+        return Double.NaN;
+      }
+      int value = Integer.parseInt(parts[i]);
+      if (value > (i == 0 ? 24 : 59)) {
+        return Double.NaN;
+      }
+      seconds += value * unit;
+      unit /= 60;
+    }
+    if (afternoon && seconds < 12 * 3600) {
+      seconds += 12 * 3600;
+    }
+    return seconds / 86400;
+  }
+
+  /** Where the date ends and a time begins. */
+  private static int dateEnd(String text) {
+    int colon = text.indexOf(':');
+    if (colon < 0) {
+      return text.length();
+    }
+    int at = colon;
+    while (at > 0 && Character.isDigit(text.charAt(at - 1))) {
+      at--;
+    }
+    return at > 0 && (text.charAt(at - 1) == 'T' || text.charAt(at - 1) == ' ') ? at - 1 : 0;
+  }
+
+  private static LocalDate date(String text, Order order, double near) {
+    int[] parts = new int[3];
+    int month = 0;
+    int count = numbers(text, parts);
+    if (count == -1) {
+      month = monthNamed(text);
+      String digits = text.replaceAll("\\p{L}[\\p{L}\\p{M}]*\\.?|,", " ");
+      count = numbers(digits.strip(), parts);
+      if (month == 0 || count < 1 || count > 2) {
+        return null;
+      }
+    }
+    try {
+      if (month > 0) {
+        if (count == 1) {
+          return nearest(MonthDay.of(month, parts[0]), near);
+        }
+        return parts[0] > 31
+            ? LocalDate.of(year(parts[0]), month, parts[1])
+            : LocalDate.of(year(parts[1]), month, parts[0]);
+      }
+      if (count != 3) {
+        return null;
+      }
+      if (parts[0] > 31) {
+        return LocalDate.of(parts[0], parts[1], parts[2]);
+      }
+      return order == Order.MONTH_FIRST
+          ? LocalDate.of(year(parts[2]), parts[0], parts[1])
+          : LocalDate.of(year(parts[2]), parts[1], parts[0]);
+    } catch (DateTimeException notADate) {
+      return null;
+    }
+  }
+
+  private static LocalDate nearest(MonthDay day, double near) {
+    if (!(Math.abs(near) < LAST_SERIAL)) {
+      return day.atYear(2000);
+    }
+    LocalDate reference = ZERO.plusDays((long) near);
+    LocalDate best = day.atYear(reference.getYear());
+    for (int years = -1; years <= 1; years += 2) {
+      LocalDate other = day.atYear(reference.getYear() + years);
+      if (Math.abs(ChronoUnit.DAYS.between(reference, other))
+          < Math.abs(ChronoUnit.DAYS.between(reference, best))) {
+        best = other;
+      }
+    }
+    return best;
+  }
+
+  /** Whether a text is a date with a month's name and no year. */
+  public static boolean lacksYear(String text) {
+    double early = serial(text, Order.DAY_FIRST, 0);
+    return early != serial(text, Order.DAY_FIRST, LAST_SERIAL - 1) && !Double.isNaN(early);
+  }
+
+  private static int year(int shown) {
+    return shown < 100 ? 2000 + shown : shown;
+  }
+
+  private static int monthNamed(String text) {
+    for (String token : Vocabulary.tokens(text)) {
+      if (!Character.isLetter(token.charAt(0)) || token.length() < 3) {
+        continue;
+      }
+      for (int month = 0; month < MONTHS.length; month++) {
+        for (String start : MONTHS[month]) {
+          if (token.startsWith(start)) {
+            return month + 1;
+          }
+        }
+      }
+    }
+    return 0;
+  }
+
+  /** Numbers parted by one of {@code / - .} or a space; -1 when anything else is in the text. */
+  private static int numbers(String text, int[] parts) {
+    int count = 0;
+    boolean inNumber = false;
+    int digits = 0;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c >= '0' && c <= '9') {
+        if (!inNumber) {
+          if (count == 3) {
+            return -1;
+          }
+          parts[count++] = 0;
+          digits = 0;
+        }
+        if (++digits > 4) {
+          return -1;
+        }
+        parts[count - 1] = parts[count - 1] * 10 + (c - '0');
+        inNumber = true;
+      } else if (c == '/' || c == '-' || c == '.' || c == ' ') {
+        inNumber = false;
+      } else {
+        return -1;
+      }
+    }
+    return count;
+  }
+
+  private static boolean isDigits(String text) {
+    return text.chars().allMatch(c -> c >= '0' && c <= '9');
+  }
+}

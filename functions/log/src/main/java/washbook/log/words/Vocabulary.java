@@ -1,0 +1,182 @@
+package washbook.log.words;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * The vocabulary of headers and key lines. It knows no language: every line of its data file gives
+ * words of one meaning, and a text means all that its longest matches mean.
+ */
+public final class Vocabulary {
+  private static final String FILE = "header-words.txt";
+
+  /** Longer texts are prose, not headers. */
+  private static final int LONGEST = 120;
+
+  /** Distinct texts remembered; a sheet's headers and batch names are far fewer. */
+  private static final int REMEMBERED = 4096;
+
+  private static final Vocabulary ONE = load();
+
+  private final Map<String, List<Entry>> byFirstToken = new HashMap<>();
+  private final List<Entry> withStar = new ArrayList<>();
+  private final ThreadLocal<Map<String, Set<Concept>>> known =
+      ThreadLocal.withInitial(HashMap::new);
+
+  private record Entry(Concept concept, List<String> tokens) {}
+
+  private Vocabulary() {}
+
+  /** All meanings of a text; empty when there are none or when it is prose. */
+  public static Set<Concept> meanings(String text) {
+    if (text.isEmpty() || text.length() > LONGEST) {
+      return EnumSet.noneOf(Concept.class);
+    }
+    Map<String, Set<Concept>> known = ONE.known.get();
+    Set<Concept> found = known.get(text);
+    if (found == null) {
+      found = ONE.match(tokens(text));
+      if (known.size() >= REMEMBERED) {
+        known.clear();
+      }
+      known.put(text, found);
+    }
+    return found;
+  }
+
+  /** Lower-case words without accents; the degree sign, % and / are words of their own. */
+  static List<String> tokens(String text) {
+    String plain =
+        Normalizer.normalize(
+            text.replace('\u00ba', '\u00b0').replace("\u00df", "ss"), Normalizer.Form.NFKD);
+    List<String> tokens = new ArrayList<>();
+    StringBuilder word = new StringBuilder();
+    for (int i = 0; i < plain.length(); i++) {
+      char c = plain.charAt(i);
+      if (Character.isLetterOrDigit(c)) {
+        boolean digit = Character.isDigit(c);
+        if (word.length() > 0 && !digit && Character.isDigit(word.charAt(word.length() - 1))) {
+          end(word, tokens);
+        }
+        word.append(c);
+      } else if (Character.getType(c) != Character.NON_SPACING_MARK) {
+        end(word, tokens);
+        if (c == '\u00b0' || c == '%' || c == '/') {
+          tokens.add(String.valueOf(c));
+        }
+      }
+    }
+    end(word, tokens);
+    return tokens;
+  }
+
+  private static void end(StringBuilder word, List<String> tokens) {
+    if (word.length() > 0) {
+      tokens.add(word.toString().toLowerCase(Locale.ROOT));
+      word.setLength(0);
+    }
+  }
+
+  private Set<Concept> match(List<String> tokens) {
+    Set<Concept> found = EnumSet.noneOf(Concept.class);
+    int at = 0;
+    while (at < tokens.size()) {
+      int longest = 0;
+      Set<Concept> here = EnumSet.noneOf(Concept.class);
+      for (Entry entry : byFirstToken.getOrDefault(tokens.get(at), List.of())) {
+        int length = entry.tokens.size();
+        if (length >= longest && matches(entry.tokens, tokens, at)) {
+          if (length > longest) {
+            here.clear();
+          }
+          longest = length;
+          here.add(entry.concept);
+        }
+      }
+      if (longest == 0) {
+        for (Entry entry : withStar) {
+          if (starMatches(entry.tokens.get(0), tokens.get(at))) {
+            longest = 1;
+            here.add(entry.concept);
+          }
+        }
+      }
+      found.addAll(here);
+      at += Math.max(1, longest);
+    }
+    settleLetters(found, tokens.size() == 1);
+    return found;
+  }
+
+  private static void settleLetters(Set<Concept> found, boolean alone) {
+    boolean degrees =
+        alone
+            || found.contains(Concept.TEMPERATURE)
+            || found.contains(Concept.CALIBRATION)
+            || found.contains(Concept.CORRECTED)
+            || found.contains(Concept.AMBIENT);
+    if (found.remove(Concept.BARE_C) && degrees) {
+      found.add(Concept.C);
+    }
+    if (found.remove(Concept.BARE_F) && degrees) {
+      found.add(Concept.F);
+    }
+  }
+
+  private static boolean matches(List<String> wanted, List<String> tokens, int at) {
+    return at + wanted.size() <= tokens.size()
+        && tokens.subList(at, at + wanted.size()).equals(wanted);
+  }
+
+  private static boolean starMatches(String pattern, String token) {
+    return pattern.startsWith("*")
+        ? token.endsWith(pattern.substring(1))
+        : token.startsWith(pattern.substring(0, pattern.length() - 1));
+  }
+
+  private static Vocabulary load() {
+    Vocabulary words = new Vocabulary();
+    try (InputStream in = Vocabulary.class.getResourceAsStream(FILE);
+        BufferedReader lines =
+            new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {
+      lines
+          .lines()
+          .filter(line -> !line.isBlank() && !line.startsWith("#"))
+          .forEach(words::addLine);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    Comparator<Entry> longestFirst = Comparator.comparing(e -> -e.tokens.size());
+    words.byFirstToken.values().forEach(list -> list.sort(longestFirst));
+    return words;
+  }
+
+  private void addLine(String line) {
+    String[] parts = line.split("\\|", 3);
+    Concept concept = Concept.valueOf(parts[0].strip());
+    for (String word : parts[2].split(",")) {
+      String trimmed = word.strip();
+      if (trimmed.contains("*")) {
+        withStar.add(new Entry(concept, List.of(trimmed)));
+      } else {
+        List<String> tokens = tokens(trimmed);
+        byFirstToken
+            .computeIfAbsent(tokens.get(0), k -> new ArrayList<>())
+            .add(new Entry(concept, tokens));
+      }
+    }
+  }
+}

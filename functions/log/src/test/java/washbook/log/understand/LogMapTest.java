@@ -1,0 +1,185 @@
+package washbook.log.understand;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import washbook.log.Doubt;
+import washbook.log.LogTable;
+import washbook.log.Role;
+import washbook.log.Understanding;
+import washbook.log.fill.FillOptions;
+import washbook.log.fill.LogFiller;
+import washbook.log.fill.SimpleLogTest;
+import washbook.log.sheet.TestGrid;
+
+/** The text form of a map, and what a map changes. */
+class LogMapTest {
+  private static final String FULL =
+      """
+      # a comment
+      sheet = Plum 3
+      header row = 3
+      last row = 40
+      column A = DATE
+      column B = GRAVITY in BRIX
+      column AB = TEMPERATURE in F
+      temperature = 68 F
+      corrected = yes
+      calibration = 60 F
+      offset = 0.002
+      refractometer factor = 1.04
+      volume = 5 GALUS
+      batch = Plum 3
+      original gravity = 20.5 BRIX
+      original gravity of Apple 7 = 1.062 SG
+      sugar readings = after
+
+      [table]
+      header row = 1
+      ignore = yes
+      """;
+
+  @Test
+  void printsWhatItReads() {
+    LogMap map = LogMap.parse(FULL);
+    assertEquals(2, map.tables().size());
+    TableMap first = map.tables().get(0);
+    assertEquals(2, first.headerRow());
+    assertEquals(new TableMap.ColumnMap(Role.TEMPERATURE, "F"), first.columns().get(27));
+    assertEquals(20, first.temperatureC(), 1e-12);
+    assertEquals(18.92705892, first.volumeL(), 1e-8);
+    assertTrue(map.tables().get(1).ignored());
+    assertEquals(map, LogMap.parse(map.print()));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "temperature = 68 | line 1 of the map: '68' needs a number and its unit: C or F.",
+        "temperature = 168 C | line 1 of the map: '168 C' 168 is too high",
+        "column B = GRAVTY | line 1 of the map: 'GRAVTY' is no role",
+        "column B = GRAVITY in STONES | line 1 of the map: 'STONES' is no unit",
+        "colum B = GRAVITY | line 1 of the map: 'colum B' is no key of a map.",
+        "corrected = perhaps | line 1 of the map: 'perhaps' must be yes or no.",
+        "what | line 1 of the map: 'what' is no statement",
+        "header row = 0 | line 1 of the map: '0' is no row.",
+      })
+  void refusesWithTheLine(String text, String message) {
+    IllegalArgumentException wrong =
+        assertThrows(IllegalArgumentException.class, () -> LogMap.parse(text));
+    assertTrue(wrong.getMessage().startsWith(message), wrong.getMessage());
+  }
+
+  private static final TestGrid UNCLEAR =
+      TestGrid.of(
+          "Sheet1",
+          """
+          Date | Reading | Temp C
+          #2025-01-01 | 21.4 | 20
+          #2025-01-03 | 12.0 | 21
+          #2025-01-09 | 0.4 | 21""");
+
+  @Test
+  void answersWhatTheSheetLeavesOpen() {
+    Understanding open = SheetUnderstanding.understand(UNCLEAR, LogMap.none());
+    assertEquals(1, open.doubts().size());
+    assertEquals("B1", open.doubts().get(0).cell());
+    assertEquals(0, LogFiller.fill(UNCLEAR, open, FillOptions.usual()).patch().columns().size());
+    LogMap map = LogMap.parse("column B = GRAVITY in BRIX\nheader row = 1");
+    Understanding clear = SheetUnderstanding.understand(UNCLEAR, map);
+    assertEquals(List.of(), clear.doubts());
+    assertEquals("BRIX", clear.tables().get(0).column(Role.GRAVITY).orElseThrow().unit());
+    TestGrid filled = UNCLEAR.with(LogFiller.fill(UNCLEAR, clear, FillOptions.usual()).patch());
+    assertEquals(SimpleLogTest.calc("CONVERT", 21.4, "BRIX", "SG"), filled.number(1, 3), 1e-12);
+  }
+
+  @Test
+  void findsAHeaderThatOnlyTheMapKnows() {
+    TestGrid grid =
+        TestGrid.of(
+            "s",
+            """
+            When seen | Stalk | Warmth
+            #2025-01-01 | 1.080 | 20
+            #2025-01-03 | 1.040 | 21""");
+    assertEquals(0, SheetUnderstanding.understand(grid, LogMap.none()).tables().size());
+    LogMap map =
+        LogMap.parse(
+            "header row = 1\ncolumn A = DATE\ncolumn B = GRAVITY\ncolumn C = TEMPERATURE in C");
+    LogTable table = SheetUnderstanding.understand(grid, map).tables().get(0);
+    assertTrue(table.settled());
+    assertEquals("SG", table.column(Role.GRAVITY).orElseThrow().unit());
+  }
+
+  @Test
+  void tablesSideBySideHaveStatementsOfTheirOwn() {
+    TestGrid grid =
+        TestGrid.of(
+            "x",
+            """
+            Date | SG | | Date | SG
+            #2025-01-01 | 1.085 | | #2025-01-01 | 1.060
+            #2025-01-04 | 1.050 | | #2025-01-04 | 1.030""");
+    LogMap map =
+        LogMap.parse(
+            """
+            header row = 1
+            column B = GRAVITY in SG
+            temperature = 20 C
+            [table]
+            header row = 1
+            column E = GRAVITY in SG
+            temperature = 25 C""");
+    List<LogTable> tables = SheetUnderstanding.understand(grid, map).tables();
+    assertEquals(
+        List.of(20.0, 25.0), tables.stream().map(t -> t.settings().temperatureC()).toList());
+  }
+
+  @Test
+  void aMapWrittenDownSettlesNoDoubtByItself() {
+    Understanding open = SheetUnderstanding.understand(UNCLEAR, LogMap.none());
+    LogMap map = LogMap.parse(LogMap.write(List.of(open)));
+    assertEquals(open.doubts(), SheetUnderstanding.understand(UNCLEAR, map).doubts());
+  }
+
+  @Test
+  void whatWasUnderstoodComesBackAsAMapWithTheSameResult() {
+    TestGrid grid =
+        TestGrid.of(
+            "Apple 7",
+            """
+            Hydrometer calibrated at | 60 F
+            Original gravity | 1.060
+            Day | Gravity | Temp F
+            0 | 1.058 | 68
+            2 | 1.045 | 70""");
+    Understanding told = SheetUnderstanding.understand(grid, LogMap.none());
+    LogMap map = LogMap.parse(LogMap.write(List.of(told)));
+    Understanding again = SheetUnderstanding.understand(grid, map);
+    assertEquals(
+        grid.with(LogFiller.fill(grid, told, FillOptions.usual()).patch()).all(),
+        grid.with(LogFiller.fill(grid, again, FillOptions.usual()).patch()).all());
+    assertEquals(
+        told.tables().get(0).settings().calibrationC(),
+        again.tables().get(0).settings().calibrationC());
+  }
+
+  @Test
+  void aHeaderRowThatHeadsNothingIsAskedForAndSpoilsNothing() {
+    TestGrid grid =
+        TestGrid.of(
+            "winter", "hydrometer is right at 60 F\n|\nSG | Temp C\n1.080 | 20\n1.050 | 21");
+    LogMap map =
+        LogMap.parse("header row = 2\ncolumn A = GRAVITY in SG\ncolumn B = TEMPERATURE in C");
+    Understanding understood = SheetUnderstanding.understand(grid, map);
+    assertEquals(List.of("A2"), understood.doubts().stream().map(Doubt::cell).toList());
+    assertEquals("A3:B5", understood.tables().get(0).range());
+    assertEquals(140.0 / 9, understood.tables().get(0).settings().calibrationC(), 1e-12);
+  }
+}

@@ -1,0 +1,58 @@
+package washbook.log.words;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Cells as people type them. */
+class CellTextTest {
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "1.085 | VALUE | 1.085 | | NaN",
+        "'1,085' | VALUE | 1.085 | | NaN",
+        ".998 | VALUE | 0.998 | | NaN",
+        "1.085 @ 68F | VALUE | 1.085 | | 68",
+        "1.085@68°F | VALUE | 1.085 | | 68",
+        "1.052 at 15°C | VALUE | 1.052 | | 15",
+        "1,052 bei 15 °C | VALUE | 1.052 | | 15",
+        "1.052 (15C) | VALUE | 1.052 | | 15",
+        "1.052 SG at 15 C | VALUE | 1.052 | sg | 15",
+        "1.052/15C | VALUE | 1.052 | | 15",
+        "1.052/15 | PAIR | NaN | | 15",
+        "1,084 a 19° | PAIR | NaN | | 19",
+        "1084 / 19 | PAIR | NaN | | 19",
+        "1/15 | OTHER | NaN | | NaN",
+        "1.052/1.048 | OTHER | NaN | | NaN",
+        "19 degrees | VALUE | 19 | | NaN",
+        "23 degrees C | TEMPERATURE | NaN | | 23",
+        "~1.05 | VALUE | 1.05 | | NaN",
+        "ca. 1.05 | VALUE | 1.05 | | NaN",
+        "12 °Bx | VALUE | 12 | bx | NaN",
+        "-1.2 °Bx | VALUE | -1.2 | bx | NaN",
+        "2 kg | VALUE | 2 | kg | NaN",
+        "60 litres | VALUE | 60 | litres | NaN",
+        "68F | TEMPERATURE | NaN | | 68",
+        "20 °C | TEMPERATURE | NaN | | 20",
+        "n/a | NOTHING | NaN | | NaN",
+        "- | NOTHING | NaN | | NaN",
+        "? | NOTHING | NaN | | NaN",
+        "1.040-1.050 | OTHER | NaN | | NaN",
+        "<1.000 | OTHER | NaN | | NaN",
+        "cat 20 | OTHER | NaN | | NaN",
+        "too much foam | OTHER | NaN | | NaN",
+        "1.05 or so | OTHER | NaN | | NaN",
+        "1.0.5 | OTHER | NaN | | NaN",
+      })
+  void reads(String text, CellText.Form form, double value, String unit, double temperature) {
+    CellText cell = CellText.read(text);
+    assertEquals(form, cell.form);
+    if (form == CellText.Form.VALUE) {
+      assertEquals(value, cell.value);
+      assertEquals(unit == null ? "" : unit, cell.unit);
+    }
+    assertEquals(temperature, cell.temperature);
+  }
+}

@@ -1,0 +1,199 @@
+package washbook.functions.catalogue;
+
+import static washbook.functions.catalogue.FermentEntries.gravity;
+import static washbook.functions.catalogue.FermentEntries.originalGravity;
+import static washbook.functions.catalogue.Parameter.number;
+import static washbook.functions.catalogue.Parameter.numbers;
+import static washbook.functions.catalogue.Parameter.wordOrNumber;
+
+import java.util.List;
+import washbook.functions.catalogue.Function.Group;
+import washbook.functions.ferment.CarbonDioxide;
+import washbook.functions.ferment.Feeding;
+import washbook.functions.ferment.Forecast;
+import washbook.functions.ferment.PlusMinus;
+import washbook.functions.ferment.Progress;
+import washbook.functions.makeup.SugarKind;
+import washbook.functions.quantity.Quantity;
+
+/** Functions on the course of a ferment: doubt, gas, feeds, forecast and progress. */
+final class CourseEntries {
+  private static final String GAS =
+      "Carbon dioxide is heavier than air and kills in closed rooms and cellars: air the room.";
+
+  private static final String GAS_SOURCE =
+      "Balling's balance: 0.9565 g of carbon dioxide with 1 g of ethanol from 2.0665 g of extract.";
+
+  private static final String THRESHOLDS = "Least squares; thresholds common practice, no source.";
+
+  static final List<Function> ALL =
+      List.of(
+          Function.named("ABVPLUSMINUS", Group.FERMENT)
+              .summary("Plus-or-minus of ABV in % vol, one standard deviation.")
+              .details(
+                  "From the error of each of the two readings and of the temperature each was"
+                      + " corrected with. The error of the balance itself is not in it."
+                      + " Refuses what ABV refuses.")
+              .takes(
+                  originalGravity(),
+                  gravity(),
+                  number(
+                          "readingError",
+                          Quantity.READING_ERROR,
+                          "Standard deviation of one reading.")
+                      .orElse(0.001),
+                  number(
+                          "temperatureErrorC",
+                          Quantity.TEMPERATURE_ERROR,
+                          "Standard deviation of a temperature.")
+                      .orElse(1.0))
+              .source("First-order propagation, JCGM 100:2008, 5.1.2, over ABV and the hydrometer.")
+              .example("1.085", "0.998")
+              .gives(
+                  "% vol",
+                  a -> PlusMinus.percentVolume(a.number(0), a.number(1), a.number(2), a.number(3))),
+          Function.named("ABVFROMWEIGHTLOSS", Group.FERMENT)
+              .summary("Alcohol in % vol from the mass that the wash has lost as gas.")
+              .details(
+                  "Weigh the vessel with its airlock; what goes off as gas is taken to be carbon"
+                      + " dioxide alone. Refuses a loss that the sugar cannot give.")
+              .takes(
+                  originalGravity(),
+                  number("grams", Quantity.GRAMS, "Grams lost since the start."),
+                  number("litres", Quantity.LITRES, "Litres at 20 °C at the start."))
+              .source(GAS_SOURCE)
+              .caution(GAS)
+              .example("1.085", "1900", "23")
+              .gives(
+                  "% vol", a -> CarbonDioxide.percentVolume(a.number(0), a.number(1), a.number(2))),
+          Function.named("CARBONDIOXIDE", Group.FERMENT)
+              .summary("Grams of carbon dioxide that a wash has given off.")
+              .details(
+                  "The other way round of ABVFROMWEIGHTLOSS. At room temperature a gram fills about"
+                      + " half a litre. Refuses what ABV refuses.")
+              .takes(
+                  originalGravity(),
+                  gravity(),
+                  number("litres", Quantity.LITRES, "Litres at 20 °C at the start."))
+              .source(GAS_SOURCE)
+              .caution(GAS)
+              .example("1.085", "0.998", "23")
+              .gives("g", a -> CarbonDioxide.grams(a.number(0), a.number(1), a.number(2))),
+          Function.named("FEDORIGINAL", Group.FERMENT)
+              .summary("The original gravity that a wash fed in steps amounts to.")
+              .details(
+                  "Everything put in, taken as if it had gone in at once, mixed by mass at 20 °C:"
+                      + " use it as original gravity of the whole. Rows where litres and gravities"
+                      + " are blank are passed over. Refuses litres without a gravity and more than"
+                      + " SG 1.190 in all.")
+              .takes(
+                  MakeupEntries.litresOfParts(),
+                  MakeupEntries.gravitiesOfParts(),
+                  numbers("kilograms", Quantity.KILOGRAMS_OR_NONE, "Dry sugar fed, kg each time.")
+                      .orNothing())
+              .source("Mass balance over ICUMSA SPS-4 (1998).")
+              .example("20", "1.060", "1,1")
+              .gives(
+                  "SG",
+                  a ->
+                      Feeding.original(
+                          a.numbers(0), a.numbers(1), a.given(2) ? a.numbers(2) : new double[0])),
+          Function.named("GRAVITYATABV", Group.FERMENT)
+              .summary("SG 20/20 at which a wash will hold a given alcohol.")
+              .details(
+                  "ABV the other way round: where to look for the target while it ferments. Refuses"
+                      + " more alcohol than the original gravity can give.")
+              .takes(
+                  originalGravity(),
+                  number("percentVolume", Quantity.FERMENTED_STRENGTH, "Alcohol wanted."))
+              .source("Balling's balance as in ABV.")
+              .example("1.085", "10")
+              .gives("SG", a -> Forecast.gravityAt(a.number(0), a.number(1))),
+          Function.named("ORIGINALFORABV", Group.FERMENT)
+              .summary("Original gravity that gives a wanted alcohol at a final gravity.")
+              .details(
+                  "ABV the other way round, for planning. Refuses what needs more than SG 1.190"
+                      + " or a final gravity lower than such a wash can ferment to.")
+              .takes(
+                  number("percentVolume", Quantity.FERMENTED_STRENGTH, "Alcohol wanted."),
+                  number("finalGravity", Quantity.GRAVITY, "SG 20/20 where it will end."))
+              .source("Balling's balance as in ABV.")
+              .example("10", "0.998")
+              .gives("SG", a -> Forecast.originalFor(a.number(0), a.number(1))),
+          Function.named("FINALGRAVITY", Group.FERMENT)
+              .summary("SG 20/20 at which a wash ends when all that is fermentable is gone.")
+              .details(
+                  "By the share of the extract that yeast can ferment. Nutrients, strength and yeast"
+                      + " may stop it earlier. Use it as expectedFinal of FERMENTSTATE and"
+                      + " DAYSTOFINISH.")
+              .takes(
+                  originalGravity(),
+                  wordOrNumber(
+                          "kind",
+                          MakeupEntries.KINDS,
+                          Quantity.SHARE,
+                          "Kind of sugar, or the fermentable share of the extract (sucrose, dextrose"
+                              + " and invert 1, honey 0.95, molasses and malt 0.65).")
+                      .orElse("SUCROSE"))
+              .source("Balling's balance as in ABV; shares common practice, no source.")
+              .example("1.085", "MOLASSES")
+              .gives(
+                  "SG",
+                  a ->
+                      Forecast.finalGravity(
+                          a.number(0),
+                          a.word(1) == null
+                              ? a.number(1)
+                              : SugarKind.valueOf(a.word(1)).fermentable())),
+          Function.named("FERMENTRATE", Group.FERMENT)
+              .summary("Points of gravity per day that a wash is falling now.")
+              .details(
+                  "The straight line through the readings of the last two days, or through the"
+                      + " last three readings if they are fewer; a point is 0.001 SG. Negative when"
+                      + " the gravity rises. A rise of more than 5 points is taken for a feed, and"
+                      + " only what came after counts. Refuses fewer than two readings.")
+              .takes(times(), gravities())
+              .source(THRESHOLDS)
+              .example("0,1,2,3,4", "1.085,1.080,1.066,1.052,1.040")
+              .gives("points/day", a -> Progress.rate(a.numbers(0), a.numbers(1))),
+          Function.named("FERMENTSTATE", Group.FERMENT)
+              .summary("Whether a wash is in lag, working, slowing, stuck, done or restarted.")
+              .details(
+                  "lag: not begun, within three days. working: falling. slowing: falling at less"
+                      + " than half its fastest. stuck: below one point per day and not at its end."
+                      + " done: below one point per day and within 3 points of the expected final"
+                      + " gravity or under it. restarted: falling by two points per day or more"
+                      + " after it had stood still. With fewer than three readings or less than a"
+                      + " day it says: too few readings. Done means that the gravity stands still;"
+                      + " it does not mean that a closed vessel is safe from pressure.")
+              .takes(times(), gravities(), expectedFinal())
+              .source(THRESHOLDS)
+              .example("0,1,2,3,4", "1.085,1.080,1.066,1.052,1.040")
+              .givesText(a -> Progress.state(a.numbers(0), a.numbers(1), a.number(2))),
+          Function.named("DAYSTOFINISH", Group.FERMENT)
+              .summary("Days from the last reading until the expected final gravity.")
+              .details(
+                  "An estimate: twice the days that the rate of now would take, because a ferment"
+                      + " slows towards its end. 0 within 1 point of it or under it. Refuses fewer"
+                      + " than two readings and a wash that falls by less than one point per day.")
+              .takes(times(), gravities(), expectedFinal())
+              .source(THRESHOLDS)
+              .example("0,1,2,3,4", "1.085,1.080,1.066,1.052,1.040")
+              .gives("days", a -> Progress.daysToFinish(a.numbers(0), a.numbers(1), a.number(2))));
+
+  private CourseEntries() {}
+
+  private static Parameter times() {
+    return numbers("times", Quantity.DAYS, "Days or dates of the readings, in order.");
+  }
+
+  private static Parameter gravities() {
+    return numbers("gravities", Quantity.GRAVITY, "Corrected SG 20/20 of the readings.");
+  }
+
+  private static Parameter expectedFinal() {
+    return number(
+            "expectedFinal", Quantity.GRAVITY, "SG 20/20 where it should end; see FINALGRAVITY.")
+        .orElse(1.0);
+  }
+}

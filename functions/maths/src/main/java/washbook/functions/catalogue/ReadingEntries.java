@@ -1,0 +1,88 @@
+package washbook.functions.catalogue;
+
+import static washbook.functions.catalogue.Parameter.number;
+
+import java.util.List;
+import washbook.functions.catalogue.Function.Group;
+import washbook.functions.quantity.Quantity;
+import washbook.functions.reading.Hydrometer;
+
+/** Functions that make a reading right. */
+final class ReadingEntries {
+  private static final Parameter TEMPERATURE =
+      number("temperatureC", Quantity.SUGAR_TEMPERATURE, "Temperature of the wash at the reading.");
+
+  private static final Parameter CALIBRATION =
+      number(
+              "calibrationC",
+              Quantity.CALIBRATION_TEMPERATURE,
+              "Temperature at which the instrument's scale is right.")
+          .orElse(20.0);
+
+  static final List<Function> ALL =
+      List.of(
+          Function.named("CORRECTEDGRAVITY", Group.READINGS)
+              .summary("SG 20/20 from a hydrometer reading at any temperature.")
+              .details(
+                  "Counts the expansion of the wash and of the glass and the instrument's own"
+                      + " calibration temperature. With the original gravity the alcohol's own"
+                      + " expansion is counted too (about 0.1 % vol in a warm, finished wash)."
+                      + " Refuses a reading lower than a wash of that original gravity can ferment"
+                      + " to.")
+              .takes(
+                  number("reading", Quantity.GRAVITY, "What the hydrometer shows."),
+                  TEMPERATURE,
+                  CALIBRATION,
+                  number(
+                          "originalGravity",
+                          Quantity.ORIGINAL_GRAVITY,
+                          "SG 20/20 before the ferment; leave out for an unfermented wash.")
+                      .orNothing(),
+                  number(
+                          "offset",
+                          Quantity.GRAVITY_OFFSET,
+                          "What the instrument shows too much: its reading in water at its"
+                              + " calibration temperature less 1.000.")
+                      .orElse(0.0))
+              .source(
+                  "ICUMSA SPS-4 (1998); OIML R 22:1975; glass 25e-6 per K: NBS Circular C440"
+                      + " (1942); Tabarie's additivity.")
+              .example("1.000", "30", "20", "1.085")
+              .portable()
+              .gives(
+                  "SG",
+                  a ->
+                      a.given(3)
+                          ? Hydrometer.correctedGravity(
+                              a.number(0), a.number(1), a.number(2), a.number(3), a.number(4))
+                          : Hydrometer.correctedGravity(
+                              a.number(0), a.number(1), a.number(2), a.number(4))),
+          Function.named("CORRECTEDBRIX", Group.READINGS)
+              .summary("Degrees Brix at 20 °C from a Brix hydrometer at any temperature.")
+              .details(
+                  "For sugar solutions without alcohol. Counts the expansion of the wash and of the"
+                      + " glass.")
+              .takes(
+                  number("reading", Quantity.BRIX, "What the hydrometer shows."),
+                  TEMPERATURE,
+                  CALIBRATION,
+                  number(
+                          "offset",
+                          Quantity.BRIX_OFFSET,
+                          "What the instrument shows too much: its reading in water at its"
+                              + " calibration temperature.")
+                      .orElse(0.0))
+              .source(
+                  "ICUMSA SPS-4 (1998); glass 25e-6 per K; agrees with the correction table of NBS"
+                      + " Circular C440 (1942, from memory) within 0.035 °Bx from 10 to 30 °C, 0.055"
+                      + " up to 45 °C and 0.105 down to 0 °C.")
+              .example("20", "30")
+              .portable()
+              .gives(
+                  "°Bx",
+                  a ->
+                      Hydrometer.correctedBrix(
+                          a.number(0), a.number(1), a.number(2), a.number(3))));
+
+  private ReadingEntries() {}
+}

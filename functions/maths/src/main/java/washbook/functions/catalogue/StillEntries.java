@@ -1,0 +1,113 @@
+package washbook.functions.catalogue;
+
+import static washbook.functions.catalogue.Parameter.number;
+
+import java.util.List;
+import washbook.functions.catalogue.Function.Group;
+import washbook.functions.ferment.Balance;
+import washbook.functions.liquid.VapourLiquid;
+import washbook.functions.quantity.Quantity;
+import washbook.functions.still.PotRun;
+
+/** Functions on the charge of a still and a simple run. */
+final class StillEntries {
+  private static final String SOURCE =
+      "van Laar 1.6798 and 0.9227 with Antoine's vapour pressures at 1013.25 hPa; within 0.011 mole"
+          + " fraction of the ethanol-water data in Perry's Chemical Engineers' Handbook.";
+
+  private static final String RUN =
+      " A simple pot without reflux, by Rayleigh's equation. A real still differs, by its reflux and"
+          + " its way of heating: an estimate for planning. Refuses a stop strength that is not"
+          + " below the first vapour.";
+
+  private static final String CAUTION =
+      "Alcohol vapour catches fire and explodes: no open flame, a tight still, cooling before heat"
+          + " and good air. Heads hold methanol and other poisons; no figure here says where to cut"
+          + " or that a spirit is safe to drink. Distilling needs a licence in most countries: local"
+          + " codes and licensed practice decide.";
+
+  static final List<Function> ALL =
+      List.of(
+          Function.named("CHARGEALCOHOL", Group.STILL)
+              .summary("Litres of pure alcohol in a fermented wash, at 20 °C.")
+              .details("Litres times ABV. For low wines and spirit use PUREALCOHOL.")
+              .takes(
+                  number("litres", Quantity.LITRES, "Litres of wash at 20 °C in the still."),
+                  FermentEntries.originalGravity(),
+                  FermentEntries.gravity())
+              .source("Balling's balance as in ABV.")
+              .caution(CAUTION)
+              .example("25", "1.085", "0.998")
+              .gives(
+                  "L",
+                  a -> a.number(0) * Balance.of(a.number(1), a.number(2)).percentVolume() / 100),
+          Function.named("BOILINGPOINT", Group.STILL)
+              .summary("Boiling point of a charge in °C.")
+              .details("Sugar and other solids, which lift it a little, are left out.")
+              .takes(
+                  charge(),
+                  number("pressureHPa", Quantity.PRESSURE, "Air pressure at the still.")
+                      .orElse(VapourLiquid.ATMOSPHERE_HPA))
+              .source(SOURCE)
+              .caution(CAUTION)
+              .example("10")
+              .gives("°C", a -> PotRun.boilingPoint(a.number(0), a.number(1))),
+          Function.named("VAPOURSTRENGTH", Group.STILL)
+              .summary("% vol at 20 °C of the condensed vapour over a boiling charge.")
+              .details("At 1013.25 hPa, without reflux.")
+              .takes(charge())
+              .source(SOURCE)
+              .caution(CAUTION)
+              .example("10")
+              .gives("% vol", a -> PotRun.vapourStrength(a.number(0))),
+          Function.named("HEADSTRENGTH", Group.STILL)
+              .summary("% vol at 20 °C of the vapour that shows a temperature at the still's head.")
+              .details(
+                  "At 1013.25 hPa: a hPa less shows about 0.03 K less, so near the constant-boiling"
+                      + " mixture (78.2 °C) it tells little.")
+              .takes(
+                  number(
+                      "temperatureC",
+                      Quantity.HEAD_TEMPERATURE,
+                      "Temperature of the vapour at the head."))
+              .source(SOURCE)
+              .caution(CAUTION)
+              .example("96")
+              .gives("% vol", a -> PotRun.headStrength(a.number(0))),
+          Function.named("RUNVOLUME", Group.STILL)
+              .summary("Litres at 20 °C that a simple pot run gives down to a stop strength.")
+              .details(RUN.strip())
+              .takes(
+                  number("litres", Quantity.LITRES, "Litres of charge at 20 °C."), charge(), stop())
+              .source(SOURCE)
+              .caution(CAUTION)
+              .example("25", "10", "10")
+              .gives("L", a -> a.number(0) * PotRun.of(a.number(1), a.number(2)).litres()),
+          Function.named("RUNSTRENGTH", Group.STILL)
+              .summary("% vol of all that a simple pot run gives down to a stop strength.")
+              .details(RUN.strip())
+              .takes(charge(), stop())
+              .source(SOURCE)
+              .caution(CAUTION)
+              .example("10", "10")
+              .gives("% vol", a -> PotRun.of(a.number(0), a.number(1)).percentVolume()),
+          Function.named("RUNRECOVERY", Group.STILL)
+              .summary("Share of the charge's alcohol that a simple pot run brings over, in %.")
+              .details(RUN.strip())
+              .takes(charge(), stop())
+              .source(SOURCE)
+              .caution(CAUTION)
+              .example("10", "10")
+              .gives("%", a -> 100 * PotRun.of(a.number(0), a.number(1)).recovered()));
+
+  private StillEntries() {}
+
+  private static Parameter charge() {
+    return number("strength", Quantity.CHARGE_STRENGTH, "% vol at 20 °C of the charge.");
+  }
+
+  private static Parameter stop() {
+    return number(
+        "stopStrength", Quantity.STOP_STRENGTH, "% vol of what runs off when the run is stopped.");
+  }
+}

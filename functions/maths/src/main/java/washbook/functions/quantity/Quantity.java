@@ -1,0 +1,109 @@
+package washbook.functions.quantity;
+
+import washbook.functions.Answer.Code;
+import washbook.functions.Numbers;
+import washbook.functions.RefusedException;
+
+/** A kind of number that functions take: its unit and the range outside which it is refused. */
+public enum Quantity {
+  GRAVITY("SG", 0.980, 1.190, true),
+  ORIGINAL_GRAVITY("SG", 1.001, 1.190, true),
+  GRAVITY_OFFSET("SG", -0.05, 0.05, false),
+  BRIX("°Bx", -5, 70, false),
+  BRIX_OFFSET("°Bx", -10, 10, false),
+  SUGAR_TEMPERATURE("°C", 0, 60, false),
+  SPIRIT_TEMPERATURE("°C", -20, 40, false),
+  CALIBRATION_TEMPERATURE("°C", 10, 30, false),
+  /** Strength; 0 is taken for a blank cell. */
+  PERCENT_VOL("% vol", 0.01, 100, true),
+  /** Strength of one part of a blend, which may be water. */
+  PERCENT_VOL_OR_WATER("% vol", 0, 100, false),
+  PERCENT_MASS("% mass", 0.01, 100, true),
+  /** What a balance can give; yeast stops earlier. */
+  FERMENTED_STRENGTH("% vol", 0.01, 35, true),
+  /** A wash, low wines or a spirit below the constant-boiling mixture. */
+  CHARGE_STRENGTH("% vol", 0.5, 90, true),
+  /** Strength of the vapour at which a run is stopped. */
+  STOP_STRENGTH("% vol", 1, 95, true),
+  HEAD_TEMPERATURE("°C", 78.4, 99.8, true),
+  PRESSURE("hPa", 700, 1050, true),
+  SOLIDS("g/100 mL", 0.001, 0.6, true),
+  SHARE("", 0.01, 1, true),
+  REFRACTOMETER_BRIX("°Bx", 0.1, 40, true),
+  REFRACTOMETER_FACTOR("", 0.9, 1.1, true),
+  READING_ERROR("SG", 0, 0.02, false),
+  TEMPERATURE_ERROR("K", 0, 10, false),
+  LITRES("L", 0.001, 1e6, true),
+  KILOGRAMS("kg", 0.001, 1e6, true),
+  /** Mass of one feed, which may be none. */
+  KILOGRAMS_OR_NONE("kg", 0, 1e6, false),
+  GRAMS("g", 0.001, 1e9, true),
+  DAYS("days", -1e6, 1e7, false),
+  ANY("", -1e15, 1e15, false);
+
+  private final String unit;
+  private final double min;
+  private final double max;
+  private final boolean zeroIsBlank;
+
+  Quantity(String unit, double min, double max, boolean zeroIsBlank) {
+    this.unit = unit;
+    this.min = min;
+    this.max = max;
+    this.zeroIsBlank = zeroIsBlank;
+  }
+
+  public String unit() {
+    return unit;
+  }
+
+  public double min() {
+    return min;
+  }
+
+  public double max() {
+    return max;
+  }
+
+  /**
+   * True where 0 is impossible, so that a spreadsheet's blank cell (which arrives as 0) is seen.
+   */
+  public boolean zeroIsBlank() {
+    return zeroIsBlank;
+  }
+
+  /** True where 0 is a value like any other. */
+  public boolean zeroIsPossible() {
+    return !zeroIsBlank && min <= 0 && max >= 0;
+  }
+
+  /** The range in words, as {@code 0.98 to 1.19 SG}. */
+  public String range() {
+    return (Numbers.show(min) + " to " + Numbers.show(max) + " " + unit).trim();
+  }
+
+  /** Returns {@code value} when it is valid; {@code name} says whose value it is in the refusal. */
+  public double check(String name, double value) {
+    if (value >= min && value <= max && !(zeroIsBlank && value == 0)) {
+      return value;
+    }
+    if (Double.isNaN(value)) {
+      throw new RefusedException(
+          Code.NOT_A_NUMBER, name + " is not a number; it must be " + range() + ".");
+    }
+    if (zeroIsBlank && value == 0) {
+      throw new RefusedException(
+          Code.BLANK, name + " is blank (0 is no " + name + "); it must be " + range() + ".");
+    }
+    Code code = value < min ? Code.TOO_LOW : Code.TOO_HIGH;
+    throw new RefusedException(
+        code,
+        name
+            + " "
+            + Numbers.show(value)
+            + (code == Code.TOO_LOW ? " is too low" : " is too high")
+            + "; it must be "
+            + range()
+            + ".");
+  }
+}

@@ -1,6 +1,0 @@
-package washbook.functions.log;
-
-import java.util.List;
-
-/** All columns to be put into one sheet of a workbook. */
-public record SheetPatch(String sheet, List<ColumnPatch> columns) {}
