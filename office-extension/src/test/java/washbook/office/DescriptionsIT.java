@@ -12,19 +12,19 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import washbook.functions.catalogue.Catalogue;
-import washbook.functions.catalogue.Function;
+import washbook.functions.catalogue.CatalogueFunction;
 import washbook.functions.catalogue.Parameter;
 import washbook.office.generate.WizardText;
 
 /** The function wizard says what the catalogue says. */
 class DescriptionsIT {
-  static Stream<Function> functions() {
+  static Stream<CatalogueFunction> functions() {
     return Catalogue.all().stream();
   }
 
   @ParameterizedTest
   @MethodSource("functions")
-  void wizard(Function function) throws Exception {
+  void wizard(CatalogueFunction function) throws Exception {
     XNameAccess all =
         SharedOffice.get().service("com.sun.star.sheet.FunctionDescriptions", XNameAccess.class);
     Map<String, Object> shown =

@@ -12,7 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import washbook.functions.Answer;
 import washbook.functions.catalogue.Catalogue;
-import washbook.functions.catalogue.Function;
+import washbook.functions.catalogue.CatalogueFunction;
 import washbook.office.testing.Book;
 
 /** Every function through Calc gives what it gives in Java, bit for bit. */
@@ -29,7 +29,7 @@ class EveryFunctionIT {
     book.close();
   }
 
-  static Stream<Function> functions() {
+  static Stream<CatalogueFunction> functions() {
     return Catalogue.all().stream();
   }
 
@@ -40,7 +40,7 @@ class EveryFunctionIT {
 
   @ParameterizedTest
   @MethodSource("functions")
-  void exampleWrittenOut(Function function) {
+  void exampleWrittenOut(CatalogueFunction function) {
     Examples example = Examples.of(function);
     book.formula("A1", example.formula());
     same(function, example.values(), "A1", example.formula());
@@ -49,7 +49,7 @@ class EveryFunctionIT {
   /** Arguments from cells, and values around the example with more digits than it has. */
   @ParameterizedTest
   @MethodSource("functions")
-  void exampleFromCells(Function function) {
+  void exampleFromCells(CatalogueFunction function) {
     Examples example = Examples.of(function);
     for (double factor : new double[] {1, 1.00123456789, 0.9991234, 1.0100000001}) {
       List<Object> values = example.values().stream().map(v -> scaled(v, factor)).toList();
@@ -70,7 +70,8 @@ class EveryFunctionIT {
     return value;
   }
 
-  private static void same(Function function, List<Object> values, String cell, String what) {
+  private static void same(
+      CatalogueFunction function, List<Object> values, String cell, String what) {
     Answer expected = function.call(values.toArray());
     if (expected instanceof Answer.Number number) {
       assertEquals(0, book.error(cell), what + book.shown(cell));

@@ -5,14 +5,14 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 import washbook.functions.Numbers;
-import washbook.functions.catalogue.Function;
+import washbook.functions.catalogue.CatalogueFunction;
 import washbook.functions.catalogue.Parameter;
 import washbook.functions.catalogue.Parameter.Kind;
 
 /** A worked example of the catalogue as values for Java and as text for a formula. */
-record Examples(Function function, List<Object> values) {
+record Examples(CatalogueFunction function, List<Object> values) {
 
-  static Examples of(Function function) {
+  static Examples of(CatalogueFunction function) {
     List<Object> values = new ArrayList<>();
     for (int i = 0; i < function.example().size(); i++) {
       List<Parameter> parameters = function.parameters();

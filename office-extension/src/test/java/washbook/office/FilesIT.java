@@ -14,7 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import washbook.functions.Answer;
 import washbook.functions.catalogue.Catalogue;
-import washbook.functions.catalogue.Function;
+import washbook.functions.catalogue.CatalogueFunction;
 import washbook.office.testing.Book;
 import washbook.office.testing.Office;
 
@@ -34,7 +34,7 @@ class FilesIT {
     Path file = directory.resolve(name);
     try (Book book = SharedOffice.get().newBook()) {
       int row = 1;
-      for (Function function : Catalogue.all()) {
+      for (CatalogueFunction function : Catalogue.all()) {
         book.formula("A" + row++, Examples.of(function).formula());
       }
       book.save(file);
@@ -42,7 +42,7 @@ class FilesIT {
     try (Book book = SharedOffice.get().open(file)) {
       book.recalculate();
       int row = 1;
-      for (Function function : Catalogue.all()) {
+      for (CatalogueFunction function : Catalogue.all()) {
         Examples example = Examples.of(function);
         String cell = "A" + row++;
         Answer answer = function.call(example.values().toArray());

@@ -7,8 +7,8 @@ import java.util.Optional;
 import washbook.functions.Answer;
 import washbook.functions.Numbers;
 import washbook.functions.catalogue.Catalogue;
+import washbook.functions.catalogue.CatalogueFunction;
 import washbook.functions.catalogue.CommandWords;
-import washbook.functions.catalogue.Function;
 
 /** One call of one function from command-line words. */
 final class Calc {
@@ -16,13 +16,13 @@ final class Calc {
 
   /** Calls the function named by {@code words[from]} with the words behind it. */
   static int run(String[] words, int from, PrintStream out, PrintStream err) {
-    Optional<Function> found = Catalogue.find(words[from]);
+    Optional<CatalogueFunction> found = Catalogue.find(words[from]);
     if (found.isEmpty()) {
       err.println(
           "There is no function '" + words[from] + "'; 'washbook functions' lists them all.");
       return ExitCode.USAGE;
     }
-    Function function = found.get();
+    CatalogueFunction function = found.get();
     List<String> arguments = Arrays.asList(words).subList(from + 1, words.length);
     Answer answer = function.call(CommandWords.read(function, arguments));
     if (answer instanceof Answer.Refusal refusal) {

@@ -29,7 +29,7 @@ record ManyFiles<R>(
   boolean run(List<WorkItem> items, int threads, Stop stop) throws IOException {
     try (journal;
         report;
-        Progress progress = Progress.over(items.size(), err)) {
+        TerminalProgress progress = TerminalProgress.over(items.size(), err)) {
       new FolderRun<>(work, journal, stop)
           .run(
               items,

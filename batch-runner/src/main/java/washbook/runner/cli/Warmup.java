@@ -8,7 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
 import washbook.functions.catalogue.Catalogue;
-import washbook.functions.catalogue.Function;
+import washbook.functions.catalogue.CatalogueFunction;
 
 /** Uses what a user uses, so that Java can put the classes into an archive for quick starts. */
 public final class Warmup {
@@ -18,7 +18,7 @@ public final class Warmup {
   public static void main(String[] args) throws IOException {
     PrintStream nowhere =
         new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8);
-    for (Function function : Catalogue.all()) {
+    for (CatalogueFunction function : Catalogue.all()) {
       Stream<String> words = Stream.of("calc", function.name());
       Main.run(
           Stream.concat(words, function.example().stream()).toArray(String[]::new),

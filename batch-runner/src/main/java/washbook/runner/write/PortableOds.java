@@ -72,7 +72,7 @@ public final class PortableOds {
       new OdsFormulaCells(new XmlScanner(in, content.name(), content.size()))
           .visitAll(cell -> collect(cell, formulas, values));
     }
-    OtherFormulas.findInOds(archive, formulas);
+    FormulasOutsideCells.findInOds(archive, formulas);
     return formulas;
   }
 

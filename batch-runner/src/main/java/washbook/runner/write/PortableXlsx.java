@@ -67,7 +67,7 @@ public final class PortableXlsx {
             new XmlScanner(in, sheet.part().name(), sheet.part().size()), sheet.name(), formulas);
       }
     }
-    OtherFormulas.findInXlsx(workbook, formulas);
+    FormulasOutsideCells.findInXlsx(workbook, formulas);
     return formulas;
   }
 

@@ -8,7 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import washbook.functions.Answer;
 import washbook.functions.catalogue.Catalogue;
-import washbook.functions.catalogue.Function;
+import washbook.functions.catalogue.CatalogueFunction;
 
 final class CalcCommandTest {
   @Test
@@ -67,7 +67,7 @@ final class CalcCommandTest {
 
   @Test
   void everyExampleOfTheCatalogueRuns() {
-    for (Function function : Catalogue.all()) {
+    for (CatalogueFunction function : Catalogue.all()) {
       String[] args = new String[function.example().size() + 2];
       args[0] = "calc";
       args[1] = function.name();

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.google.gson.JsonParser;
 import org.junit.jupiter.api.Test;
 import washbook.functions.catalogue.Catalogue;
-import washbook.functions.catalogue.Function;
+import washbook.functions.catalogue.CatalogueFunction;
 
 final class FunctionsCommandTest {
   @Test
@@ -14,7 +14,7 @@ final class FunctionsCommandTest {
     for (String format : new String[] {"text", "markdown", "json"}) {
       Cli run = Cli.run("functions", "--format", format);
       assertEquals(ExitCode.DONE, run.code(), run.err());
-      for (Function function : Catalogue.all()) {
+      for (CatalogueFunction function : Catalogue.all()) {
         assertTrue(run.out().contains(function.name()), format + " " + function.name());
       }
     }

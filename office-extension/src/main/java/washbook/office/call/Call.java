@@ -2,14 +2,14 @@ package washbook.office.call;
 
 import java.util.List;
 import washbook.functions.Answer;
-import washbook.functions.catalogue.Function;
+import washbook.functions.catalogue.CatalogueFunction;
 import washbook.functions.catalogue.Parameter;
 
 /** One call from a formula: arguments as Calc hands them over, results as cells take them. */
 final class Call {
   private Call() {}
 
-  static Object cells(Function function, Object... arguments) {
+  static Object cells(CatalogueFunction function, Object... arguments) {
     if (Reason.is(function)) {
       return Reason.cells(function, arguments);
     }
@@ -25,7 +25,7 @@ final class Call {
   }
 
   /** A number, a text, "" where something needed is blank, or an error. */
-  static Object cell(Function function, Object... values) {
+  static Object cell(CatalogueFunction function, Object... values) {
     for (Object value : values) {
       if (value == Given.BLANK_OR_ZERO) {
         return CalcError.NOT_AVAILABLE;

@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import washbook.functions.Answer;
 import washbook.functions.catalogue.Catalogue;
-import washbook.functions.catalogue.Function;
+import washbook.functions.catalogue.CatalogueFunction;
 import washbook.functions.catalogue.Parameter;
 
 /** The function that says why another one refuses, for arguments as Calc hands them over. */
@@ -13,20 +13,20 @@ final class Reason {
 
   private Reason() {}
 
-  static boolean is(Function function) {
+  static boolean is(CatalogueFunction function) {
     return function.name().equals(NAME);
   }
 
   /** Takes the name of the function in question, then its arguments as one array. */
-  static Object cells(Function reason, Object... arguments) {
+  static Object cells(CatalogueFunction reason, Object... arguments) {
     Object name = Given.read(reason.parameters().get(0), arguments[0]);
-    Optional<Function> asked =
+    Optional<CatalogueFunction> asked =
         name instanceof String text ? Catalogue.find(text) : Optional.empty();
     Object[] rest = (Object[]) arguments[1];
     if (asked.isEmpty() || rest.length > asked.get().parameters().size()) {
       return Call.cell(reason, withRest(name, rest));
     }
-    Function function = asked.get();
+    CatalogueFunction function = asked.get();
     Object[] read = new Object[rest.length];
     for (int i = 0; i < read.length; i++) {
       read[i] = Given.readLoose(function.parameters().get(i), rest[i]);
@@ -45,7 +45,7 @@ final class Reason {
    * A single 0 may be a blank cell here for every argument that may be 0, also where the function
    * itself can tell: then both are answered.
    */
-  private static String why(Function function, Object... values) {
+  private static String why(CatalogueFunction function, Object... values) {
     int unclear = Arrays.asList(values).indexOf(Given.BLANK_OR_ZERO);
     if (unclear < 0) {
       return refusal(function.call(values));

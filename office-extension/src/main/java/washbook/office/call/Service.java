@@ -6,7 +6,7 @@ import com.sun.star.uno.UnoRuntime;
 import com.sun.star.uno.XComponentContext;
 import com.sun.star.util.NumberFormatsSupplier;
 import com.sun.star.util.XNumberFormatter;
-import washbook.functions.catalogue.Function;
+import washbook.functions.catalogue.CatalogueFunction;
 
 /** What the generated add-in class needs besides its methods. */
 public abstract class Service extends WeakBase implements XServiceInfo {
@@ -17,7 +17,7 @@ public abstract class Service extends WeakBase implements XServiceInfo {
   }
 
   /** What the cell gets for a call with the given arguments. */
-  protected static Object answer(Function function, Object[] arguments) {
+  protected static Object answer(CatalogueFunction function, Object[] arguments) {
     return Call.cells(function, arguments);
   }
 

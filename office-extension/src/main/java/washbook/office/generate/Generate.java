@@ -5,7 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import washbook.functions.catalogue.Catalogue;
-import washbook.functions.catalogue.Function;
+import washbook.functions.catalogue.CatalogueFunction;
 
 /**
  * Writes from the catalogue everything that the office wants to know about the functions: types,
@@ -27,7 +27,7 @@ public final class Generate {
     write(extension.resolve("description.txt"), DescriptionWriter.text());
   }
 
-  private static Method method(Function function) {
+  private static Method method(CatalogueFunction function) {
     return new Method(function);
   }
 

@@ -32,7 +32,7 @@ final class JavaWriter {
         method.arguments().stream().map(Method.Argument::name).collect(Collectors.joining(", "));
     return """
 
-          private static final washbook.functions.catalogue.Function %s =
+          private static final washbook.functions.catalogue.CatalogueFunction %s =
               washbook.functions.catalogue.Catalogue.get("%s");
 
           @Override

@@ -1,12 +1,12 @@
 package washbook.office.generate;
 
 import java.util.List;
-import washbook.functions.catalogue.Function;
+import washbook.functions.catalogue.CatalogueFunction;
 import washbook.functions.catalogue.Parameter;
 import washbook.functions.catalogue.Parameter.Kind;
 
 /** A function as a method of the add-in: its name and the type of each argument. */
-record Method(Function function) {
+record Method(CatalogueFunction function) {
 
   /** How Calc hands an argument over: type in the interface description and in Java. */
   enum Type {

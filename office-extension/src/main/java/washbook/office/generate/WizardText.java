@@ -3,7 +3,7 @@ package washbook.office.generate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import washbook.functions.Numbers;
-import washbook.functions.catalogue.Function;
+import washbook.functions.catalogue.CatalogueFunction;
 import washbook.functions.catalogue.Parameter;
 
 /** What the function wizard says about a function and about an argument. */
@@ -11,7 +11,7 @@ public final class WizardText {
   private WizardText() {}
 
   /** Summary, unit of the result and caution. */
-  public static String of(Function f) {
+  public static String of(CatalogueFunction f) {
     String unit = f.givesText() || f.resultUnit().isEmpty() ? "" : "Gives " + f.resultUnit() + ".";
     return joined(f.summary(), unit, f.caution());
   }

@@ -2,7 +2,7 @@ package washbook.office.generate;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import washbook.functions.catalogue.Function;
+import washbook.functions.catalogue.CatalogueFunction;
 import washbook.functions.catalogue.Parameter;
 
 /** Writes the names and help texts that the function wizard shows. */
@@ -23,7 +23,7 @@ final class WizardWriter {
   }
 
   private static String function(Method method) {
-    Function f = method.function();
+    CatalogueFunction f = method.function();
     String display = "WASHBOOK." + f.name();
     return "<node oor:name=\"%s\" oor:op=\"replace\">\n".formatted(method.name())
         + text("DisplayName", display)

@@ -46,7 +46,7 @@ final class FormulaCells {
       for (String name : sheets.getElementNames()) {
         found.read(name, UnoRuntime.queryInterface(XSpreadsheet.class, sheets.getByName(name)));
       }
-      found.left.addAll(OtherFormulas.of(sheet));
+      found.left.addAll(DocumentFormulasOutsideCells.of(sheet));
       return found;
     } catch (com.sun.star.uno.Exception e) {
       throw new StoppedException("The formulas of the document cannot be read.", e);

@@ -82,10 +82,10 @@ public final class MenuHandler extends WeakBase
     try {
       OpenSheet sheet = OpenSheet.of(frame);
       return switch (command.name()) {
-        case "fill" -> new FillCommand(sheet, windows, command).run();
-        case "portable" -> new PortableCommand(sheet, windows).run();
-        case "recalculate" -> new RecalculateCommand(sheet).run();
-        case "explain" -> new ExplainCommand(sheet, windows).run();
+        case "fill" -> new MenuFill(sheet, windows, command).run();
+        case "portable" -> new MenuPortable(sheet, windows).run();
+        case "recalculate" -> new MenuRecalculate(sheet).run();
+        case "explain" -> new MenuExplain(sheet, windows).run();
         default -> windows.say(Outcome.failed("There is no command " + command.name() + "."));
       };
     } catch (StoppedException stopped) {

@@ -55,7 +55,7 @@ final class PatchWriter {
       String text = patch.cells().text(row);
       String formula = formulas ? patch.cells().formula(row) : null;
       if (formula != null) {
-        run.formula(row, column, "=" + FormulaText.forCalc(formula), isEmpty(row, column));
+        run.formula(row, column, "=" + CalcFormulaText.forCalc(formula), isEmpty(row, column));
       } else if (!Double.isNaN(number)) {
         number(row, column, number);
       } else {

@@ -13,7 +13,7 @@ import java.util.Locale;
 import java.util.stream.DoubleStream;
 import washbook.functions.Answer;
 import washbook.functions.catalogue.Catalogue;
-import washbook.functions.catalogue.Function;
+import washbook.functions.catalogue.CatalogueFunction;
 import washbook.office.testing.Book;
 import washbook.office.testing.Office;
 
@@ -188,8 +188,8 @@ public final class CalcBench {
     double value(double gravity, double temperature);
   }
 
-  private final Function abv = Catalogue.get("ABV");
-  private final Function corrected = Catalogue.get("CORRECTEDGRAVITY");
+  private final CatalogueFunction abv = Catalogue.get("ABV");
+  private final CatalogueFunction corrected = Catalogue.get("CORRECTEDGRAVITY");
 
   private double abv(double gravity, double temperature) {
     return ((Answer.Number) abv.call(1.09, gravity)).value();

@@ -7,10 +7,10 @@ import java.util.Map;
 import java.util.SplittableRandom;
 import washbook.functions.Answer;
 import washbook.functions.catalogue.Catalogue;
-import washbook.functions.catalogue.Function;
+import washbook.functions.catalogue.CatalogueFunction;
 import washbook.functions.catalogue.Parameter;
-import washbook.functions.portable.NotPortableException;
 import washbook.functions.portable.PortableFormulas;
+import washbook.functions.portable.form.NotPortableException;
 import washbook.functions.quantity.Quantity;
 
 /**
@@ -37,7 +37,7 @@ record PortableCase(List<Object> cells, String formula, Answer expected) {
   static List<PortableCase> all() throws NotPortableException {
     List<PortableCase> cases = new ArrayList<>();
     SplittableRandom random = new SplittableRandom(2026);
-    for (Function function : Catalogue.all()) {
+    for (CatalogueFunction function : Catalogue.all()) {
       if (function.portable()) {
         int perWords = function.name().equals("CONVERT") ? 3 : 60;
         for (List<String> words : words(function)) {
@@ -50,7 +50,7 @@ record PortableCase(List<Object> cells, String formula, Answer expected) {
     return cases;
   }
 
-  private static List<List<String>> words(Function function) {
+  private static List<List<String>> words(CatalogueFunction function) {
     if (function.name().equals("CONVERT")) {
       List<List<String>> pairs = new ArrayList<>();
       List<String> words = function.parameters().get(1).words();
@@ -70,13 +70,13 @@ record PortableCase(List<Object> cells, String formula, Answer expected) {
         .orElse(List.of(List.of()));
   }
 
-  private static boolean isPossible(Function function, String from, String to) {
+  private static boolean isPossible(CatalogueFunction function, String from, String to) {
     return !(function.call(5.0, from, to) instanceof Answer.Refusal r)
         || r.code() != Answer.Code.UNKNOWN_WORD;
   }
 
   private static PortableCase random(
-      Function function, List<String> words, int row, int number, SplittableRandom random)
+      CatalogueFunction function, List<String> words, int row, int number, SplittableRandom random)
       throws NotPortableException {
     Object[] cells = new Object[COLUMNS];
     List<String> arguments = new ArrayList<>();
@@ -108,7 +108,7 @@ record PortableCase(List<Object> cells, String formula, Answer expected) {
         Arrays.asList(cells), PortableFormulas.formula(function, arguments), expected);
   }
 
-  private static boolean sameKind(Function function) {
+  private static boolean sameKind(CatalogueFunction function) {
     List<Parameter> parameters = function.parameters();
     return function.name().equals("DILUTIONWATER")
         || parameters.size() == 2

@@ -11,7 +11,7 @@ import java.util.Set;
 import washbook.functions.Answer;
 import washbook.functions.Answer.Code;
 import washbook.functions.catalogue.Catalogue;
-import washbook.functions.catalogue.Function;
+import washbook.functions.catalogue.CatalogueFunction;
 import washbook.functions.ferment.Balance;
 import washbook.functions.liquid.FermentingWash;
 import washbook.functions.liquid.SucroseSolution;
@@ -44,7 +44,7 @@ public final class ComputedTable {
 
   private static final int READINGS_PER_RISE = 8;
 
-  private static final Function PLUS_MINUS = Catalogue.get("ABVPLUSMINUS");
+  private static final CatalogueFunction PLUS_MINUS = Catalogue.get("ABVPLUSMINUS");
 
   private final LogTable table;
   private final HydrometerRows reading;

@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import washbook.functions.catalogue.Catalogue;
-import washbook.functions.catalogue.Function;
+import washbook.functions.catalogue.CatalogueFunction;
 import washbook.functions.portable.FormulaRewriter;
-import washbook.functions.portable.NotPortableException;
 import washbook.functions.portable.PortableFormulas;
+import washbook.functions.portable.form.NotPortableException;
 
 /**
  * Writes calls as plain arithmetic. A formula of this source that comes back as an argument of
@@ -31,7 +31,7 @@ public final class PortableSource implements FormulaSource {
 
   @Override
   public String formula(String functionName, List<String> arguments) {
-    Optional<Function> function = Catalogue.find(functionName);
+    Optional<CatalogueFunction> function = Catalogue.find(functionName);
     if (function.isEmpty()) {
       return null;
     }

@@ -9,7 +9,7 @@ import org.openjdk.jmh.runner.RunnerException;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
 import org.openjdk.jmh.runner.options.VerboseMode;
 import washbook.functions.catalogue.Catalogue;
-import washbook.functions.catalogue.Function;
+import washbook.functions.catalogue.CatalogueFunction;
 
 /**
  * Measures every function and compares the median call with its limit. The median is taken so that
@@ -24,7 +24,8 @@ public final class Bench {
     String[] calls =
         args.length > 0
             ? args
-            : Stream.concat(Stream.of(PLAIN_GRAVITY), Catalogue.all().stream().map(Function::name))
+            : Stream.concat(
+                    Stream.of(PLAIN_GRAVITY), Catalogue.all().stream().map(CatalogueFunction::name))
                 .toArray(String[]::new);
     TreeMap<String, Double> medians = new TreeMap<>();
     for (RunResult result :

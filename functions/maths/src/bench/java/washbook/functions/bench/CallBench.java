@@ -17,9 +17,9 @@ import org.openjdk.jmh.annotations.Warmup;
 import washbook.functions.Answer;
 import washbook.functions.Numbers;
 import washbook.functions.catalogue.Catalogue;
+import washbook.functions.catalogue.CatalogueFunction;
 import washbook.functions.catalogue.CommandWords;
 import washbook.functions.catalogue.Example;
-import washbook.functions.catalogue.Function;
 
 /** One call of a function with the arguments of its worked example, as the add-in makes it. */
 @State(Scope.Benchmark)
@@ -33,7 +33,7 @@ public class CallBench {
   @Param({"ABV"})
   public String call;
 
-  private Function function;
+  private CatalogueFunction function;
   private Object[] arguments;
   private Answer last;
 

@@ -16,11 +16,11 @@ public final class Catalogue {
   /** Where {@link #find} looks first, because it is asked for most. */
   private static final int FERMENT = 4;
 
-  private static final Map<String, Function> FOUND = new ConcurrentHashMap<>();
+  private static final Map<String, CatalogueFunction> FOUND = new ConcurrentHashMap<>();
 
   /** Made when it is asked for: a single sum at the command line needs one list, not all. */
   private static final class All {
-    static final List<Function> FUNCTIONS = new ArrayList<>();
+    static final List<CatalogueFunction> FUNCTIONS = new ArrayList<>();
 
     static {
       for (int i = 0; i < LISTS; i++) {
@@ -31,17 +31,17 @@ public final class Catalogue {
 
   private Catalogue() {}
 
-  public static List<Function> all() {
+  public static List<CatalogueFunction> all() {
     return Collections.unmodifiableList(All.FUNCTIONS);
   }
 
   /** Finds a function by its name, in any case, with or without the prefix {@code WASHBOOK.}. */
-  public static Optional<Function> find(String name) {
+  public static Optional<CatalogueFunction> find(String name) {
     String upper = name.strip().toUpperCase(Locale.ROOT);
     String bare = upper.startsWith("WASHBOOK.") ? upper.substring(9) : upper;
-    Function found = FOUND.get(bare);
+    CatalogueFunction found = FOUND.get(bare);
     for (int i = 0; found == null && i < LISTS; i++) {
-      for (Function function : list((FERMENT + i) % LISTS)) {
+      for (CatalogueFunction function : list((FERMENT + i) % LISTS)) {
         if (function.name().equals(bare)) {
           found = function;
           FOUND.put(bare, function);
@@ -51,7 +51,7 @@ public final class Catalogue {
     return Optional.ofNullable(found);
   }
 
-  private static List<Function> list(int index) {
+  private static List<CatalogueFunction> list(int index) {
     return switch (index) {
       case 0 -> ScaleEntries.ALL;
       case 1 -> MakeupEntries.ALL;
@@ -67,7 +67,7 @@ public final class Catalogue {
   }
 
   /** The function of that name; for names that the program itself writes. */
-  public static Function get(String name) {
+  public static CatalogueFunction get(String name) {
     return find(name).orElseThrow(() -> new IllegalArgumentException("no function " + name));
   }
 }

@@ -6,17 +6,17 @@ import washbook.functions.Numbers;
 import washbook.functions.catalogue.Parameter.Kind;
 
 /**
- * Arguments as words of a command line, which is also how {@link Function#example} writes them:
- * numbers with a point, texts as they are, a range as values with commas between, {@code -} for
- * nothing.
+ * Arguments as words of a command line, which is also how {@link CatalogueFunction#example} writes
+ * them: numbers with a point, texts as they are, a range as values with commas between, {@code -}
+ * for nothing.
  */
 public final class CommandWords {
   private static final String NOTHING = "-";
 
   private CommandWords() {}
 
-  /** Raw values for {@link Function#call}. */
-  public static Object[] read(Function function, List<String> words) {
+  /** Raw values for {@link CatalogueFunction#call}. */
+  public static Object[] read(CatalogueFunction function, List<String> words) {
     Object[] raw = new Object[words.size()];
     for (int i = 0; i < raw.length; i++) {
       raw[i] = value(kind(function, i), words.get(i));
@@ -24,7 +24,7 @@ public final class CommandWords {
     return raw;
   }
 
-  private static Kind kind(Function function, int index) {
+  private static Kind kind(CatalogueFunction function, int index) {
     List<Parameter> parameters = function.parameters();
     int last = parameters.size() - 1;
     if (index <= last) {

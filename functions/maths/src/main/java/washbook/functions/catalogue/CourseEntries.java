@@ -7,7 +7,7 @@ import static washbook.functions.catalogue.Parameter.numbers;
 import static washbook.functions.catalogue.Parameter.wordOrNumber;
 
 import java.util.List;
-import washbook.functions.catalogue.Function.Group;
+import washbook.functions.catalogue.CatalogueFunction.Group;
 import washbook.functions.ferment.CarbonDioxide;
 import washbook.functions.ferment.Feeding;
 import washbook.functions.ferment.Forecast;
@@ -26,9 +26,9 @@ final class CourseEntries {
 
   private static final String THRESHOLDS = "Least squares; thresholds common practice, no source.";
 
-  static final List<Function> ALL =
+  static final List<CatalogueFunction> ALL =
       List.of(
-          Function.named("ABVPLUSMINUS", Group.FERMENT)
+          CatalogueFunction.named("ABVPLUSMINUS", Group.FERMENT)
               .summary("Plus-or-minus of ABV in % vol, one standard deviation.")
               .details(
                   "From the error of each of the two readings and of the temperature each was"
@@ -52,7 +52,7 @@ final class CourseEntries {
               .gives(
                   "% vol",
                   a -> PlusMinus.percentVolume(a.number(0), a.number(1), a.number(2), a.number(3))),
-          Function.named("ABVFROMWEIGHTLOSS", Group.FERMENT)
+          CatalogueFunction.named("ABVFROMWEIGHTLOSS", Group.FERMENT)
               .summary("Alcohol in % vol from the mass that the wash has lost as gas.")
               .details(
                   "Weigh the vessel with its airlock; what goes off as gas is taken to be carbon"
@@ -66,7 +66,7 @@ final class CourseEntries {
               .example("1.085", "1900", "23")
               .gives(
                   "% vol", a -> CarbonDioxide.percentVolume(a.number(0), a.number(1), a.number(2))),
-          Function.named("CARBONDIOXIDE", Group.FERMENT)
+          CatalogueFunction.named("CARBONDIOXIDE", Group.FERMENT)
               .summary("Grams of carbon dioxide that a wash has given off.")
               .details(
                   "The other way round of ABVFROMWEIGHTLOSS. At room temperature a gram fills about"
@@ -79,7 +79,7 @@ final class CourseEntries {
               .caution(GAS)
               .example("1.085", "0.998", "23")
               .gives("g", a -> CarbonDioxide.grams(a.number(0), a.number(1), a.number(2))),
-          Function.named("FEDORIGINAL", Group.FERMENT)
+          CatalogueFunction.named("FEDORIGINAL", Group.FERMENT)
               .summary("The original gravity that a wash fed in steps amounts to.")
               .details(
                   "Everything put in, taken as if it had gone in at once, mixed by mass at 20 °C:"
@@ -98,7 +98,7 @@ final class CourseEntries {
                   a ->
                       Feeding.original(
                           a.numbers(0), a.numbers(1), a.given(2) ? a.numbers(2) : new double[0])),
-          Function.named("GRAVITYATABV", Group.FERMENT)
+          CatalogueFunction.named("GRAVITYATABV", Group.FERMENT)
               .summary("SG 20/20 at which a wash will hold a given alcohol.")
               .details(
                   "ABV the other way round: where to look for the target while it ferments. Refuses"
@@ -109,7 +109,7 @@ final class CourseEntries {
               .source("Balling's balance as in ABV.")
               .example("1.085", "10")
               .gives("SG", a -> Forecast.gravityAt(a.number(0), a.number(1))),
-          Function.named("ORIGINALFORABV", Group.FERMENT)
+          CatalogueFunction.named("ORIGINALFORABV", Group.FERMENT)
               .summary("Original gravity that gives a wanted alcohol at a final gravity.")
               .details(
                   "ABV the other way round, for planning. Refuses what needs more than SG 1.190"
@@ -120,7 +120,7 @@ final class CourseEntries {
               .source("Balling's balance as in ABV.")
               .example("10", "0.998")
               .gives("SG", a -> Forecast.originalFor(a.number(0), a.number(1))),
-          Function.named("FINALGRAVITY", Group.FERMENT)
+          CatalogueFunction.named("FINALGRAVITY", Group.FERMENT)
               .summary("SG 20/20 at which a wash ends when all that is fermentable is gone.")
               .details(
                   "By the share of the extract that yeast can ferment. Nutrients, strength and yeast"
@@ -145,7 +145,7 @@ final class CourseEntries {
                           a.word(1) == null
                               ? a.number(1)
                               : SugarKind.valueOf(a.word(1)).fermentable())),
-          Function.named("FERMENTRATE", Group.FERMENT)
+          CatalogueFunction.named("FERMENTRATE", Group.FERMENT)
               .summary("Points of gravity per day that a wash is falling now.")
               .details(
                   "The straight line through the readings of the last two days, or through the"
@@ -156,7 +156,7 @@ final class CourseEntries {
               .source(THRESHOLDS)
               .example("0,1,2,3,4", "1.085,1.080,1.066,1.052,1.040")
               .gives("points/day", a -> Progress.rate(a.numbers(0), a.numbers(1))),
-          Function.named("FERMENTSTATE", Group.FERMENT)
+          CatalogueFunction.named("FERMENTSTATE", Group.FERMENT)
               .summary("Whether a wash is in lag, working, slowing, stuck, done or restarted.")
               .details(
                   "lag: not begun, within three days. working: falling. slowing: falling at less"
@@ -170,7 +170,7 @@ final class CourseEntries {
               .source(THRESHOLDS)
               .example("0,1,2,3,4", "1.085,1.080,1.066,1.052,1.040")
               .givesText(a -> Progress.state(a.numbers(0), a.numbers(1), a.number(2))),
-          Function.named("DAYSTOFINISH", Group.FERMENT)
+          CatalogueFunction.named("DAYSTOFINISH", Group.FERMENT)
               .summary("Days from the last reading until the expected final gravity.")
               .details(
                   "An estimate: twice the days that the rate of now would take, because a ferment"

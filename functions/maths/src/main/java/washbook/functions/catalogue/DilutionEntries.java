@@ -4,7 +4,7 @@ import static washbook.functions.catalogue.Parameter.number;
 import static washbook.functions.catalogue.Parameter.numbers;
 
 import java.util.List;
-import washbook.functions.catalogue.Function.Group;
+import washbook.functions.catalogue.CatalogueFunction.Group;
 import washbook.functions.quantity.Quantity;
 import washbook.functions.spirit.Dilution;
 
@@ -18,9 +18,9 @@ final class DilutionEntries {
       "Strong spirit and its vapour burn: no flame or spark near it, and good air. No figure here"
           + " says that a spirit is safe to drink; local codes and licensed practice decide.";
 
-  static final List<Function> ALL =
+  static final List<CatalogueFunction> ALL =
       List.of(
-          Function.named("DILUTIONWATER", Group.SPIRIT)
+          CatalogueFunction.named("DILUTIONWATER", Group.SPIRIT)
               .summary("Litres of water that bring a spirit down to a strength.")
               .details("Refuses a target above the strength." + BY_MASS)
               .takes(litres(), SpiritEntries.strength(), target())
@@ -29,7 +29,7 @@ final class DilutionEntries {
               .example("10", "65", "40")
               .portable()
               .gives("L", a -> Dilution.water(a.number(0), a.number(1), a.number(2))),
-          Function.named("DILUTEDVOLUME", Group.SPIRIT)
+          CatalogueFunction.named("DILUTEDVOLUME", Group.SPIRIT)
               .summary("Litres of spirit after it has been diluted to a strength.")
               .details("Refuses a target above the strength." + BY_MASS)
               .takes(litres(), SpiritEntries.strength(), target())
@@ -37,7 +37,7 @@ final class DilutionEntries {
               .caution(CAUTION)
               .example("10", "65", "40")
               .gives("L", a -> Dilution.volume(a.number(0), a.number(1), a.number(2))),
-          Function.named("SPIRITFORVOLUME", Group.SPIRIT)
+          CatalogueFunction.named("SPIRITFORVOLUME", Group.SPIRIT)
               .summary("Litres of a stronger spirit to take for a volume of the target strength.")
               .details("Then dilute with DILUTIONWATER. Refuses a target above the strength.")
               .takes(
@@ -48,7 +48,7 @@ final class DilutionEntries {
               .caution(CAUTION)
               .example("20", "40", "65")
               .gives("L", a -> Dilution.spiritFor(a.number(0), a.number(1), a.number(2))),
-          Function.named("WATEREDSTRENGTH", Group.SPIRIT)
+          CatalogueFunction.named("WATEREDSTRENGTH", Group.SPIRIT)
               .summary("% vol of a spirit after a measured volume of water has gone in.")
               .details(BY_MASS.strip())
               .takes(
@@ -60,7 +60,7 @@ final class DilutionEntries {
               .example("10", "65", "6.441")
               .gives(
                   "% vol", a -> Dilution.strengthAfterWater(a.number(0), a.number(1), a.number(2))),
-          Function.named("BLENDSTRENGTH", Group.SPIRIT)
+          CatalogueFunction.named("BLENDSTRENGTH", Group.SPIRIT)
               .summary("% vol of several spirits, or spirits and water, together.")
               .details(
                   "Rows where both cells are blank are passed over; 0 % vol is water." + BY_MASS)
@@ -69,7 +69,7 @@ final class DilutionEntries {
               .caution(CAUTION)
               .example("10,5", "65,40")
               .gives("% vol", a -> Dilution.blend(a.numbers(0), a.numbers(1))),
-          Function.named("BLENDVOLUME", Group.SPIRIT)
+          CatalogueFunction.named("BLENDVOLUME", Group.SPIRIT)
               .summary("Litres of several spirits, or spirits and water, together.")
               .details(
                   "Rows where both cells are blank are passed over; 0 % vol is water." + BY_MASS)

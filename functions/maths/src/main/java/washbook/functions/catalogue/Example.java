@@ -18,7 +18,7 @@ import washbook.functions.catalogue.Parameter.Kind;
  */
 public record Example(String formula, String cells, String command, String answer) {
 
-  public static Example of(Function function) {
+  public static Example of(CatalogueFunction function) {
     List<String> words = function.example();
     StringJoiner arguments = new StringJoiner("; ", "(", ")");
     List<String> cells = new ArrayList<>();
@@ -47,7 +47,7 @@ public record Example(String formula, String cells, String command, String answe
     return count == 1 ? column + "2" : column + "2:" + column + (count + 1);
   }
 
-  private static String answer(Function function) {
+  private static String answer(CatalogueFunction function) {
     Answer answer = function.call(CommandWords.read(function, function.example()));
     if (answer instanceof Answer.Number number) {
       String unit = unit(function);
@@ -58,7 +58,7 @@ public record Example(String formula, String cells, String command, String answe
   }
 
   /** A conversion's unit is its last word. */
-  private static String unit(Function function) {
+  private static String unit(CatalogueFunction function) {
     return function.resultUnit().isEmpty()
         ? function.example().get(function.example().size() - 1)
         : function.resultUnit();

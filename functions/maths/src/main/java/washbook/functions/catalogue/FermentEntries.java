@@ -5,7 +5,7 @@ import static washbook.functions.catalogue.Parameter.word;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import washbook.functions.catalogue.Function.Group;
+import washbook.functions.catalogue.CatalogueFunction.Group;
 import washbook.functions.ferment.Balance;
 import washbook.functions.quantity.Quantity;
 import washbook.functions.scale.PotentialAlcohol;
@@ -23,7 +23,7 @@ final class FermentEntries {
           + " vol of the duty factors of UK HMRC Excise Notice 226 for OG 1.030 to 1.110 fermented"
           + " to 1.000 to 1.008.";
 
-  static final List<Function> ALL =
+  static final List<CatalogueFunction> ALL =
       List.of(
           ofTwoGravities(
               "ABV", "% vol", "Alcohol to date in % vol at 20 °C.", "", Balance::percentVolume),
@@ -57,7 +57,7 @@ final class FermentEntries {
               "Extract really left, in grams per litre at 20 °C.",
               "Counted as extract: unfermentable solids are in it. Never below 0. ",
               Balance::sugarLeftGramsPerLitre),
-          Function.named("POTENTIALABV", Group.FERMENT)
+          CatalogueFunction.named("POTENTIALABV", Group.FERMENT)
               .summary("Alcohol that a gravity promises, in % vol.")
               .details(
                   "MODEL: fermented to SG 1.000 by the pack's balance, as a potential-alcohol scale"
@@ -75,7 +75,7 @@ final class FermentEntries {
               .example("1.085")
               .portable()
               .gives("% vol", a -> potential(a.number(0), a.word(1))),
-          Function.named("ABVBYPOTENTIAL", Group.FERMENT)
+          CatalogueFunction.named("ABVBYPOTENTIAL", Group.FERMENT)
               .summary("The trade's difference of two potential-alcohol readings, for comparison.")
               .details(
                   "Potential alcohol (MODEL) at the original gravity less that at the gravity now."
@@ -94,9 +94,9 @@ final class FermentEntries {
 
   private FermentEntries() {}
 
-  private static Function ofTwoGravities(
+  private static CatalogueFunction ofTwoGravities(
       String name, String unit, String summary, String note, ToDoubleFunction<Balance> result) {
-    return Function.named(name, Group.FERMENT)
+    return CatalogueFunction.named(name, Group.FERMENT)
         .summary(summary)
         .details(note + MODEL)
         .takes(originalGravity(), gravity())

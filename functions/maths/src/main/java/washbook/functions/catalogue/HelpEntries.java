@@ -4,13 +4,13 @@ import java.util.List;
 import washbook.functions.Answer;
 import washbook.functions.Answer.Code;
 import washbook.functions.RefusedException;
-import washbook.functions.catalogue.Function.Group;
+import washbook.functions.catalogue.CatalogueFunction.Group;
 
 /** The function that explains another one's refusal. */
 final class HelpEntries {
-  static final List<Function> ALL =
+  static final List<CatalogueFunction> ALL =
       List.of(
-          Function.named("REASON", Group.HELP)
+          CatalogueFunction.named("REASON", Group.HELP)
               .summary("Why a call is refused, in words; empty when it is not.")
               .details(
                   "Give the name of the function that shows an error, then the same arguments."
@@ -25,7 +25,7 @@ final class HelpEntries {
   private HelpEntries() {}
 
   private static String reason(Object name, Object[] arguments) {
-    Function function =
+    CatalogueFunction function =
         Catalogue.find(name.toString())
             .orElseThrow(
                 () ->

@@ -6,7 +6,7 @@ import static washbook.functions.catalogue.Parameter.wordOrNumber;
 
 import java.util.List;
 import java.util.stream.Stream;
-import washbook.functions.catalogue.Function.Group;
+import washbook.functions.catalogue.CatalogueFunction.Group;
 import washbook.functions.ferment.Feeding;
 import washbook.functions.makeup.MakeUp;
 import washbook.functions.makeup.SugarKind;
@@ -25,9 +25,9 @@ final class MakeupEntries {
 
   static final List<String> KINDS = Stream.of(SugarKind.values()).map(Enum::name).toList();
 
-  static final List<Function> ALL =
+  static final List<CatalogueFunction> ALL =
       List.of(
-          Function.named("SUGARFORGRAVITY", Group.MAKEUP)
+          CatalogueFunction.named("SUGARFORGRAVITY", Group.MAKEUP)
               .summary("Kilograms of sugar that lift water, juice or wash to a gravity.")
               .details(
                   "The volume grows: see VOLUMEAFTERSUGAR. Refuses a target below the gravity and"
@@ -38,14 +38,14 @@ final class MakeupEntries {
               .example("20", "1.000", "1.080")
               .gives(
                   "kg", a -> MakeUp.sugarFor(a.number(0), a.number(1), a.number(2), solids(a, 3))),
-          Function.named("VOLUMEAFTERSUGAR", Group.MAKEUP)
+          CatalogueFunction.named("VOLUMEAFTERSUGAR", Group.MAKEUP)
               .summary("Litres after sugar has been dissolved.")
               .details("Refuses more than SG 1.190." + BY_MASS)
               .takes(litres(), gravity(), kilograms(), kind())
               .source(SOURCE)
               .example("20", "1.000", "4.787")
               .gives("L", a -> MakeUp.volume(a.number(0), a.number(1), a.number(2), solids(a, 3))),
-          Function.named("WASHGRAVITY", Group.MAKEUP)
+          CatalogueFunction.named("WASHGRAVITY", Group.MAKEUP)
               .summary("SG 20/20 after sugar has been dissolved.")
               .details("Refuses more than SG 1.190." + BY_MASS)
               .takes(litres(), gravity(), kilograms(), kind())
@@ -53,7 +53,7 @@ final class MakeupEntries {
               .example("20", "1.000", "4.787")
               .gives(
                   "SG", a -> MakeUp.gravity(a.number(0), a.number(1), a.number(2), solids(a, 3))),
-          Function.named("SUGARFORVOLUME", Group.MAKEUP)
+          CatalogueFunction.named("SUGARFORVOLUME", Group.MAKEUP)
               .summary("Kilograms of sugar in a full vessel of a given gravity, made from water.")
               .details(
                   "WATERFORVOLUME tells the water that goes with it. Refuses a target below SG 1."
@@ -63,7 +63,7 @@ final class MakeupEntries {
               .source(SOURCE)
               .example("25", "1.080")
               .gives("kg", a -> MakeUp.sugarForVolume(a.number(0), a.number(1), solids(a, 2))),
-          Function.named("WATERFORVOLUME", Group.MAKEUP)
+          CatalogueFunction.named("WATERFORVOLUME", Group.MAKEUP)
               .summary("Litres of water in a full vessel of a given gravity, made from sugar.")
               .details(
                   "SUGARFORVOLUME tells the sugar that goes with it. Refuses a target below SG 1."
@@ -73,7 +73,7 @@ final class MakeupEntries {
               .source(SOURCE)
               .example("25", "1.080")
               .gives("L", a -> MakeUp.waterForVolume(a.number(0), a.number(1), solids(a, 2))),
-          Function.named("WATERFORGRAVITY", Group.MAKEUP)
+          CatalogueFunction.named("WATERFORGRAVITY", Group.MAKEUP)
               .summary("Litres of water that bring a wash down to a gravity.")
               .details(
                   "For an unfermented wash. Refuses a target above the gravity, and one of SG 1 or"
@@ -83,7 +83,7 @@ final class MakeupEntries {
               .source("Mass balance over ICUMSA SPS-4 (1998).")
               .example("20", "1.100", "1.080")
               .gives("L", a -> MakeUp.waterFor(a.number(0), a.number(1), a.number(2))),
-          Function.named("BLENDGRAVITY", Group.MAKEUP)
+          CatalogueFunction.named("BLENDGRAVITY", Group.MAKEUP)
               .summary("SG 20/20 of several unfermented worts, juices or washes together.")
               .details("Rows where both cells are blank are passed over." + BY_MASS)
               .takes(litresOfParts(), gravitiesOfParts())

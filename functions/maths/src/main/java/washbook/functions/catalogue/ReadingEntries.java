@@ -3,7 +3,7 @@ package washbook.functions.catalogue;
 import static washbook.functions.catalogue.Parameter.number;
 
 import java.util.List;
-import washbook.functions.catalogue.Function.Group;
+import washbook.functions.catalogue.CatalogueFunction.Group;
 import washbook.functions.quantity.Quantity;
 import washbook.functions.reading.Hydrometer;
 
@@ -19,9 +19,9 @@ final class ReadingEntries {
               "Temperature at which the instrument's scale is right.")
           .orElse(20.0);
 
-  static final List<Function> ALL =
+  static final List<CatalogueFunction> ALL =
       List.of(
-          Function.named("CORRECTEDGRAVITY", Group.READINGS)
+          CatalogueFunction.named("CORRECTEDGRAVITY", Group.READINGS)
               .summary("SG 20/20 from a hydrometer reading at any temperature.")
               .details(
                   "Counts the expansion of the wash and of the glass and the instrument's own"
@@ -57,7 +57,7 @@ final class ReadingEntries {
                               a.number(0), a.number(1), a.number(2), a.number(3), a.number(4))
                           : Hydrometer.correctedGravity(
                               a.number(0), a.number(1), a.number(2), a.number(4))),
-          Function.named("CORRECTEDBRIX", Group.READINGS)
+          CatalogueFunction.named("CORRECTEDBRIX", Group.READINGS)
               .summary("Degrees Brix at 20 °C from a Brix hydrometer at any temperature.")
               .details(
                   "For sugar solutions without alcohol. Counts the expansion of the wash and of the"

@@ -9,13 +9,13 @@ import washbook.functions.Numbers;
 final class ReferenceJson {
   private ReferenceJson() {}
 
-  static String write(List<Function> functions) {
+  static String write(List<CatalogueFunction> functions) {
     return functions.stream()
         .map(ReferenceJson::function)
         .collect(Collectors.joining(",\n", "{\"functions\":[\n", "\n]}\n"));
   }
 
-  private static String function(Function f) {
+  private static String function(CatalogueFunction f) {
     Example example = Example.of(f);
     return "{"
         + text("name", f.name())

@@ -6,7 +6,7 @@ import java.util.StringJoiner;
 import java.util.function.UnaryOperator;
 import washbook.functions.Numbers;
 import washbook.functions.SafetyNote;
-import washbook.functions.catalogue.Function.Group;
+import washbook.functions.catalogue.CatalogueFunction.Group;
 import washbook.functions.catalogue.Parameter.Kind;
 import washbook.functions.quantity.Quantity;
 
@@ -17,7 +17,7 @@ public final class ReferencePage {
   private ReferencePage() {}
 
   /** The call with its arguments, optional ones in brackets with what stands in for them. */
-  public static String syntax(Function function) {
+  public static String syntax(CatalogueFunction function) {
     StringJoiner arguments = new StringJoiner("; ", "(", ")");
     for (Parameter p : function.parameters()) {
       if (p.kind() == Kind.REST) {
@@ -49,7 +49,7 @@ public final class ReferencePage {
     };
   }
 
-  private static String resultOf(Function function) {
+  private static String resultOf(CatalogueFunction function) {
     return function.resultUnit().isEmpty()
         ? "a number in the unit asked for"
         : function.givesText() ? "a text" : function.resultUnit();
@@ -71,21 +71,22 @@ public final class ReferencePage {
     for (Group group : Group.values()) {
       page.append("- ").append(group.title()).append(": ");
       StringJoiner links = new StringJoiner(", ");
-      for (Function f : of(group)) {
+      for (CatalogueFunction f : of(group)) {
         links.add("[" + f.name() + "](#" + f.name().toLowerCase(Locale.ROOT) + ")");
       }
       page.append(links).append('\n');
     }
     for (Group group : Group.values()) {
       page.append("\n## ").append(group.title()).append('\n');
-      for (Function function : of(group)) {
+      for (CatalogueFunction function : of(group)) {
         markdown(function, portableNote.apply(function.name()), page);
       }
     }
     return page.toString();
   }
 
-  private static void markdown(Function function, String portableNote, StringBuilder page) {
+  private static void markdown(
+      CatalogueFunction function, String portableNote, StringBuilder page) {
     page.append("\n### ").append(function.name()).append("\n\n");
     page.append(function.summary()).append("\n\n");
     page.append('`').append(syntax(function)).append("` gives ");
@@ -117,7 +118,7 @@ public final class ReferencePage {
     StringBuilder page = new StringBuilder(8192);
     for (Group group : Group.values()) {
       page.append(page.isEmpty() ? "" : "\n").append(group.title()).append('\n');
-      for (Function function : of(group)) {
+      for (CatalogueFunction function : of(group)) {
         page.append("  ").append(syntax(function)).append('\n');
         page.append("      ").append(function.summary());
         page.append(" Gives ").append(resultOf(function)).append(".\n");
@@ -133,7 +134,7 @@ public final class ReferencePage {
     return ReferenceJson.write(Catalogue.all());
   }
 
-  private static List<Function> of(Group group) {
+  private static List<CatalogueFunction> of(Group group) {
     return Catalogue.all().stream().filter(f -> f.group() == group).toList();
   }
 }

@@ -4,7 +4,7 @@ import static washbook.functions.catalogue.FermentEntries.gravity;
 import static washbook.functions.catalogue.Parameter.number;
 
 import java.util.List;
-import washbook.functions.catalogue.Function.Group;
+import washbook.functions.catalogue.CatalogueFunction.Group;
 import washbook.functions.quantity.Quantity;
 import washbook.functions.reading.Refractometer;
 
@@ -20,9 +20,9 @@ final class RefractometerEntries {
       " The index that alcohol adds is counted. Readings at 20 °C, or from an instrument that"
           + " allows for the temperature.";
 
-  static final List<Function> ALL =
+  static final List<CatalogueFunction> ALL =
       List.of(
-          Function.named("REFRACTOMETERGRAVITY", Group.READINGS)
+          CatalogueFunction.named("REFRACTOMETERGRAVITY", Group.READINGS)
               .summary("SG 20/20 of a fermenting wash from refractometer readings alone.")
               .details(
                   "From the reading before the ferment and the one now."
@@ -39,7 +39,7 @@ final class RefractometerEntries {
               .source(SOURCE)
               .example("20", "10.5")
               .gives("SG", a -> Refractometer.gravity(a.number(0), a.number(1), a.number(2))),
-          Function.named("REFRACTOMETERABV", Group.READINGS)
+          CatalogueFunction.named("REFRACTOMETERABV", Group.READINGS)
               .summary("Alcohol in % vol from a refractometer and a hydrometer, original unknown.")
               .details(
                   "Two readings of the same sample settle alcohol and extract together, without a"

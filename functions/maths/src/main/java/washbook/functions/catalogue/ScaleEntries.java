@@ -4,15 +4,15 @@ import static washbook.functions.catalogue.Parameter.number;
 import static washbook.functions.catalogue.Parameter.word;
 
 import java.util.List;
-import washbook.functions.catalogue.Function.Group;
+import washbook.functions.catalogue.CatalogueFunction.Group;
 import washbook.functions.quantity.Quantity;
 import washbook.functions.scale.Conversion;
 
 /** Functions between scales and units. */
 final class ScaleEntries {
-  static final List<Function> ALL =
+  static final List<CatalogueFunction> ALL =
       List.of(
-          Function.named("CONVERT", Group.SCALES)
+          CatalogueFunction.named("CONVERT", Group.SCALES)
               .summary("Turns a value on one scale or in one unit into another of the same kind.")
               .details(
                   "Sugar scales meet at SG 20/20: SG, POINTS (1000 x (SG - 1)), BRIX, PLATO and"

@@ -3,7 +3,7 @@ package washbook.functions.catalogue;
 import static washbook.functions.catalogue.Parameter.number;
 
 import java.util.List;
-import washbook.functions.catalogue.Function.Group;
+import washbook.functions.catalogue.CatalogueFunction.Group;
 import washbook.functions.liquid.EthanolWater;
 import washbook.functions.quantity.Quantity;
 import washbook.functions.reading.Alcoholmeter;
@@ -17,9 +17,9 @@ final class SpiritEntries {
       " Refuses a temperature at which ice leaves the mixture (freezing points: CRC Handbook of"
           + " Chemistry and Physics, from memory).";
 
-  static final List<Function> ALL =
+  static final List<CatalogueFunction> ALL =
       List.of(
-          Function.named("TRUESTRENGTH", Group.SPIRIT)
+          CatalogueFunction.named("TRUESTRENGTH", Group.SPIRIT)
               .summary("% vol at 20 °C from an alcoholmeter reading at any temperature.")
               .details(
                   "Counts the expansion of the spirit and of the glass. For spirit without sugar"
@@ -42,14 +42,14 @@ final class SpiritEntries {
               .portable()
               .gives(
                   "% vol", a -> Alcoholmeter.trueStrength(a.number(0), a.number(1), a.number(2))),
-          Function.named("SPIRITDENSITY", Group.SPIRIT)
+          CatalogueFunction.named("SPIRITDENSITY", Group.SPIRIT)
               .summary("Density of a spirit in kg/m3.")
               .details("For spirit without sugar." + ICE)
               .takes(strength(), temperature())
               .source(OIML)
               .example("40", "15")
               .gives("kg/m3", a -> Spirit.density(a.number(0), a.number(1))),
-          Function.named("VOLUMEAT20", Group.SPIRIT)
+          CatalogueFunction.named("VOLUMEAT20", Group.SPIRIT)
               .summary("Litres at 20 °C of a spirit measured at another temperature.")
               .details("The vessel's own expansion is left out." + ICE)
               .takes(
@@ -62,7 +62,7 @@ final class SpiritEntries {
               .source(OIML)
               .example("100", "5", "65")
               .gives("L", a -> Spirit.volumeAt20(a.number(0), a.number(1), a.number(2))),
-          Function.named("PUREALCOHOL", Group.SPIRIT)
+          CatalogueFunction.named("PUREALCOHOL", Group.SPIRIT)
               .summary("Litres of pure alcohol in a spirit, at 20 °C.")
               .details("Litres measured at another temperature are first brought to 20 °C." + ICE)
               .takes(
@@ -73,7 +73,7 @@ final class SpiritEntries {
               .example("10", "65")
               .portable()
               .gives("L", a -> Spirit.pureAlcohol(a.number(0), a.number(1), a.number(2))),
-          Function.named("LITRESBYWEIGHT", Group.SPIRIT)
+          CatalogueFunction.named("LITRESBYWEIGHT", Group.SPIRIT)
               .summary("Litres of spirit at 20 °C from what a scale shows.")
               .details(
                   "Weighing needs no thermometer. The lift of the air (1.2 kg/m3, weights of 8000"
@@ -83,19 +83,19 @@ final class SpiritEntries {
               .source(OIML + " Weights: OIML D 28:2004; air: common practice, no source.")
               .example("9", "65")
               .gives("L", a -> Spirit.volumeOfWeight(a.number(0), a.number(1))),
-          Function.named("ABVTOABW", Group.SPIRIT)
+          CatalogueFunction.named("ABVTOABW", Group.SPIRIT)
               .summary("% by mass of a strength in % vol at 20 °C.")
               .takes(strength())
               .source(OIML + " % vol = 100 p density(p) / density(1).")
               .example("40")
               .gives("% mass", a -> 100 * EthanolWater.massFraction(a.number(0))),
-          Function.named("ABWTOABV", Group.SPIRIT)
+          CatalogueFunction.named("ABWTOABV", Group.SPIRIT)
               .summary("% vol at 20 °C of a strength in % by mass.")
               .takes(number("percentMass", Quantity.PERCENT_MASS, "Strength in % by mass."))
               .source(OIML + " % vol = 100 p density(p) / density(1).")
               .example("33.3")
               .gives("% vol", a -> EthanolWater.percentVolume(a.number(0) / 100)),
-          Function.named("OBSCURATION", Group.SPIRIT)
+          CatalogueFunction.named("OBSCURATION", Group.SPIRIT)
               .summary("True % vol of a spirit whose dissolved solids hide some of its strength.")
               .details(
                   "0.1 g of solids in 100 mL hides 0.2 % vol. Weigh what a measured sample leaves"

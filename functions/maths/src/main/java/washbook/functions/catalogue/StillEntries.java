@@ -3,7 +3,7 @@ package washbook.functions.catalogue;
 import static washbook.functions.catalogue.Parameter.number;
 
 import java.util.List;
-import washbook.functions.catalogue.Function.Group;
+import washbook.functions.catalogue.CatalogueFunction.Group;
 import washbook.functions.ferment.Balance;
 import washbook.functions.liquid.VapourLiquid;
 import washbook.functions.quantity.Quantity;
@@ -26,9 +26,9 @@ final class StillEntries {
           + " or that a spirit is safe to drink. Distilling needs a licence in most countries: local"
           + " codes and licensed practice decide.";
 
-  static final List<Function> ALL =
+  static final List<CatalogueFunction> ALL =
       List.of(
-          Function.named("CHARGEALCOHOL", Group.STILL)
+          CatalogueFunction.named("CHARGEALCOHOL", Group.STILL)
               .summary("Litres of pure alcohol in a fermented wash, at 20 °C.")
               .details("Litres times ABV. For low wines and spirit use PUREALCOHOL.")
               .takes(
@@ -41,7 +41,7 @@ final class StillEntries {
               .gives(
                   "L",
                   a -> a.number(0) * Balance.of(a.number(1), a.number(2)).percentVolume() / 100),
-          Function.named("BOILINGPOINT", Group.STILL)
+          CatalogueFunction.named("BOILINGPOINT", Group.STILL)
               .summary("Boiling point of a charge in °C.")
               .details("Sugar and other solids, which lift it a little, are left out.")
               .takes(
@@ -52,7 +52,7 @@ final class StillEntries {
               .caution(CAUTION)
               .example("10")
               .gives("°C", a -> PotRun.boilingPoint(a.number(0), a.number(1))),
-          Function.named("VAPOURSTRENGTH", Group.STILL)
+          CatalogueFunction.named("VAPOURSTRENGTH", Group.STILL)
               .summary("% vol at 20 °C of the condensed vapour over a boiling charge.")
               .details("At 1013.25 hPa, without reflux.")
               .takes(charge())
@@ -60,7 +60,7 @@ final class StillEntries {
               .caution(CAUTION)
               .example("10")
               .gives("% vol", a -> PotRun.vapourStrength(a.number(0))),
-          Function.named("HEADSTRENGTH", Group.STILL)
+          CatalogueFunction.named("HEADSTRENGTH", Group.STILL)
               .summary("% vol at 20 °C of the vapour that shows a temperature at the still's head.")
               .details(
                   "At 1013.25 hPa: a hPa less shows about 0.03 K less, so near the constant-boiling"
@@ -74,7 +74,7 @@ final class StillEntries {
               .caution(CAUTION)
               .example("96")
               .gives("% vol", a -> PotRun.headStrength(a.number(0))),
-          Function.named("RUNVOLUME", Group.STILL)
+          CatalogueFunction.named("RUNVOLUME", Group.STILL)
               .summary("Litres at 20 °C that a simple pot run gives down to a stop strength.")
               .details(RUN.strip())
               .takes(
@@ -83,7 +83,7 @@ final class StillEntries {
               .caution(CAUTION)
               .example("25", "10", "10")
               .gives("L", a -> a.number(0) * PotRun.of(a.number(1), a.number(2)).litres()),
-          Function.named("RUNSTRENGTH", Group.STILL)
+          CatalogueFunction.named("RUNSTRENGTH", Group.STILL)
               .summary("% vol of all that a simple pot run gives down to a stop strength.")
               .details(RUN.strip())
               .takes(charge(), stop())
@@ -91,7 +91,7 @@ final class StillEntries {
               .caution(CAUTION)
               .example("10", "10")
               .gives("% vol", a -> PotRun.of(a.number(0), a.number(1)).percentVolume()),
-          Function.named("RUNRECOVERY", Group.STILL)
+          CatalogueFunction.named("RUNRECOVERY", Group.STILL)
               .summary("Share of the charge's alcohol that a simple pot run brings over, in %.")
               .details(RUN.strip())
               .takes(charge(), stop())

@@ -1,7 +1,7 @@
 package washbook.functions.portable;
 
 import java.util.List;
-import washbook.functions.catalogue.Function;
+import washbook.functions.catalogue.CatalogueFunction;
 
 /** One argument of a call that is to be written as plain arithmetic. */
 sealed interface CallArgument {
@@ -21,5 +21,5 @@ sealed interface CallArgument {
   record Scaled(Cell cell, char sign, double number) implements CallArgument {}
 
   /** Another call of ours. */
-  record Call(Function function, List<CallArgument> arguments) implements CallArgument {}
+  record Call(CatalogueFunction function, List<CallArgument> arguments) implements CallArgument {}
 }

@@ -5,13 +5,14 @@ import java.util.List;
 import java.util.Optional;
 import washbook.functions.Numbers;
 import washbook.functions.catalogue.Catalogue;
-import washbook.functions.catalogue.Function;
+import washbook.functions.catalogue.CatalogueFunction;
 import washbook.functions.portable.CallArgument.Call;
 import washbook.functions.portable.CallArgument.Cell;
 import washbook.functions.portable.CallArgument.Literal;
 import washbook.functions.portable.CallArgument.Omitted;
 import washbook.functions.portable.CallArgument.Scaled;
 import washbook.functions.portable.CallArgument.Word;
+import washbook.functions.portable.form.NotPortableException;
 
 /** Tells what the arguments of a call in a formula are. */
 final class CallArguments {
@@ -24,7 +25,7 @@ final class CallArguments {
   }
 
   /** The function of ours whose call begins at {@code from}, if one does. */
-  static Optional<Function> functionAt(String text, int from) {
+  static Optional<CatalogueFunction> functionAt(String text, int from) {
     int end = Lexemes.end(text, from);
     return text.regionMatches(true, from, PREFIX, 0, PREFIX.length()) && opening(text, end) >= 0
         ? Catalogue.find(text.substring(from, end))
@@ -70,7 +71,7 @@ final class CallArguments {
     if (whole && trimmed.startsWith("\"")) {
       return new Word(trimmed.substring(1, trimmed.length() - 1).replace("\"\"", "\""));
     }
-    Optional<Function> function = functionAt(trimmed, 0);
+    Optional<CatalogueFunction> function = functionAt(trimmed, 0);
     if (function.isPresent() && isOneCall(trimmed)) {
       return call(function.get(), trimmed);
     }
@@ -90,7 +91,7 @@ final class CallArguments {
   }
 
   /** The call that is the whole text. */
-  Call call(Function function, String text) throws NotPortableException {
+  Call call(CatalogueFunction function, String text) throws NotPortableException {
     List<CallArgument> arguments = new ArrayList<>();
     for (String part : split(text, text.indexOf('('), text.length())) {
       arguments.add(read(part));

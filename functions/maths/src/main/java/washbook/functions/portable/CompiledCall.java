@@ -6,6 +6,8 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import washbook.functions.Answer;
 import washbook.functions.Answer.Code;
+import washbook.functions.portable.form.Expression;
+import washbook.functions.portable.form.FormulaText;
 
 /**
  * A call as plain arithmetic with its guards: a blank cell gives "", a value outside its range and

@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import washbook.functions.catalogue.Function;
+import washbook.functions.catalogue.CatalogueFunction;
 import washbook.functions.catalogue.Parameter;
 import washbook.functions.portable.CallArgument.Call;
 import washbook.functions.portable.CallArgument.Cell;
@@ -14,11 +14,19 @@ import washbook.functions.portable.CallArgument.Omitted;
 import washbook.functions.portable.CallArgument.Scaled;
 import washbook.functions.portable.CallArgument.Word;
 import washbook.functions.portable.CompiledCall.Condition;
-import washbook.functions.portable.Expression.Argument;
-import washbook.functions.portable.Expression.Constant;
-import washbook.functions.portable.Expression.IfGiven;
-import washbook.functions.portable.Form.Check;
-import washbook.functions.portable.Form.Range;
+import washbook.functions.portable.form.Expression;
+import washbook.functions.portable.form.Expression.Argument;
+import washbook.functions.portable.form.Expression.Constant;
+import washbook.functions.portable.form.Expression.IfGiven;
+import washbook.functions.portable.form.Expressions;
+import washbook.functions.portable.form.Fitted;
+import washbook.functions.portable.form.Form;
+import washbook.functions.portable.form.Form.Check;
+import washbook.functions.portable.form.Form.Range;
+import washbook.functions.portable.form.Forms;
+import washbook.functions.portable.form.FormulaText;
+import washbook.functions.portable.form.NotPortableException;
+import washbook.functions.portable.form.StrengthForm;
 import washbook.functions.quantity.Quantity;
 
 /** Puts the form of a call, and of the calls inside it, together. */
@@ -57,7 +65,7 @@ final class Compiler {
   }
 
   private Expression core(Call call) throws NotPortableException {
-    Function function = call.function();
+    CatalogueFunction function = call.function();
     List<Parameter> parameters = function.parameters();
     if (!function.portable()) {
       throw new NotPortableException(function.name() + " has no portable form.");
@@ -81,7 +89,7 @@ final class Compiler {
     return place(Fitted.resolve(form.core(), Fitted.all().terms()), values);
   }
 
-  private static List<String> words(Function function, List<CallArgument> arguments)
+  private static List<String> words(CatalogueFunction function, List<CallArgument> arguments)
       throws NotPortableException {
     List<String> words = new ArrayList<>();
     for (int i = 0; i < arguments.size(); i++) {
@@ -96,7 +104,8 @@ final class Compiler {
     return words;
   }
 
-  private static String calibration(Function function, Parameter parameter, CallArgument argument)
+  private static String calibration(
+      CatalogueFunction function, Parameter parameter, CallArgument argument)
       throws NotPortableException {
     Map<String, Double> known = Forms.calibrations(function);
     Object given = argument instanceof Literal l ? (Object) l.number() : parameter.fallback();
@@ -118,7 +127,7 @@ final class Compiler {
             + ".");
   }
 
-  private static String word(Function function, Parameter parameter, CallArgument argument)
+  private static String word(CatalogueFunction function, Parameter parameter, CallArgument argument)
       throws NotPortableException {
     if (argument instanceof Omitted && parameter.fallback() instanceof String fallback) {
       return fallback;
@@ -137,7 +146,7 @@ final class Compiler {
   }
 
   /** The expression of one number; null when it is left out and nothing stands in for it. */
-  private Expression value(Function function, Parameter parameter, CallArgument argument)
+  private Expression value(CatalogueFunction function, Parameter parameter, CallArgument argument)
       throws NotPortableException {
     if (argument instanceof Literal l) {
       return new Constant(l.number());

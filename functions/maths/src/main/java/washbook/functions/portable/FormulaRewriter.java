@@ -4,7 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import washbook.functions.catalogue.Function;
+import washbook.functions.catalogue.CatalogueFunction;
+import washbook.functions.portable.form.NotPortableException;
 
 /**
  * Puts plain arithmetic in the place of our calls in a formula, wherever they stand: alone, inside
@@ -88,7 +89,7 @@ public final class FormulaRewriter {
   /** The formula as a whole, when it is one call of ours that can be portable. */
   public Optional<WholeCall> whole(String formula) {
     String text = formula.strip();
-    Optional<Function> function =
+    Optional<CatalogueFunction> function =
         text.isEmpty() ? Optional.empty() : CallArguments.functionAt(text, 0);
     if (function.isEmpty()) {
       return Optional.empty();
@@ -120,7 +121,7 @@ public final class FormulaRewriter {
     int calls = 0;
     int i = 0;
     while (i < formula.length()) {
-      Optional<Function> function = CallArguments.functionAt(formula, i);
+      Optional<CatalogueFunction> function = CallArguments.functionAt(formula, i);
       int end = Lexemes.end(formula, i);
       if (function.isEmpty()) {
         out.append(formula, i, end);

@@ -10,8 +10,12 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import washbook.functions.Answer;
 import washbook.functions.catalogue.Catalogue;
-import washbook.functions.catalogue.Function;
+import washbook.functions.catalogue.CatalogueFunction;
 import washbook.functions.portable.CallArgument.Call;
+import washbook.functions.portable.form.Fitted;
+import washbook.functions.portable.form.Form;
+import washbook.functions.portable.form.Forms;
+import washbook.functions.portable.form.NotPortableException;
 
 /**
  * Functions as plain-arithmetic cell formulas, without add-in or macro and with nothing newer than
@@ -27,7 +31,7 @@ public final class PortableFormulas {
   private PortableFormulas() {}
 
   /** Whether a formula can stand in for the function. */
-  public static boolean exists(Function function) {
+  public static boolean exists(CatalogueFunction function) {
     return function.portable() && !Forms.of(function.name()).isEmpty();
   }
 
@@ -39,7 +43,7 @@ public final class PortableFormulas {
    *     well), other expressions, or "" for one that is left out
    * @throws NotPortableException when the function has no such form, or not for these arguments
    */
-  public static String formula(Function function, List<String> arguments)
+  public static String formula(CatalogueFunction function, List<String> arguments)
       throws NotPortableException {
     return compile(function, arguments).text(FormulaSyntax.A1.separator());
   }
@@ -52,7 +56,7 @@ public final class PortableFormulas {
    *     String, or null for blank
    */
   public static Answer answer(
-      Function function,
+      CatalogueFunction function,
       List<String> arguments,
       java.util.function.Function<String, ? extends Object> cells)
       throws NotPortableException {
@@ -62,7 +66,7 @@ public final class PortableFormulas {
     return call.answer(values);
   }
 
-  static CompiledCall compile(Function function, List<String> arguments)
+  static CompiledCall compile(CatalogueFunction function, List<String> arguments)
       throws NotPortableException {
     CallArguments reader = new CallArguments(FormulaSyntax.A1);
     List<CallArgument> read = new ArrayList<>();
@@ -73,7 +77,7 @@ public final class PortableFormulas {
   }
 
   /** The largest error of the function's formulas, in its unit; NaN when it has none. */
-  public static double maximumError(Function function) {
+  public static double maximumError(CatalogueFunction function) {
     return Forms.of(function.name()).stream()
         .mapToDouble(form -> Fitted.all().errors().get(form.key()))
         .max()

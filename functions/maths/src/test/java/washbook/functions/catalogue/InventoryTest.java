@@ -31,7 +31,7 @@ class InventoryTest {
 
   @Test
   void namesAreOfLettersAndDigitsAndOptionalArgumentsAreLast() {
-    for (Function f : Catalogue.all()) {
+    for (CatalogueFunction f : Catalogue.all()) {
       assertTrue(f.name().matches("[A-Z][A-Z0-9]*"), f.name());
       boolean optional = false;
       for (Parameter p : f.parameters()) {

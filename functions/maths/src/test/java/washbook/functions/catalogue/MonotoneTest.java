@@ -53,7 +53,7 @@ class MonotoneTest {
   @Test
   void listIsWhole() throws IOException {
     List<String> needed = new ArrayList<>();
-    for (Function function : Catalogue.all()) {
+    for (CatalogueFunction function : Catalogue.all()) {
       boolean ranges =
           function.parameters().stream()
               .anyMatch(p -> p.kind() == Kind.NUMBERS || p.kind() == Kind.REST);
@@ -70,7 +70,7 @@ class MonotoneTest {
   @ParameterizedTest
   @MethodSource("directed")
   void overTheWholeRange(Line line) {
-    Function function = Catalogue.get(line.function);
+    CatalogueFunction function = Catalogue.get(line.function);
     List<Parameter> parameters = function.parameters();
     int scanned = 0;
     while (!parameters.get(scanned).name().equals(line.parameter)) {
@@ -96,7 +96,7 @@ class MonotoneTest {
     assertTrue(answered > 1000, "only " + answered + " points had an answer");
   }
 
-  private static Object[] exampleOf(Function function) {
+  private static Object[] exampleOf(CatalogueFunction function) {
     return CommandWords.read(function, function.example());
   }
 
@@ -112,7 +112,8 @@ class MonotoneTest {
     return share == 1 ? max : p.quantity().min() + share * (max - p.quantity().min());
   }
 
-  private static int scan(Function function, Object[] raw, int scanned, double sign, int points) {
+  private static int scan(
+      CatalogueFunction function, Object[] raw, int scanned, double sign, int points) {
     Parameter p = function.parameters().get(scanned);
     double last = Double.NaN;
     int answered = 0;

@@ -25,7 +25,7 @@ class OutsideChecksTest {
               .map(line -> line.split(",", 3))
               .toList();
       assertEquals(
-          Catalogue.all().stream().map(Function::name).toList(),
+          Catalogue.all().stream().map(CatalogueFunction::name).toList(),
           rows.stream().map(row -> row[0]).toList());
       for (String[] row : rows) {
         assertFalse(row[1].isBlank(), row[0]);

@@ -35,13 +35,13 @@ class RandomCallsTest {
     1e-300
   };
 
-  static List<Function> functions() {
+  static List<CatalogueFunction> functions() {
     return Catalogue.all();
   }
 
   @ParameterizedTest
   @MethodSource("functions")
-  void neverNanNorInfinity(Function function) {
+  void neverNanNorInfinity(CatalogueFunction function) {
     SplittableRandom random = new SplittableRandom(function.name().hashCode());
     // A run takes many boils, so most of its calls hold one nonsense value and end early.
     double sense = function.name().startsWith("RUN") ? 0.35 : 0.9;
@@ -112,7 +112,7 @@ class RandomCallsTest {
   /** One value out of range at a time: the sentence names the argument, the value and the range. */
   @ParameterizedTest
   @MethodSource("functions")
-  void refusalNamesValueAndRange(Function function) {
+  void refusalNamesValueAndRange(CatalogueFunction function) {
     for (int k = 0; k < function.parameters().size(); k++) {
       Parameter p = function.parameters().get(k);
       if (p.quantity() == null || p.quantity() == Quantity.ANY) {
@@ -142,7 +142,7 @@ class RandomCallsTest {
   /** Every argument that is needed and blank is refused as blank, by its name. */
   @ParameterizedTest
   @MethodSource("functions")
-  void blankIsNotZero(Function function) {
+  void blankIsNotZero(CatalogueFunction function) {
     for (int k = 0; k < function.parameters().size(); k++) {
       Parameter p = function.parameters().get(k);
       Object[] raw = CommandWords.read(function, function.example());

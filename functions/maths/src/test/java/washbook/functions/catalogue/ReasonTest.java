@@ -13,7 +13,7 @@ import washbook.functions.Calls;
 class ReasonTest {
   @Test
   void saysWhatTheFunctionWouldSay() {
-    for (Function function : Catalogue.all()) {
+    for (CatalogueFunction function : Catalogue.all()) {
       List<Object> call = new ArrayList<>(List.of(function.name()));
       call.addAll(List.of(CommandWords.read(function, function.example())));
       assertEquals("", Calls.text("REASON", call.toArray()), function.name());

@@ -14,7 +14,7 @@ import washbook.functions.Answer;
 import washbook.functions.portable.PortableFormulas;
 
 class ReferencePageTest {
-  static java.util.List<Function> functions() {
+  static java.util.List<CatalogueFunction> functions() {
     return Catalogue.all();
   }
 
@@ -30,7 +30,7 @@ class ReferencePageTest {
 
   @ParameterizedTest
   @MethodSource("functions")
-  void saysEverything(Function function) {
+  void saysEverything(CatalogueFunction function) {
     assertFalse(function.summary().isBlank());
     assertTrue(function.summary().endsWith("."), function.summary());
     assertTrue(function.summary().length() <= 100, "long for the function wizard");
@@ -43,7 +43,7 @@ class ReferencePageTest {
 
   @ParameterizedTest
   @MethodSource("functions")
-  void exampleHasAnAnswer(Function function) {
+  void exampleHasAnAnswer(CatalogueFunction function) {
     Answer answer = function.call(CommandWords.read(function, function.example()));
     assertTrue(
         function.givesText() ? answer instanceof Answer.Text : answer instanceof Answer.Number,
@@ -52,7 +52,7 @@ class ReferencePageTest {
 
   @Test
   void everyFunctionIsOnEveryPage() {
-    for (Function function : Catalogue.all()) {
+    for (CatalogueFunction function : Catalogue.all()) {
       assertTrue(
           ReferencePage.markdown(PortableFormulas::note)
               .contains("\n### " + function.name() + "\n"));
@@ -63,8 +63,8 @@ class ReferencePageTest {
 
   @Test
   void whatCanHurtCarriesItsCaution() {
-    for (Function function : Catalogue.all()) {
-      boolean still = function.group() == Function.Group.STILL;
+    for (CatalogueFunction function : Catalogue.all()) {
+      boolean still = function.group() == CatalogueFunction.Group.STILL;
       boolean dilution = function.name().startsWith("DILUT") || function.name().startsWith("RUN");
       if (still || dilution) {
         assertTrue(function.caution().contains("safe to drink"), function.name());

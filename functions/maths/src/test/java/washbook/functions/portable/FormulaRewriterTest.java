@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import washbook.functions.catalogue.Catalogue;
 import washbook.functions.portable.FormulaRewriter.Rewritten;
+import washbook.functions.portable.form.NotPortableException;
 
 class FormulaRewriterTest {
   private static final FormulaRewriter A1 = new FormulaRewriter(FormulaSyntax.A1);

@@ -12,8 +12,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import washbook.functions.Answer;
 import washbook.functions.catalogue.Catalogue;
-import washbook.functions.catalogue.Function;
+import washbook.functions.catalogue.CatalogueFunction;
 import washbook.functions.catalogue.Parameter;
+import washbook.functions.portable.form.Form;
+import washbook.functions.portable.form.Forms;
+import washbook.functions.portable.form.NotPortableException;
+import washbook.functions.portable.form.StrengthForm;
 import washbook.functions.quantity.Quantity;
 
 class PortableFormulasTest {
@@ -35,14 +39,14 @@ class PortableFormulasTest {
   @Test
   void everyFormStaysShort() throws NotPortableException {
     for (Form form : Forms.ALL) {
-      Function function = Catalogue.get(form.function());
+      CatalogueFunction function = Catalogue.get(form.function());
       boolean twoInOne = form.words().contains(StrengthForm.IN_A_CELL);
       assertTrue(length(form, function, "B12") <= (twoInOne ? LONGEST : LONG), form::key);
       assertTrue(twoInOne || length(form, function, "$AB$1000000") <= LONGEST, form::key);
     }
   }
 
-  private static int length(Form form, Function function, String reference)
+  private static int length(Form form, CatalogueFunction function, String reference)
       throws NotPortableException {
     List<String> arguments = new ArrayList<>();
     int word = 0;
@@ -78,7 +82,7 @@ class PortableFormulasTest {
   })
   void refusesAndAnswersAsTheFunction(String name, String first, String second)
       throws NotPortableException {
-    Function function = Catalogue.get(name);
+    CatalogueFunction function = Catalogue.get(name);
     List<Object> values = new ArrayList<>();
     values.add(read(first));
     values.add(read(second));
@@ -99,7 +103,7 @@ class PortableFormulasTest {
 
   @Test
   void aBlankOptionalCellCountsAsLeftOut() throws NotPortableException {
-    Function function = Catalogue.get("CORRECTEDGRAVITY");
+    CatalogueFunction function = Catalogue.get("CORRECTEDGRAVITY");
     CompiledCall call = PortableFormulas.compile(function, List.of("A1", "B1", "C1", "D1", "E1"));
     List<Object> values = new ArrayList<>(List.of(1.04, 30.0));
     values.addAll(java.util.Arrays.asList(null, null, null));

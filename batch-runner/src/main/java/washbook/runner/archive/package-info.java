@@ -1,0 +1,2 @@
+/** Zip archives that are copied without unpacking what stays as it is. */
+package washbook.runner.archive;

@@ -1,0 +1,2 @@
+/** The commands of the command line. */
+package washbook.runner.cli;

@@ -1,0 +1,2 @@
+/** The file formats that the runner knows. */
+package washbook.runner;

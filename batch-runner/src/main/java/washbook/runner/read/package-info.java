@@ -1,0 +1,2 @@
+/** From a file of each format to its grids. */
+package washbook.runner.read;

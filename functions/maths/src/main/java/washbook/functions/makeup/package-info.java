@@ -1,0 +1,2 @@
+/** How much sugar or water a wash needs. */
+package washbook.functions.makeup;

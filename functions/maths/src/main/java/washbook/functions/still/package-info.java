@@ -1,0 +1,2 @@
+/** What a run of a pot still yields. */
+package washbook.functions.still;

@@ -1,0 +1,2 @@
+/** Interface, configuration and help of the add-in, written from the catalogue while building. */
+package washbook.office.generate;

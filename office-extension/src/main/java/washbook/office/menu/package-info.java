@@ -1,0 +1,2 @@
+/** The commands of the menu on an open sheet. */
+package washbook.office.menu;

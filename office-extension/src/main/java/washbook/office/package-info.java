@@ -1,0 +1,2 @@
+/** What the office program is told about the add-in when it is installed. */
+package washbook.office;
