@@ -32,8 +32,7 @@ public final class LogReader {
       if (said.headerRow() >= 0 && said.lastRow() >= 0) {
         end = Math.min(end, said.lastRow() + 1);
       }
-      TableRows rows =
-          new TableRows(grid, withColumns(header, said), end, repeated.of(header));
+      TableRows rows = new TableRows(grid, withColumns(header, said), end, repeated.of(header));
       lastRows.add(rows.lastRow());
       if (said.ignored()) {
         continue;
@@ -74,8 +73,7 @@ public final class LogReader {
       cells.add(
           column == null
               ? cell
-              : new Header.HeaderCell(
-                  cell.column(), cell.text(), cell.meanings(), column.role()));
+              : new Header.HeaderCell(cell.column(), cell.text(), cell.meanings(), column.role()));
     }
     return new Header(header.topRow(), header.bottomRow(), List.copyOf(cells));
   }
