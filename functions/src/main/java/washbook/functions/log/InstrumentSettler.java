@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import washbook.functions.Numbers;
 import washbook.functions.RefusedException;
+import washbook.functions.catalogue.Quantity;
 import washbook.functions.ferment.Balance;
 import washbook.functions.log.Header.HeaderCell;
 import washbook.functions.reading.Refractometer;
@@ -23,6 +24,15 @@ final class InstrumentSettler {
   /** And below this share of the first reading: a weak wash ends low on both instruments. */
   private static final double LOW_SHARE = 0.3;
 
+  /** A rise that begins another batch, degrees of sugar. */
+  private static final double NEW_BATCH = 2;
+
+  /** How far two readings of a refractometer may be out, degrees of sugar. */
+  private static final double READING_ERROR = 0.5;
+
+  /** No wash ferments to less, SG; the least that readings may be. */
+  private static final double LEAST_GRAVITY = Quantity.GRAVITY.min();
+
   private static final Set<SugarScale> DEGREES =
       EnumSet.of(SugarScale.BRIX, SugarScale.PLATO, SugarScale.BALLING);
 
@@ -36,6 +46,9 @@ final class InstrumentSettler {
 
   private double lowest = Double.POSITIVE_INFINITY;
   private boolean withTemperature;
+
+  /** Whether one batch fell lower than a refractometer ever shows. */
+  private boolean tooLowForRefractometer;
 
   InstrumentSettler(Grid grid, Header header, TableRows rows, ColumnUses columns) {
     this.grid = grid;
@@ -68,7 +81,7 @@ final class InstrumentSettler {
                 || reading.correctedByHeader
                 || !Double.isNaN(reading.temperatureByHeader)
                 || lines.stream().anyMatch(l -> l.isReadingTemperature() || l.saysCorrected());
-        if (highest < lowest) {
+        if (highest < lowest || (tooLowForRefractometer && anyTemperature)) {
           continue;
         }
         if (lowest >= LOW_END || lowest > LOW_SHARE * highest) {
@@ -110,13 +123,33 @@ final class InstrumentSettler {
     highest = Double.NEGATIVE_INFINITY;
     lowest = Double.POSITIVE_INFINITY;
     withTemperature = false;
+    tooLowForRefractometer = false;
+    double start = Double.NaN;
+    double before = Double.NaN;
+    boolean oneAfterTheOther = !columns.has(Role.BATCH);
     boolean degrees = DEGREES.stream().anyMatch(s -> s.name().equals(unit));
     for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
       double value = rows.isSkipped(row) ? Double.NaN : degrees(row, cell.column(), degrees);
       if (!Double.isNaN(value)) {
         highest = Math.max(highest, value);
         lowest = Math.min(lowest, value);
+        start = value <= before + NEW_BATCH ? Math.max(start, value) : value;
+        before = value;
+        tooLowForRefractometer |= oneAfterTheOther && isTooLow(start, value);
       }
+    }
+  }
+
+  /** Whether no wash that began so ferments until a refractometer shows so little. */
+  private static boolean isTooLow(double start, double value) {
+    double present = value + READING_ERROR;
+    if (present >= start) {
+      return false;
+    }
+    try {
+      return present <= 0 || Refractometer.gravity(start, present, 1) < LEAST_GRAVITY;
+    } catch (RefusedException refused) {
+      return true;
     }
   }
 

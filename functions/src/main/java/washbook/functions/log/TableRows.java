@@ -62,6 +62,8 @@ final class TableRows {
       }
       if (isTotalOrKey(row)) {
         skipped.set(row);
+      } else if (isNameLine(row)) {
+        continue;
       } else if (hasReading(row, gap)) {
         lastRow = row;
         labelsAreWords |= isWord(row);
@@ -266,14 +268,31 @@ final class TableRows {
     if (above < firstRow || skipped.get(above)) {
       return above >= firstRow && filled(above) == 2;
     }
-    if (!isLoneText(above)) {
+    return isNameLine(above);
+  }
+
+  /** A batch's name alone in a row, or behind a word for batch or vessel. */
+  private boolean isNameLine(int row) {
+    if (labelRole == Role.BATCH || grid.kind(row, labelColumn) != Kind.TEXT) {
       return false;
     }
-    String text = grid.text(above, labelColumn);
+    String text = grid.text(row, labelColumn);
     Set<Concept> meanings = Words.meanings(text);
-    return !NameText.of(text).isEmpty()
-        || meanings.contains(Concept.BATCH)
-        || meanings.contains(Concept.VESSEL);
+    boolean labelled = meanings.contains(Concept.BATCH) || meanings.contains(Concept.VESSEL);
+    return isLoneText(row)
+        ? labelled || !NameText.of(text).isEmpty()
+        : labelled && filled(row) == 2 && hasWordsInReading(row);
+  }
+
+  /** Whether a word, and no attempt at a number, stands where the readings do. */
+  private boolean hasWordsInReading(int row) {
+    for (int column : readingColumns) {
+      if (grid.kind(row, column) == Kind.TEXT) {
+        String text = grid.text(row, column).strip();
+        return !text.isEmpty() && Character.isLetter(text.charAt(0));
+      }
+    }
+    return false;
   }
 
   private boolean isLoneText(int row) {

@@ -95,4 +95,19 @@ class InstrumentTest {
     assertEquals(
         List.of(), LogReader.understand(log("Brix", " | Temp C", "-1"), LogMap.none()).doubts());
   }
+
+  @Test
+  void aCourseLowerThanARefractometerEverShowsIsAHydrometers() {
+    assertEquals(
+        List.of(),
+        LogReader.understand(log("Balling", " | Temp C", "3.6"), LogMap.none()).doubts());
+  }
+
+  @Test
+  void batchesOneBelowTheOtherAreNotTakenForOneCourse() {
+    TestGrid grid =
+        TestGrid.of(
+            "x", "Day | Brix | Temp C\n0 | 24 | 20\n6 | 9 | 20\nPlum 4\n0 | 12 | 20\n6 | 5 | 20");
+    assertFalse(LogReader.understand(grid, LogMap.none()).tables().get(0).settled());
+  }
 }
