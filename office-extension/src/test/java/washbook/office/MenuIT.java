@@ -73,7 +73,7 @@ class MenuIT {
     plum();
     XUndoManager undo = book.as(XUndoManagerSupplier.class).getUndoManager();
     String said = String.valueOf(book.dispatch(FILL));
-    assertTrue(said.contains("Table A1:C5"), said);
+    assertTrue(said.contains("table A1:C5"), said);
     assertTrue(said.contains("B \"SG\": gravity in SG"), said);
     assertTrue(said.contains("filled: 3; refused: 1"), said);
     assertEquals("Corrected gravity (Washbook)", book.shown("D1"));
@@ -274,7 +274,7 @@ class MenuIT {
     book.formula("A3", "=DATE(2025;10;1)").formula("A4", "=DATE(2025;10;4)");
     book.formula("A5", "=A4+3").formula("C5", "=1/0");
     String said = String.valueOf(book.dispatch(FILL));
-    assertTrue(said.contains("Table A2:C5"), said);
+    assertTrue(said.contains("table A2:C5"), said);
     assertTrue(said.contains("Refused, C5: "), said);
     assertTrue(book.number("E4") > 1, said);
   }

@@ -31,7 +31,8 @@ final class ReportBuilder {
     for (TableCount table : filling.tables()) {
       List<BatchReport> batches = new ArrayList<>();
       for (BatchCount batch : table.batches()) {
-        Double gravity = Double.isNaN(batch.originalGravity()) ? null : batch.originalGravity();
+        Double gravity =
+            batch.originalGravity().isPresent() ? batch.originalGravity().getAsDouble() : null;
         batches.add(
             new BatchReport(batch.name(), gravity, batch.rows(), batch.filled(), batch.refused()));
       }

@@ -42,7 +42,7 @@ final class SeriesReader {
   private static BatchSeries read(
       Batch batch, RowTimes times, ColumnPatch gravity, ColumnPatch abv) {
     int[] rows = thinned(batch.rows());
-    double[] days = times.days(rows);
+    double[] days = times.daysFromFirst(rows);
     boolean timed = Arrays.stream(days).allMatch(Double::isFinite);
     double[][] points = new double[rows.length][];
     for (int i = 0; i < rows.length; i++) {

@@ -1,63 +1,94 @@
 package washbook.log;
 
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * The rows of one ferment inside a table.
  *
  * @param name as the log calls it; the sheet's name where it has none
  * @param rows its rows in the order of time, from 0
- * @param originalGravity SG 20/20, of everything put in; NaN when it is not known
- * @param originalGravityCell address of the cell it comes from, "" when not known
- * @param originalGravityWhy whether it is stated, the first reading or fed, as a sentence
- * @param originalGravityUnit scale of that cell when a formula can refer to it (SG1000 for 1085),
- *     else ""
- * @param origin where the original gravity comes from
- * @param originRow the row whose reading is the original gravity, -1 when there is none
- * @param originalBrix what a refractometer showed before the ferment, NaN when there is none
+ * @param original its gravity before the ferment
+ * @param originalBrix what a refractometer showed before the ferment, empty when there is none
  * @param steps for a fed ferment the original gravity of everything put in so far; else empty
  */
 public record Batch(
     String name,
     int[] rows,
-    double originalGravity,
-    String originalGravityCell,
-    String originalGravityWhy,
-    String originalGravityUnit,
-    Origin origin,
-    int originRow,
-    double originalBrix,
+    OriginalGravity original,
+    OptionalDouble originalBrix,
     List<Step> steps) {
-
-  /** Where an original gravity comes from. */
-  public enum Origin {
-    UNKNOWN,
-    STATED,
-    FIRST_READING
-  }
 
   /**
    * One stage of a fed ferment.
    *
    * @param fromPosition index into the rows from which it holds
-   * @param originalGravity SG 20/20 of everything put in by then; NaN when the amounts are not
+   * @param originalGravity SG 20/20 of everything put in by then; empty when the amounts are not
    *     known
    * @param why what is missing when it is not known, else ""
    */
-  public record Step(int fromPosition, double originalGravity, String why) {}
+  public record Step(int fromPosition, OptionalDouble originalGravity, String why) {}
 
-  /** The same batch with the steps of a fed ferment; the last one's gravity is the batch's. */
-  public Batch fed(List<Step> steps, String why) {
-    return new Batch(
-        name,
-        rows,
-        steps.get(steps.size() - 1).originalGravity(),
-        originalGravityCell,
-        originalGravityWhy + "; " + why,
-        originalGravityUnit,
-        origin,
-        originRow,
-        originalBrix,
-        steps);
+  /** A batch to which nothing was added. */
+  public Batch(String name, int[] rows, OriginalGravity original, OptionalDouble originalBrix) {
+    this(name, rows, original, originalBrix, List.of());
+  }
+
+  /** The same batch with the steps of a fed ferment. */
+  public Batch fed(List<Step> steps) {
+    return new Batch(name, rows, original, originalBrix, List.copyOf(steps));
+  }
+
+  public boolean isFed() {
+    return !steps.isEmpty();
+  }
+
+  /** SG 20/20 of everything put in; empty when it is not known. */
+  public OptionalDouble originalGravity() {
+    return originalGravity(steps.size());
+  }
+
+  /** Where the original gravity comes from, or why it is not known, as a sentence. */
+  public String originalGravityWhy() {
+    return isFed() ? original.why() + "; from then on that of everything put in" : original.why();
+  }
+
+  /** Whether the reading on a row is what the original gravity comes from. */
+  public boolean isFirstReading(int row) {
+    return original instanceof OriginalGravity.FirstReading first && first.row() == row;
+  }
+
+  /**
+   * How many steps have begun by a position in the rows, going on from those begun before it; 0
+   * where nothing was added.
+   */
+  public int stepsBegun(int position, int before) {
+    int begun = before;
+    while (begun < steps.size() && steps.get(begun).fromPosition() <= position) {
+      begun++;
+    }
+    return begun;
+  }
+
+  /** How many steps have begun by a row. */
+  public int stepsBegunAt(int row) {
+    if (!isFed()) {
+      return 0;
+    }
+    int position = 0;
+    while (rows[position] != row) {
+      position++;
+    }
+    return stepsBegun(position, 0);
+  }
+
+  /** SG 20/20 of everything put in once that many steps have begun; empty when it is not known. */
+  public OptionalDouble originalGravity(int stepsBegun) {
+    return stepsBegun == 0 ? original.gravity() : steps.get(stepsBegun - 1).originalGravity();
+  }
+
+  /** Why it is not known. */
+  public String originalGravityWhy(int stepsBegun) {
+    return stepsBegun == 0 ? original.why() : steps.get(stepsBegun - 1).why();
   }
 }

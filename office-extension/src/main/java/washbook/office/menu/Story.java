@@ -1,13 +1,7 @@
 package washbook.office.menu;
 
-import java.util.Locale;
-import washbook.functions.Numbers;
-import washbook.log.Batch;
-import washbook.log.Doubt;
-import washbook.log.LogColumn;
-import washbook.log.LogTable;
-import washbook.log.Role;
 import washbook.log.Understanding;
+import washbook.log.UnderstandingText;
 import washbook.log.fill.Filling;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.CellRefusal;
@@ -17,54 +11,16 @@ import washbook.log.sheet.ColumnPatch;
 final class Story {
   private static final int MOST_REFUSALS = 20;
 
-  private final StringBuilder text = new StringBuilder();
+  private final StringBuilder text;
 
-  private Story() {}
+  private Story(String begun) {
+    text = new StringBuilder(begun);
+  }
 
   static String of(Understanding understanding, Filling filling) {
-    Story story = new Story();
-    for (LogTable table : understanding.tables()) {
-      story.tell(table);
-    }
-    for (Doubt doubt : understanding.doubts()) {
-      story.line("In doubt, " + doubt.cell() + ": " + doubt.question());
-    }
+    Story story = new Story(UnderstandingText.lines(understanding));
     story.tell(filling);
     return story.text.toString();
-  }
-
-  private void tell(LogTable table) {
-    line("Table " + table.range() + (table.settled() ? "" : " (in doubt: nothing is written)"));
-    for (LogColumn use : table.columns()) {
-      if (use.role() != Role.OTHER) {
-        line("  " + column(use));
-      }
-    }
-    for (Batch batch : table.batches()) {
-      line("  Batch " + batch.name() + ": " + original(batch));
-    }
-    for (String remark : table.remarks()) {
-      line("  " + remark);
-    }
-  }
-
-  private static String column(LogColumn use) {
-    return CellAddress.letters(use.column())
-        + " \""
-        + use.header()
-        + "\": "
-        + use.role().name().toLowerCase(Locale.ROOT).replace('_', ' ')
-        + (use.unit().isEmpty() ? "" : " in " + use.unit());
-  }
-
-  private static String original(Batch batch) {
-    if (Double.isNaN(batch.originalGravity())) {
-      return "original gravity not known; " + batch.originalGravityWhy();
-    }
-    return "original gravity "
-        + Numbers.show(Math.round(batch.originalGravity() * 1e5) / 1e5)
-        + "; "
-        + batch.originalGravityWhy();
   }
 
   private void tell(Filling filling) {
@@ -90,7 +46,7 @@ final class Story {
   }
 
   /** How many readings are filled and refused. */
-  static String counts(Filling filling) {
+  private static String counts(Filling filling) {
     int rows = 0;
     int filled = 0;
     int refused = 0;

@@ -7,17 +7,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import washbook.functions.scale.PotentialAlcohol;
-import washbook.functions.scale.SugarScale;
 import washbook.log.Batch;
 import washbook.log.ComputedColumn;
 import washbook.log.LogColumn;
 import washbook.log.LogTable;
-import washbook.log.Originals;
+import washbook.log.OriginalGravity.FirstReading;
 import washbook.log.Role;
 import washbook.log.Understanding;
 import washbook.log.fill.ComputedTable;
 import washbook.log.reading.HydrometerRows;
-import washbook.log.reading.RowOrder;
+import washbook.log.reading.RowTimes;
 import washbook.log.sheet.Grid;
 import washbook.log.words.CellText;
 import washbook.log.words.ReadingScale;
@@ -89,7 +88,7 @@ public final class LogAuditor {
     }
 
     Audit.Column make() {
-      RowOrder order = RowOrder.of(grid, table);
+      RowTimes order = RowTimes.of(grid, table);
       double factor = isShare() ? 100 : 1;
       List<Audit.Batch> batches = new ArrayList<>();
       for (Batch batch : table.batches()) {
@@ -137,28 +136,28 @@ public final class LogAuditor {
       return largest > 0 && largest <= 1.5 && largestOurs > 20 * largest;
     }
 
-    private Audit.Batch compare(Batch batch, RowOrder order, double factor) {
+    private Audit.Batch compare(Batch batch, RowTimes order, double factor) {
       HydrometerRows reading = new HydrometerRows(grid, table);
-      reading.originalBrix = batch.originalBrix();
-      double originalReading = batch.originalGravity();
+      reading.begin(batch);
+      double originalReading = batch.originalGravity().orElse(Double.NaN);
       double originalTemperature = Double.NaN;
-      if (batch.originRow() >= 0
-          && reading.read(batch.originRow()) == HydrometerRows.State.READ
+      if (batch.original() instanceof FirstReading first
+          && reading.read(first.row()) == HydrometerRows.State.READ
           && !reading.byRefractometer()) {
         originalReading = reading.gravity;
         originalTemperature = reading.temperatureC;
       }
-      double unfed = Originals.gravity(batch, batch.steps().isEmpty() ? -1 : 0);
+      double unfed = batch.original().gravity().orElse(Double.NaN);
       int count = 0;
       int size = batch.rows().length;
       int[] at = new int[size];
       double[] days = new double[size];
       double[] own = new double[size];
       double[] right = new double[size];
-      int step = -1;
+      int begun = 0;
       for (int position = 0; position < size; position++) {
         int row = batch.rows()[position];
-        step = Originals.step(batch, position, step);
+        begun = batch.stepsBegun(position, begun);
         double number = fill.number(ours, row);
         double figure = own(row) * factor;
         if (Double.isNaN(number) || Double.isNaN(figure)) {
@@ -176,7 +175,7 @@ public final class LogAuditor {
                   reading.temperatureC,
                   originalReading,
                   originalTemperature,
-                  Originals.gravity(batch, step),
+                  batch.originalGravity(begun).orElse(Double.NaN),
                   unfed,
                   fill.number(ComputedColumn.CORRECTED_GRAVITY, row),
                   table.settings().offset()));
@@ -196,7 +195,10 @@ public final class LogAuditor {
       return switch (ours) {
         case ABV -> LIMIT_PERCENT_VOL;
         case CORRECTED_GRAVITY -> LIMIT_GRAVITY;
-        default -> 100 * LIMIT_PERCENT_VOL / PotentialAlcohol.model(batch.originalGravity());
+        default ->
+            100
+                * LIMIT_PERCENT_VOL
+                / PotentialAlcohol.model(batch.originalGravity().orElse(Double.NaN));
       };
     }
 
@@ -212,13 +214,7 @@ public final class LogAuditor {
       if (value == 0) {
         return Double.NaN;
       }
-      String unit = use.unit().isEmpty() ? "SG" : use.unit();
-      if (unit.equals("SG")) {
-        return value >= 100 ? value / 1000 : value;
-      }
-      return unit.equals(ReadingScale.GRAMS_PER_CUBIC_CENTIMETRE)
-          ? SugarScale.KGM3.toGravity(1000 * value)
-          : SugarScale.valueOf(unit).toGravity(value);
+      return ReadingScale.of(use.unit()).toGravity(value);
     }
 
     /** The way that leaves least over; a simpler one when it is nearly as good. */

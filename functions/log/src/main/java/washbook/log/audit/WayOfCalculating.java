@@ -13,6 +13,7 @@ import washbook.functions.liquid.FermentingWash;
 import washbook.functions.liquid.SucroseSolution;
 import washbook.functions.reading.Hydrometer;
 import washbook.functions.scale.PotentialAlcohol;
+import washbook.functions.scale.TemperatureUnit;
 import washbook.log.ComputedColumn;
 
 /**
@@ -137,7 +138,8 @@ record WayOfCalculating(Set<Audit.Cause> causes, String detail, ToDoubleFunction
         new WayOfCalculating(
             thumb,
             "1 point for every 6 \u00b0F above 60 \u00b0F",
-            row -> row.reading() + (row.temperatureC() * 1.8 + 32 - 60) / 6000));
+            row ->
+                row.reading() + (TemperatureUnit.F.fromCelsius(row.temperatureC()) - 60) / 6000));
     for (double perDegree : new double[] {0.0002, 0.00025, 0.0003}) {
       all.add(
           new WayOfCalculating(

@@ -9,7 +9,7 @@ import washbook.log.LogTable;
 import washbook.log.Role;
 import washbook.log.Understanding;
 import washbook.log.reading.HydrometerRows;
-import washbook.log.reading.RowOrder;
+import washbook.log.reading.RowTimes;
 import washbook.log.sheet.ColumnPatch;
 import washbook.log.sheet.Grid;
 
@@ -45,7 +45,7 @@ public record BatchCurve(
       if (gravity == null && abv == null) {
         continue;
       }
-      RowOrder order = RowOrder.of(grid, table);
+      RowTimes order = RowTimes.of(grid, table);
       HydrometerRows reading = new HydrometerRows(grid, table);
       for (Batch batch : table.batches()) {
         int[] rows =
@@ -67,7 +67,7 @@ public record BatchCurve(
       int[] rows,
       ColumnPatch gravity,
       ColumnPatch abv,
-      RowOrder order,
+      RowTimes order,
       HydrometerRows reading) {
     double[] days = Arrays.stream(rows).mapToDouble(order::days).toArray();
     boolean timed = isTime(days);

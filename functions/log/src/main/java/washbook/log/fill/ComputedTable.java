@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import washbook.functions.Answer;
@@ -19,9 +20,8 @@ import washbook.functions.quantity.Quantity;
 import washbook.log.Batch;
 import washbook.log.ComputedColumn;
 import washbook.log.LogTable;
-import washbook.log.Originals;
 import washbook.log.reading.HydrometerRows;
-import washbook.log.reading.RowOrder;
+import washbook.log.reading.RowTimes;
 import washbook.log.sheet.CellRefusal;
 import washbook.log.sheet.Grid;
 
@@ -57,7 +57,7 @@ public final class ComputedTable {
   private final BitSet mixed = new BitSet();
 
   private double gravityNow;
-  private final RowOrder order;
+  private final RowTimes order;
   private final String[] states;
   private final boolean ratesWanted;
 
@@ -67,7 +67,7 @@ public final class ComputedTable {
     int rows = table.lastRow() - table.firstRow() + 1;
     ratesWanted = wanted.contains(ComputedColumn.RATE);
     states = wanted.contains(ComputedColumn.STATE) ? new String[rows] : null;
-    order = ratesWanted || states != null ? RowOrder.of(grid, table) : null;
+    order = ratesWanted || states != null ? RowTimes.of(grid, table) : null;
     for (ComputedColumn column : wanted) {
       if (column.decimals() >= 0) {
         double[] cells = new double[rows];
@@ -86,19 +86,19 @@ public final class ComputedTable {
     int refusedBefore = refusedCount;
     double originalGravity = Double.NaN;
     double originalExtract = Double.NaN;
-    int step = -1;
+    int begun = 0;
     int[] rows = batch.rows();
-    reading.originalBrix = batch.originalBrix();
+    reading.begin(batch);
     double lowest = Double.POSITIVE_INFINITY;
     double before = Double.POSITIVE_INFINITY;
     int rises = 0;
     ProgressToDate course = order == null ? null : new ProgressToDate();
     for (int position = 0; position < rows.length; position++) {
       int row = rows[position];
-      int stepHere = Originals.step(batch, position, step);
-      if (position == 0 || stepHere != step) {
-        step = stepHere;
-        originalGravity = Originals.gravity(batch, step);
+      int begunHere = batch.stepsBegun(position, begun);
+      if (position == 0 || begunHere != begun) {
+        begun = begunHere;
+        originalGravity = batch.originalGravity(begun).orElse(Double.NaN);
         originalExtract =
             Double.isNaN(originalGravity) ? Double.NaN : SucroseSolution.brix(originalGravity);
         lowest = Double.POSITIVE_INFINITY;
@@ -154,7 +154,7 @@ public final class ComputedTable {
       gravity = originalGravity;
     }
     double before =
-        gravity <= originalGravity || row == batch.originRow()
+        gravity <= originalGravity || batch.isFirstReading(row)
             ? Double.NaN
             : reading.beforeFerment(originalGravity);
     double shown = Double.isNaN(before) ? gravity : before;
@@ -194,7 +194,7 @@ public final class ComputedTable {
   }
 
   private double corrected(int row, Batch batch, double originalExtract) {
-    return row == batch.originRow() ? reading.asSugarSolution() : reading.asWash(originalExtract);
+    return batch.isFirstReading(row) ? reading.asSugarSolution() : reading.asWash(originalExtract);
   }
 
   private static double value(ComputedColumn column, double originalGravity, Balance balance) {
@@ -251,7 +251,7 @@ public final class ComputedTable {
   private CellRefusal refusal(long key) {
     int row = (int) (key >>> 32);
     Batch batch = table.batches().get((int) key);
-    reading.originalBrix = batch.originalBrix();
+    reading.begin(batch);
     if (reading.read(row) == HydrometerRows.State.REFUSED) {
       return reading.refusal;
     }
@@ -264,8 +264,8 @@ public final class ComputedTable {
               + " go up again and again and no sugar was added: two batches may be mixed in it."
               + " Name each batch in a column of its own, or part them by lines with their names.");
     }
-    int step = Originals.stepOfRow(batch, row);
-    double originalGravity = Originals.gravity(batch, step);
+    int begun = batch.stepsBegunAt(row);
+    double originalGravity = batch.originalGravity(begun).orElse(Double.NaN);
     if (Double.isNaN(originalGravity)) {
       return new CellRefusal(
           reading.cell(row),
@@ -273,7 +273,7 @@ public final class ComputedTable {
           "the original gravity of batch "
               + batch.name()
               + " is not known: "
-              + Originals.why(batch, step)
+              + batch.originalGravityWhy(begun)
               + ".");
     }
     double gravity = corrected(row, batch, SucroseSolution.brix(originalGravity));
@@ -285,7 +285,7 @@ public final class ComputedTable {
             reading.cell(row),
             Code.CONTRADICTION,
             String.format(
-                java.util.Locale.ROOT,
+                Locale.ROOT,
                 "corrected reading %s is more than %.3f SG above an earlier reading of batch %s and"
                     + " no sugar was added: another batch, or one of them is wrong.",
                 reading.shown(gravity),

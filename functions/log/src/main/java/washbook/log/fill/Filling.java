@@ -1,6 +1,7 @@
 package washbook.log.fill;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import washbook.log.sheet.CellRefusal;
 import washbook.log.sheet.SheetPatch;
 
@@ -18,5 +19,5 @@ public record Filling(SheetPatch patch, List<TableCount> tables, List<CellRefusa
 
   /** Rows of one batch: with a reading, filled, and refused. */
   public record BatchCount(
-      String name, double originalGravity, int rows, int filled, int refused) {}
+      String name, OptionalDouble originalGravity, int rows, int filled, int refused) {}
 }

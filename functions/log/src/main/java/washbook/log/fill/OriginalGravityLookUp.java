@@ -10,6 +10,8 @@ import washbook.log.Batch;
 import washbook.log.ComputedColumn;
 import washbook.log.LogColumn;
 import washbook.log.LogTable;
+import washbook.log.OriginalGravity.FirstReading;
+import washbook.log.OriginalGravity.Stated;
 import washbook.log.Role;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
@@ -61,9 +63,7 @@ final class OriginalGravityLookUp {
 
   /** Whether a row's reading is what its batch's formulas take for the original gravity. */
   static boolean isTheFirst(Batch batch, int row) {
-    return row == batch.originRow()
-        && batch.origin() == Batch.Origin.FIRST_READING
-        && batch.steps().isEmpty();
+    return batch.isFirstReading(row) && !batch.isFed();
   }
 
   /** The columns that a table's formulas need beside the wanted ones. */
@@ -74,7 +74,9 @@ final class OriginalGravityLookUp {
       return columns;
     }
     boolean byReading =
-        table.batches().stream().anyMatch(b -> isTheFirst(b, b.originRow()) && b.rows().length > 1);
+        table.batches().stream()
+            .anyMatch(
+                b -> b.original() instanceof FirstReading && !b.isFed() && b.rows().length > 1);
     if (byReading) {
       columns.add(ComputedColumn.FIRST_GRAVITY);
     }
@@ -91,9 +93,11 @@ final class OriginalGravityLookUp {
       return false;
     }
     for (Batch batch : table.batches()) {
-      for (int row : batch.rows()) {
-        if (!batch.originalGravityUnit().isEmpty() && !hasNumber(grid, row, column)) {
-          return true;
+      if (batch.original() instanceof Stated stated && stated.number().isPresent()) {
+        for (int row : batch.rows()) {
+          if (!hasNumber(grid, row, column)) {
+            return true;
+          }
         }
       }
     }
@@ -110,23 +114,23 @@ final class OriginalGravityLookUp {
   }
 
   /** The corrected first reading of a row's batch. */
-  String ofFirstReading(Batch batch, int row) {
+  String ofFirstReading(Batch batch, FirstReading first, int row) {
     return canBeSorted(batch, row)
         ? lookUp(batch, row, firstColumn, false)
-        : CellAddress.fixed(batch.originRow(), firstColumn);
+        : CellAddress.fixed(first.row(), firstColumn);
   }
 
   /** The number that states the original gravity of a row's batch, as it stands in its cell. */
-  String ofStatement(Batch batch, int row) {
+  String ofStatement(Batch batch, Stated stated, int row) {
     if (statedColumn < 0) {
-      return CellAddress.fixed(batch.originalGravityCell());
+      return CellAddress.fixed(stated.cell());
     }
     if (hasNumber(grid, row, statedColumn)) {
       return CellAddress.of(row, statedColumn);
     }
     return canBeSorted(batch, row)
         ? lookUp(batch, row, statedColumn, true)
-        : CellAddress.fixed(batch.originalGravityCell());
+        : CellAddress.fixed(stated.cell());
   }
 
   /** Sorting breaks a log itself where rows take their batch from the row above. */

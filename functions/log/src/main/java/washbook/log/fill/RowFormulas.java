@@ -1,15 +1,19 @@
 package washbook.log.fill;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import washbook.functions.Numbers;
 import washbook.log.Batch;
 import washbook.log.ComputedColumn;
 import washbook.log.LogColumn;
 import washbook.log.LogSettings;
 import washbook.log.LogTable;
-import washbook.log.Originals;
+import washbook.log.OriginalGravity.FirstReading;
+import washbook.log.OriginalGravity.Stated;
+import washbook.log.OriginalGravity.StatedNumber;
 import washbook.log.Role;
 import washbook.log.reading.HydrometerRows;
 import washbook.log.sheet.CellAddress;
@@ -32,8 +36,7 @@ final class RowFormulas {
   private final OriginalGravityLookUp first;
   private final int[] batchOfRow;
   private final int gravityColumn;
-  private final String scale;
-  private final boolean perCubicCentimetre;
+  private final ReadingScale scale;
   private final int temperatureColumn;
   private final boolean fahrenheit;
   private final int refractometerColumn;
@@ -54,8 +57,7 @@ final class RowFormulas {
     this.source = source;
     this.reading = new HydrometerRows(grid, table);
     gravityColumn = column(Role.GRAVITY);
-    perCubicCentimetre = unit(Role.GRAVITY).equals(ReadingScale.GRAMS_PER_CUBIC_CENTIMETRE);
-    scale = perCubicCentimetre ? "KGM3" : unit(Role.GRAVITY).isEmpty() ? "SG" : unit(Role.GRAVITY);
+    scale = ReadingScale.of(unit(Role.GRAVITY));
     temperatureColumn = column(Role.TEMPERATURE);
     fahrenheit = unit(Role.TEMPERATURE).equals("F");
     refractometerColumn = column(Role.REFRACTOMETER);
@@ -65,7 +67,7 @@ final class RowFormulas {
     first =
         new OriginalGravityLookUp(grid, table, column(places, ComputedColumn.FIRST_GRAVITY), all);
     batchOfRow = new int[table.lastRow() - table.firstRow() + 1];
-    java.util.Arrays.fill(batchOfRow, -1);
+    Arrays.fill(batchOfRow, -1);
     for (int i = 0; i < table.batches().size(); i++) {
       for (int row : table.batches().get(i).rows()) {
         batchOfRow[row - table.firstRow()] = i;
@@ -93,7 +95,7 @@ final class RowFormulas {
       return null;
     }
     Batch batch = table.batches().get(index);
-    reading.originalBrix = batch.originalBrix();
+    reading.begin(batch);
     if (column == ComputedColumn.CORRECTED_GRAVITY || column == ComputedColumn.FIRST_GRAVITY) {
       return corrected(batch, row);
     }
@@ -107,7 +109,7 @@ final class RowFormulas {
     }
     String gravity =
         correctedColumn >= 0 ? CellAddress.of(row, correctedColumn) : corrected(batch, row);
-    String original = row == batch.originRow() ? gravity : original(batch, row);
+    String original = batch.isFirstReading(row) ? gravity : original(batch, row);
     if (gravity == null || original == null) {
       return null;
     }
@@ -121,8 +123,8 @@ final class RowFormulas {
 
   /** Whether the row just read is above the original gravity by no more than readings differ. */
   private boolean isBeforeFerment(Batch batch, int row) {
-    double original = Originals.gravity(batch, Originals.stepOfRow(batch, row));
-    return row != batch.originRow() && !Double.isNaN(reading.beforeFerment(original));
+    double original = batch.originalGravity(batch.stepsBegunAt(row)).orElse(Double.NaN);
+    return !batch.isFirstReading(row) && !Double.isNaN(reading.beforeFerment(original));
   }
 
   private String corrected(Batch batch, int row) {
@@ -135,7 +137,7 @@ final class RowFormulas {
       return null;
     }
     LogSettings settings = table.settings();
-    boolean isFirst = row == batch.originRow() || isBeforeFerment(batch, row);
+    boolean isFirst = batch.isFirstReading(row) || isBeforeFerment(batch, row);
     List<String> arguments = new ArrayList<>(List.of(shown, temperature));
     boolean offset = settings.offset() != 0;
     if (!isFirst || offset || settings.calibrationC() != LogSettings.USUAL_CALIBRATION) {
@@ -156,8 +158,11 @@ final class RowFormulas {
 
   private String byRefractometer(Batch batch, int row) {
     String present = presentBrixFormula(row);
-    boolean isFirst = row == batch.originRow() || isBeforeFerment(batch, row);
-    String original = isFirst ? present : Numbers.show(batch.originalBrix());
+    boolean isFirst = batch.isFirstReading(row) || isBeforeFerment(batch, row);
+    if (!isFirst && batch.originalBrix().isEmpty()) {
+      return null;
+    }
+    String original = isFirst ? present : Numbers.show(batch.originalBrix().getAsDouble());
     List<String> arguments = new ArrayList<>(List.of(original, present));
     if (table.settings().refractometerFactor() != 1) {
       arguments.add(Numbers.show(table.settings().refractometerFactor()));
@@ -172,27 +177,42 @@ final class RowFormulas {
 
   /** The batch's original gravity: a cell or a look-up where it can be one, else the number. */
   private String lookedUp(Batch batch, int row) {
-    if (!batch.steps().isEmpty()) {
-      return Numbers.show(Originals.gravity(batch, Originals.stepOfRow(batch, row)));
+    OptionalDouble number = batch.originalGravity(batch.stepsBegunAt(row));
+    if (number.isEmpty()) {
+      return null;
     }
-    if (batch.origin() == Batch.Origin.FIRST_READING) {
-      return first.hasColumn()
-          ? first.ofFirstReading(batch, row)
-          : correctedColumn >= 0
-              ? CellAddress.fixed(batch.originRow(), correctedColumn)
-              : Numbers.show(batch.originalGravity());
+    if (!batch.isFed() && batch.original() instanceof FirstReading reading) {
+      return ofFirstReading(batch, reading, row);
     }
-    if (batch.originalGravityUnit().isEmpty()) {
-      return Numbers.show(batch.originalGravity());
+    if (!batch.isFed()
+        && batch.original() instanceof Stated stated
+        && stated.number().isPresent()) {
+      StatedNumber shown = stated.number().get();
+      return asGravity(first.ofStatement(batch, stated, row), shown.shown(), shown.scale());
     }
-    String cell = first.ofStatement(batch, row);
-    return switch (batch.originalGravityUnit()) {
-      case "SG" -> cell;
-      case "SG1000" -> cell + "/1000";
-      default ->
-          source.formula(
-              "CONVERT", List.of(cell, '"' + batch.originalGravityUnit() + '"', "\"SG\""));
+    return Numbers.show(number.getAsDouble());
+  }
+
+  private String ofFirstReading(Batch batch, FirstReading reading, int row) {
+    if (first.hasColumn()) {
+      return first.ofFirstReading(batch, reading, row);
+    }
+    return correctedColumn >= 0
+        ? CellAddress.fixed(reading.row(), correctedColumn)
+        : Numbers.show(reading.sg());
+  }
+
+  /** The specific gravity of a number in a cell, as the log writes it. */
+  private String asGravity(String cell, double shown, ReadingScale on) {
+    return switch (on) {
+      case SG -> on.isInThousandths(shown) ? cell + "/1000" : cell;
+      case GCM3 -> convert(cell + "*1000", on.wordOfConvert(), "SG");
+      default -> convert(cell, on.wordOfConvert(), "SG");
     };
+  }
+
+  private String convert(String cell, String from, String to) {
+    return source.formula("CONVERT", List.of(cell, '"' + from + '"', '"' + to + '"'));
   }
 
   /** The reading just read as an argument of a formula: its cell where it is a number. */
@@ -204,12 +224,7 @@ final class RowFormulas {
       return Numbers.show(reading.gravity);
     }
     String cell = reading.cell(row);
-    if (scale.equals("SG")) {
-      return grid.number(row, gravityColumn) >= 100 ? cell + "/1000" : cell;
-    }
-    return source.formula(
-        "CONVERT",
-        List.of(perCubicCentimetre ? cell + "*1000" : cell, '"' + scale + '"', "\"SG\""));
+    return asGravity(cell, grid.number(row, gravityColumn), scale);
   }
 
   /** The temperature just read as an argument of a formula. */
@@ -220,7 +235,7 @@ final class RowFormulas {
       return Numbers.show(reading.temperatureC);
     }
     String cell = CellAddress.of(row, temperatureColumn);
-    return fahrenheit ? source.formula("CONVERT", List.of(cell, "\"F\"", "\"C\"")) : cell;
+    return fahrenheit ? convert(cell, "F", "C") : cell;
   }
 
   /** The present refractometer reading as an argument of a formula. */

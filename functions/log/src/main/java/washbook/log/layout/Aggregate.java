@@ -8,6 +8,7 @@ import java.util.Locale;
 import washbook.functions.Numbers;
 import washbook.log.sheet.Grid;
 import washbook.log.words.CellText;
+import washbook.log.words.ReadingScale;
 
 /** Rows that sum up readings, as an average below a table: told by their figures. */
 final class Aggregate {
@@ -40,7 +41,7 @@ final class Aggregate {
     for (int row = from; row < to; row++) {
       double value = number(grid, row, column);
       if (!skipped.get(row) && !Double.isNaN(value) && value != 0) {
-        values.add(sized(value));
+        values.add(ReadingScale.withoutThousandths(value));
       }
     }
     return values;
@@ -53,16 +54,11 @@ final class Aggregate {
         : CellText.plainNumber(grid, row, column);
   }
 
-  /** 1085 and 1.085 are one gravity. */
-  private static double sized(double value) {
-    return value >= 900 && value <= 1200 ? value / 1000 : value;
-  }
-
   private static boolean agrees(String label, double figure, List<Double> values) {
     if (values.isEmpty()) {
       return false;
     }
-    double size = sized(figure) / figure;
+    double size = ReadingScale.withoutThousandths(figure) / figure;
     double within = 0.51 * Math.pow(10, -decimals(figure)) * size + 1e-9;
     String word = label.strip().toLowerCase(Locale.ROOT);
     if (word.startsWith("max") || word.startsWith("m\u00e1x") || word.startsWith("massimo")) {

@@ -1,8 +1,10 @@
 package washbook.log.layout;
 
 import java.util.Set;
+import washbook.functions.scale.TemperatureUnit;
 import washbook.log.Role;
 import washbook.log.sheet.CellAddress;
+import washbook.log.words.AmountUnit;
 import washbook.log.words.Concept;
 import washbook.log.words.Statement;
 import washbook.log.words.Vocabulary;
@@ -95,22 +97,16 @@ public record KeyLine(
       return shown;
     }
     if (hasUnit(Concept.F)) {
-      return (shown - 32) / 1.8;
+      return TemperatureUnit.F.toCelsius(shown);
     }
-    return shown < 32 ? shown : shown > 60 ? (shown - 32) / 1.8 : Double.NaN;
+    return shown < 32 ? shown : shown > 60 ? TemperatureUnit.F.toCelsius(shown) : Double.NaN;
   }
 
   /** A volume in litres, NaN when its unit is not settled. */
   public double litres() {
-    if (hasUnit(Concept.L)) {
-      return value;
-    }
-    if (hasUnit(Concept.ML)) {
-      return value / 1000;
-    }
-    if (hasUnit(Concept.GALUS)) {
-      return value * 3.785411784;
-    }
-    return hasUnit(Concept.GALUK) ? value * 4.54609 : Double.NaN;
+    return AmountUnit.in(units, false)
+        .or(() -> AmountUnit.in(meanings, false))
+        .map(unit -> unit.toBase(value))
+        .orElse(Double.NaN);
   }
 }

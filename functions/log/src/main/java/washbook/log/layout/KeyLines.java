@@ -208,7 +208,7 @@ public final class KeyLines {
           Statement.temperatureIn(value),
           false);
     }
-    double temperatureC = cell.temperatureInF ? (cell.temperature - 32) / 1.8 : cell.temperature;
+    double temperatureC = cell.celsius();
     Set<Concept> units = EnumSet.noneOf(Concept.class);
     if (cell.form == CellText.Form.TEMPERATURE) {
       return new KeyLine(

@@ -5,6 +5,7 @@ import washbook.log.layout.Header.HeaderCell;
 import washbook.log.sheet.Grid;
 import washbook.log.words.CellText;
 import washbook.log.words.Concept;
+import washbook.log.words.ReadingScale;
 import washbook.log.words.Vocabulary;
 
 /**
@@ -104,8 +105,8 @@ public final class OtherThings {
       if (rows.isSkipped(row) || Double.isNaN(value) || value == 0) {
         continue;
       }
-      double gravity =
-          value >= 900 ? value / 1000 : value > 0.9 && value < 1.5 ? value : 1 + value * PER_DEGREE;
+      double shown = ReadingScale.withoutThousandths(value);
+      double gravity = shown > 0.9 && shown < 1.5 ? shown : 1 + shown * PER_DEGREE;
       readings++;
       rises += gravity > before + RISE ? 1 : 0;
       before = gravity;

@@ -12,6 +12,7 @@ import washbook.log.sheet.Grid;
 import washbook.log.sheet.Grid.Kind;
 import washbook.log.words.CellText;
 import washbook.log.words.Concept;
+import washbook.log.words.ReadingScale;
 import washbook.log.words.Vocabulary;
 
 /**
@@ -104,7 +105,7 @@ public final class RepeatedHeaders {
     for (int row = from; column >= 0 && row != to; row += step) {
       double value = CellText.plainNumber(grid, row, column);
       if (!Double.isNaN(value) && value != 0) {
-        return value >= 900 ? value / 1000 : value;
+        return ReadingScale.withoutThousandths(value);
       }
     }
     return Double.NaN;

@@ -1,7 +1,6 @@
 package washbook.log.layout;
 
-import java.util.Optional;
-import washbook.log.Doubt;
+import washbook.log.Doubts;
 import washbook.log.Role;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
@@ -19,8 +18,8 @@ public final class TransposedLog {
 
   private TransposedLog() {}
 
-  /** A doubt that says so, where a sheet without a table holds such a log. */
-  public static Optional<Doubt> in(Grid grid) {
+  /** Asks to turn such a log, where a sheet without a table holds one. */
+  public static void askAbout(Grid grid, Doubts doubts) {
     int time = -1;
     int label = -1;
     int gravity = -1;
@@ -38,16 +37,16 @@ public final class TransposedLog {
         label = column;
       }
       if (time >= 0 && gravity >= 0) {
-        return Math.abs(time - gravity) <= ROWS_BETWEEN
-            ? Optional.of(doubt(time, gravity, label))
-            : Optional.empty();
+        if (Math.abs(time - gravity) <= ROWS_BETWEEN) {
+          ask(time, gravity, label, doubts);
+        }
+        return;
       }
     }
-    return Optional.empty();
   }
 
-  private static Doubt doubt(int time, int gravity, int label) {
-    return new Doubt(
+  private static void ask(int time, int gravity, int label, Doubts doubts) {
+    doubts.ask(
         CellAddress.of(gravity, label),
         "The log runs across: its times stand side by side in row "
             + (time + 1)

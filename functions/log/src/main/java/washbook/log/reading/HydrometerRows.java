@@ -1,12 +1,14 @@
 package washbook.log.reading;
 
+import java.util.Optional;
 import washbook.functions.Answer.Code;
 import washbook.functions.RefusedException;
 import washbook.functions.liquid.FermentingWash;
 import washbook.functions.quantity.Quantity;
 import washbook.functions.reading.Hydrometer;
 import washbook.functions.reading.Refractometer;
-import washbook.functions.scale.SugarScale;
+import washbook.functions.scale.TemperatureUnit;
+import washbook.log.Batch;
 import washbook.log.LogColumn;
 import washbook.log.LogSettings;
 import washbook.log.LogTable;
@@ -46,22 +48,21 @@ public final class HydrometerRows {
   private final Grid grid;
   private final LogTable table;
   private final LogColumn readingUse;
-  private TemperatureBesideReading.Unit pairUnit;
+  private Optional<TemperatureUnit> pairUnit;
   private final LogSettings settings;
   private final int gravityColumn;
-  private final SugarScale scale;
-  private final boolean perCubicCentimetre;
+  private final ReadingScale scale;
   private final double lowest;
   private final double highest;
   private final RowRefusals refusals;
   private final int labelColumn;
   private final int temperatureColumn;
-  private final boolean fahrenheit;
+  private final TemperatureUnit temperatureUnit;
   private final int refractometerColumn;
   private final RefractometerRows refractometer;
 
-  /** What the refractometer showed before the ferment, °Bx; set for every batch. */
-  public double originalBrix = Double.NaN;
+  /** What the refractometer showed before the ferment, °Bx. */
+  private double originalBrix = Double.NaN;
 
   /** What the hydrometer shows, as SG. */
   public double gravity;
@@ -79,14 +80,12 @@ public final class HydrometerRows {
     LogColumn reading = table.column(Role.GRAVITY).orElse(null);
     readingUse = reading;
     gravityColumn = reading == null ? NONE : reading.column();
-    String unit = reading == null || reading.unit().isEmpty() ? "SG" : reading.unit();
-    perCubicCentimetre = unit.equals(ReadingScale.GRAMS_PER_CUBIC_CENTIMETRE);
-    scale = perCubicCentimetre ? SugarScale.KGM3 : SugarScale.valueOf(unit);
+    scale = ReadingScale.of(reading == null ? "" : reading.unit());
     lowest = scale.fromGravity(Quantity.GRAVITY.min());
     highest = scale.fromGravity(Quantity.GRAVITY.max());
     LogColumn temperature = table.column(Role.TEMPERATURE).orElse(null);
     temperatureColumn = temperature == null ? NONE : temperature.column();
-    fahrenheit = temperature != null && temperature.unit().equals("F");
+    temperatureUnit = unitOf(temperature);
     LogColumn refractometer = table.column(Role.REFRACTOMETER).orElse(null);
     this.refractometer = new RefractometerRows(grid, refractometer);
     this.refusals = new RowRefusals(grid, table);
@@ -97,6 +96,18 @@ public final class HydrometerRows {
             .map(LogColumn::column)
             .orElse(NONE);
     refractometerColumn = refractometer == null ? NONE : refractometer.column();
+  }
+
+  /** The unit of a column of temperatures, °C where it has none. */
+  static TemperatureUnit unitOf(LogColumn temperature) {
+    return temperature == null || temperature.unit().isEmpty()
+        ? TemperatureUnit.C
+        : TemperatureUnit.valueOf(temperature.unit());
+  }
+
+  /** To be called before rows of another batch are taken as a wash. */
+  public void begin(Batch batch) {
+    originalBrix = batch.originalBrix().orElse(Double.NaN);
   }
 
   /** Reads a row: its hydrometer reading, or where there is none its refractometer reading. */
@@ -196,9 +207,9 @@ public final class HydrometerRows {
           "reading '" + grid.text(row, gravityColumn) + "' is not a single number");
       return false;
     }
-    SugarScale own = scale;
+    ReadingScale own = scale;
     if (!cell.unit.isEmpty()) {
-      own = ReadingScale.sugarScale(cell.unit);
+      own = ReadingScale.behind(cell.unit).orElse(null);
       if (own == null) {
         refuse(
             row,
@@ -213,7 +224,7 @@ public final class HydrometerRows {
       }
     }
     if (!Double.isNaN(cell.temperature)) {
-      temperatureC = cell.temperatureInF ? (cell.temperature - 32) / 1.8 : cell.temperature;
+      temperatureC = cell.celsius();
     }
     return gravityOf(row, cell.value, own);
   }
@@ -232,7 +243,7 @@ public final class HydrometerRows {
     if (pairUnit == null) {
       pairUnit = TemperatureBesideReading.unit(grid, table, readingUse);
     }
-    if (pairUnit == TemperatureBesideReading.Unit.OPEN) {
+    if (pairUnit.isEmpty()) {
       refuse(
           row,
           gravityColumn,
@@ -240,34 +251,31 @@ public final class HydrometerRows {
           "reading '" + text + "' has a temperature that may be in \u00b0C or \u00b0F");
       return false;
     }
-    cell.temperatureInF = pairUnit == TemperatureBesideReading.Unit.F;
+    cell.temperatureUnit = pairUnit.get();
     cell.form = CellText.Form.VALUE;
     return true;
   }
 
-  private boolean gravityOf(int row, double value, SugarScale own) {
-    if (own == SugarScale.SG) {
+  private boolean gravityOf(int row, double value, ReadingScale own) {
+    if (own == ReadingScale.SG) {
       if (value == 0) {
         return false;
       }
-      gravity = value >= 100 ? value / 1000 : value;
+      gravity = own.toGravity(value);
       if (gravity >= Quantity.GRAVITY.min() && gravity <= Quantity.GRAVITY.max()) {
         return true;
       }
       refusal =
-          refusals.readingOutside(row, gravityColumn, SugarScale.SG, value >= 100, gravity < 1);
+          refusals.readingOutside(row, gravityColumn, own, own.isInThousandths(value), gravity < 1);
       return false;
     }
-    double shown = perCubicCentimetre && own == scale ? value * 1000 : value;
     double low = own == scale ? lowest : own.fromGravity(Quantity.GRAVITY.min());
     double high = own == scale ? highest : own.fromGravity(Quantity.GRAVITY.max());
-    if (!(shown >= low && shown <= high)) {
-      refusal =
-          refusals.readingOutside(
-              row, gravityColumn, own, perCubicCentimetre && own == scale, shown < low);
+    if (!(value >= low && value <= high)) {
+      refusal = refusals.readingOutside(row, gravityColumn, own, false, value < low);
       return false;
     }
-    gravity = own.toGravity(shown);
+    gravity = own.toGravity(value);
     return true;
   }
 
@@ -315,7 +323,7 @@ public final class HydrometerRows {
     switch (grid.kind(row, temperatureColumn)) {
       case NUMBER:
         double value = grid.number(row, temperatureColumn);
-        return fahrenheit ? (value - 32) / 1.8 : value;
+        return temperatureUnit.toCelsius(value);
       case TEXT:
         String text = grid.text(row, temperatureColumn);
         CellText cell = CellText.read(text);
@@ -323,12 +331,12 @@ public final class HydrometerRows {
           return Double.NaN;
         }
         if (cell.form == CellText.Form.TEMPERATURE) {
-          return cell.temperatureInF ? (cell.temperature - 32) / 1.8 : cell.temperature;
+          return cell.celsius();
         }
         if (cell.form == CellText.Form.VALUE
             && cell.unit.isEmpty()
             && Double.isNaN(cell.temperature)) {
-          return fahrenheit ? (cell.value - 32) / 1.8 : cell.value;
+          return temperatureUnit.toCelsius(cell.value);
         }
         if (Statement.saysCorrected(text)) {
           return settings.correctedAlready() ? settings.temperatureC() : settings.calibrationC();
@@ -359,7 +367,7 @@ public final class HydrometerRows {
             what
                 + "; it must be "
                 + (column == temperatureColumn
-                    ? refusals.temperatureRange(fahrenheit)
+                    ? RowRefusals.temperatureRange(temperatureUnit)
                     : refusals.range())
                 + ".");
   }

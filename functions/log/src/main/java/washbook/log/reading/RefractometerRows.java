@@ -15,7 +15,7 @@ import washbook.log.words.ReadingScale;
 final class RefractometerRows {
   private final Grid grid;
   private final int column;
-  private final SugarScale scale;
+  private final ReadingScale scale;
 
   /** What the instrument shows, °Bx. */
   double brix;
@@ -28,7 +28,7 @@ final class RefractometerRows {
   RefractometerRows(Grid grid, LogColumn use) {
     this.grid = grid;
     this.column = use == null ? -1 : use.column();
-    this.scale = use == null ? SugarScale.BRIX : SugarScale.valueOf(use.unit());
+    this.scale = use == null ? ReadingScale.BRIX : ReadingScale.of(use.unit());
   }
 
   HydrometerRows.State read(int row) {
@@ -41,7 +41,7 @@ final class RefractometerRows {
       }
       boolean inBrix =
           cell.form == CellText.Form.VALUE
-              && isPercent(ReadingScale.sugarScale(cell.unit))
+              && ReadingScale.behind(cell.unit).filter(ReadingScale::isPercentOfExtract).isPresent()
               && Double.isNaN(cell.temperature);
       if (!inBrix) {
         refusal =
@@ -60,14 +60,9 @@ final class RefractometerRows {
     if (Double.isNaN(value) || value == 0) {
       return HydrometerRows.State.NOTHING;
     }
-    double gravity = scale == SugarScale.SG && value >= 100 ? value / 1000 : value;
     return check(
         row,
-        scale == SugarScale.BRIX ? value : SugarScale.BRIX.fromGravity(scale.toGravity(gravity)));
-  }
-
-  private static boolean isPercent(SugarScale scale) {
-    return scale == SugarScale.BRIX || scale == SugarScale.PLATO || scale == SugarScale.BALLING;
+        scale == ReadingScale.BRIX ? value : SugarScale.BRIX.fromGravity(scale.toGravity(value)));
   }
 
   private HydrometerRows.State check(int row, double inBrix) {
@@ -88,7 +83,7 @@ final class RefractometerRows {
   /** The range of the instrument in the log's own unit. */
   private String range() {
     Quantity range = Quantity.REFRACTOMETER_BRIX;
-    return scale == SugarScale.SG
+    return scale == ReadingScale.SG
         ? Numbers.round(SugarScale.BRIX.toGravity(range.min()), 4)
             + " to "
             + Numbers.round(SugarScale.BRIX.toGravity(range.max()), 4)
@@ -99,7 +94,7 @@ final class RefractometerRows {
   /** A reading that does not go with what the instrument showed before the ferment. */
   CellRefusal contradiction(int row, double presentBrix, double originalBrix) {
     String before =
-        scale == SugarScale.SG
+        scale == ReadingScale.SG
             ? Numbers.round(SugarScale.BRIX.toGravity(originalBrix), 4)
             : Numbers.round(originalBrix, 2) + " \u00b0Bx";
     String what =

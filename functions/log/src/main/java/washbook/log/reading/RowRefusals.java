@@ -6,7 +6,7 @@ import java.util.Locale;
 import washbook.functions.Answer.Code;
 import washbook.functions.Numbers;
 import washbook.functions.quantity.Quantity;
-import washbook.functions.scale.SugarScale;
+import washbook.functions.scale.TemperatureUnit;
 import washbook.log.LogColumn;
 import washbook.log.LogTable;
 import washbook.log.Role;
@@ -25,26 +25,23 @@ final class RowRefusals {
   private static final int GRAVITY_DIGITS = 4;
 
   private final Grid grid;
-  private final SugarScale scale;
-  private final boolean perCubicCentimetre;
+  private final ReadingScale scale;
   private final boolean thousands;
-  private final boolean fahrenheit;
+  private final TemperatureUnit temperatureUnit;
 
   RowRefusals(Grid grid, LogTable table) {
     this.grid = grid;
     LogColumn reading = table.column(Role.GRAVITY).orElse(null);
-    String unit = reading == null || reading.unit().isEmpty() ? "SG" : reading.unit();
-    perCubicCentimetre = unit.equals(ReadingScale.GRAMS_PER_CUBIC_CENTIMETRE);
-    scale = perCubicCentimetre ? SugarScale.KGM3 : SugarScale.valueOf(unit);
-    thousands = reading != null && scale == SugarScale.SG && inThousands(table, reading.column());
-    fahrenheit = table.column(Role.TEMPERATURE).filter(t -> t.unit().equals("F")).isPresent();
+    scale = ReadingScale.of(reading == null ? "" : reading.unit());
+    thousands = reading != null && scale == ReadingScale.SG && inThousands(table, reading.column());
+    temperatureUnit = HydrometerRows.unitOf(table.column(Role.TEMPERATURE).orElse(null));
   }
 
   private boolean inThousands(LogTable table, int column) {
     for (int row = table.firstRow(); row <= table.lastRow(); row++) {
       double value = CellText.plainNumber(grid, row, column);
       if (ReadingScale.looksLikeGravity(value)) {
-        return value >= 100;
+        return scale.isInThousandths(value);
       }
     }
     return false;
@@ -59,78 +56,51 @@ final class RowRefusals {
 
   /** The range of readings on the log's scale. */
   String range() {
-    return range(scale, perCubicCentimetre, thousands);
+    return range(scale, thousands);
   }
 
-  private static String range(SugarScale scale, boolean perCubicCentimetre, boolean thousands) {
-    if (scale == SugarScale.SG && !thousands) {
+  private static String range(ReadingScale scale, boolean thousands) {
+    if (scale == ReadingScale.SG && !thousands) {
       return Quantity.GRAVITY.range();
     }
-    return inwards(Quantity.GRAVITY.min(), scale, perCubicCentimetre, RoundingMode.CEILING)
+    return inwards(Quantity.GRAVITY.min(), scale, RoundingMode.CEILING)
         + " to "
-        + inwards(Quantity.GRAVITY.max(), scale, perCubicCentimetre, RoundingMode.FLOOR)
-        + unit(scale, perCubicCentimetre);
+        + inwards(Quantity.GRAVITY.max(), scale, RoundingMode.FLOOR)
+        + scale.sign();
   }
 
   /** An end of the range, rounded so that it is not refused itself. */
-  private static String inwards(
-      double gravity, SugarScale scale, boolean perCubicCentimetre, RoundingMode mode) {
-    double value = scale == SugarScale.SG ? 1000 * gravity : scale.fromGravity(gravity);
-    double clean = Double.parseDouble(Numbers.round(value, 9));
-    double end = perCubicCentimetre ? clean / 1000 : clean;
-    return Numbers.show(
-        BigDecimal.valueOf(end).setScale(perCubicCentimetre ? 3 : 1, mode).doubleValue());
-  }
-
-  /** The unit's sign as it stands behind a number. */
-  private static String unit(SugarScale scale, boolean perCubicCentimetre) {
-    return perCubicCentimetre
-        ? " g/cm\u00b3"
-        : switch (scale) {
-          case SG -> "";
-          case POINTS -> " points";
-          case BRIX -> " \u00b0Bx";
-          case PLATO -> " \u00b0P";
-          case BALLING -> " \u00b0Balling";
-          case BAUME -> " \u00b0B\u00e9";
-          case OECHSLE -> " \u00b0Oe";
-          case KMW -> " \u00b0KMW";
-          case TWADDELL -> " \u00b0Tw";
-          case KGM3 -> " kg/m\u00b3";
-          case GL -> " g/L";
-          case POTENTIAL -> " % vol";
-        };
+  private static String inwards(double gravity, ReadingScale scale, RoundingMode mode) {
+    double value = scale == ReadingScale.SG ? 1000 * gravity : scale.fromGravity(gravity);
+    double clean = Double.parseDouble(Numbers.round(value, 12));
+    int digits = scale == ReadingScale.GCM3 ? 3 : 1;
+    return Numbers.show(BigDecimal.valueOf(clean).setScale(digits, mode).doubleValue());
   }
 
   /** A gravity on the log's own scale. */
   String show(double gravity) {
-    if (scale == SugarScale.SG) {
+    if (scale == ReadingScale.SG) {
       return thousands
           ? String.format(Locale.ROOT, "%.1f", 1000 * gravity)
           : String.format(Locale.ROOT, "%.4f", gravity);
     }
-    double value = scale.fromGravity(gravity);
-    String shown =
-        perCubicCentimetre
-            ? String.format(Locale.ROOT, "%.4f", value / 1000)
-            : String.format(Locale.ROOT, "%.2f", value);
-    return shown + unit(scale, perCubicCentimetre);
+    String format = scale == ReadingScale.GCM3 ? "%.4f" : "%.2f";
+    return String.format(Locale.ROOT, format, scale.fromGravity(gravity)) + scale.sign();
   }
 
-  String temperatureRange(boolean inFahrenheit) {
-    return inFahrenheit
-        ? Numbers.round(Quantity.SUGAR_TEMPERATURE.min() * 1.8 + 32, 1)
+  static String temperatureRange(TemperatureUnit unit) {
+    return unit == TemperatureUnit.C
+        ? Quantity.SUGAR_TEMPERATURE.range()
+        : Numbers.round(unit.fromCelsius(Quantity.SUGAR_TEMPERATURE.min()), 1)
             + " to "
-            + Numbers.round(Quantity.SUGAR_TEMPERATURE.max() * 1.8 + 32, 1)
-            + " \u00b0F"
-        : Quantity.SUGAR_TEMPERATURE.range();
+            + Numbers.round(unit.fromCelsius(Quantity.SUGAR_TEMPERATURE.max()), 1)
+            + " \u00b0F";
   }
 
   CellRefusal readingOutside(
-      int row, int column, SugarScale own, boolean inOtherSize, boolean tooLow) {
-    String range =
-        own == SugarScale.SG ? range(own, false, inOtherSize) : range(own, inOtherSize, false);
-    return outside(row, column, "reading " + quoted(grid, row, column), range, tooLow);
+      int row, int column, ReadingScale own, boolean inThousandths, boolean tooLow) {
+    return outside(
+        row, column, "reading " + quoted(grid, row, column), range(own, inThousandths), tooLow);
   }
 
   static CellRefusal outside(int row, int column, String what, String range, boolean tooLow) {
@@ -149,7 +119,7 @@ final class RowRefusals {
         text.isEmpty() ? Code.BLANK : Code.NOT_A_NUMBER,
         (text.isEmpty() ? "temperature is blank" : "temperature '" + text + "' is no number")
             + "; it must be "
-            + temperatureRange(fahrenheit)
+            + temperatureRange(temperatureUnit)
             + ", or the log must say that its readings are corrected.");
   }
 
@@ -159,12 +129,12 @@ final class RowRefusals {
     boolean tooLow = temperatureC < Quantity.SUGAR_TEMPERATURE.min();
     CellText behind = text(row, readingColumn);
     if (behind != null && !Double.isNaN(behind.temperature)) {
-      boolean inF = Math.abs(behind.temperature - temperatureC) > 1e-9;
+      boolean isC = Math.abs(behind.temperature - temperatureC) <= 1e-9;
       return outside(
           row,
           readingColumn,
           "the temperature in " + quoted(grid, row, readingColumn),
-          temperatureRange(inF),
+          temperatureRange(isC ? TemperatureUnit.C : TemperatureUnit.F),
           tooLow);
     }
     boolean fromColumn =
@@ -174,18 +144,18 @@ final class RowRefusals {
           row,
           temperatureColumn >= 0 ? temperatureColumn : readingColumn,
           "temperature " + Numbers.round(temperatureC, 1) + " \u00b0C",
-          temperatureRange(false),
+          temperatureRange(TemperatureUnit.C),
           tooLow);
     }
     CellText cell = text(row, temperatureColumn);
     boolean hasUnit = cell != null && cell.form == CellText.Form.TEMPERATURE;
-    boolean inF = hasUnit ? cell.temperatureInF : fahrenheit;
-    String sign = hasUnit ? "" : inF ? " \u00b0F" : " \u00b0C";
+    TemperatureUnit unit = hasUnit ? cell.temperatureUnit : temperatureUnit;
+    String sign = hasUnit ? "" : " \u00b0" + unit;
     return outside(
         row,
         temperatureColumn,
         "temperature " + quoted(grid, row, temperatureColumn) + sign,
-        temperatureRange(inF),
+        temperatureRange(unit),
         tooLow);
   }
 
@@ -219,12 +189,12 @@ final class RowRefusals {
   }
 
   private String inwards(double gravity) {
-    return scale == SugarScale.SG && !thousands
+    return scale == ReadingScale.SG && !thousands
         ? Numbers.show(gravity)
-        : inwards(gravity, scale, perCubicCentimetre, RoundingMode.CEILING);
+        : inwards(gravity, scale, RoundingMode.CEILING);
   }
 
   private String sign() {
-    return scale == SugarScale.SG && !thousands ? " SG" : "";
+    return scale == ReadingScale.SG && !thousands ? " SG" : "";
   }
 }

@@ -1,28 +1,204 @@
 package washbook.log.reading;
 
 import java.util.Arrays;
+import washbook.log.LogColumn;
 import washbook.log.LogTable;
+import washbook.log.Role;
 import washbook.log.sheet.Grid;
+import washbook.log.sheet.Grid.Kind;
+import washbook.log.words.CellText;
+import washbook.log.words.DateText;
 
-/** When the rows of a table were taken. */
+/** When the rows of a table were taken, and rows put in the order of time. */
 public final class RowTimes {
-  private final RowOrder order;
+  private final double[] days;
+  private final int firstRow;
+  private final boolean any;
 
-  private RowTimes(RowOrder order) {
-    this.order = order;
+  private RowTimes(double[] days, int firstRow, boolean any) {
+    this.days = days;
+    this.firstRow = firstRow;
+    this.any = any;
   }
 
+  /**
+   * Reads the time columns: date and time, else hours, else day number. A row without a time has
+   * that of the row before it.
+   */
   public static RowTimes of(Grid grid, LogTable table) {
-    return new RowTimes(RowOrder.of(grid, table));
+    int date = column(table, Role.DATE);
+    int time = column(table, Role.TIME);
+    int hours = column(table, Role.HOURS);
+    int day = column(table, Role.DAY);
+    if (date < 0 && hours < 0 && day < 0) {
+      return new RowTimes(new double[0], table.firstRow(), false);
+    }
+    double[] days = new double[table.lastRow() - table.firstRow() + 1];
+    DateText.Order order = date < 0 ? DateText.Order.UNKNOWN : order(grid, table, date);
+    double before = Double.NaN;
+    double near = date < 0 ? Double.NaN : firstWithYear(grid, table, date);
+    for (int row = table.firstRow(); row <= table.lastRow(); row++) {
+      double at = Double.NaN;
+      if (date >= 0) {
+        at = dateOf(grid, row, date, order, Double.isNaN(before) ? near : before);
+        double clock = time < 0 ? Double.NaN : timeOf(grid, row, time);
+        if (!Double.isNaN(clock)) {
+          at = (Double.isNaN(at) ? Math.floor(before) : Math.floor(at)) + clock;
+        }
+      } else if (hours >= 0) {
+        at = CellText.plainNumber(grid, row, hours) / 24;
+      } else {
+        at = dayOf(grid, row, day);
+        double clock = time < 0 ? Double.NaN : timeOf(grid, row, time);
+        if (!Double.isNaN(clock)) {
+          at = (Double.isNaN(at) ? Math.floor(before) : Math.floor(at)) + clock;
+        }
+      }
+      if (Double.isNaN(at)) {
+        at = before;
+      }
+      before = at;
+      days[row - table.firstRow()] = at;
+    }
+    return new RowTimes(days, table.firstRow(), true);
+  }
+
+  private static int column(LogTable table, Role role) {
+    return table.column(role).map(LogColumn::column).orElse(-1);
+  }
+
+  private static DateText.Order order(Grid grid, LogTable table, int column) {
+    int dayFirst = 0;
+    int monthFirst = 0;
+    for (int row = table.firstRow(); row <= table.lastRow(); row++) {
+      if (grid.kind(row, column) == Kind.TEXT) {
+        DateText.Order order = DateText.order(grid.text(row, column));
+        dayFirst += order == DateText.Order.DAY_FIRST ? 1 : 0;
+        monthFirst += order == DateText.Order.MONTH_FIRST ? 1 : 0;
+      }
+    }
+    if (dayFirst > 0 || monthFirst > 0) {
+      return dayFirst >= monthFirst ? DateText.Order.DAY_FIRST : DateText.Order.MONTH_FIRST;
+    }
+    return falls(grid, table, column, DateText.Order.DAY_FIRST)
+            > falls(grid, table, column, DateText.Order.MONTH_FIRST)
+        ? DateText.Order.MONTH_FIRST
+        : DateText.Order.DAY_FIRST;
+  }
+
+  /** How often a date lies before the one above it. */
+  private static int falls(Grid grid, LogTable table, int column, DateText.Order order) {
+    int falls = 0;
+    double before = Double.NaN;
+    for (int row = table.firstRow(); row <= table.lastRow(); row++) {
+      if (grid.kind(row, column) == Kind.TEXT) {
+        double at = DateText.serial(grid.text(row, column), order);
+        falls += at < before ? 1 : 0;
+        before = Double.isNaN(at) ? before : at;
+      }
+    }
+    return falls;
+  }
+
+  /** The first date that states its year; NaN when none does. */
+  private static double firstWithYear(Grid grid, LogTable table, int column) {
+    for (int row = table.firstRow(); row <= table.lastRow(); row++) {
+      double at = dateOf(grid, row, column, DateText.Order.DAY_FIRST, Double.NaN);
+      boolean text = grid.kind(row, column) == Kind.TEXT;
+      if (!Double.isNaN(at) && !(text && DateText.lacksYear(grid.text(row, column)))) {
+        return at;
+      }
+    }
+    return Double.NaN;
+  }
+
+  private static double dateOf(Grid grid, int row, int column, DateText.Order order, double near) {
+    return switch (grid.kind(row, column)) {
+      case DATE, NUMBER -> grid.number(row, column);
+      case TEXT -> DateText.serial(grid.text(row, column), order, near);
+      default -> Double.NaN;
+    };
+  }
+
+  private static double timeOf(Grid grid, int row, int column) {
+    switch (grid.kind(row, column)) {
+      case DATE, NUMBER:
+        double value = grid.number(row, column);
+        return value >= 1 && value <= 24 ? value / 24 : value - Math.floor(value);
+      case TEXT:
+        return DateText.time(grid.text(row, column));
+      default:
+        return Double.NaN;
+    }
+  }
+
+  private static double dayOf(Grid grid, int row, int column) {
+    switch (grid.kind(row, column)) {
+      case DATE, NUMBER:
+        return grid.number(row, column);
+      case TEXT:
+        String text = grid.text(row, column);
+        int start = 0;
+        while (start < text.length() && !Character.isDigit(text.charAt(start))) {
+          start++;
+        }
+        CellText cell = CellText.read(text.substring(start));
+        return cell.form == CellText.Form.VALUE ? cell.value : Double.NaN;
+      default:
+        return Double.NaN;
+    }
+  }
+
+  /** Whether the table has a time column. */
+  boolean isKnown() {
+    return any;
+  }
+
+  /** Days of a row, NaN when it has no time. */
+  public double days(int row) {
+    return any ? days[row - firstRow] : Double.NaN;
   }
 
   /**
    * Time of each given row in days, counted from the first one that has a time; NaN for rows before
    * any time, and for all where the log states none.
    */
-  public double[] days(int[] rows) {
-    double[] days = Arrays.stream(rows).mapToDouble(order::days).toArray();
+  public double[] daysFromFirst(int[] rows) {
+    double[] days = Arrays.stream(rows).mapToDouble(this::days).toArray();
     double start = Arrays.stream(days).filter(Double::isFinite).findFirst().orElse(Double.NaN);
     return Arrays.stream(days).map(day -> day - start).toArray();
+  }
+
+  /** Sorts rows by time where they are not in order; rows of the same time keep their order. */
+  public void sort(int[] rows) {
+    if (!any || isSorted(rows)) {
+      return;
+    }
+    mergeSort(rows, new int[rows.length], 0, rows.length);
+  }
+
+  private boolean isSorted(int[] rows) {
+    for (int i = 1; i < rows.length; i++) {
+      if (days(rows[i]) < days(rows[i - 1])) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private void mergeSort(int[] rows, int[] spare, int from, int to) {
+    if (to - from < 2) {
+      return;
+    }
+    int middle = (from + to) >>> 1;
+    mergeSort(rows, spare, from, middle);
+    mergeSort(rows, spare, middle, to);
+    System.arraycopy(rows, from, spare, from, to - from);
+    int left = from;
+    int right = middle;
+    for (int i = from; i < to; i++) {
+      boolean takeRight = left >= middle || (right < to && days(spare[right]) < days(spare[left]));
+      rows[i] = takeRight ? spare[right++] : spare[left++];
+    }
   }
 }

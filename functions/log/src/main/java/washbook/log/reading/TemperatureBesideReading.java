@@ -1,6 +1,8 @@
 package washbook.log.reading;
 
+import java.util.Optional;
 import java.util.Set;
+import washbook.functions.scale.TemperatureUnit;
 import washbook.log.LogColumn;
 import washbook.log.LogTable;
 import washbook.log.sheet.Grid;
@@ -11,21 +13,19 @@ import washbook.log.words.Vocabulary;
 
 /** What the second number of {@code 1.052/15} is. */
 final class TemperatureBesideReading {
-  /** How the unit of the temperatures of a column of pairs is settled. */
-  enum Unit {
-    C,
-    F,
-    /** Neither the header nor the values say. */
-    OPEN
-  }
+  /** Up to here a temperature may be in °C, from here on only in °F. */
+  private static final double MOST_CELSIUS = 60;
+
+  /** Below it a temperature of a wash is in °C. */
+  private static final double LEAST_FAHRENHEIT = 32;
 
   private TemperatureBesideReading() {}
 
-  /** The unit of the temperatures in a table's column of pairs. */
-  static Unit unit(Grid grid, LogTable table, LogColumn use) {
+  /** The unit of the temperatures in a table's column of pairs, where header or values say it. */
+  static Optional<TemperatureUnit> unit(Grid grid, LogTable table, LogColumn use) {
     Set<Concept> m = Vocabulary.meanings(use.header());
     if (m.contains(Concept.C) != m.contains(Concept.F)) {
-      return m.contains(Concept.C) ? Unit.C : Unit.F;
+      return Optional.of(m.contains(Concept.C) ? TemperatureUnit.C : TemperatureUnit.F);
     }
     double lowest = Double.POSITIVE_INFINITY;
     double highest = Double.NEGATIVE_INFINITY;
@@ -38,7 +38,10 @@ final class TemperatureBesideReading {
         }
       }
     }
-    return highest <= 60 && lowest < 32 ? Unit.C : lowest > 60 ? Unit.F : Unit.OPEN;
+    if (highest <= MOST_CELSIUS && lowest < LEAST_FAHRENHEIT) {
+      return Optional.of(TemperatureUnit.C);
+    }
+    return lowest > MOST_CELSIUS ? Optional.of(TemperatureUnit.F) : Optional.empty();
   }
 
   /** Whether what stands behind the readings is a temperature: the header or the cell says so. */

@@ -8,21 +8,26 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import washbook.functions.Numbers;
 import washbook.functions.RefusedException;
 import washbook.functions.liquid.SucroseSolution;
 import washbook.functions.quantity.Quantity;
-import washbook.functions.scale.Conversion;
+import washbook.functions.reading.Hydrometer;
 import washbook.log.Batch;
-import washbook.log.Doubt;
+import washbook.log.Doubts;
 import washbook.log.LogColumn;
 import washbook.log.LogTable;
+import washbook.log.OriginalGravity.FirstReading;
+import washbook.log.OriginalGravity.Stated;
+import washbook.log.OriginalGravity.StatedNumber;
+import washbook.log.OriginalGravity.Unknown;
 import washbook.log.Role;
 import washbook.log.layout.KeyLine;
 import washbook.log.layout.KeyLines;
 import washbook.log.layout.TableRows;
 import washbook.log.reading.HydrometerRows;
-import washbook.log.reading.RowOrder;
+import washbook.log.reading.RowTimes;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
 import washbook.log.words.BatchNameText;
@@ -37,7 +42,7 @@ final class Batches {
   private final String tableName;
   private final KeyLine stated;
   private final TableMap said;
-  final List<Doubt> doubts = new ArrayList<>();
+  private final Doubts doubts;
 
   /** Original gravities stated between the rows, by the batch that a row of its own begins. */
   private final Map<String, Optional<KeyLine>> begunInside = new HashMap<>();
@@ -49,26 +54,32 @@ final class Batches {
    * @param said what a map says
    */
   Batches(
-      Grid grid, LogTable table, TableRows rows, String tableName, KeyLine stated, TableMap said) {
+      Grid grid,
+      LogTable table,
+      TableRows rows,
+      String tableName,
+      KeyLine stated,
+      TableMap said,
+      Doubts doubts) {
     this.grid = grid;
     this.table = table;
     this.rows = rows;
     this.tableName = tableName;
     this.stated = stated;
     this.said = said;
+    this.doubts = doubts;
   }
 
   List<Batch> make() {
-    RowOrder order = RowOrder.of(grid, table);
-    Feeds additions = new Feeds(grid, table);
+    RowTimes order = RowTimes.of(grid, table);
+    Feeds additions = new Feeds(grid, table, doubts);
     List<Batch> batches = new ArrayList<>();
     for (Map.Entry<String, Ints> entry : byName().entrySet()) {
       int[] batchRows = entry.getValue().toArray();
       order.sort(batchRows);
       Batch batch = batch(entry.getKey(), batchRows);
-      batches.add(batch.origin() == Batch.Origin.UNKNOWN ? batch : additions.over(batch));
+      batches.add(batch.original().gravity().isEmpty() ? batch : additions.over(batch));
     }
-    doubts.addAll(additions.doubts);
     return batches;
   }
 
@@ -155,14 +166,8 @@ final class Batches {
       return new Batch(
           name,
           batchRows,
-          byMap,
-          "",
-          "stated in the map",
-          "",
-          Batch.Origin.STATED,
-          -1,
-          originalBrix(byMap),
-          List.of());
+          new Stated(byMap, "", "stated in the map", Optional.empty()),
+          originalBrix(byMap));
     }
     Batch fromColumn = fromColumn(name, batchRows);
     if (fromColumn != null) {
@@ -189,108 +194,105 @@ final class Batches {
         foundRow = row;
       } else if (Math.abs(value - found) > 1e-9) {
         String cell = CellAddress.of(row, use.column());
-        doubts.add(
-            new Doubt(
-                cell,
-                "Batch "
-                    + name
-                    + " has the original gravities "
-                    + Numbers.show(found)
-                    + " and "
-                    + Numbers.show(value)
-                    + ": which one holds? Correct the column, or say in a map: original gravity ="
-                    + " 1.085 SG"));
+        doubts.ask(
+            cell,
+            "Batch "
+                + name
+                + " has the original gravities "
+                + Numbers.show(found)
+                + " and "
+                + Numbers.show(value)
+                + ": which one holds? Correct the column, or say in a map: original gravity ="
+                + " 1.085 SG");
         return unknown(name, batchRows, cell, "the log states two original gravities");
       }
     }
     if (foundRow < 0) {
       return null;
     }
+    ReadingScale ofColumn = use.unit().isEmpty() ? null : ReadingScale.valueOf(use.unit());
     return stated(
         name,
         batchRows,
         found,
-        scale(found, "", use.unit()),
+        scale(found, Optional.empty(), Optional.ofNullable(ofColumn)),
         CellAddress.of(foundRow, use.column()),
         grid.kind(foundRow, use.column()) == Grid.Kind.NUMBER);
   }
 
   private Batch fromKeyLine(KeyLine line, String name, int[] batchRows) {
-    String own = ReadingScale.sugarScale(line.units());
-    String header = ReadingScale.sugarScale(line.meanings());
-    String scale = scale(line.value(), own, header);
-    if (!Double.isNaN(line.temperatureC()) && !scale.isEmpty()) {
-      return corrected(line, name, batchRows, scale);
+    Optional<ReadingScale> scale =
+        scale(line.value(), ReadingScale.in(line.units()), ReadingScale.in(line.meanings()));
+    if (!Double.isNaN(line.temperatureC()) && scale.isPresent()) {
+      return corrected(line, name, batchRows, scale.get());
     }
     return stated(name, batchRows, line.value(), scale, line.cell(), line.numberCell());
   }
 
   /** A stated original gravity that was read at a temperature of its own. */
-  private Batch corrected(KeyLine line, String name, int[] batchRows, String scale) {
+  private Batch corrected(KeyLine line, String name, int[] batchRows, ReadingScale scale) {
     try {
-      double reading = toGravity(line.value(), scale);
+      double reading = scale.toCheckedGravity(line.value());
       Quantity.SUGAR_TEMPERATURE.check("temperature", line.temperatureC());
       double gravity =
-          washbook.functions.reading.Hydrometer.correctedGravity(
+          Hydrometer.correctedGravity(
               reading,
               line.temperatureC(),
               table.settings().calibrationC(),
               table.settings().offset());
-      return stated(name, batchRows, gravity, "SG", line.cell(), false);
+      return stated(name, batchRows, gravity, Optional.of(ReadingScale.SG), line.cell(), false);
     } catch (RefusedException refused) {
       return unknown(name, batchRows, line.cell(), refused.refusal().reason());
     }
   }
 
-  private static double toGravity(double value, String scale) {
-    if (scale.equals("SG")) {
-      return value >= 100 ? value / 1000 : value;
-    }
-    return Conversion.convert(value, scale, "SG");
-  }
-
   /** The scale of a stated original gravity: its own, its label's, its looks, the table's. */
-  private String scale(double value, String own, String label) {
-    if (!own.isEmpty()) {
+  private Optional<ReadingScale> scale(
+      double value, Optional<ReadingScale> own, Optional<ReadingScale> label) {
+    if (own.isPresent()) {
       return own;
     }
-    if (!label.isEmpty() && !label.equals("SG")) {
+    if (label.isPresent() && label.get() != ReadingScale.SG) {
       return label;
     }
     if (ReadingScale.looksLikeGravity(value)) {
-      return "SG";
+      return Optional.of(ReadingScale.SG);
     }
-    String unit = table.column(Role.GRAVITY).map(LogColumn::unit).orElse("");
-    return label.isEmpty() && !unit.equals("SG") && !unit.equals("GCM3") ? unit : "";
+    return table
+        .column(Role.GRAVITY)
+        .map(LogColumn::unit)
+        .filter(unit -> label.isEmpty() && !unit.isEmpty())
+        .map(ReadingScale::of)
+        .filter(scale -> scale != ReadingScale.SG && scale != ReadingScale.GCM3);
   }
 
   private Batch stated(
-      String name, int[] batchRows, double value, String scale, String cell, boolean reference) {
+      String name,
+      int[] batchRows,
+      double value,
+      Optional<ReadingScale> scale,
+      String cell,
+      boolean isNumber) {
     if (scale.isEmpty()) {
-      doubts.add(
-          new Doubt(
-              cell,
-              "On which scale is the original gravity "
-                  + Numbers.show(value)
-                  + "? In a map: original gravity = "
-                  + Numbers.show(value)
-                  + " BRIX"));
+      doubts.ask(
+          cell,
+          "On which scale is the original gravity "
+              + Numbers.show(value)
+              + "? In a map: original gravity = "
+              + Numbers.show(value)
+              + " BRIX");
       return unknown(name, batchRows, cell, "the scale of the stated original gravity is unclear");
     }
     try {
-      double gravity = Quantity.ORIGINAL_GRAVITY.check("original gravity", toGravity(value, scale));
-      String unit = !reference ? "" : scale.equals("SG") && value >= 100 ? "SG1000" : scale;
+      double gravity =
+          Quantity.ORIGINAL_GRAVITY.check("original gravity", scale.get().toCheckedGravity(value));
+      Optional<StatedNumber> number =
+          isNumber ? scale.map(on -> new StatedNumber(value, on)) : Optional.empty();
       return new Batch(
           name,
           batchRows,
-          gravity,
-          cell,
-          "stated in " + cell,
-          unit,
-          Batch.Origin.STATED,
-          -1,
-          originalBrix(gravity),
-          List.of());
+          new Stated(gravity, cell, "stated in " + cell, number),
+          originalBrix(gravity));
     } catch (RefusedException refused) {
       return unknown(name, batchRows, cell, refused.refusal().reason());
     }
@@ -325,14 +327,10 @@ final class Batches {
           return new Batch(
               name,
               batchRows,
-              gravity,
-              cell,
-              String.format(Locale.ROOT, "first reading, %s, corrected", cell),
-              "",
-              Batch.Origin.FIRST_READING,
-              row,
-              reading.byRefractometer() ? reading.presentBrix : originalBrix(reading, row, gravity),
-              List.of());
+              new FirstReading(gravity, cell, row),
+              reading.byRefractometer()
+                  ? OptionalDouble.of(reading.presentBrix)
+                  : originalBrix(reading, row, gravity));
         }
       }
     }
@@ -340,31 +338,22 @@ final class Batches {
   }
 
   /** What the refractometer would show in a wash of that original gravity. */
-  private double originalBrix(double originalGravity) {
+  private OptionalDouble originalBrix(double originalGravity) {
     return table.column(Role.REFRACTOMETER).isEmpty()
-        ? Double.NaN
-        : SucroseSolution.brix(originalGravity) * table.settings().refractometerFactor();
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(
+            SucroseSolution.brix(originalGravity) * table.settings().refractometerFactor());
   }
 
   /** The refractometer's own reading beside the hydrometer's first one, else what it would show. */
-  private double originalBrix(HydrometerRows reading, int row, double originalGravity) {
+  private OptionalDouble originalBrix(HydrometerRows reading, int row, double originalGravity) {
     return reading.hasRefractometer() && reading.readRefractometer(row) == HydrometerRows.State.READ
-        ? reading.presentBrix
+        ? OptionalDouble.of(reading.presentBrix)
         : originalBrix(originalGravity);
   }
 
   private static Batch unknown(String name, int[] batchRows, String cell, String why) {
-    return new Batch(
-        name,
-        batchRows,
-        Double.NaN,
-        cell,
-        why,
-        "",
-        Batch.Origin.UNKNOWN,
-        -1,
-        Double.NaN,
-        List.of());
+    return new Batch(name, batchRows, new Unknown(cell, why), OptionalDouble.empty());
   }
 
   /** A growing list of row numbers. */

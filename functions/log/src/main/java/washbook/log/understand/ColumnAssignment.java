@@ -1,11 +1,11 @@
 package washbook.log.understand;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
-import washbook.log.Doubt;
+import washbook.log.Doubts;
 import washbook.log.LogColumn;
 import washbook.log.Role;
 import washbook.log.layout.Header;
@@ -13,6 +13,7 @@ import washbook.log.layout.Header.HeaderCell;
 import washbook.log.layout.TableRows;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
+import washbook.log.words.ReadingScale;
 
 /** What the columns of one table have been taken for so far, and the doubts about it. */
 final class ColumnAssignment {
@@ -22,14 +23,15 @@ final class ColumnAssignment {
   private final TableMap said;
   private final TreeMap<Integer, LogColumn> uses = new TreeMap<>();
   private final Map<Integer, ColumnValues> facts = new HashMap<>();
-  private final List<Doubt> doubts = new ArrayList<>();
+  private final Doubts doubts;
   private boolean settled = true;
 
-  ColumnAssignment(Grid grid, Header header, TableRows rows, TableMap said) {
+  ColumnAssignment(Grid grid, Header header, TableRows rows, TableMap said, Doubts doubts) {
     this.grid = grid;
     this.header = header;
     this.rows = rows;
     this.said = said;
+    this.doubts = doubts;
     for (HeaderCell cell : header.cells()) {
       String why =
           isSaid(cell)
@@ -41,10 +43,6 @@ final class ColumnAssignment {
 
   List<LogColumn> all() {
     return List.copyOf(uses.values());
-  }
-
-  List<Doubt> doubts() {
-    return doubts;
   }
 
   /** Whether the readings are understood without doubt. */
@@ -80,17 +78,21 @@ final class ColumnAssignment {
     return Boolean.TRUE.equals(said.corrected()) || !Double.isNaN(said.temperatureC());
   }
 
-  /** The columns of a role; those that a map names shut out all others. */
+  /** Where a map names the columns of a role, no other has it. */
+  void takeOnlyNamed(Role role) {
+    List<HeaderCell> named = with(role).stream().filter(this::isSaid).toList();
+    if (!named.isEmpty()) {
+      header.cells().stream()
+          .filter(c -> of(c).role() == role && !named.contains(c))
+          .forEach(c -> change(c, Role.OTHER, "", "the map names another column"));
+    }
+  }
+
+  /** The columns of a role; where a map names some, those. */
   List<HeaderCell> with(Role role) {
     List<HeaderCell> cells = header.cells().stream().filter(c -> of(c).role() == role).toList();
     List<HeaderCell> named = cells.stream().filter(this::isSaid).toList();
-    if (named.isEmpty()) {
-      return cells;
-    }
-    cells.stream()
-        .filter(c -> !named.contains(c))
-        .forEach(c -> change(c, Role.OTHER, "", "the map names another column"));
-    return named;
+    return named.isEmpty() ? cells : named;
   }
 
   /** The unit that a map gives for a column, "" when it gives none. */
@@ -99,12 +101,20 @@ final class ColumnAssignment {
     return column == null ? "" : column.unit();
   }
 
+  /** The scale of a column of readings that the map or its header states. */
+  Optional<ReadingScale> statedScale(HeaderCell cell) {
+    String unit = saidUnit(cell);
+    return unit.isEmpty()
+        ? ReadingScale.in(cell.meanings())
+        : Optional.of(ReadingScale.valueOf(unit));
+  }
+
   void change(HeaderCell cell, Role role, String unit, String why) {
     uses.put(cell.column(), new LogColumn(cell.column(), cell.text(), role, unit, why));
   }
 
   void doubt(HeaderCell cell, String question) {
-    doubts.add(new Doubt(CellAddress.of(header.bottomRow(), cell.column()), question));
+    doubts.ask(CellAddress.of(header.bottomRow(), cell.column()), question);
   }
 
   ColumnValues facts(HeaderCell cell) {

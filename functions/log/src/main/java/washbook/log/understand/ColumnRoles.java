@@ -2,6 +2,8 @@ package washbook.log.understand;
 
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
+import washbook.log.Doubts;
 import washbook.log.LogColumn;
 import washbook.log.Role;
 import washbook.log.layout.Header;
@@ -9,6 +11,7 @@ import washbook.log.layout.Header.HeaderCell;
 import washbook.log.layout.KeyLine;
 import washbook.log.layout.TableRows;
 import washbook.log.sheet.Grid;
+import washbook.log.words.AmountUnit;
 import washbook.log.words.CellText;
 import washbook.log.words.Concept;
 import washbook.log.words.DateText;
@@ -22,11 +25,11 @@ final class ColumnRoles {
   final ColumnAssignment columns;
   final ReadingColumn reading;
 
-  ColumnRoles(Grid grid, Header header, TableRows rows, TableMap said) {
+  ColumnRoles(Grid grid, Header header, TableRows rows, TableMap said, Doubts doubts) {
     this.grid = grid;
     this.header = header;
     this.rows = rows;
-    this.columns = new ColumnAssignment(grid, header, rows, said);
+    this.columns = new ColumnAssignment(grid, header, rows, said, doubts);
     this.reading = new ReadingColumn(grid, rows, columns);
   }
 
@@ -71,7 +74,7 @@ final class ColumnRoles {
     double there = Double.NaN;
     for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
       double value = CellText.plainNumber(grid, row, gravity.column());
-      double points = 1000 * (value >= 100 ? value / 1000 - 1 : value - 1);
+      double points = 1000 * (ReadingScale.SG.toGravity(value) - 1);
       if (points <= lowest) {
         lowest = points;
         there = CellText.plainNumber(grid, row, cell.column());
@@ -84,25 +87,26 @@ final class ColumnRoles {
   }
 
   private void settleRefractometer() {
+    columns.takeOnlyNamed(Role.REFRACTOMETER);
     List<HeaderCell> cells = columns.with(Role.REFRACTOMETER);
     for (int i = 0; i < cells.size(); i++) {
       HeaderCell cell = cells.get(i);
-      String stated =
-          columns.saidUnit(cell).isEmpty()
-              ? ReadingScale.sugarScale(cell.meanings())
-              : columns.saidUnit(cell);
+      Optional<ReadingScale> stated = columns.statedScale(cell);
       boolean percent =
-          stated.equals("BRIX")
-              || stated.equals("PLATO")
-              || stated.equals("BALLING")
-              || stated.isEmpty() && !columns.facts(cell).mostlyGravity();
+          stated.isPresent()
+              ? stated.get().isPercentOfExtract()
+              : !columns.facts(cell).mostlyGravity();
       if (i > 0) {
         columns.change(cell, Role.OTHER, "", "another column is the refractometer's");
       } else if (percent) {
         columns.change(
-            cell, Role.REFRACTOMETER, "BRIX", stated.isEmpty() ? "by its values" : "by its header");
+            cell,
+            Role.REFRACTOMETER,
+            ReadingScale.BRIX.name(),
+            stated.isEmpty() ? "by its values" : "by its header");
       } else {
-        columns.change(cell, Role.REFRACTOMETER, stated.isEmpty() ? "SG" : stated, "by its header");
+        String unit = stated.orElse(ReadingScale.SG).name();
+        columns.change(cell, Role.REFRACTOMETER, unit, "by its header");
       }
     }
   }
@@ -118,17 +122,17 @@ final class ColumnRoles {
             .findFirst()
             .orElse("");
     for (HeaderCell cell : columns.with(Role.OWN_CORRECTED_GRAVITY)) {
-      String stated =
-          columns.saidUnit(cell).isEmpty()
-              ? ReadingScale.sugarScale(cell.meanings())
-              : columns.saidUnit(cell);
+      Optional<ReadingScale> stated = columns.statedScale(cell);
       String unit =
-          !stated.isEmpty() ? stated : columns.facts(cell).mostlyGravity() ? "SG" : reading;
+          stated.isPresent()
+              ? stated.get().name()
+              : columns.facts(cell).mostlyGravity() ? ReadingScale.SG.name() : reading;
       columns.change(cell, Role.OWN_CORRECTED_GRAVITY, unit, columns.of(cell).why());
     }
   }
 
   private void settleAmount(Role role) {
+    columns.takeOnlyNamed(role);
     List<HeaderCell> cells = columns.with(role);
     for (int i = 0; i < cells.size(); i++) {
       HeaderCell cell = cells.get(i);
@@ -136,17 +140,11 @@ final class ColumnRoles {
         columns.change(cell, Role.OTHER, "", "another column is used");
         continue;
       }
-      List<Concept> units =
-          role == Role.SUGAR_ADDED
-              ? List.of(Concept.KG, Concept.LB, Concept.G)
-              : List.of(Concept.ML, Concept.GALUS, Concept.GALUK, Concept.L);
       String unit =
           !columns.saidUnit(cell).isEmpty()
               ? columns.saidUnit(cell)
-              : units.stream()
-                  .filter(cell.meanings()::contains)
-                  .map(Enum::name)
-                  .findFirst()
+              : AmountUnit.in(cell.meanings(), role == Role.SUGAR_ADDED)
+                  .map(AmountUnit::name)
                   .orElse("");
       columns.change(cell, role, unit, unit.isEmpty() ? "its unit is not stated" : "by its header");
     }
@@ -154,6 +152,7 @@ final class ColumnRoles {
 
   /** A column of days that holds dates is one of dates. */
   private void settleDays() {
+    columns.takeOnlyNamed(Role.DAY);
     for (HeaderCell cell : columns.with(Role.DAY)) {
       for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
         Grid.Kind kind = grid.kind(row, cell.column());
@@ -169,6 +168,7 @@ final class ColumnRoles {
   }
 
   private void settleOneOnly(Role role) {
+    columns.takeOnlyNamed(role);
     List<HeaderCell> cells = columns.with(role);
     for (int i = 1; i < cells.size(); i++) {
       columns.change(cells.get(i), Role.OTHER, "", "another column is used");
@@ -176,6 +176,7 @@ final class ColumnRoles {
   }
 
   private void settleBatch() {
+    columns.takeOnlyNamed(Role.BATCH);
     List<HeaderCell> cells = columns.with(Role.BATCH);
     HeaderCell chosen =
         cells.stream()

@@ -1,6 +1,8 @@
 package washbook.log.understand;
 
+import java.util.Optional;
 import washbook.functions.Numbers;
+import washbook.functions.scale.TemperatureUnit;
 import washbook.log.layout.TableRows;
 import washbook.log.sheet.Grid;
 import washbook.log.words.CellText;
@@ -72,18 +74,17 @@ final class ColumnValues {
     return numbers > 0 && likeGravity == numbers;
   }
 
-  /** C, F or "" when the numbers would do for both or for neither. */
-  String temperatureUnit() {
+  /** The unit of temperatures; empty when the numbers would do for both or for neither. */
+  Optional<TemperatureUnit> temperatureUnit() {
     if (numbers == 0) {
-      return "";
+      return Optional.empty();
     }
     if (above60 > 0 && below32 == 0) {
-      return "F";
+      return Optional.of(TemperatureUnit.F);
     }
-    if (above60 == 0 && negative == 0 && below32 > 0) {
-      return "C";
-    }
-    return "";
+    return above60 == 0 && negative == 0 && below32 > 0
+        ? Optional.of(TemperatureUnit.C)
+        : Optional.empty();
   }
 
   /** The least and the greatest number, to be read. */

@@ -2,17 +2,20 @@ package washbook.log.understand;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import washbook.functions.RefusedException;
 import washbook.functions.ferment.Feeding;
 import washbook.log.Batch;
-import washbook.log.Doubt;
+import washbook.log.Doubts;
 import washbook.log.LogColumn;
 import washbook.log.LogTable;
 import washbook.log.Role;
 import washbook.log.reading.HydrometerRows;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
+import washbook.log.words.AmountUnit;
 import washbook.log.words.CellText;
 import washbook.log.words.Concept;
 import washbook.log.words.Vocabulary;
@@ -26,10 +29,6 @@ final class Feeds {
   /** A rise that no reading error explains, SG. */
   private static final double RISE = 0.002;
 
-  private static final double KILOGRAMS_PER_POUND = 0.45359237;
-  private static final double LITRES_PER_US_GALLON = 3.785411784;
-  private static final double LITRES_PER_UK_GALLON = 4.54609;
-
   private final Grid grid;
   private final LogTable table;
   private final HydrometerRows reading;
@@ -37,9 +36,10 @@ final class Feeds {
   private final LogColumn water;
   private final LogColumn volume;
   private final LogColumn note;
-  final List<Doubt> doubts = new ArrayList<>();
+  private final Doubts doubts;
 
-  Feeds(Grid grid, LogTable table) {
+  Feeds(Grid grid, LogTable table, Doubts doubts) {
+    this.doubts = doubts;
     this.grid = grid;
     this.table = table;
     this.reading = new HydrometerRows(grid, table);
@@ -57,7 +57,7 @@ final class Feeds {
     int[] rows = batch.rows();
     int first = firstReading(rows);
     List<Batch.Step> steps = new ArrayList<>();
-    steps.add(new Batch.Step(0, batch.originalGravity(), ""));
+    steps.add(new Batch.Step(0, batch.original().gravity(), ""));
     List<Double> kilograms = new ArrayList<>();
     List<Double> litres = new ArrayList<>();
     String missing = "";
@@ -78,18 +78,18 @@ final class Feeds {
       int from = position + (readAfter(rows, position) ? 0 : 1);
       steps.add(step(batch, from, kilograms, litres, missing));
     }
-    return steps.size() == 1 ? batch : batch.fed(steps, "from then on that of everything put in");
+    return steps.size() == 1 ? batch : batch.fed(steps);
   }
 
   private Batch.Step step(
       Batch batch, int from, List<Double> kilograms, List<Double> water, String missing) {
     if (!missing.isEmpty()) {
-      return new Batch.Step(from, Double.NaN, missing);
+      return new Batch.Step(from, OptionalDouble.empty(), missing);
     }
     double[] litres = new double[water.size() + 1];
     double[] gravities = new double[water.size() + 1];
     litres[0] = startVolume(batch);
-    gravities[0] = batch.originalGravity();
+    gravities[0] = batch.original().gravity().orElseThrow();
     for (int i = 0; i < water.size(); i++) {
       boolean any = water.get(i) > 0;
       litres[i + 1] = any ? water.get(i) : Double.NaN;
@@ -97,9 +97,10 @@ final class Feeds {
     }
     double[] sugars = kilograms.stream().mapToDouble(Double::doubleValue).toArray();
     try {
-      return new Batch.Step(from, Feeding.original(litres, gravities, sugars), "");
+      return new Batch.Step(
+          from, OptionalDouble.of(Feeding.original(litres, gravities, sugars)), "");
     } catch (RefusedException refused) {
-      return new Batch.Step(from, Double.NaN, refused.refusal().reason());
+      return new Batch.Step(from, OptionalDouble.empty(), refused.refusal().reason());
     }
   }
 
@@ -119,33 +120,28 @@ final class Feeds {
     String missing = "";
     if (Double.isNaN(sugarHere) || Double.isNaN(waterHere)) {
       missing = "what was added in " + cell + " has no clear amount and unit";
-      doubts.add(
-          new Doubt(
-              cell,
-              "How much was added, and in which unit? In a map for example: column "
-                  + cell.replaceAll("\\d", "")
-                  + (sugarHere != 0 && sugar != null
-                      ? " = SUGAR_ADDED in KG"
-                      : " = WATER_ADDED in L")));
+      doubts.ask(
+          cell,
+          "How much was added, and in which unit? In a map for example: column "
+              + cell.replaceAll("\\d", "")
+              + (sugarHere != 0 && sugar != null ? " = SUGAR_ADDED in KG" : " = WATER_ADDED in L"));
     } else if (Double.isNaN(startVolume(batch))) {
       missing = "sugar or water was added in " + cell + ", but the volume is not stated";
-      doubts.add(
-          new Doubt(
-              cell,
-              "How many litres was batch "
-                  + batch.name()
-                  + " when it was made up? In a map for example: volume = 25 L"));
+      doubts.ask(
+          cell,
+          "How many litres was batch "
+              + batch.name()
+              + " when it was made up? In a map for example: volume = 25 L");
     }
     return missing;
   }
 
   private String askNote(int row) {
     String cell = CellAddress.of(row, note.column());
-    doubts.add(
-        new Doubt(
-            cell,
-            "The note says that sugar was added. Put the amount into a column of its own (sugar"
-                + " added, kg), or remove the word if nothing was added"));
+    doubts.ask(
+        cell,
+        "The note says that sugar was added. Put the amount into a column of its own (sugar"
+            + " added, kg), or remove the word if nothing was added");
     return "the note in " + cell + " says that sugar was added, but no column says how much";
   }
 
@@ -206,7 +202,7 @@ final class Feeds {
         return 0;
       case NUMBER:
         double value = grid.number(row, use.column());
-        return value == 0 ? 0 : value < 0 ? Double.NaN : value * inBase(use.unit());
+        return value < 0 ? Double.NaN : inBase(value, AmountUnit.of(use.unit()));
       case TEXT:
         CellText cell = CellText.read(grid.text(row, use.column()));
         if (cell.form == CellText.Form.NOTHING) {
@@ -215,31 +211,18 @@ final class Feeds {
         if (cell.form != CellText.Form.VALUE || cell.value < 0) {
           return Double.NaN;
         }
-        String unit = cell.unit.isEmpty() ? use.unit() : unit(cell.unit);
-        return cell.value == 0 ? 0 : cell.value * inBase(unit);
+        return inBase(
+            cell.value,
+            cell.unit.isEmpty()
+                ? AmountUnit.of(use.unit())
+                : AmountUnit.in(Vocabulary.meanings(cell.unit), use == sugar));
       default:
         return Double.NaN;
     }
   }
 
-  private static String unit(String word) {
-    for (Concept meaning : Vocabulary.meanings(word)) {
-      if (!Double.isNaN(inBase(meaning.name()))) {
-        return meaning.name();
-      }
-    }
-    return "";
-  }
-
-  private static double inBase(String unit) {
-    return switch (unit) {
-      case "KG", "L" -> 1;
-      case "G", "ML" -> 0.001;
-      case "LB" -> KILOGRAMS_PER_POUND;
-      case "GALUS" -> LITRES_PER_US_GALLON;
-      case "GALUK" -> LITRES_PER_UK_GALLON;
-      default -> Double.NaN;
-    };
+  private static double inBase(double amount, Optional<AmountUnit> unit) {
+    return amount == 0 ? 0 : unit.map(u -> u.toBase(amount)).orElse(Double.NaN);
   }
 
   private double startVolume(Batch batch) {

@@ -1,6 +1,7 @@
 package washbook.log.understand;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -12,6 +13,7 @@ import washbook.functions.scale.Conversion;
 import washbook.log.LogSettings;
 import washbook.log.Role;
 import washbook.log.sheet.CellAddress;
+import washbook.log.words.AmountUnit;
 import washbook.log.words.ReadingScale;
 
 /** Reads the text form of a map; the form is described at {@link LogMap}. */
@@ -167,23 +169,37 @@ final class MapParser {
 
   private TableMap.ColumnMap role(String value) {
     String[] parts = value.toUpperCase(Locale.ROOT).split("\\s+IN\\s+", 2);
-    try {
-      Role role = Role.valueOf(parts[0].strip().replace(' ', '_'));
-      String unit = parts.length < 2 ? "" : parts[1].strip();
-      if (!unit.isEmpty()
-          && !Conversion.words().contains(unit)
-          && !unit.equals(ReadingScale.GRAMS_PER_CUBIC_CENTIMETRE)
-          && !unit.equals("G")
-          && !unit.equals("ML")) {
-        throw wrong("'" + parts[1] + "' is no unit; units are " + Conversion.words());
-      }
-      return new TableMap.ColumnMap(role, unit);
-    } catch (IllegalArgumentException unknown) {
-      if (unknown.getMessage().startsWith("line ")) {
-        throw unknown;
-      }
-      throw wrong("'" + parts[0] + "' is no role; roles are " + List.of(Role.values()));
+    Role role =
+        Arrays.stream(Role.values())
+            .filter(r -> r.name().equals(parts[0].strip().replace(' ', '_')))
+            .findFirst()
+            .orElseThrow(
+                () -> wrong("'" + parts[0] + "' is no role; roles are " + List.of(Role.values())));
+    String unit = parts.length < 2 ? "" : parts[1].strip();
+    if (!unit.isEmpty() && !isUnit(unit)) {
+      throw wrong("'" + parts[1] + "' is no unit; units are " + Conversion.words());
     }
+    if (!unit.isEmpty() && !fits(unit, role)) {
+      throw wrong("'" + parts[1] + "' is no unit of " + role);
+    }
+    return new TableMap.ColumnMap(role, unit);
+  }
+
+  private static boolean isUnit(String unit) {
+    return Conversion.words().contains(unit)
+        || ReadingScale.isName(unit)
+        || AmountUnit.of(unit).isPresent();
+  }
+
+  private static boolean fits(String unit, Role role) {
+    return switch (role) {
+      case GRAVITY, REFRACTOMETER, ORIGINAL_GRAVITY, OWN_CORRECTED_GRAVITY ->
+          ReadingScale.isName(unit);
+      case TEMPERATURE -> unit.equals("C") || unit.equals("F");
+      case SUGAR_ADDED -> AmountUnit.of(unit).filter(AmountUnit::isMass).isPresent();
+      case WATER_ADDED, VOLUME -> AmountUnit.of(unit).filter(u -> !u.isMass()).isPresent();
+      default -> true;
+    };
   }
 
   private double number(String value) {

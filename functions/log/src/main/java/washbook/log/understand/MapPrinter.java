@@ -2,6 +2,7 @@ package washbook.log.understand;
 
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import washbook.functions.Numbers;
 import washbook.log.Batch;
 import washbook.log.Doubt;
@@ -111,7 +112,7 @@ final class MapPrinter {
   }
 
   private static Map<Integer, TableMap.ColumnMap> columns(LogTable table) {
-    Map<Integer, TableMap.ColumnMap> columns = new java.util.TreeMap<>();
+    Map<Integer, TableMap.ColumnMap> columns = new TreeMap<>();
     for (LogColumn use : table.columns()) {
       if (use.role() != Role.COMPUTED) {
         columns.put(use.column(), new TableMap.ColumnMap(use.role(), use.unit()));
@@ -137,10 +138,13 @@ final class MapPrinter {
     }
     put(out, "volume", settings.volumeL(), " L");
     for (Batch batch : table.batches()) {
-      if (!Double.isNaN(batch.originalGravity())) {
-        out.append("# ");
-        put(out, "original gravity of " + batch.name(), batch.originalGravity(), " SG");
-      }
+      batch
+          .originalGravity()
+          .ifPresent(
+              gravity -> {
+                out.append("# ");
+                put(out, "original gravity of " + batch.name(), gravity, " SG");
+              });
     }
   }
 }

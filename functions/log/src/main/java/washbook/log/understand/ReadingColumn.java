@@ -2,8 +2,8 @@ package washbook.log.understand;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
-import washbook.functions.scale.SugarScale;
 import washbook.log.Role;
 import washbook.log.layout.Header.HeaderCell;
 import washbook.log.layout.HeaderRoles;
@@ -47,6 +47,8 @@ final class ReadingColumn {
     List<HeaderCell> generic = new ArrayList<>();
     List<HeaderCell> last = new ArrayList<>();
     List<HeaderCell> potential = new ArrayList<>();
+    columns.takeOnlyNamed(Role.GRAVITY);
+    columns.takeOnlyNamed(Role.OWN_CORRECTED_GRAVITY);
     for (HeaderCell cell : columns.with(Role.GRAVITY)) {
       Set<Concept> m = cell.meanings();
       (m.contains(Concept.POTENTIAL)
@@ -120,9 +122,9 @@ final class ReadingColumn {
   }
 
   private boolean agree(HeaderCell one, HeaderCell other) {
-    SugarScale first = scaleOrNull(one);
-    SugarScale second = scaleOrNull(other);
-    if (first == null || second == null) {
+    Optional<ReadingScale> first = scale(one);
+    Optional<ReadingScale> second = scale(other);
+    if (first.isEmpty() || second.isEmpty()) {
       return false;
     }
     int both = 0;
@@ -132,8 +134,8 @@ final class ReadingColumn {
       double b = CellText.plainNumber(grid, row, other.column());
       if (!Double.isNaN(a) && !Double.isNaN(b)) {
         both++;
-        double most = first == second ? SAME_FIGURE : SAME_READING;
-        if (Math.abs(gravity(a, first) - gravity(b, second)) < most) {
+        double most = first.equals(second) ? SAME_FIGURE : SAME_READING;
+        if (Math.abs(first.get().toGravity(a) - second.get().toGravity(b)) < most) {
           same++;
         }
       }
@@ -141,16 +143,11 @@ final class ReadingColumn {
     return both > 0 && same == both;
   }
 
-  private static double gravity(double value, SugarScale scale) {
-    return scale == SugarScale.SG && value > 100 ? value / 1000 : scale.toGravity(value);
-  }
-
-  private SugarScale scaleOrNull(HeaderCell cell) {
-    String unit = ReadingScale.sugarScale(cell.meanings());
-    if (unit.isEmpty()) {
-      return columns.facts(cell).mostlyGravity() ? SugarScale.SG : null;
-    }
-    return unit.equals(ReadingScale.GRAMS_PER_CUBIC_CENTIMETRE) ? null : SugarScale.valueOf(unit);
+  private Optional<ReadingScale> scale(HeaderCell cell) {
+    Optional<ReadingScale> stated = ReadingScale.in(cell.meanings());
+    return stated.isPresent() || !columns.facts(cell).mostlyGravity()
+        ? stated
+        : Optional.of(ReadingScale.SG);
   }
 
   private void settleScale(HeaderCell cell) {
@@ -160,22 +157,22 @@ final class ReadingColumn {
     }
     Set<Concept> m = cell.meanings();
     ColumnValues facts = columns.facts(cell);
-    String stated =
-        m.contains(Concept.POTENTIAL) ? Concept.POTENTIAL.name() : ReadingScale.sugarScale(m);
-    if (stated.equals("GL") && m.contains(Concept.GRAVITY) && facts.mostlyGravity()) {
-      stated = "KGM3";
+    ReadingScale stated =
+        m.contains(Concept.POTENTIAL) ? ReadingScale.POTENTIAL : ReadingScale.in(m).orElse(null);
+    if (stated == ReadingScale.GL && m.contains(Concept.GRAVITY) && facts.mostlyGravity()) {
+      stated = ReadingScale.KGM3;
     }
     boolean gravities = facts.mostlyGravity();
-    if (stated.isEmpty() || stated.equals("SG")) {
+    if (stated == null || stated == ReadingScale.SG) {
       if (gravities || facts.numbers() == 0) {
         columns.change(
             cell,
             Role.GRAVITY,
             "SG",
-            stated.isEmpty() ? "its values are gravities" : "by its header");
+            stated == null ? "its values are gravities" : "by its header");
         return;
       }
-      if (stated.isEmpty()
+      if (stated == null
           && (m.contains(Concept.EXTRACT) || m.contains(Concept.PERCENT))
           && facts.min() > -6
           && facts.max() < 45) {
@@ -191,8 +188,8 @@ final class ReadingColumn {
       askScale(cell, "its values from " + facts.range() + " are no specific gravities");
       return;
     }
-    boolean density = stated.equals("KGM3");
-    boolean grams = stated.equals(ReadingScale.GRAMS_PER_CUBIC_CENTIMETRE);
+    boolean density = stated == ReadingScale.KGM3;
+    boolean grams = stated == ReadingScale.GCM3;
     if (facts.allGravity() && facts.numbers() > 2 && !density && !grams) {
       askScale(cell, "its header says " + stated + ", but its values look like SG");
       return;
@@ -201,7 +198,7 @@ final class ReadingColumn {
       askScale(cell, "its header says " + stated + ", but its values do not");
       return;
     }
-    columns.change(cell, Role.GRAVITY, stated, "by its header");
+    columns.change(cell, Role.GRAVITY, stated.name(), "by its header");
   }
 
   /**

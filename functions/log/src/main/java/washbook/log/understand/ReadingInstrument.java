@@ -1,6 +1,5 @@
 package washbook.log.understand;
 
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import washbook.functions.Numbers;
@@ -42,9 +41,6 @@ final class ReadingInstrument {
 
   /** No wash ferments to less, SG; the least that readings may be. */
   private static final double LEAST_GRAVITY = Quantity.GRAVITY.min();
-
-  private static final Set<SugarScale> DEGREES =
-      EnumSet.of(SugarScale.BRIX, SugarScale.PLATO, SugarScale.BALLING);
 
   private final Grid grid;
   private final Header header;
@@ -138,7 +134,7 @@ final class ReadingInstrument {
     double start = Double.NaN;
     double before = Double.NaN;
     boolean oneAfterTheOther = !columns.has(Role.BATCH);
-    boolean degrees = DEGREES.stream().anyMatch(s -> s.name().equals(unit));
+    boolean degrees = !unit.isEmpty() && ReadingScale.of(unit).isPercentOfExtract();
     for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
       double value = rows.isSkipped(row) ? Double.NaN : degrees(row, cell.column(), degrees);
       if (!Double.isNaN(value)) {
@@ -175,7 +171,9 @@ final class ReadingInstrument {
     CellText text = CellText.read(grid.text(row, column));
     withTemperature |= !Double.isNaN(text.temperature);
     boolean ours =
-        text.unit.isEmpty() ? byColumn : DEGREES.contains(ReadingScale.sugarScale(text.unit));
+        text.unit.isEmpty()
+            ? byColumn
+            : ReadingScale.behind(text.unit).filter(ReadingScale::isPercentOfExtract).isPresent();
     return ours ? text.value : Double.NaN;
   }
 

@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import washbook.log.Doubt;
+import washbook.log.Doubts;
 import washbook.log.LogTable;
 import washbook.log.Understanding;
 import washbook.log.layout.Header;
@@ -33,7 +33,7 @@ public final class SheetUnderstanding {
     }
     RepeatedHeaders repeated = new RepeatedHeaders(grid);
     List<LogTable> tables = new ArrayList<>();
-    List<Doubt> doubts = new ArrayList<>();
+    Doubts doubts = new Doubts();
     List<Header> found = new Headers(grid).find();
     List<Header> headers = repeated.without(withMap(grid, found, map, doubts));
     List<Integer> lastRows = new ArrayList<>();
@@ -52,7 +52,7 @@ public final class SheetUnderstanding {
       header = withColumns(header, said);
       if (said.headerRow() < 0 && OtherThings.speaksOfThem(grid, header, rows)) {
         if (rows.lastRow() >= rows.firstRow()) {
-          doubts.add(foreign(header));
+          askAboutForeign(header, doubts);
         }
         continue;
       }
@@ -69,9 +69,9 @@ public final class SheetUnderstanding {
       tables.add(new TableUnderstanding(grid, header, rows, headers, above, said, doubts).make());
     }
     if (headers.isEmpty()) {
-      TransposedLog.in(grid).ifPresent(doubts::add);
+      TransposedLog.askAbout(grid, doubts);
     }
-    return new Understanding(grid.name(), List.copyOf(tables), List.copyOf(doubts));
+    return new Understanding(grid.name(), List.copyOf(tables), doubts.all());
   }
 
   /** The header with what a map says of columns without naming a header's row. */
@@ -90,9 +90,9 @@ public final class SheetUnderstanding {
     return new Header(header.topRow(), header.bottomRow(), List.copyOf(cells));
   }
 
-  private static Doubt foreign(Header header) {
+  private static void askAboutForeign(Header header, Doubts doubts) {
     String row = String.valueOf(header.bottomRow() + 1);
-    return new Doubt(
+    doubts.ask(
         CellAddress.of(header.bottomRow(), header.firstColumn()),
         "The table below row "
             + row
@@ -102,8 +102,7 @@ public final class SheetUnderstanding {
   }
 
   /** The headers found, with those in their place that the map names. */
-  private static List<Header> withMap(
-      Grid grid, List<Header> found, LogMap map, List<Doubt> doubts) {
+  private static List<Header> withMap(Grid grid, List<Header> found, LogMap map, Doubts doubts) {
     List<Header> headers = new ArrayList<>(found);
     for (TableMap table : map.placed(grid.name())) {
       if (table.columns().isEmpty()) {
@@ -111,7 +110,7 @@ public final class SheetUnderstanding {
       }
       Header header = mapped(grid, headers, table);
       if (headsNothing(grid, found, header)) {
-        doubts.add(headsNothing(header));
+        askAboutHeader(header, doubts);
         continue;
       }
       headers.removeIf(
@@ -143,8 +142,8 @@ public final class SheetUnderstanding {
     return next < Integer.MAX_VALUE;
   }
 
-  private static Doubt headsNothing(Header header) {
-    return new Doubt(
+  private static void askAboutHeader(Header header, Doubts doubts) {
+    doubts.ask(
         CellAddress.of(header.bottomRow(), header.firstColumn()),
         "Which row is the header? The map says row "
             + (header.bottomRow() + 1)

@@ -1,10 +1,10 @@
 package washbook.log.understand;
 
-import java.util.ArrayList;
 import java.util.List;
 import washbook.functions.Numbers;
 import washbook.functions.quantity.Quantity;
-import washbook.log.Doubt;
+import washbook.functions.scale.TemperatureUnit;
+import washbook.log.Doubts;
 import washbook.log.LogSettings;
 import washbook.log.Role;
 import washbook.log.layout.HeaderRoles;
@@ -13,7 +13,7 @@ import washbook.log.words.Concept;
 
 /** What the lines above a table say about all its readings. */
 final class StatedSettings {
-  final List<Doubt> doubts = new ArrayList<>();
+  private final Doubts doubts;
 
   /** What the readings are corrected to if they are, °C; NaN when nothing says it. */
   double correctedToC = Double.NaN;
@@ -26,6 +26,10 @@ final class StatedSettings {
   private double offset;
   private double factor = 1;
   private double volumeL = Double.NaN;
+
+  StatedSettings(Doubts doubts) {
+    this.doubts = doubts;
+  }
 
   LogSettings read(List<KeyLine> lines, ColumnRoles columns) {
     boolean hasRefractometer = columns.columns.has(Role.REFRACTOMETER);
@@ -90,24 +94,22 @@ final class StatedSettings {
   private void readTemperature(KeyLine line) {
     double celsius = line.celsius();
     if (Double.isNaN(celsius)) {
-      doubts.add(
-          new Doubt(
-              line.cell(),
-              "Is the temperature "
-                  + Numbers.show(line.value())
-                  + " in °C or °F? In a map: temperature = "
-                  + Numbers.show(line.value())
-                  + " F"));
+      doubts.ask(
+          line.cell(),
+          "Is the temperature "
+              + Numbers.show(line.value())
+              + " in °C or °F? In a map: temperature = "
+              + Numbers.show(line.value())
+              + " F");
     } else if (!isPossible(celsius)) {
-      doubts.add(
-          new Doubt(
-              line.cell(),
-              "The temperature "
-                  + Numbers.show(line.value())
-                  + " is outside "
-                  + Quantity.SUGAR_TEMPERATURE.range()
-                  + ". At what temperature were the readings taken? In a map: temperature = 20"
-                  + " C"));
+      doubts.ask(
+          line.cell(),
+          "The temperature "
+              + Numbers.show(line.value())
+              + " is outside "
+              + Quantity.SUGAR_TEMPERATURE.range()
+              + ". At what temperature were the readings taken? In a map: temperature = 20"
+              + " C");
     } else {
       temperatureC = celsius;
       temperatureWhy = "one temperature for all readings, in " + line.cell();
@@ -120,21 +122,20 @@ final class StatedSettings {
       return;
     }
     if (Double.isNaN(celsius)) {
-      celsius = (line.value() - 32) / 1.8;
+      celsius = TemperatureUnit.F.toCelsius(line.value());
     }
     if (celsius >= Quantity.CALIBRATION_TEMPERATURE.min()
         && celsius <= Quantity.CALIBRATION_TEMPERATURE.max()) {
       calibrationC = celsius;
       calibrationWhy = "stated in " + line.cell();
     } else {
-      doubts.add(
-          new Doubt(
-              line.cell(),
-              "The calibration temperature "
-                  + Numbers.show(line.value())
-                  + " is outside "
-                  + Quantity.CALIBRATION_TEMPERATURE.range()
-                  + ". Which is it? In a map: calibration = 20 C"));
+      doubts.ask(
+          line.cell(),
+          "The calibration temperature "
+              + Numbers.show(line.value())
+              + " is outside "
+              + Quantity.CALIBRATION_TEMPERATURE.range()
+              + ". Which is it? In a map: calibration = 20 C");
     }
   }
 
@@ -146,14 +147,13 @@ final class StatedSettings {
         && line.value() <= Quantity.REFRACTOMETER_FACTOR.max()) {
       factor = line.value();
     } else {
-      doubts.add(
-          new Doubt(
-              line.cell(),
-              "The refractometer factor "
-                  + Numbers.show(line.value())
-                  + " is outside "
-                  + Quantity.REFRACTOMETER_FACTOR.range()
-                  + " and is not used. Which is it? In a map: refractometer factor = 1.04"));
+      doubts.ask(
+          line.cell(),
+          "The refractometer factor "
+              + Numbers.show(line.value())
+              + " is outside "
+              + Quantity.REFRACTOMETER_FACTOR.range()
+              + " and is not used. Which is it? In a map: refractometer factor = 1.04");
     }
   }
 

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import washbook.functions.Numbers;
 import washbook.log.Batch;
-import washbook.log.Doubt;
+import washbook.log.Doubts;
 import washbook.log.LogSettings;
 import washbook.log.LogTable;
 import washbook.log.Role;
@@ -30,7 +30,7 @@ final class TableUnderstanding {
   private final List<Header> headers;
   private final int above;
   private final TableMap said;
-  private final List<Doubt> doubts;
+  private final Doubts doubts;
 
   /**
    * @param headers all headers of the sheet
@@ -45,7 +45,7 @@ final class TableUnderstanding {
       List<Header> headers,
       int above,
       TableMap said,
-      List<Doubt> doubts) {
+      Doubts doubts) {
     this.grid = grid;
     this.header = header;
     this.rows = rows;
@@ -57,21 +57,19 @@ final class TableUnderstanding {
 
   LogTable make() {
     List<KeyLine> lines = keyLines();
-    ColumnRoles settler = new ColumnRoles(grid, header, rows, said);
+    ColumnRoles settler = new ColumnRoles(grid, header, rows, said, doubts);
     settler.settle(lines);
-    StatedSettings reader = new StatedSettings();
+    StatedSettings reader = new StatedSettings(doubts);
     LogSettings settings = said.over(reader.read(lines, settler), reader.correctedToC);
     ColumnAssignment columns = settler.columns;
     refuseDensityAtOtherTemperature(columns, settings);
-    doubts.addAll(columns.doubts());
-    doubts.addAll(reader.doubts);
     LogTable bare = table(columns, settings, List.of());
     if (!columns.isSettled()) {
       return bare;
     }
-    Batches batches = new Batches(grid, bare, rows, name(lines), originalGravity(lines), said);
+    Batches batches =
+        new Batches(grid, bare, rows, name(lines), originalGravity(lines), said, doubts);
     LogTable made = table(columns, settings, batches.make());
-    doubts.addAll(batches.doubts);
     return made;
   }
 
@@ -98,14 +96,13 @@ final class TableUnderstanding {
   private void refuseDensityAtOtherTemperature(ColumnAssignment columns, LogSettings settings) {
     boolean usual = Math.abs(settings.calibrationC() - LogSettings.USUAL_CALIBRATION) < 0.05;
     for (Header.HeaderCell cell : columns.with(Role.GRAVITY)) {
-      String unit = columns.of(cell).unit();
-      if (!usual && (unit.equals("KGM3") || unit.equals(ReadingScale.GRAMS_PER_CUBIC_CENTIMETRE))) {
+      if (!usual && ReadingScale.of(columns.of(cell).unit()).isDensity()) {
         columns.unsettle();
         columns.doubt(
             cell,
-            "The readings are densities, but the instrument is calibrated at another temperature than"
-                + " 20 \u00b0C; such densities are not converted. If it is calibrated at 20 \u00b0C, say in a"
-                + " map: calibration = 20 C");
+            "The readings are densities, but the instrument is calibrated at another temperature"
+                + " than 20 \u00b0C; such densities are not converted. If it is calibrated at 20"
+                + " \u00b0C, say in a map: calibration = 20 C");
       }
     }
   }

@@ -1,6 +1,8 @@
 package washbook.log.understand;
 
 import java.util.List;
+import java.util.Optional;
+import washbook.functions.scale.TemperatureUnit;
 import washbook.log.Role;
 import washbook.log.layout.Header.HeaderCell;
 import washbook.log.layout.TableRows;
@@ -11,6 +13,9 @@ import washbook.log.words.Concept;
 
 /** Settles which column is the temperature of the readings, and its unit. */
 final class TemperatureColumn {
+  /** Two columns of one temperature differ by rounding only, °C. */
+  private static final double SAME_TEMPERATURE = 0.6;
+
   private final Grid grid;
   private final TableRows rows;
   private final ColumnAssignment columns;
@@ -22,16 +27,17 @@ final class TemperatureColumn {
   }
 
   void settle() {
+    columns.takeOnlyNamed(Role.TEMPERATURE);
     List<HeaderCell> cells = columns.with(Role.TEMPERATURE);
     List<HeaderCell> filled = cells.stream().filter(c -> hasAny(c)).toList();
     HeaderCell chosen = filled.isEmpty() ? cells.isEmpty() ? null : cells.get(0) : filled.get(0);
     for (HeaderCell cell : cells) {
-      String unit = temperatureUnit(cell);
+      Optional<TemperatureUnit> unit = temperatureUnit(cell);
       if (cell == chosen) {
         columns.change(
             cell,
             Role.TEMPERATURE,
-            unit,
+            unit.map(TemperatureUnit::name).orElse(""),
             statedTemperature(cell).isEmpty() ? "unit by its values" : "by its header");
         if (unit.isEmpty() && columns.facts(cell).numbers() > 0) {
           columns.unsettle();
@@ -75,30 +81,29 @@ final class TemperatureColumn {
   }
 
   private boolean sameTemperature(HeaderCell one, HeaderCell other) {
-    boolean firstF = temperatureUnit(one).equals("F");
-    boolean secondF = temperatureUnit(other).equals("F");
+    TemperatureUnit first = temperatureUnit(one).orElse(TemperatureUnit.C);
+    TemperatureUnit second = temperatureUnit(other).orElse(TemperatureUnit.C);
     for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
       double a = CellText.plainNumber(grid, row, one.column());
       double b = CellText.plainNumber(grid, row, other.column());
       if (!Double.isNaN(b)
-          && !(Math.abs((firstF ? (a - 32) / 1.8 : a) - (secondF ? (b - 32) / 1.8 : b)) <= 0.6)) {
+          && !(Math.abs(first.toCelsius(a) - second.toCelsius(b)) <= SAME_TEMPERATURE)) {
         return false;
       }
     }
     return true;
   }
 
-  private String statedTemperature(HeaderCell cell) {
+  private Optional<TemperatureUnit> statedTemperature(HeaderCell cell) {
     if (!columns.saidUnit(cell).isEmpty()) {
-      return columns.saidUnit(cell);
+      return Optional.of(TemperatureUnit.valueOf(columns.saidUnit(cell)));
     }
     boolean c = cell.meanings().contains(Concept.C);
     boolean f = cell.meanings().contains(Concept.F);
-    return c == f ? "" : c ? "C" : "F";
+    return c == f ? Optional.empty() : Optional.of(c ? TemperatureUnit.C : TemperatureUnit.F);
   }
 
-  private String temperatureUnit(HeaderCell cell) {
-    String stated = statedTemperature(cell);
-    return stated.isEmpty() ? columns.facts(cell).temperatureUnit() : stated;
+  private Optional<TemperatureUnit> temperatureUnit(HeaderCell cell) {
+    return statedTemperature(cell).or(() -> columns.facts(cell).temperatureUnit());
   }
 }

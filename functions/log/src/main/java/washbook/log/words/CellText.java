@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
+import washbook.functions.scale.TemperatureUnit;
 import washbook.log.sheet.Grid;
 
 /**
@@ -26,8 +27,11 @@ public final class CellText {
     OTHER
   }
 
-  private static final String NOTHINGS =
-      "|n/a|na|n.a.|none|nil|-|--|---|?|??|x|.|..|...|k.a.|keine|s/o|nd|n.d.|nvt|n.v.t.|\u2013|\u2014|/|tbd|";
+  private static final Set<String> NOTHINGS =
+      Set.of(
+          "", "n/a", "na", "n.a.", "none", "nil", "-", "--", "---", "?", "??", "x", ".", "..",
+          "...", "k.a.", "keine", "s/o", "nd", "n.d.", "nvt", "n.v.t.", "\u2013", "\u2014", "/",
+          "tbd");
 
   /** Between them a number behind a reading may be a temperature; a second gravity is not. */
   private static final double LEAST_PAIRED = 3;
@@ -72,8 +76,11 @@ public final class CellText {
   /** Word behind the number in lower case, "" for none. */
   public String unit = "";
 
+  /** The temperature as it stands there, NaN when there is none. */
   public double temperature = Double.NaN;
-  public boolean temperatureInF;
+
+  /** Its unit; °C as long as nothing says otherwise. */
+  public TemperatureUnit temperatureUnit = TemperatureUnit.C;
 
   /** Whether a sign or a word says that what follows the value is the state it was read in. */
   public boolean marked;
@@ -89,7 +96,7 @@ public final class CellText {
   }
 
   private void parse() {
-    if (text.isEmpty() || NOTHINGS.contains("|" + text.toLowerCase(Locale.ROOT) + "|")) {
+    if (NOTHINGS.contains(text.toLowerCase(Locale.ROOT))) {
       form = Form.NOTHING;
       return;
     }
@@ -111,7 +118,7 @@ public final class CellText {
       form = isTemperature(firstUnit) ? Form.TEMPERATURE : Form.VALUE;
       if (form == Form.TEMPERATURE) {
         temperature = first;
-        temperatureInF = isF(firstUnit);
+        temperatureUnit = isF(firstUnit) ? TemperatureUnit.F : TemperatureUnit.C;
       }
       return;
     }
@@ -133,7 +140,7 @@ public final class CellText {
     value = first;
     unit = firstUnit;
     temperature = second;
-    temperatureInF = isF(secondUnit);
+    temperatureUnit = isF(secondUnit) ? TemperatureUnit.F : TemperatureUnit.C;
     form = Form.VALUE;
   }
 
@@ -231,7 +238,28 @@ public final class CellText {
     }
     boolean connects = CONNECTORS.contains(word);
     marked |= connects;
-    return connects ? "" : word;
+    return connects ? "" : withSecondWord(word);
+  }
+
+  /** A unit of two words, as {@code gal uk}. */
+  private String withSecondWord(String word) {
+    int end = at;
+    skip(" \u00a0");
+    int from = at;
+    while (at < text.length() && Character.isLetter(text.charAt(at))) {
+      at++;
+    }
+    String both = word + " " + text.substring(from, at).toLowerCase(Locale.ROOT);
+    if (at > from && !AmountUnit.isOne(word) && AmountUnit.isOne(both)) {
+      return both;
+    }
+    at = end;
+    return word;
+  }
+
+  /** The temperature in °C, NaN when there is none. */
+  public double celsius() {
+    return temperatureUnit.toCelsius(temperature);
   }
 
   /** The cell's number when it has no unit of its own, else NaN. */

@@ -1,8 +1,10 @@
 package washbook.log.words;
 
+import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import washbook.functions.scale.TemperatureUnit;
 
 /** Sentences in a log that say something about its readings. */
 public final class Statement {
@@ -33,7 +35,8 @@ public final class Statement {
       return Double.NaN;
     }
     double shown = Double.parseDouble(matcher.group(1).replace(',', '.'));
-    double celsius = matcher.group(2).equalsIgnoreCase("F") ? (shown - 32) / 1.8 : shown;
+    double celsius =
+        TemperatureUnit.valueOf(matcher.group(2).toUpperCase(Locale.ROOT)).toCelsius(shown);
     return matcher.find() ? Double.NaN : celsius;
   }
 
@@ -48,7 +51,7 @@ public final class Statement {
       return Double.NaN;
     }
     double shown = Double.parseDouble(matcher.group(1).replace(',', '.'));
-    return (shown > 100 ? shown / 1000 : shown) - 1;
+    return ReadingScale.SG.toGravity(shown) - 1;
   }
 
   /** The temperature at which a text says that all samples are read, °C; NaN when it says none. */

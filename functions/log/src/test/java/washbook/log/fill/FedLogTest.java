@@ -7,6 +7,8 @@ import static washbook.log.fill.SimpleLogTest.fill;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import washbook.functions.Answer;
 import washbook.functions.catalogue.Catalogue;
 import washbook.log.Batch;
@@ -27,7 +29,8 @@ class FedLogTest {
           2 | 1.030 | 20 | 2 | 1
           3 | 1.045 | 20 | |
           4 | 1.046 | 20 | 1 |
-          8 | 1.002 | 20 | |""");
+          8 | 1.002 | 20 | |\
+          """);
 
   @Test
   void theOriginalGravityIsThatOfEverythingPutIn() {
@@ -38,8 +41,8 @@ class FedLogTest {
     double second = fed(new double[] {25, 1}, new double[] {first, 1}, new double[] {2});
     double third = fed(new double[] {25, 1}, new double[] {first, 1}, new double[] {2, 1});
     assertEquals(3, batch.steps().size());
-    assertEquals(second, batch.steps().get(1).originalGravity(), 1e-12);
-    assertEquals(third, batch.originalGravity(), 1e-12);
+    assertEquals(second, batch.steps().get(1).originalGravity().orElseThrow(), 1e-12);
+    assertEquals(third, batch.originalGravity().orElseThrow(), 1e-12);
     TestGrid filled = fill(FED);
     double[] originals = {first, first, second, second, third};
     double[] readings = {1.065, 1.030, 1.045, 1.046, 1.002};
@@ -55,6 +58,32 @@ class FedLogTest {
         .value();
   }
 
+  @ParameterizedTest
+  @CsvSource({"5 gal uk, 22.73045", "5 us gal, 18.92705892", "25 L, 25", "25000 ml, 25"})
+  void theVolumeAboveTheTableMayBeInAnyUnitOfTheTrade(String volume, double litres) {
+    TestGrid grid =
+        TestGrid.of("Sugar 4", "Volume: " + volume + "\nDay | SG | Temp C\n0 | 1.065 | 20");
+    Understanding understood = SheetUnderstanding.understand(grid, LogMap.none());
+    assertEquals(litres, understood.tables().get(0).settings().volumeL(), 1e-9);
+  }
+
+  @Test
+  void sugarInLitresIsAskedFor() {
+    TestGrid grid =
+        TestGrid.of(
+            "Sugar 4",
+            """
+            Volume: 25 L
+            Day | SG | Temp C | Sugar added (kg)
+            0 | 1.065 | 20 |
+            2 | 1.030 | 20 | 2 L
+            4 | 1.020 | 20 |\
+            """);
+    Understanding understood = SheetUnderstanding.understand(grid, LogMap.none());
+    assertEquals(1, understood.doubts().size(), understood.doubts().toString());
+    assertTrue(understood.doubts().get(0).question().startsWith("How much was added"));
+  }
+
   @Test
   void withoutAVolumeTheRowsAfterTheFeedAreRefused() {
     TestGrid grid =
@@ -64,7 +93,8 @@ class FedLogTest {
             Day | SG | Temp C | Sugar added (kg)
             0 | 1.065 | 20 |
             2 | 1.030 | 20 | 2
-            3 | 1.045 | 20 |""");
+            3 | 1.045 | 20 |\
+            """);
     Understanding understood = SheetUnderstanding.understand(grid, LogMap.none());
     assertEquals("D3", understood.doubts().get(0).cell());
     Filling filling = LogFiller.fill(grid, understood, FillOptions.usual());
@@ -86,7 +116,8 @@ class FedLogTest {
             Day | SG | Temp C | Notes
             0 | 1.065 | 20 | sugar all added and stirred
             2 | 1.030 | 20 | added 2 kg sugar in hot water
-            3 | 1.045 | 20 |""");
+            3 | 1.045 | 20 |\
+            """);
     Understanding understood = SheetUnderstanding.understand(grid, LogMap.none());
     assertEquals("D3", understood.doubts().get(0).cell());
     Filling filling = LogFiller.fill(grid, understood, FillOptions.usual());
@@ -104,7 +135,8 @@ class FedLogTest {
             #2025-01-01 | 20.0 | |
             #2025-01-03 | 14.5 | |
             #2025-01-05 | 12.0 | 1.021 | 22
-            #2025-01-07 | 25.0 | |""");
+            #2025-01-07 | 25.0 | |\
+            """);
     Understanding understood = SheetUnderstanding.understand(grid, LogMap.none());
     assertEquals(List.of(), understood.doubts());
     Filling filling = LogFiller.fill(grid, understood, FillOptions.usual());

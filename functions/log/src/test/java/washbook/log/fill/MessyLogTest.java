@@ -50,7 +50,8 @@ class MessyLogTest {
           | 2/1/2025 | too much foam | 66 |
           | 9/1/2025 | 1.003 | 64 | done?
           | | | |
-          | average | 1.04 | 70 |""");
+          | average | 1.04 | 70 |\
+          """);
 
   @Test
   void readsAHandWrittenPage() {
@@ -89,7 +90,8 @@ class MessyLogTest {
             Date | SG | Temp C | | Date | SG | Temp C
             #2025-01-01 | 1.085 | 20 | | #2025-01-01 | 1.090 | 25
             #2025-01-05 | 1.040 | 21 | | #2025-01-04 | 1.030 |
-            #2025-01-09 | 1.010 | 21 | | #2025-01-09 | 0.995 | 25""");
+            #2025-01-09 | 1.010 | 21 | | #2025-01-09 | 0.995 | 25\
+            """);
     Understanding understood = read(grid);
     assertEquals(2, understood.tables().size());
     Filling filling = filling(grid);
@@ -129,7 +131,8 @@ class MessyLogTest {
             Day | SG | Temp C
             0 | 1.085 | 20
             1 | 1.070 |
-            2 | 1.060 | 20""");
+            2 | 1.060 | 20\
+            """);
     TestGrid filled = fill(grid);
     assertTrue(filled.text(2, 7).startsWith("C3: temperature is blank"), filled.text(2, 7));
     TestGrid mended = TestGrid.copyWith(filled, 2, 2, 21.0);
@@ -160,7 +163,8 @@ class MessyLogTest {
                 Date | Hydrometer | | Notes
                 | SG | °C |
                 #2025-01-02 | 1.050 | 15 |
-                #2025-01-09 | 1.020 | 16 |""")
+                #2025-01-09 | 1.020 | 16 |\
+                """)
             .merge(2, 1, 2, 2)
             .merge(9, 1, 9, 2);
     Understanding understood = read(grid);
@@ -169,10 +173,10 @@ class MessyLogTest {
     Batch plum = understood.tables().get(0).batches().get(0);
     Batch apple = understood.tables().get(1).batches().get(0);
     assertEquals("Plum 3", plum.name());
-    assertEquals(1.086, plum.originalGravity());
-    assertEquals("B2", plum.originalGravityCell());
+    assertEquals(1.086, plum.originalGravity().orElseThrow());
+    assertEquals("B2", plum.original().cell());
     assertEquals("Apple 7", apple.name());
-    assertEquals(1.052, apple.originalGravity());
+    assertEquals(1.052, apple.originalGravity().orElseThrow());
     assertEquals(4, understood.tables().get(0).firstRow());
     assertEquals(5, understood.tables().get(0).lastRow());
     assertEquals("C", understood.tables().get(0).column(Role.TEMPERATURE).orElseThrow().unit());
@@ -188,10 +192,11 @@ class MessyLogTest {
             11/09/2024 | 1.020 | 18
             11/02/2024 | 1.050 | 18
             11/20/2024 | 1.002 | 18
-            11/05/2024 | 1.038 | 18""");
+            11/05/2024 | 1.038 | 18\
+            """);
     Batch batch = read(grid).tables().get(0).batches().get(0);
     assertEquals(List.of(2, 4, 1, 3), java.util.Arrays.stream(batch.rows()).boxed().toList());
-    assertEquals("B3", batch.originalGravityCell());
+    assertEquals("B3", batch.original().cell());
   }
 
   @Test
@@ -202,7 +207,8 @@ class MessyLogTest {
             """
             Date | SG | SG | Temp C
             #2025-01-01 | 1.085 | 1.070 | 20
-            #2025-01-02 | 1.080 | 1.060 | 20""");
+            #2025-01-02 | 1.080 | 1.060 | 20\
+            """);
     assertFalse(read(twoReadings).tables().get(0).settled());
     assertEquals("C1", read(twoReadings).doubts().get(0).cell());
     assertEquals(List.of(), filling(twoReadings).patch().columns());
@@ -212,7 +218,8 @@ class MessyLogTest {
             """
             Date | SG | Temp
             #2025-01-01 | 1.085 | 50
-            #2025-01-02 | 1.080 | 48""");
+            #2025-01-02 | 1.080 | 48\
+            """);
     assertFalse(read(eitherUnit).tables().get(0).settled());
     TestGrid headerAgainstValues =
         TestGrid.of(
@@ -221,7 +228,8 @@ class MessyLogTest {
             Date | Brix | Temp C
             #2025-01-01 | 1.085 | 20
             #2025-01-02 | 1.080 | 20
-            #2025-01-03 | 1.070 | 20""");
+            #2025-01-03 | 1.070 | 20\
+            """);
     assertFalse(read(headerAgainstValues).tables().get(0).settled());
   }
 
@@ -233,7 +241,8 @@ class MessyLogTest {
             """
             Date | Brix | SG | Temp C
             #2025-01-01 | 20.4 | 1.085 | 20
-            #2025-01-02 | 14.7 | 1.060 | 20""");
+            #2025-01-02 | 14.7 | 1.060 | 20\
+            """);
     LogTable table = read(grid).tables().get(0);
     assertTrue(table.settled());
     assertEquals(1, table.columns().stream().filter(c -> c.role() == Role.GRAVITY).count());
@@ -247,7 +256,8 @@ class MessyLogTest {
             """
             Day | SG | Temp C
             0 | 1.085 |
-            1 | 1.070 | 20""");
+            1 | 1.070 | 20\
+            """);
     Filling filling = filling(grid);
     assertEquals(2, filling.refusals().size());
     assertEquals("C2", filling.refusals().get(0).cell());
@@ -267,7 +277,8 @@ class MessyLogTest {
             #2025-01-01 | 1.085 | 20
             #2025-01-09 | 1.000 | 20
             #2025-02-01 | 1.060 | 20
-            #2025-02-05 | 1.010 | 20""");
+            #2025-02-05 | 1.010 | 20\
+            """);
     Filling filling = filling(grid);
     assertEquals(1, filling.refusals().size());
     assertEquals("B4", filling.refusals().get(0).cell());
@@ -282,7 +293,8 @@ class MessyLogTest {
             """
             Date | SG old one | SG new one | Temp C
             #2025-02-01 | 1.089 | 1.091 | 24
-            #2025-02-02 | 1.075 | 1.078 | 27""");
+            #2025-02-02 | 1.075 | 1.078 | 27\
+            """);
     assertFalse(read(grid).tables().get(0).settled());
   }
 
@@ -291,7 +303,10 @@ class MessyLogTest {
     TestGrid grid =
         TestGrid.of(
             "x",
-            "Batch | Day | SG | T C\np3 | 0 | 1.084 | 19\nP3 | 2 | 1.060 | 20\na7 | 0 | 1.050 | 18");
+            "Batch | Day | SG | T C\n"
+                + "p3 | 0 | 1.084 | 19\n"
+                + "P3 | 2 | 1.060 | 20\n"
+                + "a7 | 0 | 1.050 | 18");
     List<Batch> batches = read(grid).tables().get(0).batches();
     assertEquals(List.of("p3", "a7"), batches.stream().map(Batch::name).toList());
   }
@@ -305,7 +320,8 @@ class MessyLogTest {
             Plum 3 with the refractometer
             Day | Brix | Temp C
             0 | 20.4 | 22
-            3 | 12.4 | 22""");
+            3 | 12.4 | 22\
+            """);
     assertFalse(read(grid).tables().get(0).settled());
     LogMap map = LogMap.parse("header row = 2\ncolumn B = REFRACTOMETER in BRIX");
     Understanding clear = SheetUnderstanding.understand(grid, map);
@@ -321,7 +337,8 @@ class MessyLogTest {
             """
             Date | Cell | SG | Temp C
             #2025-01-01 | 1 | 1.150 | 20
-            #2025-01-02 | 1 | 1.140 | 20""");
+            #2025-01-02 | 1 | 1.140 | 20\
+            """);
     assertEquals(List.of(), read(battery).tables());
     TestGrid shopping =
         TestGrid.of("x", "What | How many | Price\nSugar, 25 kg | 2 | 31.5\nBungs | 12 | 0.8");

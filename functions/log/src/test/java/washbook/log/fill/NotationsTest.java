@@ -2,6 +2,7 @@ package washbook.log.fill;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static washbook.log.fill.SimpleLogTest.calc;
 
@@ -10,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import washbook.functions.Answer.Code;
 import washbook.log.Batch;
 import washbook.log.LogTable;
+import washbook.log.OriginalGravity;
 import washbook.log.Role;
 import washbook.log.Understanding;
 import washbook.log.reading.RowTimes;
@@ -48,13 +50,16 @@ class NotationsTest {
               "Sugar 4",
               "date | SG | temp C\n"
                   + first
-                  + " | 1.080 | 20\n30 Dec | 1.060 | 20\n2 Jan | 1.020 | 20\n4 Jan 2026 | 1.000 | 20");
+                  + " | 1.080 | 20\n"
+                  + "30 Dec | 1.060 | 20\n"
+                  + "2 Jan | 1.020 | 20\n"
+                  + "4 Jan 2026 | 1.000 | 20");
       assertEquals(List.of(), fill(grid).refusals(), first);
       Understanding understood = understand(grid);
       double start = first.endsWith("00") ? 0.75 : 0;
       assertArrayEquals(
           new double[] {0, 2 - start, 5 - start, 7 - start},
-          RowTimes.of(grid, understood.tables().get(0)).days(new int[] {1, 2, 3, 4}),
+          RowTimes.of(grid, understood.tables().get(0)).daysFromFirst(new int[] {1, 2, 3, 4}),
           1e-9,
           first);
     }
@@ -94,7 +99,8 @@ class NotationsTest {
             Gravity expected at the end | 1.000 | SG
             |
             Date | SG | Temp C | Alcohol (% vol) | Plus or minus (% vol)
-            #2025-11-09 | 1.084 | 21 | 0.8 | 0.2""");
+            #2025-11-09 | 1.084 | 21 | 0.8 | 0.2\
+            """);
     keyLinesAreRead(beside);
     TestGrid merged =
         TestGrid.of(
@@ -106,7 +112,8 @@ class NotationsTest {
             Gravity expected at the end | | | 1.000 | SG
             |
             Date | SG | Temp C | Alcohol (% vol) | Plus or minus (% vol)
-            #2025-11-09 | 1.084 | 21 | 0.8 | 0.2""");
+            #2025-11-09 | 1.084 | 21 | 0.8 | 0.2\
+            """);
     for (int row = 0; row < 4; row++) {
       merged.merge(row, 0, row, 2);
     }
@@ -119,8 +126,8 @@ class NotationsTest {
     LogTable table = understood.tables().get(0);
     Batch batch = table.batches().get(0);
     assertEquals("Plum 3", batch.name());
-    assertEquals(Batch.Origin.STATED, batch.origin());
-    assertEquals(1.090, batch.originalGravity());
+    assertInstanceOf(OriginalGravity.Stated.class, batch.original());
+    assertEquals(1.090, batch.originalGravity().orElseThrow());
     assertEquals(18, table.settings().calibrationC());
     assertEquals(Role.OTHER, table.columns().get(4).role());
   }
@@ -129,8 +136,8 @@ class NotationsTest {
   void theOriginalGravityInTheHeader() {
     TestGrid grid = TestGrid.of("Sugar 4", "day | SG (start 1.090) | temp C\n1 | 1.077 | 26");
     Batch batch = understand(grid).tables().get(0).batches().get(0);
-    assertEquals(Batch.Origin.STATED, batch.origin());
-    assertEquals(1.090, batch.originalGravity());
+    assertInstanceOf(OriginalGravity.Stated.class, batch.original());
+    assertEquals(1.090, batch.originalGravity().orElseThrow());
   }
 
   @Test
@@ -160,7 +167,9 @@ class NotationsTest {
     TestGrid grid =
         TestGrid.of(
             "Plum 3",
-            "date | #2025-11-04 | #2025-11-05 | #2025-11-07\nSG | 1.084 | 1.078 | 1.046\n°C|19|21|23");
+            "date | #2025-11-04 | #2025-11-05 | #2025-11-07\n"
+                + "SG | 1.084 | 1.078 | 1.046\n"
+                + "°C|19|21|23");
     Understanding understood = understand(grid);
     assertEquals(List.of(), understood.tables());
     assertEquals(1, understood.doubts().size());
@@ -179,11 +188,12 @@ class NotationsTest {
             9/11/24 | 1.021 | 22
             APPLE 7 (OG 1.053) |
             9/11/24 | 1.052 | 15
-            19/11/24 | 1.010 | 16""");
+            19/11/24 | 1.010 | 16\
+            """);
     List<Batch> batches = understand(grid).tables().get(0).batches();
     assertEquals(List.of("PLUM 3", "APPLE 7"), batches.stream().map(Batch::name).toList());
-    assertEquals(Batch.Origin.FIRST_READING, batches.get(0).origin());
-    assertEquals(1.053, batches.get(1).originalGravity());
+    assertInstanceOf(OriginalGravity.FirstReading.class, batches.get(0).original());
+    assertEquals(1.053, batches.get(1).originalGravity().orElseThrow());
     assertEquals(List.of(), fill(grid).refusals());
   }
 
@@ -200,7 +210,8 @@ class NotationsTest {
             #2025-11-06 | 1.061 | 22
             #2025-11-07 | 1.049 | 16
             #2025-11-10 | 1.013 | 22
-            #2025-11-11 | 1.028 | 17""");
+            #2025-11-11 | 1.028 | 17\
+            """);
     Filling filling = fill(grid);
     assertEquals(6, filling.refusals().size());
     filling.refusals().forEach(r -> assertEquals(Code.CONTRADICTION, r.code()));
@@ -221,7 +232,8 @@ class NotationsTest {
             #2025-11-05 | 1.062 | 20
             #2025-11-06 | 1.083 | 20
             #2025-11-07 | 1.049 | 20
-            #2025-11-10 | 1.013 | 20""");
+            #2025-11-10 | 1.013 | 20\
+            """);
     assertEquals(1, fill(grid).refusals().size());
   }
 

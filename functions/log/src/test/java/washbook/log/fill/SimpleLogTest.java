@@ -29,7 +29,8 @@ public class SimpleLogTest {
           #2025-10-01 | 1.085 | 24 | pressed and pitched
           #2025-10-03 | 1.062 | 27 |
           #2025-10-06 | 1.030 | 25.5 | racked
-          #2025-10-14 | 0.998 | 19 |""");
+          #2025-10-14 | 0.998 | 19 |\
+          """);
 
   @Test
   void fillsTheUsualColumns() {
@@ -58,7 +59,7 @@ public class SimpleLogTest {
     }
     Filling.BatchCount count = filling.tables().get(0).batches().get(0);
     assertEquals("Plum 3", count.name());
-    assertEquals(original, count.originalGravity());
+    assertEquals(original, count.originalGravity().orElseThrow());
     assertEquals(4, count.rows());
     assertEquals(4, count.filled());
   }
@@ -89,7 +90,8 @@ public class SimpleLogTest {
             3 | | 70
             4 | 1.075 | 70
             9 | 1,004 | 66
-            12 | n/a | 65""");
+            12 | n/a | 65\
+            """);
     Understanding understood = SheetUnderstanding.understand(grid, LogMap.none());
     Filling filling = LogFiller.fill(grid, understood, FillOptions.usual());
     List<CellRefusal> refusals = filling.refusals();
@@ -119,7 +121,8 @@ public class SimpleLogTest {
             Apple 7 | #2025-10-01 | 12.5 | 18
             Plum 3 | #2025-10-08 | 6.1 | 24
             Apple 7 | #2025-10-08 | 2 | 20
-            Total | | 41.1 |""");
+            Total | | 41.1 |\
+            """);
     Understanding understood = SheetUnderstanding.understand(grid, LogMap.none());
     assertEquals(2, understood.tables().get(0).batches().size());
     TestGrid filled = fill(grid);
@@ -139,7 +142,8 @@ public class SimpleLogTest {
             All readings corrected to 20 °C
             Day | SG
             0 | 1.090
-            5 | 1.020""");
+            5 | 1.020\
+            """);
     TestGrid filled = fill(grid);
     assertEquals(1.090, filled.number(2, 2), 1e-12);
     double original = filled.number(2, 2);

@@ -44,7 +44,9 @@ class LanguageTest {
             String.join(" | ", original + ":", "1.060")
                 + "\n"
                 + String.join(" | ", batch, date, gravity, temperature, sugar, note)
-                + "\nPlum 3 | #2025-01-01 | 1.055 | 20 | | a\nPlum 3 | #2025-01-03 | 1.040 | 21 | | b");
+                + "\n"
+                + "Plum 3 | #2025-01-01 | 1.055 | 20 | | a\n"
+                + "Plum 3 | #2025-01-03 | 1.040 | 21 | | b");
     Understanding understood = SheetUnderstanding.understand(grid, LogMap.none());
     assertEquals(List.of(), understood.doubts());
     LogTable table = understood.tables().get(0);
@@ -52,7 +54,7 @@ class LanguageTest {
         List.of(Role.BATCH, Role.DATE, Role.GRAVITY, Role.TEMPERATURE, Role.SUGAR_ADDED, Role.NOTE),
         table.columns().stream().map(LogColumn::role).toList());
     assertEquals("C", table.columns().get(3).unit());
-    assertEquals(1.060, table.batches().get(0).originalGravity());
+    assertEquals(1.060, table.batches().get(0).originalGravity().orElseThrow());
   }
 
   @ParameterizedTest

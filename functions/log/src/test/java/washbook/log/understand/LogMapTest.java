@@ -8,6 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import washbook.log.Doubt;
 import washbook.log.LogTable;
 import washbook.log.Role;
@@ -83,7 +84,8 @@ class LogMapTest {
           Date | Reading | Temp C
           #2025-01-01 | 21.4 | 20
           #2025-01-03 | 12.0 | 21
-          #2025-01-09 | 0.4 | 21""");
+          #2025-01-09 | 0.4 | 21\
+          """);
 
   @Test
   void answersWhatTheSheetLeavesOpen() {
@@ -107,7 +109,8 @@ class LogMapTest {
             """
             When seen | Stalk | Warmth
             #2025-01-01 | 1.080 | 20
-            #2025-01-03 | 1.040 | 21""");
+            #2025-01-03 | 1.040 | 21\
+            """);
     assertEquals(0, SheetUnderstanding.understand(grid, LogMap.none()).tables().size());
     LogMap map =
         LogMap.parse(
@@ -115,6 +118,20 @@ class LogMapTest {
     LogTable table = SheetUnderstanding.understand(grid, map).tables().get(0);
     assertTrue(table.settled());
     assertEquals("SG", table.column(Role.GRAVITY).orElseThrow().unit());
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "column B = GRAVITY in KG",
+        "column B = TEMPERATURE in BRIX",
+        "column B = SUGAR_ADDED in L",
+        "column B = VOLUME in LB"
+      })
+  void aUnitThatDoesNotGoWithTheRoleIsRefused(String line) {
+    IllegalArgumentException wrong =
+        assertThrows(IllegalArgumentException.class, () -> LogMap.parse(line));
+    assertTrue(wrong.getMessage().contains("is no unit of"), wrong.getMessage());
   }
 
   @Test
@@ -125,7 +142,8 @@ class LogMapTest {
             """
             Date | SG | | Date | SG
             #2025-01-01 | 1.085 | | #2025-01-01 | 1.060
-            #2025-01-04 | 1.050 | | #2025-01-04 | 1.030""");
+            #2025-01-04 | 1.050 | | #2025-01-04 | 1.030\
+            """);
     LogMap map =
         LogMap.parse(
             """
@@ -135,7 +153,8 @@ class LogMapTest {
             [table]
             header row = 1
             column E = GRAVITY in SG
-            temperature = 25 C""");
+            temperature = 25 C\
+            """);
     List<LogTable> tables = SheetUnderstanding.understand(grid, map).tables();
     assertEquals(
         List.of(20.0, 25.0), tables.stream().map(t -> t.settings().temperatureC()).toList());
@@ -158,7 +177,8 @@ class LogMapTest {
             Original gravity | 1.060
             Day | Gravity | Temp F
             0 | 1.058 | 68
-            2 | 1.045 | 70""");
+            2 | 1.045 | 70\
+            """);
     Understanding told = SheetUnderstanding.understand(grid, LogMap.none());
     LogMap map = LogMap.parse(LogMap.write(List.of(told)));
     Understanding again = SheetUnderstanding.understand(grid, map);

@@ -48,7 +48,7 @@ public final class Conversion {
     Stream.of(
             names(SugarScale.values()),
             names(StrengthScale.values()),
-            List.of("C", "F"),
+            names(TemperatureUnit.values()),
             names(Unit.values()))
         .flatMap(List::stream)
         .distinct()
@@ -80,8 +80,12 @@ public final class Conversion {
     if (unitFrom != null && unitTo != null && unitFrom.kind.equals(unitTo.kind)) {
       return from.equals(to) ? value : value * unitFrom.inBase / unitTo.inBase;
     }
-    if (isTemperature(from) && isTemperature(to)) {
-      return temperature(value, from, to);
+    TemperatureUnit temperatureFrom = find(TemperatureUnit.values(), from);
+    TemperatureUnit temperatureTo = find(TemperatureUnit.values(), to);
+    if (temperatureFrom != null && temperatureTo != null) {
+      return temperatureFrom == temperatureTo
+          ? value
+          : temperatureTo.fromCelsius(temperatureFrom.toCelsius(value));
     }
     throw new RefusedException(
         Code.UNKNOWN_WORD,
@@ -111,17 +115,6 @@ public final class Conversion {
     double valid =
         inRange(value, from.name(), Math.min(atWater, atEthanol), Math.max(atWater, atEthanol));
     return from == to ? valid : to.fromMassFraction(from.toMassFraction(valid));
-  }
-
-  private static boolean isTemperature(String word) {
-    return word.equals("C") || word.equals("F");
-  }
-
-  private static double temperature(double value, String from, String to) {
-    if (from.equals(to)) {
-      return value;
-    }
-    return from.equals("F") ? (value - 32) / 1.8 : value * 1.8 + 32;
   }
 
   private static double inRange(double value, String scale, double low, double high) {
