@@ -1,5 +1,6 @@
 package washbook.office;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -15,6 +16,7 @@ import com.sun.star.sheet.XCalculatable;
 import com.sun.star.sheet.XNamedRanges;
 import com.sun.star.sheet.XSheetCondition;
 import com.sun.star.sheet.XSheetConditionalEntries;
+import com.sun.star.table.BorderLine2;
 import com.sun.star.table.CellAddress;
 import com.sun.star.table.CellContentType;
 import com.sun.star.table.XCell;
@@ -112,6 +114,25 @@ class MenuIT {
     assertEquals("Default", look("D1").getPropertyValue("CellStyle"));
     assertEquals(false, look("D1").getPropertyValue("IsTextWrapped"));
     assertEquals(usual, width("D1"));
+  }
+
+  /** Offices from 24.2 on have colours of borders that read as nothing and refuse nothing. */
+  @Test
+  void headersWithBordersGetNeighboursWithBorders() throws Exception {
+    plum();
+    BorderLine2 line = new BorderLine2();
+    line.OuterLineWidth = 35;
+    line.LineWidth = 35;
+    for (String side : List.of("LeftBorder", "RightBorder", "BottomBorder")) {
+      look("A1:C1").setPropertyValue(side, line);
+    }
+    String said = String.valueOf(book.dispatch(FILL));
+    assertTrue(said.contains("filled: 3; refused: 1"), said);
+    assertEquals("Washbook note", book.shown("H1"));
+    for (String cell : List.of("D1", "H1")) {
+      BorderLine2 own = (BorderLine2) look(cell).getPropertyValue("BottomBorder2");
+      assertEquals(35, own.OuterLineWidth, cell);
+    }
   }
 
   private XPropertySet look(String range) {
@@ -301,10 +322,13 @@ class MenuIT {
     book.formula("C1", "=ROUND(WASHBOOK.ABV(1.085;WASHBOOK.CORRECTEDGRAVITY(A1;B1));1)");
     book.as(XModifiable.class).setModified(false);
     book.select("C1");
+    XUndoManager undo = book.as(XUndoManagerSupplier.class).getUndoManager();
+    String[] steps = undo.getAllUndoActionTitles();
     assertEquals(
         "C1, CORRECTEDGRAVITY: temperatureC 75 is too high; it must be 0 to 60 °C.",
         book.dispatch(EXPLAIN));
     assertFalse(book.as(XModifiable.class).isModified());
+    assertArrayEquals(steps, undo.getAllUndoActionTitles());
     assertEquals("", book.cell("AMJ1048576").getFormula());
     book.number("B1", 20);
     assertTrue(String.valueOf(book.dispatch(EXPLAIN)).contains("refuses anything"));

@@ -8,7 +8,7 @@ import com.sun.star.uno.UnoRuntime;
 import java.util.List;
 
 /** Says in words why the selected cell shows an error or nothing. */
-record ExplainCommand(OpenSheet sheet, Windows windows) {
+record ExplainCommand(OpenSheet sheet) {
 
   Outcome run() {
     XCell cell = selected();
@@ -17,24 +17,23 @@ record ExplainCommand(OpenSheet sheet, Windows windows) {
         formula.startsWith("=") || formula.startsWith("{=") ? PackCall.in(formula) : List.of();
     String where = address(cell);
     if (calls.isEmpty()) {
-      return windows.say(Outcome.failed(where + " holds no call of a Washbook function."));
+      return Outcome.failed(where + " holds no call of a Washbook function.");
     }
     sheet.requireWritable();
     try (Scratch scratch = new Scratch(sheet)) {
       for (PackCall call : calls) {
         String reason = scratch.reason(call, cell);
         if (!reason.isEmpty()) {
-          return windows.say(Outcome.done(where + ", " + call.name() + ": " + reason));
+          return Outcome.done(where + ", " + call.name() + ": " + reason);
         }
       }
     }
-    return windows.say(
-        Outcome.done(
-            cell.getError() == 0
-                ? where + ": no Washbook function refuses anything here."
-                : where
-                    + ": no Washbook function refuses anything here; the error comes from"
-                    + " another part of the formula or from a cell that it refers to."));
+    return Outcome.done(
+        cell.getError() == 0
+            ? where + ": no Washbook function refuses anything here."
+            : where
+                + ": no Washbook function refuses anything here; the error comes from"
+                + " another part of the formula or from a cell that it refers to.");
   }
 
   private XCell selected() {

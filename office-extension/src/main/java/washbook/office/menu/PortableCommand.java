@@ -11,13 +11,16 @@ record PortableCommand(OpenSheet sheet, Windows windows) {
     FormulaCells found = FormulaCells.of(sheet);
     String story = story(found);
     if (found.changes().isEmpty()) {
-      return windows.say(Outcome.failed(story));
+      return Outcome.failed(story);
     }
     if (!windows.agrees(story)) {
-      return Outcome.failed("Nothing was written.");
+      return Outcome.calledOff();
     }
     sheet.inOneStep("Make this workbook portable", () -> found.changes().forEach(Runnable::run));
-    return Outcome.done(story);
+    return Outcome.done(
+        windows.shown()
+            ? "Cells that hold plain arithmetic now: " + found.changes().size() + "."
+            : story);
   }
 
   private static String story(FormulaCells found) {

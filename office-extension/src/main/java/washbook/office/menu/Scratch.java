@@ -2,13 +2,11 @@ package washbook.office.menu;
 
 import com.sun.star.document.XUndoManager;
 import com.sun.star.document.XUndoManagerSupplier;
-import com.sun.star.sheet.CellFlags;
 import com.sun.star.sheet.XArrayFormulaRange;
 import com.sun.star.sheet.XCellAddressable;
 import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XSheetCellCursor;
 import com.sun.star.sheet.XSheetCellRange;
-import com.sun.star.sheet.XSheetOperation;
 import com.sun.star.table.CellAddress;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCell;
@@ -19,7 +17,8 @@ import com.sun.star.util.XModifiable;
 
 /**
  * A cell in the sheet's last corner that holds a formula for a moment. Undo does not see it, and
- * afterwards the document is as modified as it was.
+ * afterwards the document is as modified as it was. Undo is locked for each single write, because
+ * the office forgets the lock after the first one.
  */
 final class Scratch implements AutoCloseable {
   private final OpenSheet sheet;
@@ -32,7 +31,6 @@ final class Scratch implements AutoCloseable {
     this.undo = sheet.document(XUndoManagerSupplier.class).getUndoManager();
     this.modified = sheet.document(XModifiable.class).isModified();
     this.corner = corner();
-    undo.lock();
     sheet.document().lockControllers();
   }
 
@@ -45,13 +43,14 @@ final class Scratch implements AutoCloseable {
       String element =
           "=INDEX(%s;%d;%d)"
               .formatted(reason, at.Row - array.StartRow + 1, at.Column - array.StartColumn + 1);
-      UnoRuntime.queryInterface(XArrayFormulaRange.class, corner).setArrayFormula(element);
+      array(element);
       if (scratchCell().getError() == 0) {
         return shown();
       }
       clear();
     }
-    scratchCell().setFormula("=" + reason);
+    XCell single = scratchCell();
+    unseen(() -> single.setFormula("=" + reason));
     return scratchCell().getError() == 0 ? shown() : "";
   }
 
@@ -90,18 +89,39 @@ final class Scratch implements AutoCloseable {
   }
 
   private void clear() {
-    UnoRuntime.queryInterface(XSheetOperation.class, corner).clearContents(CellFlags.FORMULA);
+    array("");
   }
 
+  private void array(String formula) {
+    XArrayFormulaRange range = UnoRuntime.queryInterface(XArrayFormulaRange.class, corner);
+    unseen(() -> range.setArrayFormula(formula));
+  }
+
+  private void unseen(Runnable write) {
+    undo.lock();
+    try {
+      write.run();
+    } finally {
+      try {
+        undo.unlock();
+      } catch (com.sun.star.util.NotLockedException e) {
+        throw new StoppedException("The office has lost track of undo.", e);
+      }
+    }
+  }
+
+  /** Lets go of everything, also when one of the steps fails. */
   @Override
   public void close() {
-    clear();
-    sheet.document().unlockControllers();
     try {
-      undo.unlock();
-      sheet.document(XModifiable.class).setModified(modified);
-    } catch (com.sun.star.util.NotLockedException | com.sun.star.beans.PropertyVetoException e) {
-      throw new StoppedException("The office does not let go of the last cell.", e);
+      clear();
+    } finally {
+      sheet.document().unlockControllers();
+      try {
+        sheet.document(XModifiable.class).setModified(modified);
+      } catch (com.sun.star.beans.PropertyVetoException e) {
+        throw new StoppedException("The office does not let go of the last cell.", e);
+      }
     }
   }
 }
