@@ -372,13 +372,47 @@ class MenuIT {
     String said = String.valueOf(book.dispatch("washbook.office:portable?ask=no"));
     assertTrue(said.contains("plain arithmetic: 1 (cells: 1)"), said);
     assertTrue(said.contains("Stays: Sheet1 B2: "), said);
-    assertTrue(said.contains("Stays: Sheet1 C1: it is part of an array formula."), said);
+    assertTrue(said.contains("Stays: Sheet1 C1:C2: it is part of an array formula."), said);
     assertFalse(book.cell("B1").getFormula().contains("WASHBOOK"), book.cell("B1").getFormula());
     assertTrue(book.cell("B1").getFormula().contains("\"a,b\""), book.cell("B1").getFormula());
     double most = washbook.functions.portable.PortableFormulas.maximumError(Catalogue.get("ABV"));
     assertEquals(exact, book.number("B1"), most + 1e-9);
     book.as(XUndoManagerSupplier.class).getUndoManager().undo();
     assertTrue(book.cell("B1").getFormula().contains("WASHBOOK.ABV"), book.cell("B1").getFormula());
+  }
+
+  @Test
+  void makesLongColumnsPortableRowByRowAndKeepsFormatsAndComments() throws Exception {
+    int rows = 300;
+    Object[][] readings = new Object[rows][2];
+    for (int i = 0; i < rows; i++) {
+      readings[i] = new Object[] {1.085, 1.08 - i * 2e-4};
+    }
+    book.data("A1:B" + rows, readings);
+    Object[][] exact = new Object[rows][1];
+    for (int i = 1; i <= rows; i++) {
+      book.formula("C" + i, "=WASHBOOK.ABV(A" + i + ";B" + i + ")");
+      exact[i - 1][0] = book.number("C" + i);
+    }
+    look("C7").setPropertyValue("CellBackColor", 0xE8D8F0);
+    var comments =
+        UnoRuntime.queryInterface(com.sun.star.sheet.XSheetAnnotationsSupplier.class, book.sheet())
+            .getAnnotations();
+    comments.insertNew(new CellAddress((short) 0, 2, 20), "strong already");
+    String said = String.valueOf(book.dispatch("washbook.office:portable?ask=no"));
+    assertTrue(said.contains("arithmetic: 300 (cells: 300)"), said);
+    assertTrue(said.contains("Becomes plain arithmetic: Sheet1 C1:C300"), said);
+    double most = washbook.functions.portable.PortableFormulas.maximumError(Catalogue.get("ABV"));
+    for (int i = 1; i <= rows; i++) {
+      assertFalse(book.cell("C" + i).getFormula().contains("WASHBOOK"), "row " + i);
+      assertEquals((Double) exact[i - 1][0], book.number("C" + i), most + 1e-9, "row " + i);
+    }
+    assertEquals(0xE8D8F0, look("C7").getPropertyValue("CellBackColor"));
+    assertEquals(-1, look("C8").getPropertyValue("CellBackColor"));
+    assertEquals(1, comments.getCount());
+    book.as(XUndoManagerSupplier.class).getUndoManager().undo();
+    assertEquals("=WASHBOOK.ABV(A300;B300)", book.cell("C300").getFormula());
+    assertEquals(1, comments.getCount());
   }
 
   @Test
