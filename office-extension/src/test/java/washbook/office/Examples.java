@@ -36,11 +36,16 @@ record Examples(CatalogueFunction function, List<Object> values) {
     return number == null ? text : number;
   }
 
-  /** The call with its arguments written out, as typed into a cell. */
+  /**
+   * The call with its arguments written out, as typed into a cell. A function of ranges takes cells
+   * only; for constants in their place there is COLUMN.
+   */
   String formula() {
+    boolean ranges = function.parameters().stream().anyMatch(p -> p.kind() == Kind.NUMBERS);
+    String start = ranges ? "COLUMN(\"" + function.name() + "\";" : function.name() + "(";
     return values.stream()
         .map(Examples::written)
-        .collect(Collectors.joining(";", "=WASHBOOK." + function.name() + "(", ")"));
+        .collect(Collectors.joining(";", "=WASHBOOK." + start, ")"));
   }
 
   static String written(Object value) {
