@@ -10,11 +10,12 @@ import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import washbook.runner.FileFormats;
 import washbook.runner.TempName;
+import washbook.runner.file.FileIdentity;
 
 /** Finds the user's logs in a folder and clears away what a killed run has left behind. */
 final class FolderWalk extends SimpleFileVisitor<Path> {
   private final Path root;
-  private final Path results;
+  private final Object results;
   private final Consumer<Path> found;
   private final BiConsumer<Path, IOException> failed;
 
@@ -23,7 +24,7 @@ final class FolderWalk extends SimpleFileVisitor<Path> {
    */
   FolderWalk(Path root, Path results, Consumer<Path> found, BiConsumer<Path, IOException> failed) {
     this.root = root;
-    this.results = results == null ? null : results.toAbsolutePath().normalize();
+    this.results = results == null ? null : FileIdentity.key(results);
     this.found = found;
     this.failed = failed;
   }
@@ -43,7 +44,7 @@ final class FolderWalk extends SimpleFileVisitor<Path> {
       return FileVisitResult.CONTINUE;
     }
     boolean hidden = folder.getFileName().toString().startsWith(".");
-    return hidden || folder.toAbsolutePath().normalize().equals(results)
+    return hidden || FileIdentity.key(attributes, folder).equals(results)
         ? FileVisitResult.SKIP_SUBTREE
         : FileVisitResult.CONTINUE;
   }

@@ -2,7 +2,6 @@ package washbook.runner.batch;
 
 import java.io.IOException;
 import java.nio.channels.FileChannel;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -20,8 +19,8 @@ import washbook.runner.read.UnusableFileException;
 
 /**
  * Puts a result into its place without ever showing a half-written file: written beside the target,
- * forced to the disk where it replaces a file, read back, then moved at one stroke. When anything
- * fails the target is as it was and nothing is left beside it.
+ * forced to the disk, read back, then moved at one stroke. When anything fails the target is as it
+ * was and nothing is left beside it.
  */
 final class SafeReplace {
   /** Writes or checks a result at a path. */
@@ -29,6 +28,9 @@ final class SafeReplace {
   interface Step {
     void run(Path path) throws IOException;
   }
+
+  private static final String CHANGED =
+      "The file was changed by another program in the meantime; nothing was written.";
 
   private SafeReplace() {}
 
@@ -49,22 +51,28 @@ final class SafeReplace {
       createForOwnerOnly(unfinished);
       write.run(unfinished);
       boolean replaces = Files.exists(target);
-      if (replaces) {
-        force(unfinished);
-      }
+      force(unfinished);
       check.run(unfinished);
       keepPermissions(source, target, unfinished);
       if (!FileStamp.of(source).equals(before)) {
-        throw new UnusableFileException(
-            "The file was changed by another program in the meantime; nothing was written.");
+        throw new UnusableFileException(CHANGED);
       }
       if (replaces && Files.mismatch(unfinished, target) == -1) {
         return false;
       }
-      if (backup && replaces) {
-        keep(target);
+      Path kept = backup && replaces ? Backup.keep(target) : null;
+      try {
+        if (kept != null && !FileStamp.of(source).equals(before)) {
+          throw new UnusableFileException(CHANGED);
+        }
+        Files.move(unfinished, target, StandardCopyOption.ATOMIC_MOVE);
+      } catch (IOException failure) {
+        if (kept != null) {
+          Files.deleteIfExists(kept);
+        }
+        throw failure;
       }
-      Files.move(unfinished, target, StandardCopyOption.ATOMIC_MOVE);
+      forceFolder(target);
       return true;
     } catch (FileSystemException failure) {
       throw Failure.named(failure, unfinished, target);
@@ -104,13 +112,24 @@ final class SafeReplace {
   }
 
   /**
-   * Before an older file goes, the new one is on the disk. Which of the two a loss of power leaves
-   * does not matter: both are whole. A file that replaces none can be made again.
+   * Before an older file goes, the new one is on the disk, and so it is before anybody notes that
+   * it was made.
    */
-  private static void force(Path path) throws IOException {
+  static void force(Path path) throws IOException {
     try (FileChannel channel = FileChannel.open(path, StandardOpenOption.WRITE)) {
       channel.force(true);
     }
+  }
+
+  /** Makes a change of names in the file's folder last; not every system can. */
+  static void forceFolder(Path file) {
+    Path folder = file.toAbsolutePath().getParent();
+    Failure.ignoring(
+        () -> {
+          try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+            channel.force(true);
+          }
+        });
   }
 
   /** While it is written, others see no more of it than of a file that they may not read. */
@@ -158,30 +177,5 @@ final class SafeReplace {
   /** User and group by number: looking up their names takes longer than all the rest. */
   private static Map<String, Object> ownership(Path file) throws IOException {
     return Files.readAttributes(file, "unix:uid,gid");
-  }
-
-  /** Keeps the file as NAME.bak, NAME.bak2 and so on; an older one is never overwritten. */
-  private static void keep(Path target) throws IOException {
-    for (int i = 1; ; i++) {
-      Path kept =
-          target.resolveSibling(
-              target.getFileName() + Destination.BACKUP_MARK + (i == 1 ? "" : Integer.toString(i)));
-      try {
-        link(kept, target);
-        return;
-      } catch (FileAlreadyExistsException taken) {
-        // The next number.
-      }
-    }
-  }
-
-  private static void link(Path kept, Path target) throws IOException {
-    try {
-      Files.createLink(kept, target);
-    } catch (FileAlreadyExistsException taken) {
-      throw taken;
-    } catch (IOException | UnsupportedOperationException noLinksHere) {
-      Files.copy(target, kept, StandardCopyOption.COPY_ATTRIBUTES);
-    }
   }
 }

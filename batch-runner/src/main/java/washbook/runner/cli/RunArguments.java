@@ -2,6 +2,7 @@ package washbook.runner.cli;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +14,7 @@ import washbook.runner.batch.Destination;
 import washbook.runner.batch.FileList;
 import washbook.runner.batch.Shard;
 import washbook.runner.batch.WorkItem;
+import washbook.runner.file.FileIdentity;
 import washbook.runner.report.Reports;
 
 /** How a command goes over many files, and what it reports. */
@@ -44,6 +46,13 @@ final class RunArguments {
       paramLabel = "FILE",
       description = "Write a report; the ending .json, .csv or .html says of which kind.")
   private Path report;
+
+  @Option(
+      names = "--overwrite",
+      description =
+          "Let --report replace a file that is no report of this program; one of ours is replaced"
+              + " in any case.")
+  private boolean overwrite;
 
   int threads() {
     if (threads == null) {
@@ -81,12 +90,26 @@ final class RunArguments {
     if (!Files.isDirectory(folder) && !(liesIn(results, folder) && isMade(folder))) {
       throw usage("--report: there is no folder " + folder + ".");
     }
+    FileIdentity own = FileIdentity.of(report);
     for (Path file : files) {
-      if (file.toAbsolutePath().normalize().equals(report.toAbsolutePath().normalize())) {
+      if (FileIdentity.of(file).equals(own) || FileIdentity.ofTarget(file).equals(own)) {
         throw usage("--report " + report + " is one of the files to read.");
       }
     }
+    refuseToReplace(report);
     return report;
+  }
+
+  private void refuseToReplace(Path report) {
+    boolean plain = Files.isRegularFile(report, LinkOption.NOFOLLOW_LINKS);
+    if (!Reports.mayReplace(report) && !(overwrite && plain)) {
+      throw usage(
+          "--report "
+              + report
+              + (plain
+                  ? " is there already and is no report of this program; --overwrite replaces it."
+                  : " is there already and is no plain file."));
+    }
   }
 
   private static boolean liesIn(Path results, Path folder) {
@@ -105,8 +128,8 @@ final class RunArguments {
   List<WorkItem> files(List<Path> given, Destination destination, Shard shard) {
     List<WorkItem> items = FileList.of(given, destination, shard);
     if (report != null) {
-      Path own = report.toAbsolutePath().normalize();
-      items.removeIf(item -> item.file().toAbsolutePath().normalize().equals(own));
+      FileIdentity own = FileIdentity.of(report);
+      items.removeIf(item -> FileIdentity.of(item.file()).equals(own));
     }
     return items;
   }

@@ -1,11 +1,19 @@
 package washbook.runner.report;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.stream.Stream;
 
 /** The kinds of report file, told by the name's ending. */
 public final class Reports {
+  /** How many bytes tell a report of ours from another file. */
+  private static final int BEGIN = 1024;
+
   private Reports() {}
 
   /** Whether the name ends like a report we can write. */
@@ -36,6 +44,31 @@ public final class Reports {
       case "html" -> new AuditHtml(target);
       default -> throw new IllegalArgumentException(target + " is no report name");
     };
+  }
+
+  /**
+   * Whether a report can take this name: nothing is there, or a report of this program, by how it
+   * begins. Anything else, links too, is somebody's.
+   */
+  public static boolean mayReplace(Path target) {
+    if (!Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
+      return true;
+    }
+    if (!Files.isRegularFile(target, LinkOption.NOFOLLOW_LINKS)) {
+      return false;
+    }
+    try (InputStream in = Files.newInputStream(target)) {
+      String begin = new String(in.readNBytes(BEGIN), StandardCharsets.UTF_8);
+      return switch (extension(target)) {
+        case "json" -> begin.replaceAll("\\s", "").startsWith("{\"files\":[");
+        case "csv" ->
+            Stream.of(CsvReport.COLUMNS, AuditCsv.COLUMNS)
+                .anyMatch(columns -> begin.startsWith(String.join(",", columns) + "\r\n"));
+        default -> begin.startsWith(Html.BEGIN) && begin.contains("<title>Washbook: ");
+      };
+    } catch (IOException unreadable) {
+      return false;
+    }
   }
 
   private static ReportWriter<AuditReport> auditJson(Path target) throws IOException {
