@@ -1,7 +1,6 @@
 package washbook.runner.batch;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,7 +11,7 @@ import washbook.functions.log.Grid;
 import washbook.functions.log.SheetPatch;
 import washbook.functions.log.Understanding;
 import washbook.runner.FileFormat;
-import washbook.runner.TempName;
+import washbook.runner.file.UnfinishedFile;
 import washbook.runner.read.UnusableFileException;
 
 /** The sheet with charts of one file: collects the curves of its logs and has it written. */
@@ -51,12 +50,10 @@ final class ChartsWanted {
   /** The filled copy, and from that the one with charts. */
   void write(FileFormat format, Path source, List<SheetPatch> patches, Path target)
       throws IOException {
-    Path filled = TempName.beside(target);
-    try {
-      format.writer().write(source, patches, filled);
-      format.charts().write(filled, curves, isThere, target);
-    } finally {
-      Files.deleteIfExists(filled);
+    try (UnfinishedFile filled = UnfinishedFile.beside(target)) {
+      format.writer().write(source, patches, filled.path());
+      filled.check();
+      format.charts().write(filled.path(), curves, isThere, target);
     }
   }
 

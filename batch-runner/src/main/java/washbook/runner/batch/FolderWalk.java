@@ -6,16 +6,19 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.util.HashSet;
+import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import washbook.runner.FileFormats;
-import washbook.runner.TempName;
 import washbook.runner.file.FileIdentity;
+import washbook.runner.file.LeftBehind;
 
 /** Finds the user's logs in a folder and clears away what a killed run has left behind. */
 final class FolderWalk extends SimpleFileVisitor<Path> {
   private final Path root;
   private final Object results;
+  private final Set<Path> uncleared = new HashSet<>();
   private final Consumer<Path> found;
   private final BiConsumer<Path, IOException> failed;
 
@@ -53,8 +56,19 @@ final class FolderWalk extends SimpleFileVisitor<Path> {
   public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
     if (isWanted(file) && Files.isRegularFile(file)) {
       found.accept(file);
-    } else if (TempName.isLeftBehind(file)) {
-      Failure.ignoring(() -> Files.deleteIfExists(file));
+    } else if (LeftBehind.isOne(file)) {
+      uncleared.add(file.getParent());
+    }
+    return FileVisitResult.CONTINUE;
+  }
+
+  @Override
+  public FileVisitResult postVisitDirectory(Path folder, IOException failure) {
+    if (uncleared.remove(folder)) {
+      LeftBehind.clear(folder);
+    }
+    if (failure != null) {
+      failed.accept(folder, failure);
     }
     return FileVisitResult.CONTINUE;
   }

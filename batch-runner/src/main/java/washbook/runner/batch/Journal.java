@@ -3,13 +3,11 @@ package washbook.runner.batch;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonParseException;
 import java.io.BufferedInputStream;
-import java.io.BufferedOutputStream;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.RandomAccessFile;
-import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
@@ -17,13 +15,14 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import washbook.runner.TempName;
+import washbook.runner.file.LeftBehind;
+import washbook.runner.file.UnfinishedFile;
+import washbook.runner.file.WrittenFile;
 import washbook.runner.report.Json;
 
 /**
@@ -44,6 +43,15 @@ public final class Journal implements Closeable {
    * @param written the file that holds the result; null when there is none
    */
   public record Note(JsonElement report, Path written) {}
+
+  /** Another run writes this journal. */
+  public static final class InUse extends IOException {
+    private static final long serialVersionUID = 1L;
+
+    InUse(Path file) {
+      super("'" + file + "' is in use by another run.");
+    }
+  }
 
   /** Where a line stands in the file. */
   private record Place(long start, int length) {}
@@ -72,6 +80,7 @@ public final class Journal implements Closeable {
     }
     Path folder = file.toAbsolutePath().getParent();
     Files.createDirectories(folder);
+    LeftBehind.clear(folder);
     FileChannel lock = lock(file);
     try {
       Head head = new Head("washbook", settings);
@@ -135,7 +144,7 @@ public final class Journal implements Closeable {
     }
     if (held == null) {
       channel.close();
-      throw new IOException("'" + file + "' is in use by another run.");
+      throw new InUse(file);
     }
     return channel;
   }
@@ -163,10 +172,14 @@ public final class Journal implements Closeable {
     }
   }
 
-  /** Notes a result. */
-  synchronized void note(WorkItem item, FileStamp before, Note note) throws IOException {
+  /**
+   * Notes a result; {@link #force} puts it on the disk.
+   *
+   * @param after the stamp of the file with the result; null when there is none
+   */
+  synchronized void note(WorkItem item, FileStamp before, Note note, FileStamp after)
+      throws IOException {
     Path written = note.written();
-    FileStamp after = written == null ? null : FileStamp.of(written);
     boolean inPlace = written != null && written.equals(item.file());
     Entry entry =
         new Entry(
@@ -187,10 +200,14 @@ public final class Journal implements Closeable {
     places.put(item.shown(), new Place(start, line.length - 1));
   }
 
+  synchronized void force() throws IOException {
+    lines.getChannel().force(false);
+  }
+
   @Override
   public synchronized void close() throws IOException {
     try (lock) {
-      lines.getFD().sync();
+      lines.getChannel().force(false);
       lines.close();
     }
   }
@@ -226,22 +243,17 @@ public final class Journal implements Closeable {
 
   /** Puts a journal with these lines in the place of the earlier one. */
   private static void write(Path file, Head head, Map<String, byte[]> kept) throws IOException {
-    Path fresh = TempName.beside(file);
-    try {
-      try (FileChannel channel =
-              FileChannel.open(fresh, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-          OutputStream out = new BufferedOutputStream(Channels.newOutputStream(channel))) {
+    try (UnfinishedFile fresh = UnfinishedFile.beside(file)) {
+      try (OutputStream out = WrittenFile.stream(fresh.path())) {
         out.write(JournalLine.of(Json.GSON.toJson(head)));
         for (byte[] line : kept.values()) {
           out.write(line);
           out.write('\n');
         }
-        out.flush();
-        channel.force(true);
       }
-      Files.move(fresh, file, StandardCopyOption.ATOMIC_MOVE);
-    } finally {
-      Files.deleteIfExists(fresh);
+      fresh.force();
+      fresh.place();
+      fresh.forceFolder();
     }
   }
 

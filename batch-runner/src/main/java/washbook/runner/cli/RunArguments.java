@@ -15,6 +15,7 @@ import washbook.runner.batch.FileList;
 import washbook.runner.batch.Shard;
 import washbook.runner.batch.WorkItem;
 import washbook.runner.file.FileIdentity;
+import washbook.runner.report.ReportPlace;
 import washbook.runner.report.Reports;
 
 /** How a command goes over many files, and what it reports. */
@@ -132,6 +133,11 @@ final class RunArguments {
       items.removeIf(item -> FileIdentity.of(item.file()).equals(own));
     }
     return items;
+  }
+
+  /** Where the report goes: those may read it who may read all of the files. */
+  ReportPlace place(List<WorkItem> items) {
+    return ReportPlace.about(report, items.stream().map(WorkItem::file).toList());
   }
 
   private ParameterException usage(String message) {

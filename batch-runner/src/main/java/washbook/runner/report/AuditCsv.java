@@ -1,7 +1,6 @@
 package washbook.runner.report;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import washbook.functions.Numbers;
@@ -34,7 +33,7 @@ final class AuditCsv implements ReportWriter<AuditReport> {
   private final PendingFile file;
   private final AuditTotals totals = new AuditTotals();
 
-  AuditCsv(Path target) throws IOException {
+  AuditCsv(ReportPlace target) throws IOException {
     file = new PendingFile(target);
     line(COLUMNS.toArray(String[]::new));
   }

@@ -1,7 +1,6 @@
 package washbook.runner.report;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import washbook.functions.Numbers;
@@ -30,7 +29,7 @@ final class CsvReport implements ReportWriter<FileResult> {
 
   private final PendingFile file;
 
-  CsvReport(Path target) throws IOException {
+  CsvReport(ReportPlace target) throws IOException {
     file = new PendingFile(target);
     line(COLUMNS.toArray(String[]::new));
   }

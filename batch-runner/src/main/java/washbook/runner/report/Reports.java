@@ -27,22 +27,22 @@ public final class Reports {
   }
 
   /** Starts a report on filling; it appears under its name when it is finished. */
-  public static ReportWriter<FileResult> open(Path target) throws IOException {
-    return switch (extension(target)) {
+  public static ReportWriter<FileResult> open(ReportPlace target) throws IOException {
+    return switch (extension(target.file())) {
       case "json" -> new JsonReport<>(target, FileResult::report);
       case "csv" -> new CsvReport(target);
       case "html" -> new HtmlReport(target);
-      default -> throw new IllegalArgumentException(target + " is no report name");
+      default -> throw new IllegalArgumentException(target.file() + " is no report name");
     };
   }
 
   /** The same on an audit. */
-  public static ReportWriter<AuditReport> openAudit(Path target) throws IOException {
-    return switch (extension(target)) {
+  public static ReportWriter<AuditReport> openAudit(ReportPlace target) throws IOException {
+    return switch (extension(target.file())) {
       case "json" -> auditJson(target);
       case "csv" -> new AuditCsv(target);
       case "html" -> new AuditHtml(target);
-      default -> throw new IllegalArgumentException(target + " is no report name");
+      default -> throw new IllegalArgumentException(target.file() + " is no report name");
     };
   }
 
@@ -71,7 +71,7 @@ public final class Reports {
     }
   }
 
-  private static ReportWriter<AuditReport> auditJson(Path target) throws IOException {
+  private static ReportWriter<AuditReport> auditJson(ReportPlace target) throws IOException {
     AuditTotals totals = new AuditTotals();
     return new JsonReport<>(
         target,
