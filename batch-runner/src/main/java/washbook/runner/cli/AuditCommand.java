@@ -62,7 +62,7 @@ final class AuditCommand implements Callable<Integer> {
               new FileAuditor(given, report != null && Reports.hasCharts(report)),
               console::add,
               notes,
-              report == null ? null : Reports.openAudit(report),
+              report == null ? null : Reports.openAudit(run.place(items)),
               parent.err());
       boolean whole = batch.run(items, run.threads(), stop);
       console.finish();

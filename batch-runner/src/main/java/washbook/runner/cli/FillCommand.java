@@ -75,7 +75,7 @@ final class FillCommand implements Callable<Integer> {
               new FileFiller(job),
               console::add,
               openJournal(items, shard),
-              report == null ? null : Reports.open(report),
+              report == null ? null : Reports.open(run.place(items)),
               parent.err());
       boolean whole = batch.run(items, threads, stop);
       console.finish();

@@ -113,10 +113,16 @@ final class WatchCommand implements Callable<Integer> {
     String sign = JournalPlace.sign(settings);
     Map<String, String> environment = System.getenv();
     Path place = journalFile != null ? journalFile : JournalPlace.of("watch", sign, environment);
+    if (!Journal.mayReplace(place)) {
+      throw usage(JournalArguments.notOurs(place));
+    }
     WatchLog log = new WatchLog(parent.out(), form);
     Stop stop = Stop.onTermination();
     try (Journal journal = Journal.open(place, sign, true)) {
       log.event("started", folder.toString(), "Watching; journal " + place + ".");
+      if (journal.unreadable() > 0) {
+        log.notice(folder.toString(), JournalArguments.unreadable(journal));
+      }
       Watcher.Pace pace = new Watcher.Pace(seconds(intervalSeconds), seconds(settleSeconds), RETRY);
       new Watcher(folder, job, Shard.WHOLE, journal, pace, stop).run(threads, once, log);
       log.event("stopped", folder.toString(), log.totals().sentence());

@@ -11,6 +11,9 @@ import washbook.functions.SafetyNote;
 
 /** Pieces of our self-contained pages: style and script stand inside, nothing is fetched. */
 final class Html {
+  /** How each of our pages begins. */
+  static final String BEGIN = "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset";
+
   private Html() {}
 
   static String text(String text) {

@@ -25,6 +25,7 @@ public final class ReportMerge {
    * @return "" or why it was not written
    */
   public static String merge(List<Path> reports, Path out) throws IOException {
+    ReportPlace place = ReportPlace.about(out, reports);
     List<Source> sources = new ArrayList<>();
     try {
       PriorityQueue<Source> next = new PriorityQueue<>(Comparator.comparing(Source::path));
@@ -36,9 +37,10 @@ public final class ReportMerge {
         }
       }
       if (!next.isEmpty() && next.peek().isAudit()) {
-        return join(next, Reports.openAudit(out), source -> source.read(AuditReport.class));
+        return join(next, Reports.openAudit(place), source -> source.read(AuditReport.class));
       }
-      return join(next, Reports.open(out), source -> FileResult.of(source.read(FileReport.class)));
+      return join(
+          next, Reports.open(place), source -> FileResult.of(source.read(FileReport.class)));
     } catch (UnreadableReport unreadable) {
       return unreadable.getMessage();
     } finally {

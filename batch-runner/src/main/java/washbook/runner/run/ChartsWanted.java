@@ -1,7 +1,6 @@
 package washbook.runner.run;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,7 +11,8 @@ import washbook.log.sheet.Grid;
 import washbook.log.sheet.SheetPatch;
 import washbook.log.understand.ChartsSheet;
 import washbook.runner.FileFormat;
-import washbook.runner.file.TempName;
+import washbook.runner.file.UnusableFileException;
+import washbook.runner.file.UnfinishedFile;
 import washbook.runner.file.UnusableFileException;
 
 /** The sheet with charts of one file: collects the curves of its logs and has it written. */
@@ -51,12 +51,10 @@ final class ChartsWanted {
   /** The filled copy, and from that the one with charts. */
   void write(FileFormat format, Path source, List<SheetPatch> patches, Path target)
       throws IOException {
-    Path filled = TempName.beside(target);
-    try {
-      format.writer().write(source, patches, filled);
-      format.charts().write(filled, curves, isThere, target);
-    } finally {
-      Files.deleteIfExists(filled);
+    try (UnfinishedFile filled = UnfinishedFile.beside(target)) {
+      format.writer().write(source, patches, filled.path());
+      filled.check();
+      format.charts().write(filled.path(), curves, isThere, target);
     }
   }
 

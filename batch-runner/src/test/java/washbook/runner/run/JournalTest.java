@@ -1,14 +1,18 @@
 package washbook.runner.run;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.google.gson.JsonElement;
 import com.google.gson.JsonParser;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -54,6 +58,54 @@ final class JournalTest {
   }
 
   @Test
+  void aJournalCutAnywhereOpensAndForgetsNoWholeLine() throws IOException {
+    note();
+    byte[] whole = Files.readAllBytes(place);
+    String text = Files.readString(place);
+    int head = text.substring(0, text.indexOf('\n') + 1).getBytes(StandardCharsets.UTF_8).length;
+    for (int cut = head; cut < whole.length; cut++) {
+      Files.write(place, Arrays.copyOf(whole, cut));
+      assertEquals(cut == whole.length - 1, ask("s").isPresent(), "cut at " + cut);
+    }
+  }
+
+  @Test
+  void aLineWithAnotherByteIsDoneAgainAndSaid() throws IOException {
+    note();
+    byte[] whole = Files.readAllBytes(place);
+    for (int i = whole.length - 2; whole[i] != '\n'; i--) {
+      byte[] torn = whole.clone();
+      torn[i] ^= 1;
+      Files.write(place, torn);
+      try (Journal journal = Journal.open(place, "s", true)) {
+        assertEquals(Optional.empty(), journal.done(item), "byte " + i);
+        assertTrue(journal.unreadable() > 0, "byte " + i);
+      }
+    }
+  }
+
+  @Test
+  void zerosThatALossOfPowerLeavesAreALineThatIsNone() throws IOException {
+    Files.createDirectories(place.getParent());
+    Files.write(place, new byte[4096]);
+    assertEquals(Optional.empty(), ask("s"));
+    note();
+    Files.write(place, new byte[512], StandardOpenOption.APPEND);
+    assertEquals(Optional.of(report), ask("s"));
+  }
+
+  @Test
+  void aFileThatIsNoJournalIsLeftAsItIs() throws IOException {
+    Path mine = Files.writeString(folder.resolve("mine.jsonl"), "{\"mine\":1}\n");
+    Path link = Files.createSymbolicLink(folder.resolve("link.jsonl"), mine);
+    for (Path taken : List.of(mine, link, folder)) {
+      assertThrows(IOException.class, () -> Journal.open(taken, "s", true));
+      assertThrows(IOException.class, () -> Journal.open(taken, "s", false));
+    }
+    assertEquals("{\"mine\":1}\n", Files.readString(mine));
+  }
+
+  @Test
   void withoutResumingEarlierEntriesAreDropped() throws IOException {
     note();
     try (Journal journal = Journal.open(place, "s", false)) {
@@ -64,7 +116,7 @@ final class JournalTest {
   private void note() throws IOException {
     try (Journal journal = Journal.open(place, "s", false)) {
       Journal.Note note = new Journal.Note(report, item.target());
-      journal.note(item, FileStamp.of(item.file()), note);
+      journal.note(item, FileStamp.of(item.file()), note, FileStamp.of(item.target()));
     }
   }
 
