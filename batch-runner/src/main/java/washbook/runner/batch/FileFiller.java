@@ -84,12 +84,10 @@ public final class FileFiller implements FolderRun.Work<FileResult> {
       throw new UnusableFileException(
           "A file of the kind " + format.name() + " takes values only; use --as values.");
     }
-    if (charts != null) {
-      charts.refuseWhereImpossible(format);
-    }
     try {
       boolean changed = write(item, before, format, patches, charts);
-      return new FileResult(done, item.target(), changed);
+      FileReport told = charts == null ? done : charts.mentionedIn(done);
+      return new FileResult(told, item.target(), changed);
     } catch (IOException | RuntimeException | OutOfMemoryError failure) {
       return failed(item, Refusal.UNWRITABLE, failure);
     }
@@ -110,7 +108,7 @@ public final class FileFiller implements FolderRun.Work<FileResult> {
         item.target(),
         job.destination().backup(),
         unfinished -> {
-          if (charts == null || charts.isEmpty()) {
+          if (charts == null) {
             format.writer().write(item.file(), patches, unfinished);
           } else {
             charts.write(format, item.file(), patches, unfinished);
@@ -118,7 +116,7 @@ public final class FileFiller implements FolderRun.Work<FileResult> {
         },
         unfinished -> {
           ReadBack.check(format, unfinished, patches);
-          if (charts != null && !charts.isEmpty()) {
+          if (charts != null) {
             charts.check(format, unfinished);
           }
         });
