@@ -94,12 +94,10 @@ public final class FileFiller implements FolderRun.Work<FileResult> {
       throw new UnusableFileException(
           "A file of the kind " + format.name() + " takes values only; use --as values.");
     }
-    if (charts != null) {
-      charts.refuseWhereImpossible(format);
-    }
     try {
       PendingResult result = write(item, before, format, patches, charts);
-      return new FolderRun.Made<>(new FileResult(done, item.target(), result.changes()), result);
+      FileReport told = charts == null ? done : charts.mentionedIn(done);
+      return new FolderRun.Made<>(new FileResult(told, item.target(), result.changes()), result);
     } catch (IOException | RuntimeException | OutOfMemoryError failure) {
       return made(failed(item, Refusal.UNWRITABLE, failure));
     }
@@ -120,7 +118,7 @@ public final class FileFiller implements FolderRun.Work<FileResult> {
         item.target(),
         job.destination().backup(),
         unfinished -> {
-          if (charts == null || charts.isEmpty()) {
+          if (charts == null) {
             format.writer().write(item.file(), patches, unfinished);
           } else {
             charts.write(format, item.file(), patches, unfinished);
@@ -128,7 +126,7 @@ public final class FileFiller implements FolderRun.Work<FileResult> {
         },
         unfinished -> {
           ReadBack.check(format, unfinished, patches);
-          if (charts != null && !charts.isEmpty()) {
+          if (charts != null) {
             charts.check(format, unfinished);
           }
         });
