@@ -20,7 +20,7 @@ final class StillEntries {
           + " its way of heating: an estimate for planning. Refuses a stop strength that is not"
           + " below the first vapour.";
 
-  private static final String CAUTION =
+  static final String CAUTION =
       "Alcohol vapour catches fire and explodes: no open flame, a tight still, cooling before heat"
           + " and good air. Heads hold methanol and other poisons; no figure here says where to cut"
           + " or that a spirit is safe to drink. Distilling needs a licence in most countries: local"

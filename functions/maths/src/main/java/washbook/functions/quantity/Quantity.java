@@ -39,6 +39,17 @@ public enum Quantity {
   KILOGRAMS_OR_NONE("kg", 0, 1e6, false),
   GRAMS("g", 0.001, 1e9, true),
   DAYS("days", -1e6, 1e7, false),
+  REFRACTOMETER_TEMPERATURE("°C", 5, 30, false),
+  BRIX_TO_40("°Bx", 0.1, 38, true),
+  HYDROMETER_IN_WATER("SG", 0.95, 1.05, true),
+  NITROGEN("mg N/L", 0, 1000, false),
+  NITROGEN_WANTED("mg N/L", 1, 500, true),
+  CHARGE_TEMPERATURE("°C", 0, 75, false),
+  DISTILLATE_TEMPERATURE("°C", 5, 60, false),
+  COOLING_TEMPERATURE("°C", 1, 90, true),
+  KILOWATTS("kW", 0.05, 1000, true),
+  LIQUEUR_SPIRIT("% vol", 5, 97, true),
+  JAR("", 1, 10000, true),
   ANY("", -1e15, 1e15, false);
 
   private final String unit;

@@ -225,4 +225,41 @@ class InversePairsTest {
       }
     }
   }
+
+  @Test
+  void phosphateAndNitrogen() {
+    for (int i = 1; i <= STEPS; i++) {
+      double nitrogen = at(0, 400, i);
+      double grams = value("PHOSPHATEFORNITROGEN", 25.0, 0.0, nitrogen);
+      same(nitrogen, value("NITROGENFROMPHOSPHATE", 25.0, grams), "" + nitrogen);
+    }
+  }
+
+  /** A hydrometer with an error is right again with the offset that is found in water. */
+  @Test
+  void offsetAndCorrectedReading() {
+    for (int i = 0; i <= STEPS; i++) {
+      double reading = at(0.99, 1.01, i);
+      for (double t = 0; t <= 60; t += 7.5) {
+        double offset = value("HYDROMETEROFFSET", reading, t);
+        Double corrected = ifAny("CORRECTEDGRAVITY", reading, t, 20.0, null, offset);
+        if (corrected != null) {
+          same(1, corrected, reading + " at " + t);
+        }
+      }
+    }
+  }
+
+  @Test
+  void allJarsAreTheBlend() {
+    List<Double> litres = List.of(0.5, 0.7, 0.9);
+    for (int i = 0; i <= STEPS; i++) {
+      List<Double> strengths = List.of(at(50, 90, i), at(40, 80, i), 30.0);
+      same(value("BLENDVOLUME", litres, strengths), value("CUTVOLUME", litres, strengths), "" + i);
+      same(
+          value("BLENDSTRENGTH", litres, strengths),
+          value("CUTSTRENGTH", litres, strengths),
+          "" + i);
+    }
+  }
 }
