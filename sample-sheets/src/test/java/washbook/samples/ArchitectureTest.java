@@ -45,7 +45,8 @@ class ArchitectureTest {
           log.words: functions, functions.*, log.sheet
           log: functions, functions.*, log.sheet, log.words
           log.reading: functions, functions.*, log, log.sheet, log.words
-          log.understand: functions, functions.*, log, log.sheet, log.words, log.reading
+          log.layout: functions, functions.*, log, log.sheet, log.words
+          log.understand: functions, functions.*, log, log.sheet, log.words, log.reading, log.layout
           log.fill: functions, functions.*, functions.catalogue, functions.portable, log, log.sheet, \
           log.words, log.reading
           log.audit: functions, functions.*, log, log.sheet, log.words, log.reading, log.fill

@@ -99,6 +99,9 @@ public record BatchCurve(
     if (reading.read(row) != HydrometerRows.State.READ) {
       return Double.NaN;
     }
+    if (table.settings().correctedAlready()) {
+      return reading.measuredC(row);
+    }
     boolean stated =
         table.column(Role.TEMPERATURE).isEmpty()
             && reading.temperatureC == table.settings().temperatureC();

@@ -30,9 +30,6 @@ import washbook.log.sheet.Grid;
  * its number is kept, and its reason is worked out again when it is asked for.
  */
 public final class ComputedTable {
-  /** Corrected as sugar and as wash, one reading differs by rounding. */
-  static final double SAME = 1e-9;
-
   /** A higher rise without sugar is another batch or a wrong reading, SG. */
   private static final double LARGEST_RISE = 0.020;
 
@@ -153,11 +150,19 @@ public final class ComputedTable {
       return false;
     }
     double gravity = corrected(row, batch, originalExtract);
-    if (gravity > originalGravity && gravity <= originalGravity + SAME) {
+    if (gravity > originalGravity && gravity <= originalGravity + HydrometerRows.SAME) {
       gravity = originalGravity;
     }
-    gravityNow = gravity;
-    if (gravity > lowest + LARGEST_RISE) {
+    double before =
+        gravity <= originalGravity || row == batch.originRow()
+            ? Double.NaN
+            : reading.beforeFerment(originalGravity);
+    double shown = Double.isNaN(before) ? gravity : before;
+    if (!Double.isNaN(before)) {
+      gravity = originalGravity;
+    }
+    gravityNow = shown;
+    if (shown > lowest + LARGEST_RISE) {
       return false;
     }
     if (!(gravity <= originalGravity && gravity >= Quantity.GRAVITY.min())) {
@@ -173,14 +178,19 @@ public final class ComputedTable {
     Balance balance =
         new Balance(originalExtract, SucroseSolution.brix(gravity), trueExtract, gravity);
     int at = row - table.firstRow();
-    for (Map.Entry<ComputedColumn, double[]> column : numbers.entrySet()) {
-      column.getValue()[at] =
-          column.getKey() == ComputedColumn.FIRST_GRAVITY
-                  && !OriginalGravityLookUp.isTheFirst(batch, row)
-              ? Double.NaN
-              : value(column.getKey(), originalGravity, balance);
+    numbers.forEach((column, cells) -> cells[at] = value(column, originalGravity, balance));
+    put(ComputedColumn.CORRECTED_GRAVITY, at, shown);
+    if (!OriginalGravityLookUp.isTheFirst(batch, row)) {
+      put(ComputedColumn.FIRST_GRAVITY, at, Double.NaN);
     }
     return true;
+  }
+
+  private void put(ComputedColumn column, int at, double value) {
+    double[] cells = numbers.get(column);
+    if (cells != null) {
+      cells[at] = value;
+    }
   }
 
   private double corrected(int row, Batch batch, double originalExtract) {
@@ -267,15 +277,18 @@ public final class ComputedTable {
               + ".");
     }
     double gravity = corrected(row, batch, SucroseSolution.brix(originalGravity));
-    return gravity <= originalGravity + SAME && gravity > Quantity.GRAVITY.min()
+    double before = reading.beforeFerment(originalGravity);
+    boolean goesWithOriginal =
+        gravity <= originalGravity + HydrometerRows.SAME || !Double.isNaN(before);
+    return goesWithOriginal && gravity > Quantity.GRAVITY.min()
         ? new CellRefusal(
             reading.cell(row),
             Code.CONTRADICTION,
             String.format(
                 java.util.Locale.ROOT,
-                "gravity %.4f is more than %.3f above an earlier reading of batch %s and no sugar"
-                    + " was added: another batch, or one of them is wrong.",
-                gravity,
+                "corrected reading %s is more than %.3f SG above an earlier reading of batch %s and"
+                    + " no sugar was added: another batch, or one of them is wrong.",
+                reading.shown(gravity),
                 LARGEST_RISE,
                 batch.name()))
         : reading.contradiction(row, originalGravity);

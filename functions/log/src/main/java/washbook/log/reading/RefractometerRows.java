@@ -1,9 +1,11 @@
 package washbook.log.reading;
 
 import washbook.functions.Answer.Code;
+import washbook.functions.Numbers;
 import washbook.functions.quantity.Quantity;
 import washbook.functions.scale.SugarScale;
 import washbook.log.LogColumn;
+import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.CellRefusal;
 import washbook.log.sheet.Grid;
 import washbook.log.words.CellText;
@@ -39,19 +41,21 @@ final class RefractometerRows {
       }
       boolean inBrix =
           cell.form == CellText.Form.VALUE
-              && ReadingScale.sugarScale(cell.unit) == SugarScale.BRIX
+              && isPercent(ReadingScale.sugarScale(cell.unit))
               && Double.isNaN(cell.temperature);
       if (!inBrix) {
         refusal =
-            RowRefusals.unreadable(
-                row,
-                column,
+            new CellRefusal(
+                CellAddress.of(row, column),
                 Code.NOT_A_NUMBER,
-                "refractometer reading '" + grid.text(row, column) + "' is not a single number",
-                Quantity.REFRACTOMETER_BRIX);
+                "refractometer reading '"
+                    + grid.text(row, column)
+                    + "' is not a single number; it must be "
+                    + range()
+                    + ".");
         return HydrometerRows.State.REFUSED;
       }
-      return check(row, cell.value, cell.value);
+      return check(row, cell.value);
     }
     if (Double.isNaN(value) || value == 0) {
       return HydrometerRows.State.NOTHING;
@@ -59,11 +63,14 @@ final class RefractometerRows {
     double gravity = scale == SugarScale.SG && value >= 100 ? value / 1000 : value;
     return check(
         row,
-        value,
         scale == SugarScale.BRIX ? value : SugarScale.BRIX.fromGravity(scale.toGravity(gravity)));
   }
 
-  private HydrometerRows.State check(int row, double shown, double inBrix) {
+  private static boolean isPercent(SugarScale scale) {
+    return scale == SugarScale.BRIX || scale == SugarScale.PLATO || scale == SugarScale.BALLING;
+  }
+
+  private HydrometerRows.State check(int row, double inBrix) {
     brix = inBrix;
     if (brix >= Quantity.REFRACTOMETER_BRIX.min() && brix <= Quantity.REFRACTOMETER_BRIX.max()) {
       return HydrometerRows.State.READ;
@@ -72,10 +79,39 @@ final class RefractometerRows {
         RowRefusals.outside(
             row,
             column,
-            "refractometer reading",
-            shown,
-            Quantity.REFRACTOMETER_BRIX.range(),
+            "refractometer reading " + RowRefusals.quoted(grid, row, column),
+            range(),
             brix < 1);
     return HydrometerRows.State.REFUSED;
+  }
+
+  /** The range of the instrument in the log's own unit. */
+  private String range() {
+    Quantity range = Quantity.REFRACTOMETER_BRIX;
+    return scale == SugarScale.SG
+        ? Numbers.round(SugarScale.BRIX.toGravity(range.min()), 4)
+            + " to "
+            + Numbers.round(SugarScale.BRIX.toGravity(range.max()), 4)
+            + " SG"
+        : range.range();
+  }
+
+  /** A reading that does not go with what the instrument showed before the ferment. */
+  CellRefusal contradiction(int row, double presentBrix, double originalBrix) {
+    String before =
+        scale == SugarScale.SG
+            ? Numbers.round(SugarScale.BRIX.toGravity(originalBrix), 4)
+            : Numbers.round(originalBrix, 2) + " \u00b0Bx";
+    String what =
+        "refractometer reading " + RowRefusals.quoted(grid, row, column) + " does not go with ";
+    return new CellRefusal(
+        CellAddress.of(row, column),
+        Code.CONTRADICTION,
+        what
+            + "the original reading "
+            + before
+            + (presentBrix > originalBrix
+                ? "; it must be below it, or sugar was added."
+                : "; it must be above what the wash can ferment to."));
   }
 }

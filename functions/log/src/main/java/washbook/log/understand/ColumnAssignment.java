@@ -8,9 +8,11 @@ import java.util.TreeMap;
 import washbook.log.Doubt;
 import washbook.log.LogColumn;
 import washbook.log.Role;
+import washbook.log.layout.Header;
+import washbook.log.layout.Header.HeaderCell;
+import washbook.log.layout.TableRows;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
-import washbook.log.understand.Header.HeaderCell;
 
 /** What the columns of one table have been taken for so far, and the doubts about it. */
 final class ColumnAssignment {
@@ -66,6 +68,16 @@ final class ColumnAssignment {
   /** Whether a map says what the column holds. */
   boolean isSaid(HeaderCell cell) {
     return said.columns().containsKey(cell.column());
+  }
+
+  /** Whether a map says if the readings are corrected. */
+  boolean isCorrectionSaid() {
+    return said.corrected() != null;
+  }
+
+  /** Whether a map says at what temperature was read, or that it does not matter. */
+  boolean isTemperatureSaid() {
+    return Boolean.TRUE.equals(said.corrected()) || !Double.isNaN(said.temperatureC());
   }
 
   /** The columns of a role; those that a map names shut out all others. */

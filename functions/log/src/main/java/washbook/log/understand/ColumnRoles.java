@@ -4,8 +4,11 @@ import java.util.EnumSet;
 import java.util.List;
 import washbook.log.LogColumn;
 import washbook.log.Role;
+import washbook.log.layout.Header;
+import washbook.log.layout.Header.HeaderCell;
+import washbook.log.layout.KeyLine;
+import washbook.log.layout.TableRows;
 import washbook.log.sheet.Grid;
-import washbook.log.understand.Header.HeaderCell;
 import washbook.log.words.CellText;
 import washbook.log.words.Concept;
 import washbook.log.words.DateText;
@@ -14,12 +17,14 @@ import washbook.log.words.ReadingScale;
 /** Settles role and unit of every column of a table from its headers, then from its values. */
 final class ColumnRoles {
   private final Grid grid;
+  private final Header header;
   private final TableRows rows;
   final ColumnAssignment columns;
   final ReadingColumn reading;
 
   ColumnRoles(Grid grid, Header header, TableRows rows, TableMap said) {
     this.grid = grid;
+    this.header = header;
     this.rows = rows;
     this.columns = new ColumnAssignment(grid, header, rows, said);
     this.reading = new ReadingColumn(grid, rows, columns);
@@ -32,7 +37,7 @@ final class ColumnRoles {
     reading.settle();
     settleDegrees();
     new TemperatureColumn(grid, rows, columns).settle();
-    reading.settleInstrument(lines);
+    new ReadingInstrument(grid, header, rows, columns).settle(lines, reading);
     reading.settleStatedTemperature();
     settleRefractometer();
     settleOwnGravity();

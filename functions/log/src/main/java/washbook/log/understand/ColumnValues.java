@@ -1,6 +1,7 @@
 package washbook.log.understand;
 
 import washbook.functions.Numbers;
+import washbook.log.layout.TableRows;
 import washbook.log.sheet.Grid;
 import washbook.log.words.CellText;
 import washbook.log.words.ReadingScale;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import washbook.log.Understanding;
+import washbook.log.layout.Header;
 
 /**
  * What a person says about logs where they do not say it themselves.

@@ -7,11 +7,17 @@ import washbook.functions.quantity.Quantity;
 import washbook.log.Doubt;
 import washbook.log.LogSettings;
 import washbook.log.Role;
+import washbook.log.layout.HeaderRoles;
+import washbook.log.layout.KeyLine;
 import washbook.log.words.Concept;
 
 /** What the lines above a table say about all its readings. */
 final class StatedSettings {
   final List<Doubt> doubts = new ArrayList<>();
+
+  /** What the readings are corrected to if they are, °C; NaN when nothing says it. */
+  double correctedToC = Double.NaN;
+
   private double temperatureC = Double.NaN;
   private String temperatureWhy = "";
   private boolean corrected;
@@ -63,6 +69,7 @@ final class StatedSettings {
       temperatureC = byHeader;
       temperatureWhy = "one temperature for all readings, in their header";
     }
+    correctedToC = corrected ? temperatureC : byHeader;
     return new LogSettings(
         temperatureC,
         temperatureWhy,

@@ -2,9 +2,10 @@ package washbook.log.understand;
 
 import java.util.List;
 import washbook.log.Role;
+import washbook.log.layout.Header.HeaderCell;
+import washbook.log.layout.TableRows;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
-import washbook.log.understand.Header.HeaderCell;
 import washbook.log.words.CellText;
 import washbook.log.words.Concept;
 

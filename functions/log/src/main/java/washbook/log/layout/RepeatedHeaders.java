@@ -1,4 +1,4 @@
-package washbook.log.understand;
+package washbook.log.layout;
 
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import washbook.log.Role;
+import washbook.log.layout.Header.HeaderCell;
 import washbook.log.sheet.Grid;
 import washbook.log.sheet.Grid.Kind;
-import washbook.log.understand.Header.HeaderCell;
 import washbook.log.words.CellText;
 import washbook.log.words.Concept;
 import washbook.log.words.Vocabulary;
@@ -18,19 +18,19 @@ import washbook.log.words.Vocabulary;
  * Headers that only come again, as on every page of a book: the same words in the same columns, no
  * title of another batch above, and readings that go on where those before ended.
  */
-final class RepeatedHeaders {
+public final class RepeatedHeaders {
   /** A rise that reading error explains, SG; the same figure does for all other scales. */
   private static final double READING_ERROR = 0.003;
 
   private final Grid grid;
   private final Map<Header, BitSet> rows = new HashMap<>();
 
-  RepeatedHeaders(Grid grid) {
+  public RepeatedHeaders(Grid grid) {
     this.grid = grid;
   }
 
   /** The headers without those that only come again. */
-  List<Header> without(List<Header> headers) {
+  public List<Header> without(List<Header> headers) {
     List<Header> kept = new ArrayList<>();
     Map<Header, Header> lastOf = new HashMap<>();
     for (Header header : headers) {
@@ -51,7 +51,7 @@ final class RepeatedHeaders {
   }
 
   /** Rows below a header where it comes again. */
-  BitSet of(Header header) {
+  public BitSet of(Header header) {
     return rows.getOrDefault(header, new BitSet());
   }
 

@@ -1,4 +1,4 @@
-package washbook.log.understand;
+package washbook.log.layout;
 
 import java.util.Set;
 import washbook.log.Role;
@@ -20,7 +20,7 @@ import washbook.log.words.Vocabulary;
  * @param temperatureC temperature behind the value, NaN when there is none
  * @param numberCell whether the value is a number in a cell of its own
  */
-record KeyLine(
+public record KeyLine(
     Set<Concept> meanings,
     String label,
     int row,
@@ -31,7 +31,7 @@ record KeyLine(
     double temperatureC,
     boolean numberCell) {
 
-  boolean has(Concept concept) {
+  public boolean has(Concept concept) {
     return meanings.contains(concept);
   }
 
@@ -39,21 +39,21 @@ record KeyLine(
     return meanings.contains(concept) || units.contains(concept);
   }
 
-  String cell() {
+  public String cell() {
     return CellAddress.of(row, column);
   }
 
-  boolean hasValue() {
+  public boolean hasValue() {
     return !Double.isNaN(value) || !text.isEmpty();
   }
 
   /** Whether it states the gravity before the ferment. */
-  boolean isOriginalGravity() {
+  public boolean isOriginalGravity() {
     return HeaderRoles.role(meanings) == Role.ORIGINAL_GRAVITY;
   }
 
   /** Whether it states that readings are corrected already. */
-  boolean saysCorrected() {
+  public boolean saysCorrected() {
     if (!Statement.saysCorrected(meanings) || has(Concept.FACTOR) || has(Concept.ALCOHOL)) {
       return false;
     }
@@ -64,7 +64,7 @@ record KeyLine(
   }
 
   /** Whether it tells the instrument's calibration, as {@code Hydrometer: 60 F} does too. */
-  boolean isCalibration() {
+  public boolean isCalibration() {
     return has(Concept.CALIBRATION)
         || (has(Concept.HYDROMETER)
             && !has(Concept.TEMPERATURE)
@@ -77,7 +77,7 @@ record KeyLine(
   }
 
   /** Whether it gives one temperature for all readings. */
-  boolean isReadingTemperature() {
+  public boolean isReadingTemperature() {
     return HeaderRoles.role(meanings) == Role.TEMPERATURE
         && !has(Concept.CORRECTED)
         && !has(Concept.ORIGINAL)
@@ -86,7 +86,7 @@ record KeyLine(
   }
 
   /** A temperature in °C, NaN when its unit is not settled. */
-  double celsius() {
+  public double celsius() {
     double shown = Double.isNaN(temperatureC) ? value : Double.NaN;
     if (Double.isNaN(shown)) {
       return temperatureC;
@@ -101,7 +101,7 @@ record KeyLine(
   }
 
   /** A volume in litres, NaN when its unit is not settled. */
-  double litres() {
+  public double litres() {
     if (hasUnit(Concept.L)) {
       return value;
     }

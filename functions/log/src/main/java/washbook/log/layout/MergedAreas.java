@@ -1,4 +1,4 @@
-package washbook.log.understand;
+package washbook.log.layout;
 
 import java.util.BitSet;
 import java.util.HashMap;

@@ -1,8 +1,8 @@
-package washbook.log.understand;
+package washbook.log.layout;
 
+import washbook.log.layout.Header.HeaderCell;
 import washbook.log.sheet.Grid;
 import washbook.log.sheet.Grid.Kind;
-import washbook.log.understand.Header.HeaderCell;
 import washbook.log.words.CellText;
 import washbook.log.words.Concept;
 

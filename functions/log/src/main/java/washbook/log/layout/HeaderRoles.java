@@ -1,4 +1,4 @@
-package washbook.log.understand;
+package washbook.log.layout;
 
 import static washbook.log.words.Concept.*;
 
@@ -9,7 +9,7 @@ import washbook.log.words.Concept;
 import washbook.log.words.Statement;
 
 /** Tells from the meanings of a header what its column holds, without looking at other columns. */
-final class HeaderRoles {
+public final class HeaderRoles {
   /** Meanings of an upper header row that still count when the lower row is clear by itself. */
   private static final Set<Concept> CARRIED =
       EnumSet.of(
@@ -40,7 +40,7 @@ final class HeaderRoles {
     return all;
   }
 
-  static Role role(Set<Concept> m) {
+  public static Role role(Set<Concept> m) {
     if (m.contains(NOTE)) {
       return Role.NOTE;
     }
@@ -119,7 +119,7 @@ final class HeaderRoles {
   }
 
   /** Whether a gravity header names no quantity, only that something was read. */
-  static boolean isGeneric(Set<Concept> m) {
+  public static boolean isGeneric(Set<Concept> m) {
     return !hasScaleOrGravity(m) && !m.contains(HYDROMETER) && m.contains(READING);
   }
 

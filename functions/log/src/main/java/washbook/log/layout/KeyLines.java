@@ -1,4 +1,4 @@
-package washbook.log.understand;
+package washbook.log.layout;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -13,7 +13,7 @@ import washbook.log.words.Statement;
 import washbook.log.words.Vocabulary;
 
 /** Reads the lines above a table. */
-final class KeyLines {
+public final class KeyLines {
   /** Rows above a header in which key lines are looked for. */
   private static final int MOST_ROWS = 60;
 
@@ -24,12 +24,12 @@ final class KeyLines {
 
   private final Grid grid;
 
-  KeyLines(Grid grid) {
+  public KeyLines(Grid grid) {
     this.grid = grid;
   }
 
   /** Key lines between two rows, ends included, in the columns from first to last. */
-  List<KeyLine> find(int firstRow, int lastRow, int firstColumn, int lastColumn) {
+  public List<KeyLine> find(int firstRow, int lastRow, int firstColumn, int lastColumn) {
     List<KeyLine> lines = new ArrayList<>();
     int last = Math.min(lastColumn, firstColumn + MOST_COLUMNS);
     for (int row = Math.max(firstRow, lastRow - MOST_ROWS); row <= lastRow; row++) {

@@ -1,9 +1,9 @@
-package washbook.log.understand;
+package washbook.log.layout;
 
 import java.util.EnumSet;
 import java.util.Set;
+import washbook.log.layout.Header.HeaderCell;
 import washbook.log.sheet.Grid;
-import washbook.log.understand.Header.HeaderCell;
 import washbook.log.words.CellText;
 import washbook.log.words.Concept;
 import washbook.log.words.ReadingScale;
@@ -31,7 +31,7 @@ final class HeaderCredibility {
     boolean named = false;
     for (HeaderCell cell : header.cells()) {
       Set<Concept> m = cell.meanings();
-      foreign |= m.contains(Concept.FOREIGN);
+      foreign |= m.contains(Concept.FOREIGN) || m.contains(Concept.TWO_USES);
       named |= HeaderRoles.hasScaleOrGravity(m);
       switch (cell.role()) {
         case GRAVITY, REFRACTOMETER, OWN_CORRECTED_GRAVITY -> {

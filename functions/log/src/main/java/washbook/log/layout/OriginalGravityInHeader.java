@@ -1,4 +1,4 @@
-package washbook.log.understand;
+package washbook.log.layout;
 
 import java.util.EnumSet;
 import java.util.Set;
@@ -10,7 +10,7 @@ import washbook.log.words.ReadingScale;
 import washbook.log.words.Vocabulary;
 
 /** A header of readings that states the original gravity in brackets: {@code SG (start 1.090)}. */
-final class OriginalGravityInHeader {
+public final class OriginalGravityInHeader {
   private static final Pattern BRACKETS = Pattern.compile("([^(\\[]+)[(\\[]([^)\\]]+)[)\\]]\\s*");
 
   private OriginalGravityInHeader() {}
@@ -22,7 +22,7 @@ final class OriginalGravityInHeader {
   }
 
   /** What the brackets state, null when they state nothing. */
-  static KeyLine stated(String header, int row, int column) {
+  public static KeyLine stated(String header, int row, int column) {
     Matcher parts = parts(header);
     if (parts == null) {
       return null;

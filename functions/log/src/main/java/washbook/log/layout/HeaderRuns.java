@@ -1,10 +1,10 @@
-package washbook.log.understand;
+package washbook.log.layout;
 
 import java.util.ArrayList;
 import java.util.List;
 import washbook.log.Role;
+import washbook.log.layout.Header.HeaderCell;
 import washbook.log.sheet.Grid;
-import washbook.log.understand.Header.HeaderCell;
 
 /** Parts the header cells of one row into tables. */
 final class HeaderRuns {

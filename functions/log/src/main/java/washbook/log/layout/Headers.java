@@ -1,4 +1,4 @@
-package washbook.log.understand;
+package washbook.log.layout;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -8,9 +8,9 @@ import java.util.Map;
 import java.util.Set;
 import washbook.log.ComputedHeader;
 import washbook.log.Role;
+import washbook.log.layout.Header.HeaderCell;
 import washbook.log.sheet.Grid;
 import washbook.log.sheet.Grid.Kind;
-import washbook.log.understand.Header.HeaderCell;
 import washbook.log.words.Concept;
 import washbook.log.words.Vocabulary;
 
@@ -18,7 +18,7 @@ import washbook.log.words.Vocabulary;
  * Finds the headers of tables: rows where at least two cells side by side name something of a log
  * and one of them a reading.
  */
-final class Headers {
+public final class Headers {
 
   private static final int LONGEST_HEADER = 60;
 
@@ -31,14 +31,14 @@ final class Headers {
   private final HeaderCredibility weak;
   private final ReadingWithTemperature pairs;
 
-  Headers(Grid grid) {
+  public Headers(Grid grid) {
     this.grid = grid;
     this.merged = new MergedAreas(grid.merged());
     this.weak = new HeaderCredibility(grid);
     this.pairs = new ReadingWithTemperature(grid);
   }
 
-  List<Header> find() {
+  public List<Header> find() {
     List<Header> found = new ArrayList<>();
     for (int row = 0; row < grid.rowCount(); row++) {
       int columns = Math.min(grid.columnsUsed(row), Grid.MOST_COLUMNS);
@@ -46,6 +46,9 @@ final class Headers {
         continue;
       }
       for (Header header : inRow(row, columns)) {
+        if (isRowOfReadings(header, found)) {
+          continue;
+        }
         Header above = directlyAbove(header, found);
         if (above != null) {
           found.remove(above);
@@ -159,6 +162,30 @@ final class Headers {
     }
     int space = text.lastIndexOf(' ');
     return space > 0 && text.substring(space + 1).matches("#?\\d+");
+  }
+
+  /** Whether the words are those of a row of readings, as a weekday beside somebody's initials. */
+  private boolean isRowOfReadings(Header header, List<Header> found) {
+    for (int i = found.size() - 1; i >= 0; i--) {
+      Header above = found.get(i);
+      if (above.overlaps(header) && above.bottomRow() < header.topRow()) {
+        return above.cells().stream()
+            .filter(c -> HeaderRuns.isReading(c.role()))
+            .anyMatch(c -> holdsValue(header.bottomRow(), c.column()));
+      }
+    }
+    return false;
+  }
+
+  private boolean holdsValue(int row, int column) {
+    return switch (grid.kind(row, column)) {
+      case NUMBER -> true;
+      case TEXT -> {
+        String text = grid.text(row, column).strip();
+        yield !text.isEmpty() && isValue(text);
+      }
+      default -> false;
+    };
   }
 
   /** A header over the same columns that ends in the row above, or in this row after a joining. */

@@ -1,4 +1,4 @@
-package washbook.log.understand;
+package washbook.log.layout;
 
 import java.util.Optional;
 import washbook.log.Doubt;
@@ -12,7 +12,7 @@ import washbook.log.words.ReadingScale;
 import washbook.log.words.Vocabulary;
 
 /** Finds a log that runs across: its dates to the right in one row, its readings in another. */
-final class TransposedLog {
+public final class TransposedLog {
   private static final int FEWEST = 3;
   private static final int ROWS_BETWEEN = 12;
   private static final int MOST_COLUMNS = 64;
@@ -20,7 +20,7 @@ final class TransposedLog {
   private TransposedLog() {}
 
   /** A doubt that says so, where a sheet without a table holds such a log. */
-  static Optional<Doubt> in(Grid grid) {
+  public static Optional<Doubt> in(Grid grid) {
     int time = -1;
     int label = -1;
     int gravity = -1;

@@ -1,4 +1,4 @@
-package washbook.log.understand;
+package washbook.log.layout;
 
 import java.util.List;
 import java.util.Set;
@@ -12,20 +12,20 @@ import washbook.log.words.Concept;
  * @param bottomRow last row of it
  * @param cells one entry a column, from left to right
  */
-record Header(int topRow, int bottomRow, List<HeaderCell> cells) {
+public record Header(int topRow, int bottomRow, List<HeaderCell> cells) {
 
   /** The header of one column. */
-  record HeaderCell(int column, String text, Set<Concept> meanings, Role role) {}
+  public record HeaderCell(int column, String text, Set<Concept> meanings, Role role) {}
 
-  int firstColumn() {
+  public int firstColumn() {
     return cells.get(0).column();
   }
 
-  int lastColumn() {
+  public int lastColumn() {
     return cells.get(cells.size() - 1).column();
   }
 
-  boolean overlaps(Header other) {
+  public boolean overlaps(Header other) {
     return firstColumn() <= other.lastColumn() && other.firstColumn() <= lastColumn();
   }
 }
