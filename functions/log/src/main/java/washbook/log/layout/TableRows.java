@@ -102,7 +102,7 @@ public final class TableRows {
     return true;
   }
 
-  /** Whether something was read in a row, be it in a form that has to be refused. */
+  /** Whether something was read in a row; below a reading also in a form that is refused. */
   private boolean hasReading(int row, boolean gap) {
     for (int column : readingColumns) {
       switch (grid.kind(row, column)) {
@@ -114,15 +114,16 @@ public final class TableRows {
           if (cell.form == CellText.Form.VALUE || cell.form == CellText.Form.PAIR) {
             return true;
           }
+          boolean begun = lastRow >= firstRow;
           boolean counts = !gap && hasDigit(text) || hasOther(row, column, gap);
-          if (cell.form != CellText.Form.NOTHING && counts) {
+          if (begun && cell.form != CellText.Form.NOTHING && counts) {
             return true;
           }
           break;
         case BLANK:
           break;
         default:
-          if (hasOther(row, column, gap)) {
+          if (lastRow >= firstRow && hasOther(row, column, gap)) {
             return true;
           }
       }

@@ -63,8 +63,9 @@ final class StillEntries {
           CatalogueFunction.named("HEADSTRENGTH", Group.STILL)
               .summary("% vol at 20 °C of the vapour that shows a temperature at the still's head.")
               .details(
-                  "At 1013.25 hPa: a hPa less shows about 0.03 K less, so near the constant-boiling"
-                      + " mixture (78.2 °C) it tells little.")
+                  "1013.25 hPa is assumed. A hPa less shows about 0.03 K less: at 20 hPa less, a"
+                      + " temperature that is given as 40 % vol is of a vapour about 3.5 % vol weaker."
+                      + " Near the constant-boiling mixture (78.2 °C) it tells little.")
               .takes(
                   number(
                       "temperatureC",

@@ -39,6 +39,17 @@ class PotRunTest {
     }
   }
 
+  /** The figure in the help of HEADSTRENGTH, by the model itself at the lower pressure. */
+  @Test
+  void twentyHectopascalsLessAreThreeAndAHalfPercentAtForty() {
+    double temperatureC = 95.55;
+    double liquid = VapourLiquid.liquid(temperatureC, VapourLiquid.ATMOSPHERE_HPA - 20, 0.85);
+    double there =
+        percentVolume(VapourLiquid.boil(liquid, VapourLiquid.ATMOSPHERE_HPA - 20).vapour());
+    assertEquals(40, PotRun.headStrength(temperatureC), 0.1);
+    assertEquals(3.5, PotRun.headStrength(temperatureC) - there, 0.1);
+  }
+
   /**
    * Rayleigh's equation over a spline through the published data instead of the model, by a
    * general-purpose library. The first row stands at 1.9 mole percent, so the runs stop above it.
