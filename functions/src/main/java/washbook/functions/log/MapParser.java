@@ -8,6 +8,7 @@ import java.util.Map;
 import washbook.functions.Numbers;
 import washbook.functions.RefusedException;
 import washbook.functions.catalogue.Quantity;
+import washbook.functions.liquid.WashKind;
 import washbook.functions.scale.Conversion;
 
 /** Reads the text form of a map; the form is described at {@link LogMap}. */
@@ -29,6 +30,7 @@ final class MapParser {
   private String batch;
   private Map<String, Double> originals;
   private Settings.SugarReadings sugarReadings;
+  private WashKind wash;
 
   List<TableMap> parse(String text) {
     reset();
@@ -74,6 +76,7 @@ final class MapParser {
     batch = "";
     originals = new HashMap<>();
     sugarReadings = null;
+    wash = null;
   }
 
   private void close() {
@@ -93,7 +96,8 @@ final class MapParser {
               volumeL,
               batch,
               originals,
-              sugarReadings));
+              sugarReadings,
+              wash));
     }
     reset();
   }
@@ -122,6 +126,7 @@ final class MapParser {
       case "volume" -> volumeL = quantity(value, "L", Quantity.LITRES, "L, GALUS or GALUK");
       case "batch" -> batch = value;
       case "original gravity" -> originals.put("", gravity(value));
+      case "wash" -> wash = kind(value);
       case "sugar readings" ->
           sugarReadings =
               switch (value.toLowerCase(Locale.ROOT)) {
@@ -131,6 +136,23 @@ final class MapParser {
               };
       default -> throw wrong("'" + key + "' is no key of a map");
     }
+  }
+
+  /** A word of the functions, or a yield in % of theory. */
+  private WashKind kind(String value) {
+    if (Numbers.parse(value) != null) {
+      return WashKind.ofYield(checked("wash", value, Quantity.YIELD));
+    }
+    String word = value.toUpperCase(Locale.ROOT);
+    if (!WashKind.words().contains(word)) {
+      throw wrong(
+          "'"
+              + value
+              + "' is no kind of wash; kinds are "
+              + String.join(", ", WashKind.words())
+              + ", or a yield in % of theory");
+    }
+    return WashKind.of(word);
   }
 
   private IllegalArgumentException wrong(String what) {

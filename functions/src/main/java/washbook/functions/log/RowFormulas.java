@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import washbook.functions.Numbers;
+import washbook.functions.catalogue.Catalogue;
+import washbook.functions.catalogue.Parameter;
+import washbook.functions.liquid.WashKind;
 
 /**
  * Writes the formulas of one table's rows. A formula refers to cells of its own row and to the
@@ -74,7 +77,22 @@ final class RowFormulas {
     String original = row == batch.originRow() ? gravity : original(batch, row);
     return gravity == null || original == null
         ? null
-        : source.formula(function, List.of(original, gravity));
+        : source.formula(function, arguments(function, original, gravity));
+  }
+
+  /** With the kind of wash at its place where it is not the usual one. */
+  private List<String> arguments(String function, String original, String gravity) {
+    List<String> arguments = new ArrayList<>(List.of(original, gravity));
+    StatedWash wash = table.settings().wash();
+    List<String> names =
+        Catalogue.get(function).parameters().stream().map(Parameter::name).toList();
+    if (wash.kind() != WashKind.MALT && names.contains("wash")) {
+      while (arguments.size() < names.indexOf("wash")) {
+        arguments.add("");
+      }
+      arguments.add(wash.argument());
+    }
+    return arguments;
   }
 
   private String corrected(Batch batch, int row) {
@@ -90,8 +108,8 @@ final class RowFormulas {
     boolean isFirst = row == batch.originRow();
     List<String> arguments = new ArrayList<>(List.of(shown, temperature));
     boolean offset = settings.offset() != 0;
-    if (!isFirst || offset || settings.calibrationC() != Settings.USUAL_CALIBRATION) {
-      arguments.add(Numbers.show(settings.calibrationC()));
+    if (!isFirst || offset || reading.calibrationC() != Settings.USUAL_CALIBRATION) {
+      arguments.add(Numbers.show(reading.calibrationC()));
     }
     if (!isFirst || offset) {
       String original = isFirst ? "" : original(batch, row);

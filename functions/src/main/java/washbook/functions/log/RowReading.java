@@ -51,6 +51,10 @@ final class RowReading {
   double presentBrix = Double.NaN;
 
   double temperatureC;
+
+  /** Where the scale of {@link #gravity} is right, °C. */
+  private double calibrationC;
+
   CellRefusal refusal;
 
   RowReading(Grid grid, LogTable table) {
@@ -188,6 +192,7 @@ final class RowReading {
   }
 
   private boolean gravityOf(int row, double value, SugarScale own) {
+    calibrationC = settings.calibrationC();
     if (own == SugarScale.SG) {
       if (value == 0) {
         return false;
@@ -219,7 +224,22 @@ final class RowReading {
       return false;
     }
     gravity = own.toGravity(shown);
+    if (isOtherBrix(own)) {
+      gravity = Hydrometer.gravityOfBrixScale(shown, calibrationC);
+      calibrationC = Settings.USUAL_CALIBRATION;
+    }
     return true;
+  }
+
+  /** A Brix scale that is not right at 20 °C shows other degrees than those of CONVERT. */
+  private boolean isOtherBrix(SugarScale own) {
+    boolean brix = own == SugarScale.BRIX || own == SugarScale.PLATO || own == SugarScale.BALLING;
+    return brix && settings.calibrationC() != Settings.USUAL_CALIBRATION;
+  }
+
+  /** Where the scale of the reading just read is right, °C. */
+  double calibrationC() {
+    return calibrationC;
   }
 
   private boolean temperature(int row) {
@@ -329,8 +349,7 @@ final class RowReading {
     if (byRefractometer()) {
       return byRefractometer(presentBrix);
     }
-    return Hydrometer.correctedGravity(
-        gravity, temperatureC, settings.calibrationC(), settings.offset());
+    return Hydrometer.correctedGravity(gravity, temperatureC, calibrationC, settings.offset());
   }
 
   /**
@@ -341,8 +360,7 @@ final class RowReading {
       return byRefractometer(originalBrix);
     }
     double density =
-        Hydrometer.liquidDensity(
-            gravity - settings.offset(), temperatureC, settings.calibrationC());
+        Hydrometer.liquidDensity(gravity - settings.offset(), temperatureC, calibrationC);
     double trueExtract =
         FermentingWash.trueExtractOfDensity(originalExtract, density, temperatureC);
     return trueExtract >= FermentingWash.LOWEST_TRUE_EXTRACT
@@ -376,6 +394,15 @@ final class RowReading {
     String cell = cell(row);
     if (scale == SugarScale.SG) {
       return grid.number(row, gravityColumn) >= 100 ? cell + "/1000" : cell;
+    }
+    if (isOtherBrix(scale)) {
+      String at20 =
+          source.formula(
+              "CORRECTEDBRIX",
+              java.util.List.of(cell, "20", Numbers.show(settings.calibrationC())));
+      return at20 == null
+          ? null
+          : source.formula("CONVERT", java.util.List.of(at20, '"' + scale.name() + '"', "\"SG\""));
     }
     return source.formula(
         "CONVERT",

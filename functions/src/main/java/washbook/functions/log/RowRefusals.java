@@ -47,9 +47,9 @@ final class RowRefusals {
             Locale.ROOT,
             gravity >= originalGravity
                 ? "gravity %.4f is above the original gravity %.4f and no sugar was added; it must"
-                    + " be 0.98 to %2$.4f SG."
+                    + " be 0.97 to %2$.4f SG."
                 : "gravity %.4f is lower than a wash of original gravity %.4f can ferment to; it"
-                    + " must be 0.98 to %2$.4f SG.",
+                    + " must be 0.97 to %2$.4f SG.",
             gravity,
             originalGravity));
   }

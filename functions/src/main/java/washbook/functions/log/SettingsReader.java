@@ -17,7 +17,7 @@ final class SettingsReader {
   private double factor = 1;
   private double volumeL = Double.NaN;
 
-  Settings read(List<KeyLine> lines, ColumnSettler columns) {
+  Settings read(List<KeyLine> lines, ColumnSettler columns, StatedWash wash) {
     boolean hasRefractometer = columns.columns.has(Role.REFRACTOMETER);
     if (!Double.isNaN(columns.reading.calibrationByHeader)) {
       calibrationC = columns.reading.calibrationByHeader;
@@ -68,7 +68,8 @@ final class SettingsReader {
         offset,
         factor,
         volumeL,
-        Settings.SugarReadings.TOLD_BY_RISE);
+        Settings.SugarReadings.TOLD_BY_RISE,
+        wash);
   }
 
   private static boolean isPossible(double celsius) {

@@ -16,6 +16,7 @@ import washbook.functions.catalogue.Quantity;
 import washbook.functions.ferment.Balance;
 import washbook.functions.liquid.FermentingWash;
 import washbook.functions.liquid.SucroseSolution;
+import washbook.functions.liquid.WashKind;
 
 /**
  * The computed columns of one table. Numbers are kept in one array a column; of a refused row only
@@ -39,6 +40,7 @@ final class TableFill {
   private static final Function PLUS_MINUS = Catalogue.get("ABVPLUSMINUS");
 
   private final LogTable table;
+  private final WashKind kind;
   private final RowReading reading;
   private final Map<Computed, double[]> numbers = new EnumMap<>(Computed.class);
   private final List<Filling.BatchCount> counts = new ArrayList<>();
@@ -58,6 +60,7 @@ final class TableFill {
 
   TableFill(Grid grid, LogTable table, Set<Computed> wanted) {
     this.table = table;
+    this.kind = table.settings().wash().kind();
     this.reading = new RowReading(grid, table);
     int rows = table.lastRow() - table.firstRow() + 1;
     ratesWanted = wanted.contains(Computed.RATE);
@@ -158,12 +161,12 @@ final class TableFill {
     double trueExtract =
         gravity == originalGravity
             ? originalExtract
-            : FermentingWash.trueExtract(originalExtract, gravity);
+            : FermentingWash.trueExtract(originalExtract, gravity, kind);
     if (!(trueExtract >= FermentingWash.LOWEST_TRUE_EXTRACT)) {
       return false;
     }
     Balance balance =
-        new Balance(originalExtract, SucroseSolution.brix(gravity), trueExtract, gravity);
+        new Balance(originalExtract, SucroseSolution.brix(gravity), trueExtract, gravity, kind);
     int at = row - table.firstRow();
     for (Map.Entry<Computed, double[]> column : numbers.entrySet()) {
       column.getValue()[at] =
@@ -186,14 +189,15 @@ final class TableFill {
       case REAL_ATTENUATION -> balance.realAttenuation();
       case TRUE_EXTRACT -> balance.trueExtract();
       case SUGAR_LEFT -> balance.sugarLeftGramsPerLitre();
-      case PLUS_MINUS -> plusMinus(originalGravity, balance.gravity());
+      case PLUS_MINUS -> plusMinus(originalGravity, balance);
       case ORIGINAL_GRAVITY, FIRST_GRAVITY -> originalGravity;
       default -> Double.NaN;
     };
   }
 
-  private static double plusMinus(double originalGravity, double gravity) {
-    Answer answer = PLUS_MINUS.call(originalGravity, gravity);
+  private static double plusMinus(double originalGravity, Balance balance) {
+    Answer answer =
+        PLUS_MINUS.call(originalGravity, balance.gravity(), null, null, balance.kind().word());
     return answer instanceof Answer.Number number ? number.value() : Double.NaN;
   }
 

@@ -45,7 +45,7 @@ final class TableMaker {
     ColumnSettler settler = new ColumnSettler(grid, header, rows, said);
     settler.settle(lines);
     SettingsReader reader = new SettingsReader();
-    Settings settings = said.over(reader.read(lines, settler));
+    Settings settings = said.over(reader.read(lines, settler, wash()));
     ColumnUses columns = settler.columns;
     refuseDensityAtOtherTemperature(columns, settings);
     doubts.addAll(columns.doubts());
@@ -59,6 +59,11 @@ final class TableMaker {
     LogTable made = table(columns, settings, batches.make());
     doubts.addAll(batches.doubts);
     return made;
+  }
+
+  private StatedWash wash() {
+    int[] columns = columnsAbove();
+    return StatedWash.above(grid, above, header.topRow() - 1, columns[0], columns[1]);
   }
 
   private LogTable table(ColumnUses columns, Settings settings, List<Batch> batches) {
@@ -76,7 +81,10 @@ final class TableMaker {
                 Locale.ROOT,
                 "instrument calibrated at %s \u00b0C: %s",
                 Numbers.round(settings.calibrationC(), 2),
-                settings.calibrationWhy())),
+                settings.calibrationWhy()),
+            settings
+                .wash()
+                .remark(batches.isEmpty() ? Double.NaN : batches.get(0).originalGravity())),
         columns.isSettled());
   }
 
@@ -115,6 +123,12 @@ final class TableMaker {
     if (header.topRow() == 0) {
       return List.of();
     }
+    int[] columns = columnsAbove();
+    return new KeyLineFinder(grid).find(above, header.topRow() - 1, columns[0], columns[1]);
+  }
+
+  /** First and last column whose cells above the header may speak of this table. */
+  private int[] columnsAbove() {
     int first = 0;
     int last = grid.columnCount() - 1;
     for (Header other : headers) {
@@ -129,7 +143,7 @@ final class TableMaker {
         first = Math.max(first, header.firstColumn());
       }
     }
-    return new KeyLineFinder(grid).find(above, header.topRow() - 1, first, last);
+    return new int[] {first, last};
   }
 
   /** The batch's name: by the map, a line that names it, a title, its vessel, else the sheet. */

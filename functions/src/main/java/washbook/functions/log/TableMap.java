@@ -2,6 +2,7 @@ package washbook.functions.log;
 
 import java.util.Map;
 import java.util.TreeMap;
+import washbook.functions.liquid.WashKind;
 
 /**
  * What a map says about one table, or about all tables of a sheet. What it leaves out is told from
@@ -21,6 +22,7 @@ import java.util.TreeMap;
  * @param batch name of the only batch, "" when not said
  * @param originalGravities SG 20/20 by batch; "" is every batch that has none of its own here
  * @param sugarReadings null when not said
+ * @param wash what ferments, null when not said
  */
 public record TableMap(
     String sheet,
@@ -36,7 +38,8 @@ public record TableMap(
     double volumeL,
     String batch,
     Map<String, Double> originalGravities,
-    Settings.SugarReadings sugarReadings) {
+    Settings.SugarReadings sugarReadings,
+    WashKind wash) {
 
   /**
    * What one column holds.
@@ -66,6 +69,7 @@ public record TableMap(
         Double.NaN,
         "",
         Map.of(),
+        null,
         null);
   }
 
@@ -95,7 +99,8 @@ public record TableMap(
         said(offset, told.offset()),
         said(refractometerFactor, told.refractometerFactor()),
         said(volumeL, told.volumeL()),
-        sugarReadings == null ? told.sugarReadings() : sugarReadings);
+        sugarReadings == null ? told.sugarReadings() : sugarReadings,
+        wash == null ? told.wash() : new StatedWash(wash, "by the map"));
   }
 
   private static double said(double here, double told) {
