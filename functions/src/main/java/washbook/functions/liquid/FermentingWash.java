@@ -88,7 +88,7 @@ public final class FermentingWash {
 
   /**
    * True extract, % by mass, of a malt wash that has {@code density} kg/m3 at {@code temperatureC}.
-   * Other kinds' alcohol differs by some percent, which expands by less than 0.00005 SG from 10 to
+   * Other kinds' alcohol differs by some percent, which expands by less than 0.0001 SG from 10 to
    * 30 °C.
    */
   public static double trueExtractOfDensity(

@@ -108,8 +108,8 @@ final class RowFormulas {
     boolean isFirst = row == batch.originRow();
     List<String> arguments = new ArrayList<>(List.of(shown, temperature));
     boolean offset = settings.offset() != 0;
-    if (!isFirst || offset || reading.calibrationC() != Settings.USUAL_CALIBRATION) {
-      arguments.add(Numbers.show(reading.calibrationC()));
+    if (!isFirst || offset || reading.calibrationC != Settings.USUAL_CALIBRATION) {
+      arguments.add(Numbers.show(reading.calibrationC));
     }
     if (!isFirst || offset) {
       String original = isFirst ? "" : original(batch, row);

@@ -44,27 +44,24 @@ final class RowReading {
   /** What the refractometer showed before the ferment, °Bx; set for every batch. */
   double originalBrix = Double.NaN;
 
-  /** What the hydrometer shows, as SG. */
+  /** What the hydrometer shows, as SG, and where that scale is right. */
   double gravity;
+
+  double calibrationC;
 
   /** What the refractometer shows in °Bx when there is no hydrometer reading, else NaN. */
   double presentBrix = Double.NaN;
 
   double temperatureC;
-
-  /** Where the scale of {@link #gravity} is right, °C. */
-  private double calibrationC;
-
   CellRefusal refusal;
 
   RowReading(Grid grid, LogTable table) {
     this.grid = grid;
     this.table = table;
     this.settings = table.settings();
-    ColumnUse reading = table.column(Role.GRAVITY).orElse(null);
-    readingUse = reading;
-    gravityColumn = reading == null ? NONE : reading.column();
-    String unit = reading == null || reading.unit().isEmpty() ? "SG" : reading.unit();
+    readingUse = table.column(Role.GRAVITY).orElse(null);
+    gravityColumn = readingUse == null ? NONE : readingUse.column();
+    String unit = readingUse == null || readingUse.unit().isEmpty() ? "SG" : readingUse.unit();
     perCubicCentimetre = unit.equals(Units.GRAMS_PER_CUBIC_CENTIMETRE);
     scale = perCubicCentimetre ? SugarScale.KGM3 : SugarScale.valueOf(unit);
     lowest = scale.fromGravity(Quantity.GRAVITY.min());
@@ -224,22 +221,11 @@ final class RowReading {
       return false;
     }
     gravity = own.toGravity(shown);
-    if (isOtherBrix(own)) {
+    if (OtherBrixScale.is(own, settings)) {
       gravity = Hydrometer.gravityOfBrixScale(shown, calibrationC);
       calibrationC = Settings.USUAL_CALIBRATION;
     }
     return true;
-  }
-
-  /** A Brix scale that is not right at 20 °C shows other degrees than those of CONVERT. */
-  private boolean isOtherBrix(SugarScale own) {
-    boolean brix = own == SugarScale.BRIX || own == SugarScale.PLATO || own == SugarScale.BALLING;
-    return brix && settings.calibrationC() != Settings.USUAL_CALIBRATION;
-  }
-
-  /** Where the scale of the reading just read is right, °C. */
-  double calibrationC() {
-    return calibrationC;
   }
 
   private boolean temperature(int row) {
@@ -395,19 +381,8 @@ final class RowReading {
     if (scale == SugarScale.SG) {
       return grid.number(row, gravityColumn) >= 100 ? cell + "/1000" : cell;
     }
-    if (isOtherBrix(scale)) {
-      String at20 =
-          source.formula(
-              "CORRECTEDBRIX",
-              java.util.List.of(cell, "20", Numbers.show(settings.calibrationC())));
-      return at20 == null
-          ? null
-          : source.formula("CONVERT", java.util.List.of(at20, '"' + scale.name() + '"', "\"SG\""));
-    }
-    return source.formula(
-        "CONVERT",
-        java.util.List.of(
-            perCubicCentimetre ? cell + "*1000" : cell, '"' + scale.name() + '"', "\"SG\""));
+    cell += perCubicCentimetre ? "*1000" : "";
+    return OtherBrixScale.gravityFormula(cell, scale, settings, source);
   }
 
   /** The temperature just read as an argument of a formula. */

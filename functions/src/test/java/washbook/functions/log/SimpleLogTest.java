@@ -96,7 +96,7 @@ class SimpleLogTest {
     assertTrue(filled.text(5, 7).startsWith("C6: temperature is blank"), filled.text(5, 7));
     double gravity = calc("CORRECTEDGRAVITY", 1.004, calc("CONVERT", 66.0, "F", "C"), 20.0, 1.060);
     assertEquals(gravity, filled.number(8, 3));
-    assertEquals(calc("ABV", 1.060, gravity, "FRUIT"), filled.number(8, 4));
+    assertEquals(calc("ABV", 1.060, gravity), filled.number(8, 4));
     assertEquals(Grid.Kind.BLANK, filled.kind(6, 3));
     assertEquals(filled.all(), fill(filled).all());
   }

@@ -62,7 +62,8 @@ class WashInLogTest {
         "Molasses 2 (blackstrap and raw sugar)",
         "Sugar 4",
         "Sugar added: 4 kg",
-        "Beer yeast in a sugar wash"
+        "Beer yeast in a sugar wash",
+        "Cider apple, winter pressing"
       })
   void otherWordsDecideNothing(String above) {
     TestGrid grid = log(above);
