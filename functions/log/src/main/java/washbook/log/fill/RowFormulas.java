@@ -1,5 +1,11 @@
 package washbook.log.fill;
 
+import washbook.functions.catalogue.Catalogue;
+import washbook.functions.catalogue.Parameter;
+import washbook.functions.liquid.WashKind;
+import washbook.functions.scale.SugarScale;
+import washbook.log.StatedWash;
+import washbook.log.reading.OtherBrixScale;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -112,11 +118,27 @@ final class RowFormulas {
       return null;
     }
     if (!isBeforeFerment(batch, row)) {
-      return source.formula(function, List.of(original, gravity));
+      return source.formula(function, arguments(function, original, gravity));
     }
     return correctedColumn < 0
         ? null
-        : source.formula(function, List.of(original, "MIN(" + original + "," + gravity + ")"));
+        : source.formula(
+            function, arguments(function, original, "MIN(" + original + "," + gravity + ")"));
+  }
+
+  /** With the kind of wash at its place where it is not the usual one. */
+  private List<String> arguments(String function, String original, String gravity) {
+    List<String> arguments = new ArrayList<>(List.of(original, gravity));
+    StatedWash wash = table.settings().wash();
+    List<String> names =
+        Catalogue.get(function).parameters().stream().map(Parameter::name).toList();
+    if (wash.kind() != WashKind.MALT && names.contains("wash")) {
+      while (arguments.size() < names.indexOf("wash")) {
+        arguments.add("");
+      }
+      arguments.add(wash.argument());
+    }
+    return arguments;
   }
 
   /** Whether the row just read is above the original gravity by no more than readings differ. */
@@ -138,8 +160,8 @@ final class RowFormulas {
     boolean isFirst = row == batch.originRow() || isBeforeFerment(batch, row);
     List<String> arguments = new ArrayList<>(List.of(shown, temperature));
     boolean offset = settings.offset() != 0;
-    if (!isFirst || offset || settings.calibrationC() != LogSettings.USUAL_CALIBRATION) {
-      arguments.add(Numbers.show(settings.calibrationC()));
+    if (!isFirst || offset || reading.calibrationC != LogSettings.USUAL_CALIBRATION) {
+      arguments.add(Numbers.show(reading.calibrationC));
     }
     if (!isFirst || offset) {
       String original = isFirst ? "" : original(batch, row);
@@ -207,9 +229,14 @@ final class RowFormulas {
     if (scale.equals("SG")) {
       return grid.number(row, gravityColumn) >= 100 ? cell + "/1000" : cell;
     }
-    return source.formula(
-        "CONVERT",
-        List.of(perCubicCentimetre ? cell + "*1000" : cell, '"' + scale + '"', "\"SG\""));
+    String degrees = perCubicCentimetre ? cell + "*1000" : cell;
+    if (OtherBrixScale.is(SugarScale.valueOf(scale), table.settings())) {
+      String calibration = Numbers.show(table.settings().calibrationC());
+      degrees = source.formula("CORRECTEDBRIX", List.of(degrees, "20", calibration));
+    }
+    return degrees == null
+        ? null
+        : source.formula("CONVERT", List.of(degrees, '"' + scale + '"', "\"SG\""));
   }
 
   /** The temperature just read as an argument of a formula. */

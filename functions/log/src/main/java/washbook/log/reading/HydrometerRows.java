@@ -63,8 +63,10 @@ public final class HydrometerRows {
   /** What the refractometer showed before the ferment, °Bx; set for every batch. */
   public double originalBrix = Double.NaN;
 
-  /** What the hydrometer shows, as SG. */
+  /** What the hydrometer shows, as SG, and where that scale is right. */
   public double gravity;
+
+  public double calibrationC;
 
   /** What the refractometer shows in °Bx when there is no hydrometer reading, else NaN. */
   public double presentBrix = Double.NaN;
@@ -246,6 +248,7 @@ public final class HydrometerRows {
   }
 
   private boolean gravityOf(int row, double value, SugarScale own) {
+    calibrationC = settings.calibrationC();
     if (own == SugarScale.SG) {
       if (value == 0) {
         return false;
@@ -268,6 +271,10 @@ public final class HydrometerRows {
       return false;
     }
     gravity = own.toGravity(shown);
+    if (OtherBrixScale.is(own, settings)) {
+      gravity = Hydrometer.gravityOfBrixScale(shown, calibrationC);
+      calibrationC = LogSettings.USUAL_CALIBRATION;
+    }
     return true;
   }
 
@@ -379,8 +386,7 @@ public final class HydrometerRows {
     if (byRefractometer()) {
       return byRefractometer(presentBrix);
     }
-    return Hydrometer.correctedGravity(
-        gravity, temperatureC, settings.calibrationC(), settings.offset());
+    return Hydrometer.correctedGravity(gravity, temperatureC, calibrationC, settings.offset());
   }
 
   /**
@@ -391,8 +397,7 @@ public final class HydrometerRows {
       return byRefractometer(originalBrix);
     }
     double density =
-        Hydrometer.liquidDensity(
-            gravity - settings.offset(), temperatureC, settings.calibrationC());
+        Hydrometer.liquidDensity(gravity - settings.offset(), temperatureC, calibrationC);
     double trueExtract =
         FermentingWash.trueExtractOfDensity(originalExtract, density, temperatureC);
     return trueExtract >= FermentingWash.LOWEST_TRUE_EXTRACT

@@ -61,6 +61,9 @@ final class MapPrinter {
           one.getValue(),
           " SG");
     }
+    if (table.wash() != null) {
+      put(out, "wash", table.wash().word());
+    }
     if (table.sugarReadings() != null
         && table.sugarReadings() != LogSettings.SugarReadings.TOLD_BY_RISE) {
       put(
@@ -136,6 +139,9 @@ final class MapPrinter {
       put(out, "refractometer factor", settings.refractometerFactor(), "");
     }
     put(out, "volume", settings.volumeL(), " L");
+    if (settings.wash().isStated()) {
+      put(out, "wash", settings.wash().kind().word());
+    }
     for (Batch batch : table.batches()) {
       if (!Double.isNaN(batch.originalGravity())) {
         out.append("# ");

@@ -6,6 +6,7 @@ import washbook.functions.Numbers;
 import washbook.functions.quantity.Quantity;
 import washbook.log.Doubt;
 import washbook.log.LogSettings;
+import washbook.log.StatedWash;
 import washbook.log.Role;
 import washbook.log.layout.HeaderRoles;
 import washbook.log.layout.KeyLine;
@@ -27,7 +28,7 @@ final class StatedSettings {
   private double factor = 1;
   private double volumeL = Double.NaN;
 
-  LogSettings read(List<KeyLine> lines, ColumnRoles columns) {
+  LogSettings read(List<KeyLine> lines, ColumnRoles columns, StatedWash wash) {
     boolean hasRefractometer = columns.columns.has(Role.REFRACTOMETER);
     if (!Double.isNaN(columns.reading.calibrationByHeader)) {
       calibrationC = columns.reading.calibrationByHeader;
@@ -79,7 +80,8 @@ final class StatedSettings {
         offset,
         factor,
         volumeL,
-        LogSettings.SugarReadings.TOLD_BY_RISE);
+        LogSettings.SugarReadings.TOLD_BY_RISE,
+        wash);
   }
 
   private static boolean isPossible(double celsius) {

@@ -8,6 +8,7 @@ import washbook.log.Batch;
 import washbook.log.Doubt;
 import washbook.log.LogSettings;
 import washbook.log.LogTable;
+import washbook.log.StatedWash;
 import washbook.log.Role;
 import washbook.log.layout.Header;
 import washbook.log.layout.HeaderRoles;
@@ -60,7 +61,7 @@ final class TableUnderstanding {
     ColumnRoles settler = new ColumnRoles(grid, header, rows, said);
     settler.settle(lines);
     StatedSettings reader = new StatedSettings();
-    LogSettings settings = said.over(reader.read(lines, settler), reader.correctedToC);
+    LogSettings settings = said.over(reader.read(lines, settler, wash()), reader.correctedToC);
     ColumnAssignment columns = settler.columns;
     refuseDensityAtOtherTemperature(columns, settings);
     doubts.addAll(columns.doubts());
@@ -73,6 +74,11 @@ final class TableUnderstanding {
     LogTable made = table(columns, settings, batches.make());
     doubts.addAll(batches.doubts);
     return made;
+  }
+
+  private StatedWash wash() {
+    int[] columns = columnsAbove();
+    return WashAbove.stated(grid, above, header.topRow() - 1, columns[0], columns[1]);
   }
 
   private LogTable table(ColumnAssignment columns, LogSettings settings, List<Batch> batches) {
@@ -90,7 +96,10 @@ final class TableUnderstanding {
                 Locale.ROOT,
                 "instrument calibrated at %s \u00b0C: %s",
                 Numbers.round(settings.calibrationC(), 2),
-                settings.calibrationWhy())),
+                settings.calibrationWhy()),
+            settings
+                .wash()
+                .remark(batches.isEmpty() ? Double.NaN : batches.get(0).originalGravity())),
         columns.isSettled());
   }
 
@@ -130,6 +139,12 @@ final class TableUnderstanding {
     if (header.topRow() == 0) {
       return List.of();
     }
+    int[] columns = columnsAbove();
+    return new KeyLines(grid).find(above, header.topRow() - 1, columns[0], columns[1]);
+  }
+
+  /** First and last column whose cells above the header may speak of this table. */
+  private int[] columnsAbove() {
     int first = 0;
     int last = grid.columnCount() - 1;
     for (Header other : headers) {
@@ -144,7 +159,7 @@ final class TableUnderstanding {
         first = Math.max(first, header.firstColumn());
       }
     }
-    return new KeyLines(grid).find(above, header.topRow() - 1, first, last);
+    return new int[] {first, last};
   }
 
   /** The batch's name: by the map, a line that names it, a title, its vessel, else the sheet. */

@@ -6,6 +6,7 @@ import static washbook.functions.catalogue.Parameter.number;
 import java.util.List;
 import washbook.functions.catalogue.CatalogueFunction.Group;
 import washbook.functions.ferment.CarbonDioxide;
+import washbook.functions.liquid.WashKind;
 import washbook.functions.ferment.FermentHeat;
 import washbook.functions.still.StillHeat;
 
@@ -95,7 +96,8 @@ final class HeatEntries {
                   "kWh",
                   a ->
                       FermentHeat.kilowattHours(
-                          CarbonDioxide.grams(a.number(1), a.number(2), a.number(0)))));
+                          CarbonDioxide.grams(
+                              a.number(1), a.number(2), a.number(0), WashKind.MALT))));
 
   private HeatEntries() {}
 
