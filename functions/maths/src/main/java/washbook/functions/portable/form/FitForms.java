@@ -15,12 +15,21 @@ import java.util.Map;
 public final class FitForms {
   private FitForms() {}
 
-  /** Takes the folder of compiled classes. */
+  /**
+   * Takes the folder of compiled classes and a file that notes what was fitted last: as long as that
+   * has not changed nothing is fitted, for it takes longer than the rest of the build.
+   */
   public static void main(String[] args) throws IOException {
-    Path file =
-        Path.of(args[0]).resolve("washbook/functions/portable/form").resolve(Fitted.RESOURCE);
+    Path classes = Path.of(args[0]);
+    Path note = Path.of(args[1]);
+    Path file = classes.resolve("washbook/functions/portable/form").resolve(Fitted.RESOURCE);
+    FitDigest digest = new FitDigest(classes, file);
+    if (digest.isKeptIn(note)) {
+      return;
+    }
     Files.createDirectories(file.getParent());
     Files.writeString(file, fit(Forms.ALL).text());
+    digest.keep(note);
   }
 
   static Fitted fit(List<Form> forms) {
