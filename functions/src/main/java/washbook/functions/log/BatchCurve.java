@@ -90,6 +90,9 @@ public record BatchCurve(
     if (reading.read(row) != RowReading.State.READ) {
       return Double.NaN;
     }
+    if (table.settings().correctedAlready()) {
+      return reading.measuredC(row);
+    }
     boolean stated =
         table.column(Role.TEMPERATURE).isEmpty()
             && reading.temperatureC == table.settings().temperatureC();

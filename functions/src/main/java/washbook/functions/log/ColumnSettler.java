@@ -7,12 +7,14 @@ import washbook.functions.log.Header.HeaderCell;
 /** Settles role and unit of every column of a table from its headers, then from its values. */
 final class ColumnSettler {
   private final Grid grid;
+  private final Header header;
   private final TableRows rows;
   final ColumnUses columns;
   final ReadingSettler reading;
 
   ColumnSettler(Grid grid, Header header, TableRows rows, TableMap said) {
     this.grid = grid;
+    this.header = header;
     this.rows = rows;
     this.columns = new ColumnUses(grid, header, rows, said);
     this.reading = new ReadingSettler(grid, rows, columns);
@@ -25,7 +27,7 @@ final class ColumnSettler {
     reading.settle();
     settleDegrees();
     new TemperatureSettler(grid, rows, columns).settle();
-    reading.settleInstrument(lines);
+    new InstrumentSettler(grid, header, rows, columns).settle(lines, reading);
     reading.settleStatedTemperature();
     settleRefractometer();
     settleOwnGravity();

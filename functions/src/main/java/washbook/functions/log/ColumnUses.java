@@ -63,6 +63,16 @@ final class ColumnUses {
     return said.columns().containsKey(cell.column());
   }
 
+  /** Whether a map says if the readings are corrected. */
+  boolean isCorrectionSaid() {
+    return said.corrected() != null;
+  }
+
+  /** Whether a map says at what temperature was read, or that it does not matter. */
+  boolean isTemperatureSaid() {
+    return Boolean.TRUE.equals(said.corrected()) || !Double.isNaN(said.temperatureC());
+  }
+
   /** The columns of a role; those that a map names shut out all others. */
   List<HeaderCell> with(Role role) {
     List<HeaderCell> cells = header.cells().stream().filter(c -> of(c).role() == role).toList();

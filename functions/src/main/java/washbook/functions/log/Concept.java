@@ -46,6 +46,10 @@ enum Concept {
   PERIOD,
   SAMPLE,
   FOREIGN,
+  /**
+   * Words of other things that stand in ferment logs too: only the course of the readings tells.
+   */
+  TWO_USES,
   /** Degrees of something: only the values or a word beside it tell of what. */
   DEGREES,
   /** What was done with a batch. */

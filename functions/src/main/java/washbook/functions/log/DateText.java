@@ -4,6 +4,8 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.time.temporal.ChronoUnit;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Dates written as text: ISO, day or month first, with month names; an optional time behind. */
 final class DateText {
@@ -25,6 +27,11 @@ final class DateText {
     {"dec", "dez", "dic", "des"}
   };
 
+  /** A word before a date in figures; which language's weekday it is does not matter. */
+  private static final Pattern WEEKDAY =
+      Pattern.compile(
+          "\\p{L}[\\p{L}\\p{M}-]{0,14}\\.?,?\\s*(?=\\d{1,4}[./-]\\s?\\d{1,2}[./-]\\s?\\d{1,4}(\\D|$))");
+
   /** Serials beyond this are no dates of a log. */
   private static final double LAST_SERIAL = 1e6;
 
@@ -41,7 +48,7 @@ final class DateText {
   /** What a single text says about the order; UNKNOWN when it is no such date. */
   static Order order(String text) {
     int[] parts = new int[3];
-    int count = numbers(text, parts);
+    int count = numbers(withoutWeekday(text), parts);
     if (count != 3 || parts[0] > 31) {
       return Order.UNKNOWN;
     }
@@ -64,7 +71,7 @@ final class DateText {
    * that 2 Jan follows 30 Dec.
    */
   static double serial(String text, Order order, double near) {
-    String trimmed = text.strip();
+    String trimmed = withoutWeekday(text.strip());
     int space = dateEnd(trimmed);
     String date = trimmed.substring(0, space);
     double time = space < trimmed.length() ? time(trimmed.substring(space)) : 0;
@@ -110,6 +117,12 @@ final class DateText {
       seconds += 12 * 3600;
     }
     return seconds / 86400;
+  }
+
+  /** The text without a weekday or its abbreviation before a date in figures. */
+  private static String withoutWeekday(String text) {
+    Matcher matcher = WEEKDAY.matcher(text);
+    return matcher.lookingAt() ? text.substring(matcher.end()) : text;
   }
 
   /** Where the date ends and a time begins. */
@@ -186,7 +199,9 @@ final class DateText {
     return shown < 100 ? 2000 + shown : shown;
   }
 
+  /** The last month named: {@code mar 3 nov} is a Tuesday in November. */
   private static int monthNamed(String text) {
+    int named = 0;
     for (String token : Words.tokens(text)) {
       if (!Character.isLetter(token.charAt(0)) || token.length() < 3) {
         continue;
@@ -194,12 +209,12 @@ final class DateText {
       for (int month = 0; month < MONTHS.length; month++) {
         for (String start : MONTHS[month]) {
           if (token.startsWith(start)) {
-            return month + 1;
+            named = month + 1;
           }
         }
       }
     }
-    return 0;
+    return named;
   }
 
   /** Numbers parted by one of {@code / - .} or a space; -1 when anything else is in the text. */

@@ -43,6 +43,9 @@ final class HeaderFinder {
         continue;
       }
       for (Header header : inRow(row, columns)) {
+        if (isRowOfReadings(header, found)) {
+          continue;
+        }
         Header above = directlyAbove(header, found);
         if (above != null) {
           found.remove(above);
@@ -156,6 +159,30 @@ final class HeaderFinder {
     }
     int space = text.lastIndexOf(' ');
     return space > 0 && text.substring(space + 1).matches("#?\\d+");
+  }
+
+  /** Whether the words are those of a row of readings, as a weekday beside somebody's initials. */
+  private boolean isRowOfReadings(Header header, List<Header> found) {
+    for (int i = found.size() - 1; i >= 0; i--) {
+      Header above = found.get(i);
+      if (above.overlaps(header) && above.bottomRow() < header.topRow()) {
+        return above.cells().stream()
+            .filter(c -> Runs.isReading(c.role()))
+            .anyMatch(c -> holdsValue(header.bottomRow(), c.column()));
+      }
+    }
+    return false;
+  }
+
+  private boolean holdsValue(int row, int column) {
+    return switch (grid.kind(row, column)) {
+      case NUMBER -> true;
+      case TEXT -> {
+        String text = grid.text(row, column).strip();
+        yield !text.isEmpty() && isValue(text);
+      }
+      default -> false;
+    };
   }
 
   /** A header over the same columns that ends in the row above, or in this row after a joining. */

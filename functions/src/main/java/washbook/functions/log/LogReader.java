@@ -32,12 +32,13 @@ public final class LogReader {
       if (said.headerRow() >= 0 && said.lastRow() >= 0) {
         end = Math.min(end, said.lastRow() + 1);
       }
-      TableRows rows = new TableRows(grid, header, end, repeated.of(header));
+      TableRows rows = new TableRows(grid, withColumns(header, said), end, repeated.of(header));
       lastRows.add(rows.lastRow());
       if (said.ignored()) {
         continue;
       }
-      if (said.headerRow() < 0 && isForeign(grid, header)) {
+      header = withColumns(header, said);
+      if (said.headerRow() < 0 && OtherThings.speaksOfThem(grid, header, rows)) {
         if (rows.lastRow() >= rows.firstRow()) {
           doubts.add(foreign(header));
         }
@@ -61,19 +62,20 @@ public final class LogReader {
     return new Understanding(grid.name(), List.copyOf(tables), List.copyOf(doubts));
   }
 
-  /** Whether its headers or the title above speak of other things than a ferment. */
-  private static boolean isForeign(Grid grid, Header header) {
-    if (header.cells().stream().anyMatch(c -> c.meanings().contains(Concept.FOREIGN))) {
-      return true;
+  /** The header with what a map says of columns without naming a header's row. */
+  private static Header withColumns(Header header, TableMap said) {
+    if (said.headerRow() >= 0 || said.columns().isEmpty()) {
+      return header;
     }
-    for (int row = Math.max(0, header.topRow() - 3); row < header.topRow(); row++) {
-      for (int column = 0; column <= header.firstColumn(); column++) {
-        if (Words.meanings(grid.text(row, column)).contains(Concept.FOREIGN)) {
-          return true;
-        }
-      }
+    List<Header.HeaderCell> cells = new ArrayList<>();
+    for (Header.HeaderCell cell : header.cells()) {
+      TableMap.ColumnMap column = said.columns().get(cell.column());
+      cells.add(
+          column == null
+              ? cell
+              : new Header.HeaderCell(cell.column(), cell.text(), cell.meanings(), column.role()));
     }
-    return false;
+    return new Header(header.topRow(), header.bottomRow(), List.copyOf(cells));
   }
 
   private static Doubt foreign(Header header) {

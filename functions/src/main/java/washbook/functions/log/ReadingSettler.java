@@ -56,7 +56,7 @@ final class ReadingSettler {
       }
       if (reading == null && !cells.isEmpty()) {
         reading = oneOf(cells);
-        correctedByHeader = cells == corrected;
+        correctedByHeader = cells == corrected || Statement.saysCorrected(reading.meanings());
       } else {
         cells.forEach(c -> columns.change(c, Role.OTHER, "", "another column is the reading"));
       }
@@ -218,35 +218,12 @@ final class ReadingSettler {
             + " = GRAVITY in BRIX (or another scale)");
   }
 
-  /** Asks whether Brix readings are a refractometer's where the log speaks of one elsewhere. */
-  void settleInstrument(List<KeyLine> lines) {
-    boolean spoken =
-        lines.stream().anyMatch(l -> l.has(Concept.REFRACTOMETER) && !l.has(Concept.HYDROMETER));
-    if (!spoken || columns.has(Role.REFRACTOMETER)) {
-      return;
-    }
-    for (HeaderCell cell : columns.with(Role.GRAVITY)) {
-      boolean brix = columns.of(cell).unit().equals("BRIX");
-      if (brix && !cell.meanings().contains(Concept.HYDROMETER) && !columns.isSaid(cell)) {
-        columns.change(cell, Role.REFRACTOMETER, "BRIX", "the log speaks of a refractometer");
-        columns.unsettle();
-        String letters = CellAddress.letters(cell.column());
-        columns.doubt(
-            cell,
-            "Are the readings in column "
-                + letters
-                + " ("
-                + cell.text()
-                + ") a refractometer's, as the lines above let one think? In a map: column "
-                + letters
-                + " = REFRACTOMETER in BRIX, or = GRAVITY in BRIX");
-      }
-    }
-  }
-
   /** A temperature in the header beside a temperature column: which of the two holds is asked. */
   void settleStatedTemperature() {
-    if (Double.isNaN(temperatureByHeader) || correctedByHeader || !columns.has(Role.TEMPERATURE)) {
+    if (Double.isNaN(temperatureByHeader)
+        || correctedByHeader
+        || columns.isCorrectionSaid()
+        || !columns.has(Role.TEMPERATURE)) {
       return;
     }
     for (HeaderCell cell : columns.with(Role.GRAVITY)) {
@@ -257,9 +234,7 @@ final class ReadingSettler {
             "The header '"
                 + cell.text()
                 + "' states a temperature, and another column holds temperatures: are the readings"
-                + " corrected to that of the header? In a map: corrected = yes, or no, and column "
-                + CellAddress.letters(cell.column())
-                + " = GRAVITY");
+                + " corrected to that of the header? In a map: corrected = yes, or corrected = no");
       }
     }
   }

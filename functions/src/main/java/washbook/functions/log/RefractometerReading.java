@@ -35,19 +35,21 @@ final class RefractometerReading {
       }
       boolean inBrix =
           cell.form == CellText.Form.VALUE
-              && Units.sugarScale(cell.unit) == SugarScale.BRIX
+              && isPercent(Units.sugarScale(cell.unit))
               && Double.isNaN(cell.temperature);
       if (!inBrix) {
         refusal =
-            RowRefusals.unreadable(
-                row,
-                column,
+            new CellRefusal(
+                CellAddress.of(row, column),
                 Code.NOT_A_NUMBER,
-                "refractometer reading '" + grid.text(row, column) + "' is not a single number",
-                Quantity.REFRACTOMETER_BRIX);
+                "refractometer reading '"
+                    + grid.text(row, column)
+                    + "' is not a single number; it must be "
+                    + range()
+                    + ".");
         return RowReading.State.REFUSED;
       }
-      return check(row, cell.value, cell.value);
+      return check(row, cell.value);
     }
     if (Double.isNaN(value) || value == 0) {
       return RowReading.State.NOTHING;
@@ -55,11 +57,14 @@ final class RefractometerReading {
     double gravity = scale == SugarScale.SG && value >= 100 ? value / 1000 : value;
     return check(
         row,
-        value,
         scale == SugarScale.BRIX ? value : SugarScale.BRIX.fromGravity(scale.toGravity(gravity)));
   }
 
-  private RowReading.State check(int row, double shown, double inBrix) {
+  private static boolean isPercent(SugarScale scale) {
+    return scale == SugarScale.BRIX || scale == SugarScale.PLATO || scale == SugarScale.BALLING;
+  }
+
+  private RowReading.State check(int row, double inBrix) {
     brix = inBrix;
     if (brix >= Quantity.REFRACTOMETER_BRIX.min() && brix <= Quantity.REFRACTOMETER_BRIX.max()) {
       return RowReading.State.READ;
@@ -68,11 +73,40 @@ final class RefractometerReading {
         RowRefusals.outside(
             row,
             column,
-            "refractometer reading",
-            shown,
-            Quantity.REFRACTOMETER_BRIX.range(),
+            "refractometer reading " + RowRefusals.quoted(grid, row, column),
+            range(),
             brix < 1);
     return RowReading.State.REFUSED;
+  }
+
+  /** The range of the instrument in the log's own unit. */
+  private String range() {
+    Quantity range = Quantity.REFRACTOMETER_BRIX;
+    return scale == SugarScale.SG
+        ? Numbers.round(SugarScale.BRIX.toGravity(range.min()), 4)
+            + " to "
+            + Numbers.round(SugarScale.BRIX.toGravity(range.max()), 4)
+            + " SG"
+        : range.range();
+  }
+
+  /** A reading that does not go with what the instrument showed before the ferment. */
+  CellRefusal contradiction(int row, double presentBrix, double originalBrix) {
+    String before =
+        scale == SugarScale.SG
+            ? Numbers.round(SugarScale.BRIX.toGravity(originalBrix), 4)
+            : Numbers.round(originalBrix, 2) + " \u00b0Bx";
+    String what =
+        "refractometer reading " + RowRefusals.quoted(grid, row, column) + " does not go with ";
+    return new CellRefusal(
+        CellAddress.of(row, column),
+        Code.CONTRADICTION,
+        what
+            + "the original reading "
+            + before
+            + (presentBrix > originalBrix
+                ? "; it must be below it, or sugar was added."
+                : "; it must be above what the wash can ferment to."));
   }
 
   /** The reading just read as an argument of a formula. */

@@ -58,6 +58,7 @@ final class RowFormulas {
       return null;
     }
     Batch batch = table.batches().get(index);
+    reading.originalBrix = batch.originalBrix();
     if (column == Computed.CORRECTED_GRAVITY || column == Computed.FIRST_GRAVITY) {
       return corrected(batch, row);
     }
@@ -72,9 +73,21 @@ final class RowFormulas {
     String gravity =
         correctedColumn >= 0 ? CellAddress.of(row, correctedColumn) : corrected(batch, row);
     String original = row == batch.originRow() ? gravity : original(batch, row);
-    return gravity == null || original == null
+    if (gravity == null || original == null) {
+      return null;
+    }
+    if (!isBeforeFerment(batch, row)) {
+      return source.formula(function, List.of(original, gravity));
+    }
+    return correctedColumn < 0
         ? null
-        : source.formula(function, List.of(original, gravity));
+        : source.formula(function, List.of(original, "MIN(" + original + "," + gravity + ")"));
+  }
+
+  /** Whether the row just read is above the original gravity by no more than readings differ. */
+  private boolean isBeforeFerment(Batch batch, int row) {
+    double original = Originals.gravity(batch, Originals.stepOfRow(batch, row));
+    return row != batch.originRow() && !Double.isNaN(reading.beforeFerment(original));
   }
 
   private String corrected(Batch batch, int row) {
@@ -87,7 +100,7 @@ final class RowFormulas {
       return null;
     }
     Settings settings = table.settings();
-    boolean isFirst = row == batch.originRow();
+    boolean isFirst = row == batch.originRow() || isBeforeFerment(batch, row);
     List<String> arguments = new ArrayList<>(List.of(shown, temperature));
     boolean offset = settings.offset() != 0;
     if (!isFirst || offset || settings.calibrationC() != Settings.USUAL_CALIBRATION) {
@@ -108,7 +121,8 @@ final class RowFormulas {
 
   private String byRefractometer(Batch batch, int row) {
     String present = reading.presentBrixFormula(row);
-    String original = row == batch.originRow() ? present : Numbers.show(batch.originalBrix());
+    boolean isFirst = row == batch.originRow() || isBeforeFerment(batch, row);
+    String original = isFirst ? present : Numbers.show(batch.originalBrix());
     List<String> arguments = new ArrayList<>(List.of(original, present));
     if (table.settings().refractometerFactor() != 1) {
       arguments.add(Numbers.show(table.settings().refractometerFactor()));

@@ -14,6 +14,9 @@ import washbook.functions.scale.SugarScale;
  * table: nothing is created for a row that is in order.
  */
 final class RowReading {
+  /** A reading this much above the original gravity may be the same wash read again, SG. */
+  static final double LAG = 0.002;
+
   /** What a row turned out to be. */
   enum State {
     /** No reading in it. */
@@ -36,6 +39,8 @@ final class RowReading {
   private final boolean perCubicCentimetre;
   private final double lowest;
   private final double highest;
+  private final RowRefusals refusals;
+  private final int labelColumn;
   private final int temperatureColumn;
   private final boolean fahrenheit;
   private final int refractometerColumn;
@@ -70,6 +75,13 @@ final class RowReading {
     fahrenheit = temperature != null && temperature.unit().equals("F");
     ColumnUse refractometer = table.column(Role.REFRACTOMETER).orElse(null);
     this.refractometer = new RefractometerReading(grid, refractometer);
+    this.refusals = new RowRefusals(grid, table);
+    this.labelColumn =
+        table.columns().stream()
+            .findFirst()
+            .filter(RowReading::isTime)
+            .map(ColumnUse::column)
+            .orElse(NONE);
     refractometerColumn = refractometer == null ? NONE : refractometer.column();
   }
 
@@ -77,7 +89,39 @@ final class RowReading {
   State read(int row) {
     presentBrix = Double.NaN;
     State state = readHydrometer(row);
-    return state == State.NOTHING && refractometerColumn != NONE ? readRefractometer(row) : state;
+    if (state == State.NOTHING && refractometerColumn != NONE) {
+      state = readRefractometer(row);
+    }
+    if (state == State.READ && isTotal(row)) {
+      refusal =
+          new CellRefusal(
+              cell(row),
+              Code.CONTRADICTION,
+              "the row is called '"
+                  + grid.text(row, labelColumn).strip()
+                  + "', but its reading is not what sums up those above; it needs a date or day to"
+                  + " be a reading.");
+      return State.REFUSED;
+    }
+    return state;
+  }
+
+  private static boolean isTime(ColumnUse use) {
+    return switch (use.role()) {
+      case DATE, TIME, DAY, HOURS -> true;
+      default -> false;
+    };
+  }
+
+  /** Whether a word for a total stands where other rows have their date. */
+  private boolean isTotal(int row) {
+    if (labelColumn == NONE || grid.kind(row, labelColumn) != Grid.Kind.TEXT) {
+      return false;
+    }
+    String label = grid.text(row, labelColumn).strip();
+    return !label.isEmpty()
+        && Character.isLetter(label.charAt(0))
+        && Words.meanings(label).contains(Concept.TOTAL);
   }
 
   /** Reads a row's refractometer reading, whatever its hydrometer shows. */
@@ -196,26 +240,17 @@ final class RowReading {
       if (gravity >= Quantity.GRAVITY.min() && gravity <= Quantity.GRAVITY.max()) {
         return true;
       }
-      outside(row, gravityColumn, "reading", value, Quantity.GRAVITY.range(), gravity < 1);
+      refusal =
+          refusals.readingOutside(row, gravityColumn, SugarScale.SG, value >= 100, gravity < 1);
       return false;
     }
     double shown = perCubicCentimetre && own == scale ? value * 1000 : value;
     double low = own == scale ? lowest : own.fromGravity(Quantity.GRAVITY.min());
     double high = own == scale ? highest : own.fromGravity(Quantity.GRAVITY.max());
     if (!(shown >= low && shown <= high)) {
-      outside(
-          row,
-          gravityColumn,
-          "reading",
-          value,
-          String.format(
-              java.util.Locale.ROOT,
-              "%.1f to %.1f %s (%s)",
-              low,
-              high,
-              own,
-              Quantity.GRAVITY.range()),
-          shown < low);
+      refusal =
+          refusals.readingOutside(
+              row, gravityColumn, own, perCubicCentimetre && own == scale, shown < low);
       return false;
     }
     gravity = own.toGravity(shown);
@@ -223,6 +258,10 @@ final class RowReading {
   }
 
   private boolean temperature(int row) {
+    if (settings.correctedAlready()) {
+      temperatureC = settings.temperatureC();
+      return true;
+    }
     if (Double.isNaN(temperatureC)) {
       temperatureC = temperatureOfRow(row);
       if (refusal != null) {
@@ -232,28 +271,27 @@ final class RowReading {
     if (Double.isNaN(temperatureC)) {
       temperatureC = settings.temperatureC();
     }
+    int column = temperatureColumn == NONE ? gravityColumn : temperatureColumn;
     if (Double.isNaN(temperatureC)) {
-      refusal =
-          new CellRefusal(
-              CellAddress.of(row, temperatureColumn == NONE ? gravityColumn : temperatureColumn),
-              Code.BLANK,
-              "temperature is blank; it must be "
-                  + Quantity.SUGAR_TEMPERATURE.range()
-                  + ", or the log must say that its readings are corrected.");
+      refusal = refusals.noTemperature(row, column, temperatureColumn != NONE);
       return false;
     }
     if (temperatureC >= Quantity.SUGAR_TEMPERATURE.min()
         && temperatureC <= Quantity.SUGAR_TEMPERATURE.max()) {
       return true;
     }
-    outside(
-        row,
-        temperatureColumn == NONE ? gravityColumn : temperatureColumn,
-        "temperature",
-        temperatureC,
-        Quantity.SUGAR_TEMPERATURE.range(),
-        temperatureC < Quantity.SUGAR_TEMPERATURE.min());
+    refusal = refusals.temperatureOutside(row, gravityColumn, temperatureColumn, temperatureC);
     return false;
+  }
+
+  /**
+   * What a thermometer showed beside a reading, °C, also where the reading is corrected already.
+   */
+  double measuredC(int row) {
+    CellRefusal before = refusal;
+    double measured = temperatureOfRow(row);
+    refusal = before;
+    return measured;
   }
 
   private double temperatureOfRow(int row) {
@@ -301,17 +339,15 @@ final class RowReading {
 
   private void refuse(int row, int column, Code code, String what) {
     refusal =
-        RowRefusals.unreadable(
-            row,
-            column,
+        new CellRefusal(
+            CellAddress.of(row, column),
             code,
-            what,
-            column == temperatureColumn ? Quantity.SUGAR_TEMPERATURE : Quantity.GRAVITY);
-  }
-
-  private void outside(
-      int row, int column, String name, double value, String range, boolean tooLow) {
-    refusal = RowRefusals.outside(row, column, name, value, range, tooLow);
+            what
+                + "; it must be "
+                + (column == temperatureColumn
+                    ? refusals.temperatureRange(fahrenheit)
+                    : refusals.range())
+                + ".");
   }
 
   /** Address of a row's reading. */
@@ -358,11 +394,40 @@ final class RowReading {
     }
   }
 
+  /**
+   * SG 20/20 of a reading just read that is above the original gravity by no more than two readings
+   * of one wash differ: nothing has fermented yet. NaN for any other.
+   */
+  double beforeFerment(double originalGravity) {
+    boolean refracted = byRefractometer();
+    if (refracted && !(presentBrix > originalBrix)) {
+      return Double.NaN;
+    }
+    double original = refracted ? unfermented(originalBrix) : originalGravity;
+    double now = refracted ? unfermented(presentBrix) : asSugarSolution();
+    return now > original + TableFill.SAME && now <= original + LAG + TableFill.SAME
+        ? now
+        : Double.NaN;
+  }
+
+  private double unfermented(double brix) {
+    try {
+      return Refractometer.gravity(brix, brix, settings.refractometerFactor());
+    } catch (RefusedException refused) {
+      return Double.NaN;
+    }
+  }
+
   /** Refuses the row just read because its gravity does not go with the original one. */
   CellRefusal contradiction(int row, double originalGravity) {
     return byRefractometer()
-        ? RowRefusals.refractometer(cell(row), presentBrix, originalBrix)
-        : RowRefusals.gravity(cell(row), asSugarSolution(), originalGravity);
+        ? refractometer.contradiction(row, presentBrix, originalBrix)
+        : refusals.contradiction(row, gravityColumn, asSugarSolution(), originalGravity);
+  }
+
+  /** A gravity on the log's own scale, to be read. */
+  String shown(double gravity) {
+    return refusals.show(gravity);
   }
 
   /** The reading just read as an argument of a formula: its cell where it is a number. */
@@ -385,7 +450,9 @@ final class RowReading {
 
   /** The temperature just read as an argument of a formula. */
   String temperatureFormula(int row, FormulaSource source) {
-    if (temperatureColumn == NONE || grid.kind(row, temperatureColumn) != Grid.Kind.NUMBER) {
+    if (settings.correctedAlready()
+        || temperatureColumn == NONE
+        || grid.kind(row, temperatureColumn) != Grid.Kind.NUMBER) {
       return Numbers.show(temperatureC);
     }
     String cell = CellAddress.of(row, temperatureColumn);

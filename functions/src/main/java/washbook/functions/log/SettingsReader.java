@@ -8,6 +8,10 @@ import washbook.functions.catalogue.Quantity;
 /** What the lines above a table say about all its readings. */
 final class SettingsReader {
   final List<Doubt> doubts = new ArrayList<>();
+
+  /** What the readings are corrected to if they are, °C; NaN when nothing says it. */
+  double correctedToC = Double.NaN;
+
   private double temperatureC = Double.NaN;
   private String temperatureWhy = "";
   private boolean corrected;
@@ -59,6 +63,7 @@ final class SettingsReader {
       temperatureC = byHeader;
       temperatureWhy = "one temperature for all readings, in their header";
     }
+    correctedToC = corrected ? temperatureC : byHeader;
     return new Settings(
         temperatureC,
         temperatureWhy,

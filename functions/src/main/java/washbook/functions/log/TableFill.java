@@ -148,8 +148,16 @@ final class TableFill {
     if (gravity > originalGravity && gravity <= originalGravity + SAME) {
       gravity = originalGravity;
     }
-    gravityNow = gravity;
-    if (gravity > lowest + LARGEST_RISE) {
+    double before =
+        gravity <= originalGravity || row == batch.originRow()
+            ? Double.NaN
+            : reading.beforeFerment(originalGravity);
+    double shown = Double.isNaN(before) ? gravity : before;
+    if (!Double.isNaN(before)) {
+      gravity = originalGravity;
+    }
+    gravityNow = shown;
+    if (shown > lowest + LARGEST_RISE) {
       return false;
     }
     if (!(gravity <= originalGravity && gravity >= Quantity.GRAVITY.min())) {
@@ -165,13 +173,19 @@ final class TableFill {
     Balance balance =
         new Balance(originalExtract, SucroseSolution.brix(gravity), trueExtract, gravity);
     int at = row - table.firstRow();
-    for (Map.Entry<Computed, double[]> column : numbers.entrySet()) {
-      column.getValue()[at] =
-          column.getKey() == Computed.FIRST_GRAVITY && !FirstGravity.isTheFirst(batch, row)
-              ? Double.NaN
-              : value(column.getKey(), originalGravity, balance);
+    numbers.forEach((column, cells) -> cells[at] = value(column, originalGravity, balance));
+    put(Computed.CORRECTED_GRAVITY, at, shown);
+    if (!FirstGravity.isTheFirst(batch, row)) {
+      put(Computed.FIRST_GRAVITY, at, Double.NaN);
     }
     return true;
+  }
+
+  private void put(Computed column, int at, double value) {
+    double[] cells = numbers.get(column);
+    if (cells != null) {
+      cells[at] = value;
+    }
   }
 
   private double corrected(int row, Batch batch, double originalExtract) {
@@ -258,15 +272,17 @@ final class TableFill {
               + ".");
     }
     double gravity = corrected(row, batch, SucroseSolution.brix(originalGravity));
-    return gravity <= originalGravity + SAME && gravity > Quantity.GRAVITY.min()
+    double before = reading.beforeFerment(originalGravity);
+    boolean goesWithOriginal = gravity <= originalGravity + SAME || !Double.isNaN(before);
+    return goesWithOriginal && gravity > Quantity.GRAVITY.min()
         ? new CellRefusal(
             reading.cell(row),
             Code.CONTRADICTION,
             String.format(
                 java.util.Locale.ROOT,
-                "gravity %.4f is more than %.3f above an earlier reading of batch %s and no sugar"
-                    + " was added: another batch, or one of them is wrong.",
-                gravity,
+                "corrected reading %s is more than %.3f SG above an earlier reading of batch %s and"
+                    + " no sugar was added: another batch, or one of them is wrong.",
+                reading.shown(gravity),
                 LARGEST_RISE,
                 batch.name()))
         : reading.contradiction(row, originalGravity);

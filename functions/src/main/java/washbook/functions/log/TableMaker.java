@@ -45,7 +45,7 @@ final class TableMaker {
     ColumnSettler settler = new ColumnSettler(grid, header, rows, said);
     settler.settle(lines);
     SettingsReader reader = new SettingsReader();
-    Settings settings = said.over(reader.read(lines, settler));
+    Settings settings = said.over(reader.read(lines, settler), reader.correctedToC);
     ColumnUses columns = settler.columns;
     refuseDensityAtOtherTemperature(columns, settings);
     doubts.addAll(columns.doubts());

@@ -73,14 +73,18 @@ public record TableMap(
     return sheet.isEmpty() || sheet.equals(name);
   }
 
-  /** The settings told from the sheet with what is said here put in their place. */
-  Settings over(Settings told) {
+  /**
+   * The settings told from the sheet with what is said here put in their place.
+   *
+   * @param correctedToC what the sheet says that readings are corrected to, if they are; else NaN
+   */
+  Settings over(Settings told, double correctedToC) {
     double calibration = said(calibrationC, told.calibrationC());
     boolean already = corrected == null ? told.correctedAlready() : corrected;
     double temperature = said(temperatureC, told.temperatureC());
     String why = Double.isNaN(temperatureC) ? told.temperatureWhy() : "one temperature, by the map";
     if (Boolean.TRUE.equals(corrected)) {
-      temperature = said(temperatureC, calibration);
+      temperature = said(temperatureC, said(correctedToC, calibration));
       why = "corrected already, by the map";
     } else if (corrected != null && told.correctedAlready() && Double.isNaN(temperatureC)) {
       temperature = Double.NaN;

@@ -21,7 +21,9 @@ final class TableRows {
   private int lastRow;
   private final BitSet skipped = new BitSet();
   private String lastLabel = "";
-  private boolean lastIsTotalOrKey;
+  private boolean lastIsTotal;
+  private boolean lastIsKey;
+  private boolean labelsAreWords;
 
   /**
    * @param end one past the last row that may belong to it
@@ -55,15 +57,18 @@ final class TableRows {
         gap = true;
         continue;
       }
-      if (gap && startsSomethingElse(row)) {
+      if (gap && (startsSomethingElse(row) || onlyStatementsFrom(row, end))) {
         return;
       }
-      gap = false;
       if (isTotalOrKey(row)) {
         skipped.set(row);
-      } else if (hasReading(row)) {
+      } else if (isNameLine(row)) {
+        continue;
+      } else if (hasReading(row, gap)) {
         lastRow = row;
+        labelsAreWords |= isWord(row);
       }
+      gap &= isLoneText(row);
     }
   }
 
@@ -90,21 +95,74 @@ final class TableRows {
     return true;
   }
 
-  private boolean hasReading(int row) {
+  /** Whether something was read in a row, be it in a form that has to be refused. */
+  private boolean hasReading(int row, boolean gap) {
     for (int column : readingColumns) {
       switch (grid.kind(row, column)) {
         case NUMBER:
           return true;
         case TEXT:
-          CellText cell = CellText.read(grid.text(row, column));
+          String text = grid.text(row, column);
+          CellText cell = CellText.read(text);
           if (cell.form == CellText.Form.VALUE || cell.form == CellText.Form.PAIR) {
             return true;
           }
+          boolean counts = !gap && hasDigit(text) || hasOther(row, column, gap);
+          if (cell.form != CellText.Form.NOTHING && counts) {
+            return true;
+          }
+          break;
+        case BLANK:
           break;
         default:
+          if (hasOther(row, column, gap)) {
+            return true;
+          }
       }
     }
     return false;
+  }
+
+  /** Whether something else stands in a row of readings; behind a gap it must be a number. */
+  private boolean hasOther(int row, int except, boolean number) {
+    for (HeaderCell cell : header.cells()) {
+      if (cell.column() == except || cell.role() == Role.COMPUTED) {
+        continue;
+      }
+      Kind kind = grid.kind(row, cell.column());
+      boolean isNumber =
+          kind == Kind.NUMBER
+              || kind == Kind.DATE
+              || (kind == Kind.TEXT && hasDigit(grid.text(row, cell.column())));
+      if (isNumber || (!number && kind == Kind.TEXT)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean hasDigit(String text) {
+    return text.chars().anyMatch(Character::isDigit);
+  }
+
+  /** Whether a reading column of a row holds something that is not said to be nothing. */
+  private boolean hasValue(int row) {
+    for (int column : readingColumns) {
+      Kind kind = grid.kind(row, column);
+      boolean nothing =
+          kind == Kind.BLANK
+              || (kind == Kind.NUMBER && grid.number(row, column) == 0)
+              || (kind == Kind.TEXT
+                  && CellText.read(grid.text(row, column)).form == CellText.Form.NOTHING);
+      if (!nothing) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private boolean isWord(int row) {
+    return grid.kind(row, labelColumn) == Kind.TEXT && !hasDigit(grid.text(row, labelColumn));
   }
 
   /** A row behind a gap that holds only words, at least two: another table's header. */
@@ -114,8 +172,7 @@ final class TableRows {
       Kind kind = grid.kind(row, cell.column());
       if (kind == Kind.TEXT) {
         String text = grid.text(row, cell.column());
-        if (text.chars().anyMatch(Character::isDigit)
-            || CellText.read(text).form == CellText.Form.NOTHING) {
+        if (hasDigit(text) || CellText.read(text).form == CellText.Form.NOTHING) {
           return false;
         }
         words++;
@@ -126,11 +183,31 @@ final class TableRows {
     return words >= 2;
   }
 
+  /**
+   * Whether a row only sums up the readings or says something about the log. A word alone does not
+   * tell: it may be a weekday, a sample's letter or somebody's initials. So a row with a value
+   * where the readings stand is a total only when the figures agree, and a statement only below the
+   * name of a batch.
+   */
   private boolean isTotalOrKey(int row) {
-    if (grid.kind(row, labelColumn) != Kind.TEXT) {
+    if (!isLabelled(row)) {
       return false;
     }
-    if (labelRole == Role.GRAVITY || labelRole == Role.NOTE || labelRole == Role.TEMPERATURE) {
+    if (!hasValue(row)) {
+      return lastIsTotal || !hasAddition(row);
+    }
+    return lastIsTotal
+        ? Aggregate.sumsUp(
+            grid, grid.text(row, labelColumn), readingColumns, firstRow, row, skipped)
+        : isStatement(row) && isBelowName(row);
+  }
+
+  /** Whether a row begins with a word for a total or for something said about the log. */
+  private boolean isLabelled(int row) {
+    if (grid.kind(row, labelColumn) != Kind.TEXT
+        || labelRole == Role.GRAVITY
+        || labelRole == Role.NOTE
+        || labelRole == Role.TEMPERATURE) {
       return false;
     }
     String text = grid.text(row, labelColumn);
@@ -139,18 +216,18 @@ final class TableRows {
     }
     if (!text.equals(lastLabel)) {
       lastLabel = text;
-      lastIsTotalOrKey = isTotalOrKey(Words.meanings(text));
+      Set<Concept> meanings = Words.meanings(text);
+      lastIsTotal =
+          meanings.contains(Concept.TOTAL) && (labelRole != Role.BATCH || meanings.size() == 1);
+      lastIsKey =
+          labelRole != Role.BATCH
+              && isKey(meanings)
+              && Double.isNaN(DateText.serial(text, DateText.Order.DAY_FIRST));
     }
-    return lastIsTotalOrKey;
+    return lastIsTotal || lastIsKey;
   }
 
-  private boolean isTotalOrKey(Set<Concept> meanings) {
-    if (meanings.contains(Concept.TOTAL)) {
-      return labelRole != Role.BATCH || meanings.size() == 1;
-    }
-    if (labelRole == Role.BATCH) {
-      return false;
-    }
+  private static boolean isKey(Set<Concept> meanings) {
     Role role = HeaderJudge.role(meanings);
     return role == Role.ORIGINAL_GRAVITY
         || role == Role.CALIBRATION
@@ -160,5 +237,78 @@ final class TableRows {
         || role == Role.GRAVITY
         || role == Role.OWN_CORRECTED_GRAVITY
         || meanings.contains(Concept.FINALGRAVITY);
+  }
+
+  private boolean hasAddition(int row) {
+    return header.cells().stream()
+        .filter(c -> c.role() == Role.SUGAR_ADDED || c.role() == Role.WATER_ADDED)
+        .anyMatch(c -> grid.kind(row, c.column()) != Kind.BLANK);
+  }
+
+  /** A label and one value. */
+  private boolean isStatement(int row) {
+    return isLabelled(row) && filled(row) == 2;
+  }
+
+  private int filled(int row) {
+    int filled = 0;
+    for (HeaderCell cell : header.cells()) {
+      boolean counts = cell.role() != Role.COMPUTED;
+      filled += counts && grid.kind(row, cell.column()) != Kind.BLANK ? 1 : 0;
+    }
+    return filled;
+  }
+
+  /** Whether the row above names a batch or states something about it. */
+  private boolean isBelowName(int row) {
+    int above = row - 1;
+    while (above >= firstRow && isBlank(above)) {
+      above--;
+    }
+    if (above < firstRow || skipped.get(above)) {
+      return above >= firstRow && filled(above) == 2;
+    }
+    return isNameLine(above);
+  }
+
+  /** A batch's name alone in a row, or behind a word for batch or vessel. */
+  private boolean isNameLine(int row) {
+    if (labelRole == Role.BATCH || grid.kind(row, labelColumn) != Kind.TEXT) {
+      return false;
+    }
+    String text = grid.text(row, labelColumn);
+    Set<Concept> meanings = Words.meanings(text);
+    boolean labelled = meanings.contains(Concept.BATCH) || meanings.contains(Concept.VESSEL);
+    return isLoneText(row)
+        ? labelled || !NameText.of(text).isEmpty()
+        : labelled && filled(row) == 2 && hasWordsInReading(row);
+  }
+
+  /** Whether a word, and no attempt at a number, stands where the readings do. */
+  private boolean hasWordsInReading(int row) {
+    for (int column : readingColumns) {
+      if (grid.kind(row, column) == Kind.TEXT) {
+        String text = grid.text(row, column).strip();
+        return !text.isEmpty() && Character.isLetter(text.charAt(0));
+      }
+    }
+    return false;
+  }
+
+  private boolean isLoneText(int row) {
+    return filled(row) == 1 && grid.kind(row, labelColumn) == Kind.TEXT;
+  }
+
+  /** Whether nothing but statements stands from a row behind a gap on: a summary of the log. */
+  private boolean onlyStatementsFrom(int row, int end) {
+    if (labelsAreWords || !hasValue(row) || !isStatement(row) || isBelowName(row)) {
+      return false;
+    }
+    for (int at = row + 1; at < end; at++) {
+      if (!isBlank(at) && !isLoneText(at) && !isStatement(at)) {
+        return false;
+      }
+    }
+    return true;
   }
 }

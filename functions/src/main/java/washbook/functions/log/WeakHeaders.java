@@ -27,7 +27,7 @@ final class WeakHeaders {
     boolean named = false;
     for (HeaderCell cell : header.cells()) {
       Set<Concept> m = cell.meanings();
-      foreign |= m.contains(Concept.FOREIGN);
+      foreign |= m.contains(Concept.FOREIGN) || m.contains(Concept.TWO_USES);
       named |= HeaderJudge.hasScaleOrGravity(m);
       switch (cell.role()) {
         case GRAVITY, REFRACTOMETER, OWN_CORRECTED_GRAVITY -> {

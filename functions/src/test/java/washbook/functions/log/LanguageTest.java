@@ -105,9 +105,9 @@ class LanguageTest {
   @ParameterizedTest
   @CsvSource({
     "Points, POINTS, 85, 40",
-    "°Brix, BRIX, 20.4, 10.1",
-    "°Plato, PLATO, 20.4, 10.1",
-    "Balling, BALLING, 20.4, 10.1",
+    "°Brix, BRIX, 20.4, 2.1",
+    "°Plato, PLATO, 20.4, 2.1",
+    "Balling, BALLING, 20.4, 2.1",
     "Baumé, BAUME, 11.4, 5.6",
     "°Oechsle, OECHSLE, 85, 40",
     "KMW, KMW, 17.2, 8.6",

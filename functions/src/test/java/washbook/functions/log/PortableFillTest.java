@@ -15,7 +15,7 @@ class PortableFillTest {
       TestGrid.of(
           "Sugar 4",
           """
-          Date | Brix | Temp (°F) | Note
+          Date | Brix (hydrometer) | Temp (°F) | Note
           #2025-10-01 | 20.4 | 75 | sugar dissolved
           #2025-10-03 | 15.2 | 80 |
           #2025-10-06 | 7.1 | 78 |""");

@@ -1,0 +1,212 @@
+package washbook.functions.log;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import washbook.functions.Numbers;
+import washbook.functions.RefusedException;
+import washbook.functions.catalogue.Quantity;
+import washbook.functions.ferment.Balance;
+import washbook.functions.log.Header.HeaderCell;
+import washbook.functions.reading.Refractometer;
+import washbook.functions.scale.SugarScale;
+
+/**
+ * Settles whether degrees of sugar were read with a hydrometer or a refractometer. In a ferment the
+ * two part: alcohol lets a hydrometer sink to about nought and keeps a refractometer up. So a
+ * course that ends low was read with a hydrometer, and any other is asked about where the log names
+ * no instrument.
+ */
+final class InstrumentSettler {
+  /** A hydrometer ends below this, degrees of sugar; common practice, no source. */
+  private static final double LOW_END = 3;
+
+  /** And below this share of the first reading: a weak wash ends low on both instruments. */
+  private static final double LOW_SHARE = 0.3;
+
+  /** A rise that begins another batch, degrees of sugar. */
+  private static final double NEW_BATCH = 2;
+
+  /** How far two readings of a refractometer may be out, degrees of sugar. */
+  private static final double READING_ERROR = 0.5;
+
+  /** No wash ferments to less, SG; the least that readings may be. */
+  private static final double LEAST_GRAVITY = Quantity.GRAVITY.min();
+
+  private static final Set<SugarScale> DEGREES =
+      EnumSet.of(SugarScale.BRIX, SugarScale.PLATO, SugarScale.BALLING);
+
+  private final Grid grid;
+  private final Header header;
+  private final TableRows rows;
+  private final ColumnUses columns;
+
+  /** The greatest and the least reading in degrees, and whether a temperature stands with any. */
+  private double highest = Double.NEGATIVE_INFINITY;
+
+  private double lowest = Double.POSITIVE_INFINITY;
+  private boolean withTemperature;
+
+  /** Whether one batch fell lower than a refractometer ever shows. */
+  private boolean tooLowForRefractometer;
+
+  InstrumentSettler(Grid grid, Header header, TableRows rows, ColumnUses columns) {
+    this.grid = grid;
+    this.header = header;
+    this.rows = rows;
+    this.columns = columns;
+  }
+
+  /**
+   * @param lines what is said above the table
+   * @param reading what the header of the reading says
+   */
+  void settle(List<KeyLine> lines, ReadingSettler reading) {
+    boolean refractometer =
+        lines.stream().anyMatch(l -> l.has(Concept.REFRACTOMETER) && !l.has(Concept.HYDROMETER));
+    for (HeaderCell cell : columns.with(Role.GRAVITY)) {
+      String unit = columns.of(cell).unit();
+      if (columns.isSaid(cell) || columns.has(Role.REFRACTOMETER) || isSaid(cell.meanings())) {
+        continue;
+      }
+      lookAt(cell, unit);
+      if (refractometer && unit.equals("BRIX")) {
+        columns.change(cell, Role.REFRACTOMETER, "BRIX", "the log speaks of a refractometer");
+        ask(cell, "the lines above speak of a refractometer", false);
+      } else if (!isHydrometer(lines, reading)) {
+        boolean anyTemperature =
+            withTemperature
+                || columns.has(Role.TEMPERATURE)
+                || columns.isTemperatureSaid()
+                || reading.correctedByHeader
+                || !Double.isNaN(reading.temperatureByHeader)
+                || lines.stream().anyMatch(l -> l.isReadingTemperature() || l.saysCorrected());
+        if (highest < lowest || (tooLowForRefractometer && anyTemperature)) {
+          continue;
+        }
+        if (lowest >= LOW_END || lowest > LOW_SHARE * highest) {
+          ask(cell, "no instrument is named, and they end at " + Numbers.round(lowest, 2), false);
+        } else if (!anyTemperature) {
+          ask(cell, "no instrument is named, and no temperature for a hydrometer", true);
+        }
+      }
+    }
+  }
+
+  /** Apparent extract is what a hydrometer shows. */
+  private static boolean isSaid(Set<Concept> meanings) {
+    return meanings.contains(Concept.HYDROMETER) || meanings.contains(Concept.EXTRACT);
+  }
+
+  private boolean isHydrometer(List<KeyLine> lines, ReadingSettler reading) {
+    return !Double.isNaN(reading.calibrationByHeader)
+        || lines.stream()
+            .anyMatch(l -> !l.has(Concept.REFRACTOMETER) && (l.isCalibration() || isSaid(l)))
+        || Words.meanings(grid.name()).contains(Concept.HYDROMETER)
+        || header.cells().stream().anyMatch(c -> c.meanings().contains(Concept.HYDROMETER))
+        || header.cells().stream().anyMatch(this::isSameReadingAsGravity)
+        || (columns.has(Role.OWN_CORRECTED_GRAVITY) && columns.has(Role.TEMPERATURE));
+  }
+
+  /** A gravity column that agreed with the reading: both are what a hydrometer shows. */
+  private boolean isSameReadingAsGravity(HeaderCell cell) {
+    return cell.role() == Role.GRAVITY
+        && columns.of(cell).role() == Role.OTHER
+        && columns.facts(cell).mostlyGravity();
+  }
+
+  private static boolean isSaid(KeyLine line) {
+    return line.has(Concept.HYDROMETER) || Words.meanings(line.text()).contains(Concept.HYDROMETER);
+  }
+
+  private void lookAt(HeaderCell cell, String unit) {
+    highest = Double.NEGATIVE_INFINITY;
+    lowest = Double.POSITIVE_INFINITY;
+    withTemperature = false;
+    tooLowForRefractometer = false;
+    double start = Double.NaN;
+    double before = Double.NaN;
+    boolean oneAfterTheOther = !columns.has(Role.BATCH);
+    boolean degrees = DEGREES.stream().anyMatch(s -> s.name().equals(unit));
+    for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
+      double value = rows.isSkipped(row) ? Double.NaN : degrees(row, cell.column(), degrees);
+      if (!Double.isNaN(value)) {
+        highest = Math.max(highest, value);
+        lowest = Math.min(lowest, value);
+        start = value <= before + NEW_BATCH ? Math.max(start, value) : value;
+        before = value;
+        tooLowForRefractometer |= oneAfterTheOther && isTooLow(start, value);
+      }
+    }
+  }
+
+  /** Whether no wash that began so ferments until a refractometer shows so little. */
+  private static boolean isTooLow(double start, double value) {
+    double present = value + READING_ERROR;
+    if (present >= start) {
+      return false;
+    }
+    try {
+      return present <= 0 || Refractometer.gravity(start, present, 1) < LEAST_GRAVITY;
+    } catch (RefusedException refused) {
+      return true;
+    }
+  }
+
+  /** A row's reading where it is in degrees of sugar, by the column or by its own unit. */
+  private double degrees(int row, int column, boolean byColumn) {
+    if (grid.kind(row, column) == Grid.Kind.NUMBER) {
+      return byColumn ? grid.number(row, column) : Double.NaN;
+    }
+    if (grid.kind(row, column) != Grid.Kind.TEXT) {
+      return Double.NaN;
+    }
+    CellText text = CellText.read(grid.text(row, column));
+    withTemperature |= !Double.isNaN(text.temperature);
+    boolean ours = text.unit.isEmpty() ? byColumn : DEGREES.contains(Units.sugarScale(text.unit));
+    return ours ? text.value : Double.NaN;
+  }
+
+  private void ask(HeaderCell cell, String because, boolean needsTemperature) {
+    columns.unsettle();
+    String letters = CellAddress.letters(cell.column());
+    String unit = columns.of(cell).unit().equals("SG") ? "BRIX" : columns.of(cell).unit();
+    columns.doubt(
+        cell,
+        "Are the readings in column "
+            + letters
+            + " ("
+            + cell.text()
+            + ") a refractometer's or a hydrometer's? "
+            + because
+            + ". In a map: column "
+            + letters
+            + " = REFRACTOMETER in BRIX"
+            + strength(true)
+            + ", or column "
+            + letters
+            + " = GRAVITY in "
+            + unit
+            + strength(false)
+            + (needsTemperature ? ", with temperature = 20 C" : ""));
+  }
+
+  /** What would follow, where the readings tell. */
+  private String strength(boolean refractometer) {
+    if (!(lowest < highest)) {
+      return "";
+    }
+    try {
+      double original = SugarScale.BRIX.toGravity(highest);
+      double gravity =
+          refractometer
+              ? Refractometer.gravity(highest, lowest, 1)
+              : SugarScale.BRIX.toGravity(lowest);
+      return " (about "
+          + Numbers.round(Balance.of(original, gravity).percentVolume(), 1)
+          + " % vol)";
+    } catch (RefusedException refused) {
+      return "";
+    }
+  }
+}
