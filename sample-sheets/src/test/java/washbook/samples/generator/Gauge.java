@@ -61,7 +61,7 @@ record Gauge(Kind kind, Instrument hydrometer, Thermometer thermometer, boolean 
       calibrationC = language.equals("en") && choice.chance(0.6) ? Instrument.SIXTY_F : FIFTEEN;
     }
     Instrument hydrometer = Instrument.reading(scale, step).calibratedAt(calibrationC);
-    return new Gauge(kind, hydrometer, thermometer, thousand);
+    return new Gauge(kind, hydrometer, thermometer, thousand && kind != Kind.REFRACTOMETER);
   }
 
   private static List<SugarScale> scales(String language) {
