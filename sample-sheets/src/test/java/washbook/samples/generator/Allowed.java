@@ -11,8 +11,8 @@ final class Allowed {
   /** The number of logs that the counts are for. */
   static final int LOGS = 2000;
 
-  /** Chance, where other numbers of logs are made. */
-  private static final double ROOM = 1.3;
+  /** Standard deviations of chance, where other numbers of logs are made. */
+  private static final double ROOM = 3;
 
   /**
    * Logs with a false figure, or no ferments that something was written into. Each has to become 0.
@@ -66,7 +66,9 @@ final class Allowed {
       String name, int found, Map<String, Integer> allowed, int logs, List<String> tooMany) {
     int most = allowed.getOrDefault(name, 0);
     if (logs != LOGS) {
-      most = (int) Math.ceil(ROOM * most * logs / LOGS);
+      double times = (double) logs / LOGS;
+      double chance = times * Math.sqrt(most) + Math.sqrt(times * most);
+      most = (int) Math.ceil(times * most + ROOM * chance);
     }
     if (found > most) {
       tooMany.add(name + ": " + found + " where " + most + " are allowed");
