@@ -123,7 +123,7 @@ final class WatchCommand implements Callable<Integer> {
     String sign = JournalPlace.sign(settings);
     Map<String, String> environment = System.getenv();
     Path place = journalFile != null ? journalFile : JournalPlace.of("watch", sign, environment);
-    if (!Journal.mayReplace(place)) {
+    if (journalFile != null && !Journal.mayReplace(place)) {
       throw usage(JournalArguments.notOurs(place));
     }
     if (fill.out() != null) {

@@ -2,6 +2,7 @@ package washbook.runner.read;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import washbook.functions.log.Grid;
 
@@ -189,6 +190,6 @@ public final class CompactGrid implements Grid {
 
   @Override
   public List<Area> merged() {
-    return List.copyOf(merged);
+    return Collections.unmodifiableList(merged);
   }
 }
