@@ -10,6 +10,14 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
+import washbook.runner.run.FileFiller;
+import washbook.runner.run.FillJob;
+import washbook.runner.run.Journal;
+import washbook.runner.run.Shard;
+import washbook.runner.run.SheetFiller;
+import washbook.runner.run.Stop;
+import washbook.runner.run.WorkItem;
+import washbook.runner.file.LeftBehind;
 import washbook.runner.report.ConsoleReport;
 import washbook.runner.report.FileResult;
 import washbook.runner.report.Reports;
@@ -66,8 +74,11 @@ final class FillCommand implements Callable<Integer> {
             fill.charts(),
             dryRun,
             report != null && Reports.hasCharts(report));
+    if (fill.out() != null && !dryRun) {
+      LeftBehind.clearTree(fill.out());
+    }
     List<WorkItem> items = run.files(files, job.destination(), shard);
-    ConsoleReport console = new ConsoleReport(parent.out(), dryRun);
+    ConsoleReport console = new ConsoleReport(parent.out(), dryRun, run.quiet());
     Stop stop = Stop.onTermination();
     try {
       ManyFiles<FileResult> batch =
@@ -79,7 +90,7 @@ final class FillCommand implements Callable<Integer> {
               parent.err());
       boolean whole = batch.run(items, threads, stop);
       console.finish();
-      int code = whole ? ExitCode.of(console.totals()) : ExitCode.FILE;
+      int code = whole && !journal.failed() ? ExitCode.of(console.totals()) : ExitCode.FILE;
       return mapWasUsed(console) || code != ExitCode.DONE ? code : ExitCode.REFUSED;
     } finally {
       stop.done();

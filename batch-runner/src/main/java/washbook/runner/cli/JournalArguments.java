@@ -35,6 +35,13 @@ final class JournalArguments {
           "Where the run notes what it has done; by default in the user's folder for such notes.")
   private Path place;
 
+  private boolean failed;
+
+  /** Whether a journal was wanted and could not be written. */
+  boolean failed() {
+    return failed;
+  }
+
   /**
    * Opens the journal, or gives null where none is worth its while.
    *
@@ -57,7 +64,11 @@ final class JournalArguments {
         err.println(unreadable(journal));
       }
       return journal;
+    } catch (Journal.InUse other) {
+      err.println("No journal is kept: " + Failure.reason(other));
+      return null;
     } catch (IOException failure) {
+      failed = true;
       err.println("No journal is kept: " + Failure.reason(failure));
       return null;
     }

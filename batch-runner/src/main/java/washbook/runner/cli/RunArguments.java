@@ -59,6 +59,15 @@ final class RunArguments {
               + " in any case.")
   private boolean overwrite;
 
+  @Option(
+      names = "--quiet",
+      description = "Say only what was refused or failed; the exit code stays the same.")
+  private boolean quiet;
+
+  boolean quiet() {
+    return quiet;
+  }
+
   int threads() {
     if (threads == null) {
       return Runtime.getRuntime().availableProcessors();

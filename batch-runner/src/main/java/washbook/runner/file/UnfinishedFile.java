@@ -106,10 +106,11 @@ public final class UnfinishedFile implements Closeable {
 
   /**
    * Gives it these permissions. Where the system does not let one, as on some network drives, what
-   * it has is enough when it lets nobody else in.
+   * it has must be the same, or let nobody else in.
+   *
+   * @param exactly whether fewer are no good
    */
-  public void permit(Set<PosixFilePermission> wanted, Set<PosixFilePermission> ofNeighbour)
-      throws IOException {
+  public void permit(Set<PosixFilePermission> wanted, boolean exactly) throws IOException {
     PosixFileAttributeView view = permissions();
     if (view == null) {
       return;
@@ -118,7 +119,7 @@ public final class UnfinishedFile implements Closeable {
       view.setPermissions(wanted);
     } catch (IOException refused) {
       Set<PosixFilePermission> has = view.readAttributes().permissions();
-      if (!wanted.containsAll(has) && !has.equals(ofNeighbour)) {
+      if (!has.equals(wanted) && (exactly || !wanted.containsAll(has))) {
         throw refused;
       }
     }

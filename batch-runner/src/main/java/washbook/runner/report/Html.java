@@ -17,16 +17,17 @@ final class Html {
   private Html() {}
 
   static String text(String text) {
-    StringBuilder escaped = new StringBuilder(text.length() + 16);
-    for (int i = 0; i < text.length(); i++) {
-      char c = text.charAt(i);
+    String shown = ShownText.lines(text);
+    StringBuilder escaped = new StringBuilder(shown.length() + 16);
+    for (int i = 0; i < shown.length(); i++) {
+      char c = shown.charAt(i);
       switch (c) {
         case '&' -> escaped.append("&amp;");
         case '<' -> escaped.append("&lt;");
         case '>' -> escaped.append("&gt;");
         case '"' -> escaped.append("&quot;");
         case '\'' -> escaped.append("&#39;");
-        default -> escaped.append(c < ' ' && c != '\n' && c != '\t' ? '\uFFFD' : c);
+        default -> escaped.append(c);
       }
     }
     return escaped.toString();

@@ -39,7 +39,7 @@ final class PendingFile implements Closeable {
 
   void finish() throws IOException {
     writer.close();
-    pending.permit(place.readers(), place.readers());
+    pending.permit(place.readers(), false);
     pending.force();
     pending.place();
     pending.forceFolder();

@@ -75,7 +75,7 @@ public final class Journal implements Closeable {
    * @param resume whether earlier entries count; else they are dropped
    */
   public static Journal open(Path file, String settings, boolean resume) throws IOException {
-    if (!mayReplace(file)) {
+    if (!mayReplace(file) && !JournalPlace.isOurs(file)) {
       throw new IOException("'" + file + "' is there already and is no journal of this program.");
     }
     Path folder = file.toAbsolutePath().getParent();
@@ -90,10 +90,20 @@ public final class Journal implements Closeable {
       Journal journal = new Journal(file, lock);
       journal.unreadable = unreadable;
       journal.index(head, kept);
+      JournalPlace.removeOld(file);
       return journal;
     } catch (IOException | RuntimeException failure) {
       lock.close();
       throw failure;
+    }
+  }
+
+  static void removeUnlessUsed(Path file) throws IOException {
+    try (FileChannel held = lock(file)) {
+      Files.deleteIfExists(file);
+      Files.deleteIfExists(file.resolveSibling(file.getFileName() + ".lock"));
+    } catch (InUse living) {
+      // It stays.
     }
   }
 

@@ -40,7 +40,7 @@ final class Ownership {
                 + ", which a new file could not be given; it was left as it was.");
       }
     }
-    to.permit(given.permissions(), given.permissions());
+    to.permit(given.permissions(), needed);
   }
 
   /** User and group by number: looking up their names takes longer than all the rest. */

@@ -102,6 +102,11 @@ public final class PendingResult implements Closeable {
       String mark = Destination.BACKUP_MARK + (i == 1 ? "" : Integer.toString(i));
       Path free = target.resolveSibling(target.getFileName() + mark);
       try {
+        if (isSame(free)) {
+          // An earlier run was ended after it had kept it.
+          copy.close();
+          return;
+        }
         copy.placeAs(free);
         kept = free;
       } catch (FileAlreadyExistsException taken) {
@@ -110,6 +115,11 @@ public final class PendingResult implements Closeable {
         throw Failure.named(failure, copy.path(), free);
       }
     }
+  }
+
+  private boolean isSame(Path other) throws IOException {
+    return Files.isRegularFile(other, LinkOption.NOFOLLOW_LINKS)
+        && Files.mismatch(other, copy.path()) == -1;
   }
 
   /**

@@ -2,6 +2,7 @@ package washbook.runner.sheet;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import washbook.log.sheet.Grid;
 import washbook.runner.file.UnusableFileException;
@@ -190,6 +191,6 @@ public final class CompactGrid implements Grid {
 
   @Override
   public List<Area> merged() {
-    return List.copyOf(merged);
+    return Collections.unmodifiableList(merged);
   }
 }

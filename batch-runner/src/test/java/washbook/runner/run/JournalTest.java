@@ -1,6 +1,7 @@
 package washbook.runner.run;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -11,6 +12,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileTime;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -92,6 +96,26 @@ final class JournalTest {
     note();
     Files.write(place, new byte[512], StandardOpenOption.APPEND);
     assertEquals(Optional.of(report), ask("s"));
+  }
+
+  @Test
+  void oldJournalsAreRemovedFromOurOwnFolderUnlessARunHasThem() throws IOException {
+    Path ours = JournalPlace.of("watch", "0123456789abcdef", System.getenv());
+    Path old = ours.resolveSibling("fill-00000000000000aa.jsonl");
+    Path used = ours.resolveSibling("fill-00000000000000bb.jsonl");
+    Files.createDirectories(ours.getParent());
+    Files.writeString(ours, "torn to the first line");
+    try (Journal living = Journal.open(used, "s", true)) {
+      Files.writeString(old, "");
+      for (Path file : List.of(old, living.file())) {
+        Files.setLastModifiedTime(file, FileTime.from(Instant.now().minus(Duration.ofDays(200))));
+      }
+      Journal.open(ours, "s", true).close();
+      assertFalse(Files.exists(old));
+      assertTrue(Files.exists(used));
+    }
+    Files.delete(used);
+    Files.delete(ours);
   }
 
   @Test

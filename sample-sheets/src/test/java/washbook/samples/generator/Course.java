@@ -4,6 +4,7 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import washbook.functions.liquid.FermentingWash;
+import washbook.functions.liquid.WashKind;
 import washbook.samples.ferment.Ferment;
 import washbook.samples.ferment.Moment;
 
@@ -116,8 +117,8 @@ final class Course {
     double alcohol = before.alcoholByMass() * mass / all;
     double extract = (before.trueExtract() * mass + 100 * FED_KILOGRAMS) / all;
     double original =
-        (FermentingWash.EXTRACT_PER_ETHANOL * alcohol + extract)
-            / (1 + FermentingWash.EXTRACT_PER_ETHANOL_FALL * alcohol);
+        (WashKind.MALT.extractPerEthanol() * alcohol + extract)
+            / (1 + WashKind.MALT.fall() * alcohol);
     return new Moment(before.ferment(), before.day(), original, extract);
   }
 

@@ -12,19 +12,19 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import washbook.functions.log.ColumnPatch;
-import washbook.functions.log.Computed;
-import washbook.functions.log.Doubt;
-import washbook.functions.log.FillOptions;
-import washbook.functions.log.Filling;
-import washbook.functions.log.FormulaStyle;
-import washbook.functions.log.Grid;
-import washbook.functions.log.LogFiller;
-import washbook.functions.log.LogMap;
-import washbook.functions.log.LogReader;
-import washbook.functions.log.LogTable;
-import washbook.functions.log.Role;
-import washbook.functions.log.Understanding;
+import washbook.log.sheet.ColumnPatch;
+import washbook.log.ComputedColumn;
+import washbook.log.Doubt;
+import washbook.log.fill.FillOptions;
+import washbook.log.fill.Filling;
+import washbook.log.fill.FormulaStyle;
+import washbook.log.sheet.Grid;
+import washbook.log.fill.LogFiller;
+import washbook.log.understand.LogMap;
+import washbook.log.understand.SheetUnderstanding;
+import washbook.log.LogTable;
+import washbook.log.Role;
+import washbook.log.Understanding;
 import washbook.runner.FileFormats;
 
 /** The only place of these tests that knows how the program is asked. */
@@ -37,7 +37,7 @@ final class Recogniser {
   /** Understands and fills a sheet without any help. */
   static Seen look(Sheet sheet) {
     Grid grid = new SheetGrid(sheet);
-    Understanding understood = LogReader.understand(grid, LogMap.none());
+    Understanding understood = SheetUnderstanding.understand(grid, LogMap.none());
     List<Seen.Table> tables = understood.tables().stream().map(t -> table(grid, t)).toList();
     Filling filling = LogFiller.fill(grid, understood, FillOptions.usual());
     return new Seen(
@@ -55,9 +55,9 @@ final class Recogniser {
     table.columns().stream()
         .filter(c -> c.role() == Role.GRAVITY || c.role() == Role.REFRACTOMETER)
         .forEach(c -> readings.add(c.column()));
-    Map<Integer, Double> gravity = column(grid, table, Computed.CORRECTED_GRAVITY);
+    Map<Integer, Double> gravity = column(grid, table, ComputedColumn.CORRECTED_GRAVITY);
     Map<Integer, Seen.Figures> filled = new HashMap<>();
-    column(grid, table, Computed.ABV)
+    column(grid, table, ComputedColumn.ABV)
         .forEach(
             (row, abv) ->
                 filled.put(row, new Seen.Figures(gravity.getOrDefault(row, Double.NaN), abv)));
@@ -74,17 +74,17 @@ final class Recogniser {
   }
 
   /** One table alone with one computed column, so that it is plain whose figures they are. */
-  private static Filling fill(Grid grid, LogTable table, Computed column) {
+  private static Filling fill(Grid grid, LogTable table, ComputedColumn column) {
     return LogFiller.fill(
         grid,
         new Understanding(grid.name(), List.of(table), List.of()),
         new FillOptions(EnumSet.of(column), FormulaStyle.VALUES));
   }
 
-  private static Map<Integer, Double> column(Grid grid, LogTable table, Computed wanted) {
+  private static Map<Integer, Double> column(Grid grid, LogTable table, ComputedColumn wanted) {
     Map<Integer, Double> numbers = new HashMap<>();
     for (ColumnPatch patch : fill(grid, table, wanted).patch().columns()) {
-      if (patch.header().startsWith(wanted.header().replace(Computed.MARK, ""))) {
+      if (patch.header().startsWith(wanted.header().replace(ComputedColumn.MARK, ""))) {
         for (int row = patch.firstRow(); row <= patch.lastRow(); row++) {
           double value = patch.cells().number(row);
           if (!Double.isNaN(value)) {
@@ -98,7 +98,7 @@ final class Recogniser {
 
   private static Map<Integer, String> refused(Grid grid, LogTable table) {
     Map<Integer, String> refused = new HashMap<>();
-    fill(grid, table, Computed.ABV)
+    fill(grid, table, ComputedColumn.ABV)
         .refusals()
         .forEach(r -> refused.put(rowOf(r.cell()), r.reason()));
     return refused;
@@ -111,7 +111,7 @@ final class Recogniser {
   /** The sheet with the computed columns in it. */
   static Sheet filled(Sheet sheet) {
     Grid grid = new SheetGrid(sheet);
-    Understanding understood = LogReader.understand(grid, LogMap.none());
+    Understanding understood = SheetUnderstanding.understand(grid, LogMap.none());
     Sheet filled = sheet.copy();
     for (ColumnPatch patch :
         LogFiller.fill(grid, understood, FillOptions.usual()).patch().columns()) {
