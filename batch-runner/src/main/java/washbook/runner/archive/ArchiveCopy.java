@@ -18,7 +18,6 @@ import java.util.Map;
 import java.util.Set;
 import washbook.runner.file.UnusableFileException;
 import washbook.runner.file.WrittenFile;
-import washbook.runner.file.UnusableFileException;
 
 /**
  * Writes an archive again with some entries changed, left out or added. The bytes of every other

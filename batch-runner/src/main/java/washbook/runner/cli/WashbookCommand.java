@@ -6,9 +6,8 @@ import java.io.PrintWriter;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
-import washbook.runner.run.Failure;
-import washbook.runner.run.Failure;
 import washbook.runner.report.ShownText;
+import washbook.runner.run.Failure;
 
 /** {@code washbook}: the command that the others hang on. */
 @Command(

@@ -16,21 +16,14 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
-import washbook.runner.run.FillJob;
-import washbook.runner.run.Journal;
-import washbook.runner.run.JournalPlace;
-import washbook.runner.run.Shard;
-import washbook.runner.run.SheetFiller;
-import washbook.runner.run.Stop;
-import washbook.runner.run.Watcher;
-import washbook.runner.run.FillJob;
-import washbook.runner.run.Journal;
-import washbook.runner.run.JournalPlace;
-import washbook.runner.run.Shard;
-import washbook.runner.run.SheetFiller;
-import washbook.runner.run.Stop;
-import washbook.runner.run.Watcher;
 import washbook.runner.file.LeftBehind;
+import washbook.runner.run.FillJob;
+import washbook.runner.run.Journal;
+import washbook.runner.run.JournalPlace;
+import washbook.runner.run.Shard;
+import washbook.runner.run.SheetFiller;
+import washbook.runner.run.Stop;
+import washbook.runner.run.Watcher;
 
 /** {@code washbook watch}: keeps a folder computed. */
 @Command(

@@ -11,7 +11,6 @@ import washbook.log.sheet.Grid;
 import washbook.log.sheet.SheetPatch;
 import washbook.runner.FileFormat;
 import washbook.runner.FileFormats;
-import washbook.runner.file.UnusableFileException;
 import washbook.runner.file.ResultFolder;
 import washbook.runner.file.UnusableFileException;
 import washbook.runner.report.FileReport;

@@ -14,8 +14,8 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Set;
 import washbook.runner.file.FileIdentity;
 import washbook.runner.file.UnfinishedFile;
-import washbook.runner.file.WrittenFile;
 import washbook.runner.file.UnusableFileException;
+import washbook.runner.file.WrittenFile;
 
 /**
  * A finished result that has not taken its place yet. The steps come in this order, for a group of

@@ -10,7 +10,6 @@ import java.nio.file.attribute.PosixFilePermission;
 import java.util.Collections;
 import java.util.List;
 import java.util.Set;
-import washbook.runner.file.UnusableFileException;
 import washbook.runner.file.UnfinishedFile;
 import washbook.runner.file.UnusableFileException;
 

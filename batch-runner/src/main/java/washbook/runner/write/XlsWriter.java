@@ -18,11 +18,7 @@ import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.ColumnPatch;
 import washbook.log.sheet.SheetPatch;
 import washbook.runner.file.UnusableFileException;
-import washbook.log.sheet.CellAddress;
-import washbook.log.sheet.ColumnPatch;
-import washbook.log.sheet.SheetPatch;
 import washbook.runner.file.WrittenFile;
-import washbook.runner.file.UnusableFileException;
 import washbook.runner.read.XlsFile;
 import washbook.runner.sheet.SheetWriter;
 

@@ -27,8 +27,8 @@ import washbook.log.fill.BatchCurve;
 import washbook.log.sheet.Grid;
 import washbook.runner.OdsSamples;
 import washbook.runner.TestLogs;
-import washbook.runner.read.OdsReader;
 import washbook.runner.file.UnusableFileException;
+import washbook.runner.read.OdsReader;
 
 /** The sheet with charts goes into packages that other programs have put together otherwise. */
 class ChartPartsTest {

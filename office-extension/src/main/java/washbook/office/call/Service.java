@@ -9,7 +9,6 @@ import com.sun.star.uno.XComponentContext;
 import com.sun.star.util.NumberFormatsSupplier;
 import com.sun.star.util.XNumberFormatTypes;
 import com.sun.star.util.XNumberFormatter;
-import washbook.functions.catalogue.CatalogueFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import washbook.functions.catalogue.CatalogueFunction;

@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import washbook.functions.catalogue.Catalogue;
-import washbook.functions.catalogue.CatalogueFunction;
 
 /**
  * Writes from the catalogue everything that the office wants to know about the functions: types,

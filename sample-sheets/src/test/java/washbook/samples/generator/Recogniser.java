@@ -12,19 +12,19 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import washbook.log.sheet.ColumnPatch;
 import washbook.log.ComputedColumn;
 import washbook.log.Doubt;
-import washbook.log.fill.FillOptions;
-import washbook.log.fill.Filling;
-import washbook.log.fill.FormulaStyle;
-import washbook.log.sheet.Grid;
-import washbook.log.fill.LogFiller;
-import washbook.log.understand.LogMap;
-import washbook.log.understand.SheetUnderstanding;
 import washbook.log.LogTable;
 import washbook.log.Role;
 import washbook.log.Understanding;
+import washbook.log.fill.FillOptions;
+import washbook.log.fill.Filling;
+import washbook.log.fill.FormulaStyle;
+import washbook.log.fill.LogFiller;
+import washbook.log.sheet.ColumnPatch;
+import washbook.log.sheet.Grid;
+import washbook.log.understand.LogMap;
+import washbook.log.understand.SheetUnderstanding;
 import washbook.runner.FileFormats;
 
 /** The only place of these tests that knows how the program is asked. */

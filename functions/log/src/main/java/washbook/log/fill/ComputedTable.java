@@ -15,6 +15,7 @@ import washbook.functions.catalogue.CatalogueFunction;
 import washbook.functions.ferment.Balance;
 import washbook.functions.liquid.FermentingWash;
 import washbook.functions.liquid.SucroseSolution;
+import washbook.functions.liquid.WashKind;
 import washbook.functions.quantity.Quantity;
 import washbook.log.Batch;
 import washbook.log.ComputedColumn;
@@ -24,7 +25,6 @@ import washbook.log.reading.HydrometerRows;
 import washbook.log.reading.RowOrder;
 import washbook.log.sheet.CellRefusal;
 import washbook.log.sheet.Grid;
-import washbook.functions.liquid.WashKind;
 
 /**
  * The computed columns of one table. Numbers are kept in one array a column; of a refused row only

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import washbook.log.sheet.Grid;
 import java.util.PriorityQueue;
 import java.util.TreeMap;
+import washbook.log.sheet.Grid;
 
 /**
  * Merged cells by place. No two areas of an honest sheet overlap; of those that do the upper one

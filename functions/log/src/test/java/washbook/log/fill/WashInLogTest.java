@@ -1,12 +1,5 @@
 package washbook.log.fill;
 
-import washbook.log.understand.SheetUnderstanding;
-import washbook.log.ComputedColumn;
-import washbook.log.StatedWash;
-import washbook.log.LogTable;
-import washbook.log.Understanding;
-import washbook.log.sheet.TestGrid;
-import washbook.log.understand.LogMap;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -15,6 +8,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import washbook.log.ComputedColumn;
+import washbook.log.LogTable;
+import washbook.log.StatedWash;
+import washbook.log.Understanding;
+import washbook.log.sheet.TestGrid;
+import washbook.log.understand.LogMap;
+import washbook.log.understand.SheetUnderstanding;
 
 /** The kind of wash by which a log is filled, and what people are told of it. */
 class WashInLogTest {
@@ -116,7 +116,9 @@ class WashInLogTest {
             SheetUnderstanding.understand(grid, LogMap.none()),
             new FillOptions(
                 java.util.EnumSet.of(
-                    ComputedColumn.ABV, ComputedColumn.APPARENT_ATTENUATION, ComputedColumn.PLUS_MINUS),
+                    ComputedColumn.ABV,
+                    ComputedColumn.APPARENT_ATTENUATION,
+                    ComputedColumn.PLUS_MINUS),
                 FormulaStyle.PACK));
     List<String> formulas =
         filling.patch().columns().stream().map(c -> String.valueOf(c.cells().formula(4))).toList();
@@ -136,7 +138,8 @@ class WashInLogTest {
             "Hydrometer calibrated at 60 F\nDay | Brix | Temp C\n0 | 19.3 | 15\n4 | 10 | 22");
     TestGrid filled =
         grid.with(
-            LogFiller.fill(grid, SheetUnderstanding.understand(grid, LogMap.none()), FillOptions.usual())
+            LogFiller.fill(
+                    grid, SheetUnderstanding.understand(grid, LogMap.none()), FillOptions.usual())
                 .patch());
     double brix = SimpleLogTest.calc("CORRECTEDBRIX", 19.3, 15.0, 140.0 / 9);
     assertEquals(SimpleLogTest.calc("CONVERT", brix, "BRIX", "SG"), gravity(filled), 2e-7);

@@ -1,6 +1,5 @@
 package washbook.log.layout;
 
-import washbook.log.sheet.Grid;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
@@ -11,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import washbook.log.sheet.Grid;
 
 final class MergedAreasTest {
   @Test

@@ -1,10 +1,10 @@
 package washbook.functions.catalogue;
 
-import washbook.functions.quantity.Quantity;
 import static washbook.functions.catalogue.Parameter.number;
 
 import java.util.List;
 import washbook.functions.catalogue.CatalogueFunction.Group;
+import washbook.functions.quantity.Quantity;
 import washbook.functions.reading.HydrometerCheck;
 import washbook.functions.reading.RefractometerTemperature;
 

@@ -1,11 +1,11 @@
 package washbook.functions.catalogue;
 
-import washbook.functions.quantity.Quantity;
 import static washbook.functions.catalogue.Parameter.number;
 import static washbook.functions.catalogue.Parameter.numbers;
 
 import java.util.List;
 import washbook.functions.catalogue.CatalogueFunction.Group;
+import washbook.functions.quantity.Quantity;
 import washbook.functions.spirit.Cut;
 import washbook.functions.spirit.Dilution;
 import washbook.functions.spirit.Liqueur;

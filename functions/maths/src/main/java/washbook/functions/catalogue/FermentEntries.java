@@ -6,12 +6,12 @@ import static washbook.functions.catalogue.Parameter.wordOrNumber;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import washbook.functions.quantity.Quantity;
 import washbook.functions.Numbers;
 import washbook.functions.RefusedException;
 import washbook.functions.catalogue.CatalogueFunction.Group;
 import washbook.functions.ferment.Balance;
 import washbook.functions.liquid.WashKind;
+import washbook.functions.quantity.Quantity;
 import washbook.functions.scale.MustSugar;
 import washbook.functions.scale.PotentialAlcohol;
 

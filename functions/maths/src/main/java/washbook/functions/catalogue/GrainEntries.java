@@ -1,6 +1,5 @@
 package washbook.functions.catalogue;
 
-import washbook.functions.quantity.Quantity;
 import static washbook.functions.catalogue.Parameter.number;
 import static washbook.functions.catalogue.Parameter.wordOrNumber;
 
@@ -9,6 +8,7 @@ import java.util.stream.Stream;
 import washbook.functions.catalogue.CatalogueFunction.Group;
 import washbook.functions.makeup.Grain;
 import washbook.functions.makeup.Nitrogen;
+import washbook.functions.quantity.Quantity;
 
 /** Functions on grain, starch and yeast food. */
 final class GrainEntries {

@@ -1,13 +1,13 @@
 package washbook.functions.catalogue;
 
-import washbook.functions.quantity.Quantity;
 import static washbook.functions.catalogue.Parameter.number;
 
 import java.util.List;
 import washbook.functions.catalogue.CatalogueFunction.Group;
 import washbook.functions.ferment.CarbonDioxide;
-import washbook.functions.liquid.WashKind;
 import washbook.functions.ferment.FermentHeat;
+import washbook.functions.liquid.WashKind;
+import washbook.functions.quantity.Quantity;
 import washbook.functions.still.StillHeat;
 
 /** Functions on heat: of the charge, the condenser and the ferment. */

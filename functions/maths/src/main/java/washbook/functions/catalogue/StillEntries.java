@@ -3,10 +3,10 @@ package washbook.functions.catalogue;
 import static washbook.functions.catalogue.Parameter.number;
 
 import java.util.List;
-import washbook.functions.quantity.Quantity;
 import washbook.functions.catalogue.CatalogueFunction.Group;
 import washbook.functions.ferment.Balance;
 import washbook.functions.liquid.VapourLiquid;
+import washbook.functions.quantity.Quantity;
 import washbook.functions.still.Atmosphere;
 import washbook.functions.still.PotRun;
 

@@ -109,7 +109,8 @@ final class Compiler {
     return parameter.kind() == Parameter.Kind.WORD_OR_NUMBER && argument instanceof Literal;
   }
 
-  private static String calibration(CatalogueFunction function, Parameter parameter, CallArgument argument)
+  private static String calibration(
+      CatalogueFunction function, Parameter parameter, CallArgument argument)
       throws NotPortableException {
     Map<String, Double> known = Forms.calibrations(function);
     Object given = argument instanceof Literal l ? (Object) l.number() : parameter.fallback();

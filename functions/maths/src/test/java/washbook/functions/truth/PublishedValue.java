@@ -4,8 +4,8 @@ import java.util.Arrays;
 import washbook.functions.Answer;
 import washbook.functions.Numbers;
 import washbook.functions.catalogue.Catalogue;
-import washbook.functions.catalogue.CommandWords;
 import washbook.functions.catalogue.CatalogueFunction;
+import washbook.functions.catalogue.CommandWords;
 
 /**
  * One published figure and the call that must give it.

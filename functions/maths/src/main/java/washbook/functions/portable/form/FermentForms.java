@@ -16,13 +16,13 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
-import washbook.functions.quantity.Quantity;
 import washbook.functions.ferment.Balance;
 import washbook.functions.liquid.FermentingWash;
 import washbook.functions.liquid.SucroseSolution;
 import washbook.functions.liquid.WashKind;
 import washbook.functions.portable.form.Form.Check;
 import washbook.functions.portable.form.Form.Range;
+import washbook.functions.quantity.Quantity;
 import washbook.functions.scale.MustSugar;
 import washbook.functions.scale.PotentialAlcohol;
 

@@ -16,8 +16,8 @@ public final class FitForms {
   private FitForms() {}
 
   /**
-   * Takes the folder of compiled classes and a file that notes what was fitted last: as long as that
-   * has not changed nothing is fitted, for it takes longer than the rest of the build.
+   * Takes the folder of compiled classes and a file that notes what was fitted last: as long as
+   * that has not changed nothing is fitted, for it takes longer than the rest of the build.
    */
   public static void main(String[] args) throws IOException {
     Path classes = Path.of(args[0]);
