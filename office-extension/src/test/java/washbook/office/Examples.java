@@ -41,11 +41,13 @@ record Examples(CatalogueFunction function, List<Object> values) {
    * only; for constants in their place there is COLUMN.
    */
   String formula() {
+    return values.stream().map(Examples::written).collect(Collectors.joining(";", start(), ")"));
+  }
+
+  /** The formula up to its first constant. */
+  String start() {
     boolean ranges = function.parameters().stream().anyMatch(p -> p.kind() == Kind.NUMBERS);
-    String start = ranges ? "COLUMN(\"" + function.name() + "\";" : function.name() + "(";
-    return values.stream()
-        .map(Examples::written)
-        .collect(Collectors.joining(";", "=WASHBOOK." + start, ")"));
+    return "=WASHBOOK." + (ranges ? "COLUMN(\"" + function.name() + "\";" : function.name() + "(");
   }
 
   static String written(Object value) {
