@@ -377,11 +377,10 @@ final class RowReading {
     if (grid.kind(row, gravityColumn) != Grid.Kind.NUMBER) {
       return Numbers.show(gravity);
     }
-    String cell = cell(row);
+    String cell = cell(row) + (perCubicCentimetre ? "*1000" : "");
     if (scale == SugarScale.SG) {
       return grid.number(row, gravityColumn) >= 100 ? cell + "/1000" : cell;
     }
-    cell += perCubicCentimetre ? "*1000" : "";
     return OtherBrixScale.gravityFormula(cell, scale, settings, source);
   }
 
