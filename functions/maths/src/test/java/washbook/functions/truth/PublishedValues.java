@@ -131,7 +131,7 @@ final class PublishedValues {
       add(10 * extract * gravity, 1.2, LINE, "SUGARLEFT", og, gravity);
       add(real, 0.9, LINE, "REALATTENUATION", og, gravity);
       add(real / (1 - 0.005161 * extract), 1.0, LINE, "FERMENTATIONDEGREE", og, gravity);
-      add(100 * (1 - line[1] / line[0]), 1e-6, LINE, "APPARENTATTENUATION", og, gravity);
+      add(100 * (1 - line[1] / line[0]), 0.002, LINE, "APPARENTATTENUATION", og, gravity);
     }
     double moles = Calls.value("CARBONDIOXIDE", 1.085, 0.998, 25.0) / 88.019;
     add(
