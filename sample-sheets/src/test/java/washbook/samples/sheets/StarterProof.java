@@ -9,11 +9,11 @@ import java.util.List;
 import washbook.functions.Answer;
 import washbook.functions.Numbers;
 import washbook.functions.catalogue.Catalogue;
-import washbook.functions.catalogue.Function;
+import washbook.functions.catalogue.CatalogueFunction;
 import washbook.functions.catalogue.Parameter;
-import washbook.functions.log.CellAddress;
-import washbook.functions.portable.NotPortableException;
 import washbook.functions.portable.PortableFormulas;
+import washbook.functions.portable.form.NotPortableException;
+import washbook.log.sheet.CellAddress;
 import washbook.samples.sheets.Book.Look;
 
 /** Every published value that the tests check, with the live formula beside it. */
@@ -74,7 +74,7 @@ final class StarterProof {
   }
 
   private static void put(Book book, Form form, int row, Line line) {
-    Function function = Catalogue.get(line.function);
+    CatalogueFunction function = Catalogue.get(line.function);
     List<String> words = new ArrayList<>();
     int column = RANGES;
     for (int i = 0; i < line.arguments.size(); i++) {
@@ -128,7 +128,7 @@ final class StarterProof {
   }
 
   private static boolean isPlain(Line line) {
-    Function function = Catalogue.get(line.function);
+    CatalogueFunction function = Catalogue.get(line.function);
     if (!PortableFormulas.exists(function)) {
       return false;
     }

@@ -36,6 +36,14 @@ public final class HydrometerCheck {
       double gramsOfWater,
       double temperatureC,
       double calibrationC) {
+    if (solutionReading <= waterReading) {
+      throw RefusedException.contradiction(
+          "the reading in the solution, "
+              + Numbers.show(solutionReading)
+              + ", is not above that in water, "
+              + Numbers.show(waterReading)
+              + ": one of the two is wrong.");
+    }
     double brix = SucroseSolution.brix(gravity(gramsOfSugar, gramsOfWater));
     double difference =
         shown(brix, temperatureC, calibrationC) - shown(0, temperatureC, calibrationC);

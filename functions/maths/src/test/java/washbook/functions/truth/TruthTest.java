@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
  * write both anew: {@code -Dtest=TruthTest -Dwashbook.write=true}.
  */
 class TruthTest {
-  private static final Path PAGE = Path.of("TRUTH.md");
+  private static final Path PAGE = Path.of("../TRUTH.md");
   private static final Path TABLE = Path.of("src/test/resources/washbook/published-values.tsv");
   private static final List<PublishedValue> VALUES = PublishedValues.all();
 
