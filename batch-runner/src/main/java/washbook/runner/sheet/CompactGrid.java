@@ -34,13 +34,19 @@ public final class CompactGrid implements Grid {
   private final String name;
   private final Texts texts;
   private final List<Area> merged = new ArrayList<>();
+  private final WorkLimit work;
   private Chunk[][] columns = new Chunk[16][];
   private int rowCount;
   private int columnCount;
 
   public CompactGrid(String name, Texts texts) {
+    this(name, texts, new WorkLimit());
+  }
+
+  CompactGrid(String name, Texts texts, WorkLimit work) {
     this.name = name;
     this.texts = texts;
+    this.work = work;
   }
 
   /** A number; one that is not finite becomes an error cell. */
@@ -164,6 +170,7 @@ public final class CompactGrid implements Grid {
 
   @Override
   public Kind kind(int row, int column) {
+    work.ask(rowCount);
     return KINDS[chunk(row, column).kinds[row & (CHUNK - 1)] & ~FORMULA];
   }
 
