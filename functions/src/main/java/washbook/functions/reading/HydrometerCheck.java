@@ -36,6 +36,14 @@ public final class HydrometerCheck {
       double gramsOfWater,
       double temperatureC,
       double calibrationC) {
+    if (solutionReading <= waterReading) {
+      throw RefusedException.contradiction(
+          "the instrument shows "
+              + Numbers.show(solutionReading)
+              + " in the solution and "
+              + Numbers.show(waterReading)
+              + " in water, which is lighter.");
+    }
     double brix = SucroseSolution.brix(gravity(gramsOfSugar, gramsOfWater));
     double difference =
         shown(brix, temperatureC, calibrationC) - shown(0, temperatureC, calibrationC);
