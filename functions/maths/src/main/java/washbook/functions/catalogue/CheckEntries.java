@@ -80,11 +80,11 @@ final class CheckEntries {
   }
 
   private static Parameter sugar() {
-    return number("gramsOfSugar", Quantity.GRAMS, "Grams of dry table sugar.");
+    return number("gramsOfSugar", Quantity.SAMPLE_GRAMS, "Grams of dry table sugar.");
   }
 
   private static Parameter water() {
-    return number("gramsOfWater", Quantity.GRAMS, "Grams of water.");
+    return number("gramsOfWater", Quantity.SAMPLE_GRAMS, "Grams of water.");
   }
 
   private static Parameter temperature() {

@@ -22,8 +22,8 @@ final class CourseFit {
   /** How far above its first reading the wash may have begun, SG: logs begin late. */
   private static final double START_ERROR = 0.01;
 
-  private static final double[] SCALES = {0.2, 0.4, 0.6, 0.9, 1.3, 1.9, 2.7, 4, 6, 10};
-  private static final int MIDDLES = 18;
+  private static final double[] SCALES = {0.3, 0.7, 1.3, 2.4, 5};
+  private static final int MIDDLES = 12;
   private static final int MOST_STEPS = 30;
   private static final double ENOUGH = 1e-4;
 

@@ -53,6 +53,8 @@ public enum Quantity {
   REFRACTOMETER_TEMPERATURE("°C", 5, 30, false),
   BRIX_TO_40("°Bx", 0.1, 38, true),
   HYDROMETER_IN_WATER("SG", 0.95, 1.05, true),
+  /** Sugar or water of a solution to check an instrument with. */
+  SAMPLE_GRAMS("g", 1, 600, true),
   NITROGEN("mg N/L", 0, 1000, false),
   NITROGEN_WANTED("mg N/L", 1, 500, true),
   CHARGE_TEMPERATURE("°C", 0, 75, false),

@@ -38,11 +38,11 @@ public final class HydrometerCheck {
       double calibrationC) {
     if (solutionReading <= waterReading) {
       throw RefusedException.contradiction(
-          "the reading in the solution, "
+          "the instrument shows "
               + Numbers.show(solutionReading)
-              + ", is not above that in water, "
+              + " in the solution and "
               + Numbers.show(waterReading)
-              + ": one of the two is wrong.");
+              + " in water, which is lighter.");
     }
     double brix = SucroseSolution.brix(gravity(gramsOfSugar, gramsOfWater));
     double difference =

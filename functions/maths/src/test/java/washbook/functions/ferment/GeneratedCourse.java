@@ -21,7 +21,7 @@ record GeneratedCourse(
     List<Double> times,
     List<Double> gravities) {
 
-  /** How the true course is made; the last three are not the forms that are fitted. */
+  /** How the true course is made; the last three by {@link Growth}. */
   enum Family {
     LOGISTIC,
     GOMPERTZ,

@@ -5,10 +5,12 @@ import java.util.random.RandomGenerator;
 import washbook.functions.ferment.GeneratedCourse.Family;
 
 /**
- * Ferments by a model of yeast and sugar that shares no form with what is fitted: yeast grows by
+ * Ferments by equations of yeast, nitrogen, sugar and warmth instead of a curve: yeast grows by
  * Monod's law (Annu. Rev. Microbiol. 3 (1949) 371) on nitrogen, ferments sugar at a saturating
  * rate, slows as alcohol rises (Levenspiel, Biotechnol. Bioeng. 22 (1980) 1671) and with the
- * temperature (a factor of two for 10 K). Constants are invented, within what such models use.
+ * temperature (a factor of two for 10 K). One ending of the fitted shapes, slowed by alcohol until
+ * the sugar gives out, rests on the same two laws, so that these courses are not wholly foreign to
+ * the fit. Constants are invented, within what such models use.
  */
 final class Growth {
   private static final double STEP = 0.01;
