@@ -71,20 +71,37 @@ class ArraysIT {
 
   @Test
   void aPlaceThatOneColumnDoesNotReachIsNotAvailable() {
-    book.array("C1:C4", "=WASHBOOK.CORRECTEDGRAVITY(A1:A4;{20|20})");
+    book.array("C1:C4", "=WASHBOOK.COLUMN(\"CORRECTEDGRAVITY\";A1:A4;{20|20})");
     assertEquals(java("CORRECTEDGRAVITY", 1.07, 20.0), book.number("C2"));
     assertEquals("#N/A", book.shown("C3"));
     assertEquals("#N/A", book.shown("C4"));
   }
 
   @Test
+  void columnGivesAWholeColumnInOneCall() {
+    book.array("C1:C8", "=WASHBOOK.COLUMN(\"CORRECTEDGRAVITY\";A1:A7;B1:B7)");
+    book.array("D1:D7", "=WASHBOOK.CORRECTEDGRAVITY(A1:A7;B1:B7)");
+    for (int row = 1; row <= 7; row++) {
+      assertEquals(book.shown("D" + row), book.shown("C" + row), "row " + row);
+      assertEquals(book.number("D" + row), book.number("C" + row), "row " + row);
+    }
+    assertEquals("#N/A", book.shown("C8"));
+    book.array("E1:E2", "=WASHBOOK.COLUMN(\"NOSUCH\";A1:A2)");
+    assertEquals("#VALUE!", book.shown("E1"));
+    book.select("C5");
+    assertEquals(
+        "C5, COLUMN: temperatureC 75 is too high; it must be 0 to 60 °C.",
+        book.dispatch("washbook.office:explain?ask=no"));
+  }
+
+  @Test
   void optionalArgumentsAndWordsMayBeColumnsToo() {
     book.data("D1:D2", new Object[][] {{"DRY"}, {""}});
-    book.array("E1:E2", "=WASHBOOK.POTENTIALABV(A1:A2;D1:D2)");
+    book.array("E1:E2", "=WASHBOOK.COLUMN(\"POTENTIALABV\";A1:A2;D1:D2)");
     assertEquals(java("POTENTIALABV", 1.085, "DRY"), book.number("E1"));
     assertEquals(java("POTENTIALABV", 1.07), book.number("E2"));
     book.data("F1:F2", new Object[][] {{0.0}, {2.0}});
-    book.array("G1:G2", "=WASHBOOK.ABVPLUSMINUS(1.085;1.01;;F1:F2)");
+    book.array("G1:G2", "=WASHBOOK.COLUMN(\"ABVPLUSMINUS\";1.085;1.01;;F1:F2)");
     assertEquals(java("ABVPLUSMINUS", 1.085, 1.01, null, 0.0), book.number("G1"));
     assertEquals(java("ABVPLUSMINUS", 1.085, 1.01, null, 2.0), book.number("G2"));
   }
@@ -98,16 +115,20 @@ class ArraysIT {
     assertEquals("temperatureC 75 is too high; it must be 0 to 60 °C.", book.shown("C5"));
   }
 
-  /** Calc itself refuses a range with an error in it; IFERROR takes it out. */
+  /** Calc itself refuses a range with an error in it where one call takes the whole range. */
   @Test
-  void aColumnWithRefusalsGoesOnThroughIferror() {
+  void aColumnWithRefusalsGoesOn() {
     book.array("C1:C7", "=WASHBOOK.CORRECTEDGRAVITY(A1:A7;B1:B7)");
-    book.array("D1:D7", "=WASHBOOK.ABV(1.09;C1:C7)");
+    book.array("D1:D7", "=WASHBOOK.COLUMN(\"ABV\";1.09;C1:C7)");
     assertEquals("Err:504", book.shown("D1"));
-    book.array("E1:E7", "=WASHBOOK.ABV(1.09;IFERROR(C1:C7;\"\"))");
-    assertEquals(java("ABV", 1.09, book.number("C1")), book.number("E1"));
+    book.array("E1:E7", "=WASHBOOK.COLUMN(\"ABV\";1.09;IFERROR(C1:C7;\"\"))");
+    book.array("F1:F7", "=WASHBOOK.ABV(1.09;C1:C7)");
     assertEquals("", book.shown("E5"));
-    assertEquals(java("ABV", 1.09, book.number("C7")), book.number("E7"));
+    assertEquals("#NUM!", book.shown("F5"));
+    for (String column : new String[] {"E", "F"}) {
+      assertEquals(java("ABV", 1.09, book.number("C1")), book.number(column + 1), 1e-12);
+      assertEquals(java("ABV", 1.09, book.number("C7")), book.number(column + 7), 1e-12);
+    }
   }
 
   @Test

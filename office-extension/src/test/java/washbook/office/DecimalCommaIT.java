@@ -44,9 +44,34 @@ class DecimalCommaIT {
               (Answer.Number) Catalogue.get("CORRECTEDGRAVITY").call(1.05, row[1]);
           assertEquals(expected.value(), book.number("C1"), row[0] + book.shown("C1"));
         }
+        readsTextsAsCalcDoes(book);
       }
     } finally {
       Office.delete(profile);
     }
+  }
+
+  private static void readsTextsAsCalcDoes(Book book) {
+    double expected = ((Answer.Number) Catalogue.get("ABV").call(1.085, 1.01)).value();
+    book.text("D1", "1,085").text("D2", "1.085").text("D3", "1.01").text("D4", "1,01");
+    book.formula("E1", "=WASHBOOK.ABV(D1;1.01)");
+    assertEquals(expected, book.number("E1"), book.shown("E1"));
+    book.formula("E1", "=WASHBOOK.ABV(D2;1.01)");
+    assertEquals("#NUM!", book.shown("E1"), "a point between thousands");
+    book.formula("E1", "=WASHBOOK.ABV(D1;D3)");
+    assertEquals("#VALUE!", book.shown("E1"), "a point that cannot be one between thousands");
+    book.formula("E1", "=WASHBOOK.REASON(\"ABV\";D1;D3)");
+    assertEquals(
+        "gravity '1.01' is a text that is not a number here: the decimal sign is ','.",
+        book.shown("E1"));
+    book.data("F1:F2", new Object[][] {{10.0}, {"5,5"}})
+        .data("G1:G2", new Object[][] {{1.06}, {"1,1"}});
+    book.formula("E1", "=WASHBOOK.BLENDGRAVITY(F1:F2;G1:G2)");
+    assertEquals(
+        ((Answer.Number)
+                Catalogue.get("BLENDGRAVITY")
+                    .call(java.util.List.of(10.0, 5.5), java.util.List.of(1.06, 1.1)))
+            .value(),
+        book.number("E1"));
   }
 }

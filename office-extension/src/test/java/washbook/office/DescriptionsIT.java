@@ -14,12 +14,13 @@ import org.junit.jupiter.params.provider.MethodSource;
 import washbook.functions.catalogue.Catalogue;
 import washbook.functions.catalogue.CatalogueFunction;
 import washbook.functions.catalogue.Parameter;
+import washbook.office.generate.ColumnEntry;
 import washbook.office.generate.WizardText;
 
 /** The function wizard says what the catalogue says. */
 class DescriptionsIT {
   static Stream<CatalogueFunction> functions() {
-    return Catalogue.all().stream();
+    return Stream.concat(Catalogue.all().stream(), Stream.of(ColumnEntry.FUNCTION));
   }
 
   @ParameterizedTest

@@ -36,11 +36,18 @@ record Examples(CatalogueFunction function, List<Object> values) {
     return number == null ? text : number;
   }
 
-  /** The call with its arguments written out, as typed into a cell. */
+  /**
+   * The call with its arguments written out, as typed into a cell. A function of ranges takes cells
+   * only; for constants in their place there is COLUMN.
+   */
   String formula() {
-    return values.stream()
-        .map(Examples::written)
-        .collect(Collectors.joining(";", "=WASHBOOK." + function.name() + "(", ")"));
+    return values.stream().map(Examples::written).collect(Collectors.joining(";", start(), ")"));
+  }
+
+  /** The formula up to its first constant. */
+  String start() {
+    boolean ranges = function.parameters().stream().anyMatch(p -> p.kind() == Kind.NUMBERS);
+    return "=WASHBOOK." + (ranges ? "COLUMN(\"" + function.name() + "\";" : function.name() + "(");
   }
 
   static String written(Object value) {

@@ -1,5 +1,6 @@
 package washbook.office;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -15,6 +16,7 @@ import com.sun.star.sheet.XCalculatable;
 import com.sun.star.sheet.XNamedRanges;
 import com.sun.star.sheet.XSheetCondition;
 import com.sun.star.sheet.XSheetConditionalEntries;
+import com.sun.star.table.BorderLine2;
 import com.sun.star.table.CellAddress;
 import com.sun.star.table.CellContentType;
 import com.sun.star.table.XCell;
@@ -112,6 +114,25 @@ class MenuIT {
     assertEquals("Default", look("D1").getPropertyValue("CellStyle"));
     assertEquals(false, look("D1").getPropertyValue("IsTextWrapped"));
     assertEquals(usual, width("D1"));
+  }
+
+  /** Offices from 24.2 on have colours of borders that read as nothing and refuse nothing. */
+  @Test
+  void headersWithBordersGetNeighboursWithBorders() throws Exception {
+    plum();
+    BorderLine2 line = new BorderLine2();
+    line.OuterLineWidth = 35;
+    line.LineWidth = 35;
+    for (String side : List.of("LeftBorder", "RightBorder", "BottomBorder")) {
+      look("A1:C1").setPropertyValue(side, line);
+    }
+    String said = String.valueOf(book.dispatch(FILL));
+    assertTrue(said.contains("filled: 3; refused: 1"), said);
+    assertEquals("Washbook note", book.shown("H1"));
+    for (String cell : List.of("D1", "H1")) {
+      BorderLine2 own = (BorderLine2) look(cell).getPropertyValue("BottomBorder2");
+      assertEquals(35, own.OuterLineWidth, cell);
+    }
   }
 
   private XPropertySet look(String range) {
@@ -301,11 +322,14 @@ class MenuIT {
     book.formula("C1", "=ROUND(WASHBOOK.ABV(1.085;WASHBOOK.CORRECTEDGRAVITY(A1;B1));1)");
     book.as(XModifiable.class).setModified(false);
     book.select("C1");
+    XUndoManager undo = book.as(XUndoManagerSupplier.class).getUndoManager();
+    String[] steps = undo.getAllUndoActionTitles();
     assertEquals(
         "C1, CORRECTEDGRAVITY: temperatureC 75 is too high; it must be 0 to 60 °C.",
         book.dispatch(EXPLAIN));
     assertFalse(book.as(XModifiable.class).isModified());
-    assertEquals("", book.cell("AMJ1048576").getFormula());
+    assertArrayEquals(steps, undo.getAllUndoActionTitles());
+    assertEquals(CellContentType.EMPTY, book.cell("AMJ1").getType());
     book.number("B1", 20);
     assertTrue(String.valueOf(book.dispatch(EXPLAIN)).contains("refuses anything"));
     book.select("A1");
@@ -348,13 +372,47 @@ class MenuIT {
     String said = String.valueOf(book.dispatch("washbook.office:portable?ask=no"));
     assertTrue(said.contains("plain arithmetic: 1 (cells: 1)"), said);
     assertTrue(said.contains("Stays: Sheet1 B2: "), said);
-    assertTrue(said.contains("Stays: Sheet1 C1: it is part of an array formula."), said);
+    assertTrue(said.contains("Stays: Sheet1 C1:C2: it is part of an array formula."), said);
     assertFalse(book.cell("B1").getFormula().contains("WASHBOOK"), book.cell("B1").getFormula());
     assertTrue(book.cell("B1").getFormula().contains("\"a,b\""), book.cell("B1").getFormula());
     double most = washbook.functions.portable.PortableFormulas.maximumError(Catalogue.get("ABV"));
     assertEquals(exact, book.number("B1"), most + 1e-9);
     book.as(XUndoManagerSupplier.class).getUndoManager().undo();
     assertTrue(book.cell("B1").getFormula().contains("WASHBOOK.ABV"), book.cell("B1").getFormula());
+  }
+
+  @Test
+  void makesLongColumnsPortableRowByRowAndKeepsFormatsAndComments() throws Exception {
+    int rows = 300;
+    Object[][] readings = new Object[rows][2];
+    for (int i = 0; i < rows; i++) {
+      readings[i] = new Object[] {1.085, 1.08 - i * 2e-4};
+    }
+    book.data("A1:B" + rows, readings);
+    Object[][] exact = new Object[rows][1];
+    for (int i = 1; i <= rows; i++) {
+      book.formula("C" + i, "=WASHBOOK.ABV(A" + i + ";B" + i + ")");
+      exact[i - 1][0] = book.number("C" + i);
+    }
+    look("C7").setPropertyValue("CellBackColor", 0xE8D8F0);
+    var comments =
+        UnoRuntime.queryInterface(com.sun.star.sheet.XSheetAnnotationsSupplier.class, book.sheet())
+            .getAnnotations();
+    comments.insertNew(new CellAddress((short) 0, 2, 20), "strong already");
+    String said = String.valueOf(book.dispatch("washbook.office:portable?ask=no"));
+    assertTrue(said.contains("arithmetic: 300 (cells: 300)"), said);
+    assertTrue(said.contains("Becomes plain arithmetic: Sheet1 C1:C300"), said);
+    double most = washbook.functions.portable.PortableFormulas.maximumError(Catalogue.get("ABV"));
+    for (int i = 1; i <= rows; i++) {
+      assertFalse(book.cell("C" + i).getFormula().contains("WASHBOOK"), "row " + i);
+      assertEquals((Double) exact[i - 1][0], book.number("C" + i), most + 1e-9, "row " + i);
+    }
+    assertEquals(0xE8D8F0, look("C7").getPropertyValue("CellBackColor"));
+    assertEquals(-1, look("C8").getPropertyValue("CellBackColor"));
+    assertEquals(1, comments.getCount());
+    book.as(XUndoManagerSupplier.class).getUndoManager().undo();
+    assertEquals("=WASHBOOK.ABV(A300;B300)", book.cell("C300").getFormula());
+    assertEquals(1, comments.getCount());
   }
 
   @Test

@@ -4,12 +4,12 @@ import java.nio.file.Path;
 import washbook.office.testing.Office;
 
 /** One office with the packed extension for all tests of the module; it ends with the program. */
-final class SharedOffice {
+public final class SharedOffice {
   private static Office office;
 
   private SharedOffice() {}
 
-  static synchronized Office get() {
+  public static synchronized Office get() {
     if (office == null) {
       office = Office.with(extension());
       Runtime.getRuntime().addShutdownHook(new Thread(office::close));

@@ -67,7 +67,7 @@ class ArchitectureTest {
           runner.file, runner.sheet, runner.read, runner.write, runner.report, runner.run
           office.call: functions, functions.quantity, functions.catalogue
           office.generate: functions, functions.quantity, functions.catalogue
-          office.menu: functions, functions.portable, log.*
+          office.menu: functions, functions.catalogue, functions.portable, log.*
           office: functions.catalogue, office.call, office.menu
           """);
 

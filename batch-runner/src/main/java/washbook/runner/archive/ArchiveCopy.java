@@ -10,7 +10,6 @@ import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -18,6 +17,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
 import washbook.runner.file.UnusableFileException;
+import washbook.runner.file.WrittenFile;
 
 /**
  * Writes an archive again with some entries changed, left out or added. The bytes of every other
@@ -112,7 +112,7 @@ public final class ArchiveCopy implements Closeable {
   /** Writes the copy. */
   public void write(Path target) throws IOException {
     if (changed.isEmpty() && leftOut.isEmpty() && added.isEmpty()) {
-      Files.copy(source, target, StandardCopyOption.REPLACE_EXISTING);
+      WrittenFile.copy(source, target);
       return;
     }
     try (ArchiveSink to = new ArchiveSink(target)) {

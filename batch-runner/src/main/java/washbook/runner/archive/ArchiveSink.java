@@ -5,7 +5,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
+import washbook.runner.file.WrittenFile;
 
 /** Takes the bytes of a new archive; short stretches go to the file together. */
 final class ArchiveSink implements Closeable {
@@ -14,12 +14,7 @@ final class ArchiveSink implements Closeable {
   private long written;
 
   ArchiveSink(Path target) throws IOException {
-    channel =
-        FileChannel.open(
-            target,
-            StandardOpenOption.CREATE,
-            StandardOpenOption.TRUNCATE_EXISTING,
-            StandardOpenOption.WRITE);
+    channel = WrittenFile.open(target);
   }
 
   long position() {

@@ -36,15 +36,15 @@ final class OdsChartMarkup {
   }
 
   /** The folder of a chart's object in the package. */
-  static String object(Chart chart) {
-    return "WashbookChart" + chart.number();
+  static String object(Chart chart, String series) {
+    return "WashbookChart" + series + chart.number();
   }
 
-  static String table(ChartPage page) {
+  static String table(ChartPage page, String series) {
     StringBuilder text = new StringBuilder("<table:table").append(NAMES);
     text.append(" table:name=\"").append(ChartsSheet.NAME).append("\"><table:shapes>");
     for (Chart chart : page.charts()) {
-      frame(text, chart);
+      frame(text, chart, series);
     }
     text.append("</table:shapes><table:table-column table:number-columns-repeated=\"5\"/>");
     int row = words(text, 0, 0, List.of(ChartPage.title()));
@@ -62,7 +62,7 @@ final class OdsChartMarkup {
     return text.append("</table:table>").toString();
   }
 
-  private static void frame(StringBuilder text, Chart chart) {
+  private static void frame(StringBuilder text, Chart chart, String series) {
     text.append("<draw:frame draw:z-index=\"").append(chart.number() - 1);
     text.append("\" draw:name=\"").append(escaped(chart.title()));
     text.append("\" svg:x=\"0cm\" svg:y=\"");
@@ -71,7 +71,7 @@ final class OdsChartMarkup {
     text.append(centimetres(ChartPage.HEIGHT_CM)).append("\"><draw:object");
     text.append(" draw:notify-on-update-of-ranges=\"").append(range(chart, 0)).append(' ');
     text.append(range(chart, chart.quantity().column)).append("\" xlink:href=\"./");
-    text.append(object(chart)).append("\" xlink:type=\"simple\" xlink:show=\"embed\"");
+    text.append(object(chart, series)).append("\" xlink:type=\"simple\" xlink:show=\"embed\"");
     text.append(" xlink:actuate=\"onLoad\"/></draw:frame>");
   }
 

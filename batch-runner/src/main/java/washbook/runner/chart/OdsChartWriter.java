@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import washbook.log.fill.BatchCurve;
@@ -31,6 +32,7 @@ import washbook.runner.read.OdsReader;
  */
 public final class OdsChartWriter implements ChartWriter {
   private static final String MANIFEST = "META-INF/manifest.xml";
+  private static final String MANIFEST_NAMES = "urn:oasis:names:tc:opendocument:xmlns:manifest:1.0";
   private static final Pattern OBJECT = Pattern.compile("xlink:href=\"(?:\\./)?([^\"/]+)\"");
 
   @Override
@@ -41,30 +43,49 @@ public final class OdsChartWriter implements ChartWriter {
         ArchiveCopy copy = new ArchiveCopy(source, workbook.archive())) {
       Archive archive = workbook.archive();
       Set<String> objects = new HashSet<>();
+      String[] series = new String[1];
       Part content = workbook.content();
       copy.change(
           content,
-          (old, to) -> putTable(new XmlSplicer(old, content.name(), to), page, isThere, objects));
+          (old, to) ->
+              putTable(
+                  new XmlSplicer(old, content.name(), to),
+                  () -> {
+                    series[0] = freeSeries(archive, page, objects);
+                    return OdsChartMarkup.table(page, series[0]);
+                  },
+                  isThere,
+                  objects));
       for (Part part : archive.parts()) {
         if (isOf(objects, part.name())) {
           copy.leaveOut(part);
         }
       }
-      Part manifest =
-          archive
-              .find(MANIFEST)
-              .orElseThrow(() -> new UnusableFileException("The file has no manifest."));
-      copy.change(manifest, (old, to) -> declare(old, to, page, objects));
+      declareAll(archive, copy, page, objects, series[0]);
       for (ChartPage.Chart chart : page.charts()) {
-        String name = OdsChartMarkup.object(chart) + "/content.xml";
-        Part taken = archive.find(name).orElse(null);
-        if (taken != null && !isOf(objects, taken.name())) {
-          throw new UnusableFileException(
-              "The workbook has a part " + name + " that belongs to no charts sheet.");
-        }
-        copy.add(name, OdsChartMarkup.chart(chart).getBytes(StandardCharsets.UTF_8));
+        copy.add(
+            OdsChartMarkup.object(chart, series[0]) + "/content.xml",
+            OdsChartMarkup.chart(chart).getBytes(StandardCharsets.UTF_8));
       }
       copy.write(target);
+    }
+  }
+
+  /** Puts the new objects beside those of a charts sheet that its user has given another name. */
+  private static String freeSeries(Archive archive, ChartPage page, Set<String> objects) {
+    Set<String> taken = new HashSet<>();
+    for (Part part : archive.parts()) {
+      if (!isOf(objects, part.name())) {
+        taken.add(part.name().split("/", 2)[0]);
+      }
+    }
+    int series = 1;
+    while (true) {
+      String mark = series == 1 ? "" : series + "-";
+      if (page.charts().stream().noneMatch(c -> taken.contains(OdsChartMarkup.object(c, mark)))) {
+        return mark;
+      }
+      series++;
     }
   }
 
@@ -77,13 +98,14 @@ public final class OdsChartWriter implements ChartWriter {
 
   /** Puts the table behind the others or in the place of the older one. */
   private static void putTable(
-      XmlSplicer splicer, ChartPage page, boolean isThere, Set<String> objects) throws IOException {
-    byte[] table = OdsChartMarkup.table(page).getBytes(StandardCharsets.UTF_8);
+      XmlSplicer splicer, Supplier<String> table, boolean isThere, Set<String> objects)
+      throws IOException {
     boolean inSheets = false;
     boolean seen = false;
     boolean put = isThere;
     for (Token token = splicer.next(); token != Token.DONE; token = splicer.next()) {
       boolean start = token == Token.START;
+      boolean tag = start || token == Token.EMPTY;
       int level = splicer.depth() - (start ? 1 : 0);
       if (!inSheets) {
         inSheets = start && level == 2 && splicer.is(OdsReader.SPREADSHEET);
@@ -98,9 +120,10 @@ public final class OdsChartWriter implements ChartWriter {
         } else {
           OdsCell.skip(splicer, token);
         }
-      } else if (token == Token.END && level == 2 || level == 3 && token != Token.END) {
+      } else if (token == Token.END && level == 2 || tag && level == 3) {
         if (seen && !put) {
-          splicer.insert(splicer.tokenStart(), table, table.length);
+          byte[] markup = table.get().getBytes(StandardCharsets.UTF_8);
+          splicer.insert(splicer.tokenStart(), markup, markup.length);
           put = true;
         }
         inSheets = token != Token.END;
@@ -113,7 +136,8 @@ public final class OdsChartWriter implements ChartWriter {
   }
 
   private static void replaceTable(
-      XmlSplicer splicer, Token token, byte[] table, Set<String> objects) throws IOException {
+      XmlSplicer splicer, Token token, Supplier<String> table, Set<String> objects)
+      throws IOException {
     splicer.holdFrom(splicer.tokenStart());
     OdsCell.skip(splicer, token);
     int end = splicer.tokenEnd();
@@ -124,7 +148,7 @@ public final class OdsChartWriter implements ChartWriter {
       objects.add(object.group(1).replaceFirst("^ObjectReplacements$", ""));
     }
     objects.remove("");
-    splicer.replace(splicer.held(), end, table);
+    splicer.replace(splicer.held(), end, table.get().getBytes(StandardCharsets.UTF_8));
     splicer.release();
   }
 
@@ -136,31 +160,91 @@ public final class OdsChartWriter implements ChartWriter {
     }
   }
 
-  private static void declare(InputStream old, PartOutput to, ChartPage page, Set<String> objects)
+  private static void declareAll(
+      Archive archive, ArchiveCopy copy, ChartPage page, Set<String> objects, String series)
+      throws IOException {
+    Part manifest = archive.find(MANIFEST).orElse(null);
+    if (manifest == null) {
+      copy.add(
+          MANIFEST, newManifest(archive, page, objects, series).getBytes(StandardCharsets.UTF_8));
+    } else {
+      copy.change(manifest, (old, to) -> declare(old, to, page, objects, series));
+    }
+  }
+
+  /** For a package that has no list of its parts, which programs need to find the charts. */
+  private static String newManifest(
+      Archive archive, ChartPage page, Set<String> objects, String series) {
+    StringBuilder text = new StringBuilder("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
+    text.append("<manifest:manifest xmlns:manifest=\"").append(MANIFEST_NAMES).append("\">");
+    entry(text, "manifest:", "manifest:", "/", "application/vnd.oasis.opendocument.spreadsheet");
+    for (Part part : archive.parts()) {
+      boolean listed = !part.name().equals("mimetype") && !part.name().endsWith("/");
+      if (listed && !isOf(objects, part.name())) {
+        String kind = part.name().endsWith(".xml") ? "text/xml" : "";
+        entry(text, "manifest:", "manifest:", ChartPage.escaped(part.name()), kind);
+      }
+    }
+    return text.append(entries(page, series, "manifest:", "manifest:"))
+        .append("</manifest:manifest>")
+        .toString();
+  }
+
+  private static void declare(
+      InputStream old, PartOutput to, ChartPage page, Set<String> objects, String series)
       throws IOException {
     XmlSplicer splicer = new XmlSplicer(old, MANIFEST, to);
+    String attributePrefix = null;
     for (Token token = splicer.next(); token != Token.DONE; token = splicer.next()) {
-      boolean end = token == Token.END && splicer.depth() == 0;
-      if (token == Token.EMPTY
-          && splicer.attribute(ascii(splicer.prefix() + "full-path"))
-          && isOf(objects, splicer.value())) {
-        splicer.replace(splicer.tokenStart(), splicer.tokenEnd(), new byte[0]);
-      } else if (end) {
-        StringBuilder entries = new StringBuilder();
-        for (ChartPage.Chart chart : page.charts()) {
-          String object = OdsChartMarkup.object(chart) + "/";
-          entry(entries, splicer.prefix(), object, OdsChartMarkup.KIND);
-          entry(entries, splicer.prefix(), object + "content.xml", "text/xml");
+      boolean tag = token == Token.EMPTY || token == Token.START;
+      if (tag && findPath(splicer)) {
+        attributePrefix = attributePrefix(splicer);
+        if (isOf(objects, splicer.value())) {
+          splicer.remove(token);
         }
-        splicer.insert(splicer.tokenStart(), ascii(entries.toString()), entries.length());
+      } else if (token == Token.END && splicer.depth() == 0) {
+        String prefix = splicer.prefix();
+        String entries =
+            entries(page, series, prefix, attributePrefix == null ? prefix : attributePrefix);
+        splicer.insert(splicer.tokenStart(), ascii(entries), entries.length());
       }
     }
     splicer.finish();
   }
 
-  private static void entry(StringBuilder entries, String prefix, String path, String kind) {
-    entries.append('<').append(prefix).append("file-entry ").append(prefix);
-    entries.append("full-path=\"").append(path).append("\" ").append(prefix);
+  private static boolean findPath(XmlSplicer splicer) throws IOException {
+    splicer.rewindAttributes();
+    while (splicer.nextAttribute()) {
+      if (splicer.attributeHasLocalName("full-path")) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The prefix, with its colon, of the attribute found last: it may differ from the element's. */
+  private static String attributePrefix(XmlSplicer splicer) {
+    int start = splicer.attributeStart();
+    int length = splicer.valueStart() - start;
+    String attribute = new String(splicer.bytes(), start, length, StandardCharsets.UTF_8);
+    return attribute.substring(0, attribute.indexOf("full-path"));
+  }
+
+  private static String entries(
+      ChartPage page, String series, String prefix, String attributePrefix) {
+    StringBuilder entries = new StringBuilder();
+    for (ChartPage.Chart chart : page.charts()) {
+      String object = OdsChartMarkup.object(chart, series) + "/";
+      entry(entries, prefix, attributePrefix, object, OdsChartMarkup.KIND);
+      entry(entries, prefix, attributePrefix, object + "content.xml", "text/xml");
+    }
+    return entries.toString();
+  }
+
+  private static void entry(
+      StringBuilder entries, String prefix, String attributePrefix, String path, String kind) {
+    entries.append('<').append(prefix).append("file-entry ").append(attributePrefix);
+    entries.append("full-path=\"").append(path).append("\" ").append(attributePrefix);
     entries.append("media-type=\"").append(kind).append("\"/>");
   }
 }

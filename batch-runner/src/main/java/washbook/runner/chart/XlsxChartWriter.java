@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,10 +29,46 @@ import washbook.runner.read.XlsxPackage;
  * its relationships and the content types (ECMA-376-1:2016, 18.3, 20.5 and 21.2).
  */
 public final class XlsxChartWriter implements ChartWriter {
-  private static final String SHEET = "xl/worksheets/washbook-charts.xml";
-  private static final String DRAWING = "xl/drawings/washbook-charts.xml";
-  private static final String CHART = "xl/charts/washbook-chart%d.xml";
-  private static final String RELATION = "washbookCharts";
+  /** Names for the parts that no other part has, and for the sheet's relationship. */
+  private record Names(String sheet, String drawing, String chart, String relation) {
+    static Names free(XlsxPackage workbook, ChartPage page, Set<String> gone, boolean isNew) {
+      int series = 1;
+      while (true) {
+        Names names = numbered(series == 1 ? "" : Integer.toString(series));
+        boolean taken =
+            names.parts(page).stream().anyMatch(part -> isTaken(workbook, part, gone))
+                || isNew && workbook.hasRelation(names.relation);
+        if (!taken || series > 1000) {
+          return names;
+        }
+        series++;
+      }
+    }
+
+    private static Names numbered(String series) {
+      return new Names(
+          "xl/worksheets/washbook-charts" + series + ".xml",
+          "xl/drawings/washbook-charts" + series + ".xml",
+          "xl/charts/washbook-chart" + (series.isEmpty() ? "" : series + "-"),
+          "washbookCharts" + series);
+    }
+
+    private static boolean isTaken(XlsxPackage workbook, String part, Set<String> gone) {
+      return workbook.archive().find(part).isPresent() && !gone.contains("/" + part);
+    }
+
+    String chart(ChartPage.Chart drawn) {
+      return chart + drawn.number() + ".xml";
+    }
+
+    List<String> parts(ChartPage page) {
+      List<String> parts = new ArrayList<>(List.of(sheet, drawing));
+      parts.add(relationsOf(sheet));
+      parts.add(relationsOf(drawing));
+      page.charts().forEach(drawn -> parts.add(chart(drawn)));
+      return parts;
+    }
+  }
 
   @Override
   public void write(Path source, List<BatchCurve> curves, boolean isThere, Path target)
@@ -47,20 +84,16 @@ public final class XlsxChartWriter implements ChartWriter {
           gone.add("/" + part.name().toLowerCase(Locale.ROOT));
         }
       }
+      String oldRelation = old == null ? null : workbook.relationId(old).orElse(null);
+      Names names = Names.free(workbook, page, gone, old == null);
       boolean[] strict = new boolean[1];
       Part main = workbook.workbook();
-      copy.change(main, (in, to) -> strict[0] = listSheet(in, to, main, old == null));
+      copy.change(main, (in, to) -> strict[0] = listSheet(in, to, main, old == null, names));
       Part relations = required(workbook.workbookRelations().orElse(null));
-      copy.change(relations, (in, to) -> relate(in, to, relations, old, strict[0]));
-      Map<String, byte[]> parts = parts(page, strict[0]);
+      copy.change(relations, (in, to) -> relate(in, to, relations, oldRelation, names, strict[0]));
       Part types = required(workbook.contentTypes().orElse(null));
-      copy.change(types, (in, to) -> declare(in, to, types, gone, page));
-      for (Map.Entry<String, byte[]> part : parts.entrySet()) {
-        boolean taken = workbook.archive().find(part.getKey()).isPresent();
-        if (taken && !gone.contains("/" + part.getKey())) {
-          throw new UnusableFileException(
-              "The workbook has a part " + part.getKey() + " that belongs to no charts sheet.");
-        }
+      copy.change(types, (in, to) -> declare(in, to, types, gone, page, names));
+      for (Map.Entry<String, byte[]> part : parts(page, names, strict[0]).entrySet()) {
         copy.add(part.getKey(), part.getValue());
       }
       copy.write(target);
@@ -83,8 +116,8 @@ public final class XlsxChartWriter implements ChartWriter {
   }
 
   /** Lists the new sheet behind the others; tells whether the workbook is of the Strict kind. */
-  private static boolean listSheet(InputStream old, PartOutput to, Part part, boolean isNew)
-      throws IOException {
+  private static boolean listSheet(
+      InputStream old, PartOutput to, Part part, boolean isNew, Names names) throws IOException {
     XmlSplicer splicer = new XmlSplicer(old, part.name(), to);
     boolean strict = false;
     int highest = 0;
@@ -107,7 +140,7 @@ public final class XlsxChartWriter implements ChartWriter {
                     ChartsSheet.NAME,
                     highest + 1,
                     strict ? XlsxChartMarkup.STRICT_RELATIONS : XlsxChartMarkup.RELATIONS,
-                    RELATION);
+                    names.relation());
         splicer.insert(splicer.tokenStart(), ascii(sheet), sheet.length());
       }
     }
@@ -135,49 +168,64 @@ public final class XlsxChartWriter implements ChartWriter {
   }
 
   private static void relate(
-      InputStream old, PartOutput to, Part part, Part oldSheet, boolean strict) throws IOException {
+      InputStream old, PartOutput to, Part part, String oldRelation, Names names, boolean strict)
+      throws IOException {
     XmlSplicer splicer = new XmlSplicer(old, part.name(), to);
     for (Token token = splicer.next(); token != Token.DONE; token = splicer.next()) {
       boolean tag = token == Token.START || token == Token.EMPTY;
-      if (tag && oldSheet != null && splicer.attribute(ascii("Target"))) {
-        String name = "/" + oldSheet.name().toLowerCase(Locale.ROOT);
-        String target = splicer.value().toLowerCase(Locale.ROOT);
-        if (name.endsWith(target.startsWith("/") ? target : "/" + target)) {
-          splicer.replace(splicer.valueStart(), splicer.valueEnd(), ascii("/" + SHEET));
+      if (tag && splicer.attribute(ascii("Id")) && splicer.value().equals(oldRelation)) {
+        if (splicer.attribute(ascii("Target"))) {
+          splicer.replace(splicer.valueStart(), splicer.valueEnd(), ascii("/" + names.sheet()));
         }
-      } else if (token == Token.END && splicer.depth() == 0 && oldSheet == null) {
+      } else if (token == Token.END && splicer.depth() == 0 && oldRelation == null) {
         String kind = strict ? XlsxChartMarkup.STRICT_RELATIONS : XlsxChartMarkup.RELATIONS;
         String relation =
             "<%sRelationship Id=\"%s\" Type=\"%s/worksheet\" Target=\"/%s\"/>"
-                .formatted(splicer.prefix(), RELATION, kind, SHEET);
+                .formatted(splicer.prefix(), names.relation(), kind, names.sheet());
         splicer.insert(splicer.tokenStart(), ascii(relation), relation.length());
       }
     }
     splicer.finish();
   }
 
+  /** Gives every new part its type; relationships too where the package has no type for all. */
   private static void declare(
-      InputStream old, PartOutput to, Part part, Set<String> gone, ChartPage page)
+      InputStream old, PartOutput to, Part part, Set<String> gone, ChartPage page, Names names)
       throws IOException {
     XmlSplicer splicer = new XmlSplicer(old, part.name(), to);
+    boolean relationsTyped = false;
     for (Token token = splicer.next(); token != Token.DONE; token = splicer.next()) {
-      if (token == Token.EMPTY
+      boolean tag = token == Token.START || token == Token.EMPTY;
+      if (tag && splicer.attribute(ascii("Extension"))) {
+        relationsTyped |= splicer.value().equalsIgnoreCase("rels");
+      }
+      if (tag
           && splicer.attribute(ascii("PartName"))
           && gone.contains(splicer.value().toLowerCase(Locale.ROOT))) {
-        splicer.replace(splicer.tokenStart(), splicer.tokenEnd(), new byte[0]);
+        splicer.remove(token);
       } else if (token == Token.END && splicer.depth() == 0) {
-        StringBuilder types = new StringBuilder();
-        String prefix = splicer.prefix();
-        String sheets = "application/vnd.openxmlformats-officedocument.";
-        type(types, prefix, SHEET, sheets + "spreadsheetml.worksheet+xml");
-        type(types, prefix, DRAWING, sheets + "drawing+xml");
-        for (ChartPage.Chart chart : page.charts()) {
-          type(types, prefix, CHART.formatted(chart.number()), sheets + "drawingml.chart+xml");
-        }
-        splicer.insert(splicer.tokenStart(), ascii(types.toString()), types.length());
+        String types = types(splicer.prefix(), page, names, !relationsTyped);
+        splicer.insert(splicer.tokenStart(), ascii(types), types.length());
       }
     }
     splicer.finish();
+  }
+
+  private static String types(
+      String prefix, ChartPage page, Names names, boolean relationsWithType) {
+    StringBuilder types = new StringBuilder();
+    String sheets = "application/vnd.openxmlformats-officedocument.";
+    type(types, prefix, names.sheet(), sheets + "spreadsheetml.worksheet+xml");
+    type(types, prefix, names.drawing(), sheets + "drawing+xml");
+    for (ChartPage.Chart chart : page.charts()) {
+      type(types, prefix, names.chart(chart), sheets + "drawingml.chart+xml");
+    }
+    if (relationsWithType) {
+      String kind = "application/vnd.openxmlformats-package.relationships+xml";
+      type(types, prefix, relationsOf(names.sheet()), kind);
+      type(types, prefix, relationsOf(names.drawing()), kind);
+    }
+    return types.toString();
   }
 
   private static void type(StringBuilder types, String prefix, String part, String type) {
@@ -185,17 +233,17 @@ public final class XlsxChartWriter implements ChartWriter {
     types.append("\" ContentType=\"").append(type).append("\"/>");
   }
 
-  private static Map<String, byte[]> parts(ChartPage page, boolean strict) {
+  private static Map<String, byte[]> parts(ChartPage page, Names names, boolean strict) {
     Map<String, String> parts = new LinkedHashMap<>();
-    parts.put(SHEET, XlsxChartMarkup.sheet(page));
+    parts.put(names.sheet(), XlsxChartMarkup.sheet(page));
     parts.put(
-        relationsOf(SHEET), XlsxChartMarkup.relations("drawing", List.of("/" + DRAWING), strict));
-    parts.put(DRAWING, XlsxChartMarkup.drawing(page));
-    List<String> charts =
-        page.charts().stream().map(chart -> "/" + CHART.formatted(chart.number())).toList();
-    parts.put(relationsOf(DRAWING), XlsxChartMarkup.relations("chart", charts, strict));
+        relationsOf(names.sheet()),
+        XlsxChartMarkup.relations("drawing", List.of("/" + names.drawing()), strict));
+    parts.put(names.drawing(), XlsxChartMarkup.drawing(page));
+    List<String> charts = page.charts().stream().map(chart -> "/" + names.chart(chart)).toList();
+    parts.put(relationsOf(names.drawing()), XlsxChartMarkup.relations("chart", charts, strict));
     for (ChartPage.Chart chart : page.charts()) {
-      parts.put(CHART.formatted(chart.number()), XlsxChartMarkup.chart(chart));
+      parts.put(names.chart(chart), XlsxChartMarkup.chart(chart));
     }
     Map<String, byte[]> bytes = new LinkedHashMap<>();
     parts.forEach(

@@ -52,7 +52,7 @@ final class AuditCommand implements Callable<Integer> {
     Shard shard = run.shard(System.getenv());
     LogMap given = map.read();
     List<WorkItem> items = run.files(files, NOWHERE, shard);
-    ConsoleAudit console = new ConsoleAudit(parent.out());
+    ConsoleAudit console = new ConsoleAudit(parent.out(), run.quiet());
     List<String> settings = List.of(map.text(), files.toString(), shard.toString());
     Journal notes = journal.open("audit", settings, items.size(), parent.err());
     Stop stop = Stop.onTermination();
@@ -62,11 +62,11 @@ final class AuditCommand implements Callable<Integer> {
               new FileAuditor(given, report != null && Reports.hasCharts(report)),
               console::add,
               notes,
-              report == null ? null : Reports.openAudit(report),
+              report == null ? null : Reports.openAudit(run.place(items)),
               parent.err());
       boolean whole = batch.run(items, run.threads(), stop);
       console.finish();
-      return whole ? ExitCode.of(console.totals()) : ExitCode.FILE;
+      return whole && !journal.failed() ? ExitCode.of(console.totals()) : ExitCode.FILE;
     } finally {
       stop.done();
     }

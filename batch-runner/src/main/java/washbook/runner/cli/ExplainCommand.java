@@ -1,11 +1,11 @@
 package washbook.runner.cli;
 
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -19,6 +19,9 @@ import washbook.log.sheet.Grid;
 import washbook.log.understand.LogMap;
 import washbook.log.understand.SheetUnderstanding;
 import washbook.runner.FileFormats;
+import washbook.runner.file.FileMode;
+import washbook.runner.file.UnfinishedFile;
+import washbook.runner.file.WrittenFile;
 import washbook.runner.run.Failure;
 
 /** {@code washbook explain}: what was understood of a log. */
@@ -49,6 +52,19 @@ final class ExplainCommand implements Callable<Integer> {
   @Parameters(paramLabel = "FILE", description = "The log.")
   private Path file;
 
+  /** A new file, whole or not at all, for those who may read the log. */
+  private void write(String text) throws IOException {
+    try (UnfinishedFile unfinished = UnfinishedFile.beside(writeMap)) {
+      try (OutputStream out = WrittenFile.stream(unfinished.path())) {
+        out.write(text.getBytes(StandardCharsets.UTF_8));
+      }
+      unfinished.permit(FileMode.forAll(List.of(file)), false);
+      unfinished.force();
+      unfinished.placeAs(writeMap);
+      unfinished.forceFolder();
+    }
+  }
+
   @Override
   public Integer call() {
     LogMap given = map.read();
@@ -62,13 +78,13 @@ final class ExplainCommand implements Callable<Integer> {
         explanation.print(understanding);
       }
       if (writeMap != null) {
-        Files.writeString(writeMap, LogMap.write(sheets), StandardOpenOption.CREATE_NEW);
+        write(LogMap.write(sheets));
         out.println("Wrote the map " + writeMap + ".");
       }
     } catch (FileAlreadyExistsException exists) {
       parent.err().println("'" + writeMap + "' is there already and was left as it is.");
       return ExitCode.FILE;
-    } catch (IOException failure) {
+    } catch (IOException | RuntimeException failure) {
       parent.err().println(file + ": " + Failure.reason(failure));
       return ExitCode.FILE;
     }

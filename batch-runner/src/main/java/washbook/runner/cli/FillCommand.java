@@ -10,6 +10,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
+import washbook.runner.file.LeftBehind;
 import washbook.runner.report.ConsoleReport;
 import washbook.runner.report.FileResult;
 import washbook.runner.report.Reports;
@@ -66,8 +67,11 @@ final class FillCommand implements Callable<Integer> {
             fill.charts(),
             dryRun,
             report != null && Reports.hasCharts(report));
+    if (fill.out() != null && !dryRun) {
+      LeftBehind.clearTree(fill.out());
+    }
     List<WorkItem> items = run.files(files, job.destination(), shard);
-    ConsoleReport console = new ConsoleReport(parent.out(), dryRun);
+    ConsoleReport console = new ConsoleReport(parent.out(), dryRun, run.quiet());
     Stop stop = Stop.onTermination();
     try {
       ManyFiles<FileResult> batch =
@@ -75,11 +79,11 @@ final class FillCommand implements Callable<Integer> {
               new FileFiller(job),
               console::add,
               openJournal(items, shard),
-              report == null ? null : Reports.open(report),
+              report == null ? null : Reports.open(run.place(items)),
               parent.err());
       boolean whole = batch.run(items, threads, stop);
       console.finish();
-      int code = whole ? ExitCode.of(console.totals()) : ExitCode.FILE;
+      int code = whole && !journal.failed() ? ExitCode.of(console.totals()) : ExitCode.FILE;
       return mapWasUsed(console) || code != ExitCode.DONE ? code : ExitCode.REFUSED;
     } finally {
       stop.done();

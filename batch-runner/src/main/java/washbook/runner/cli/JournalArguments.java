@@ -5,13 +5,19 @@ import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
 import washbook.runner.run.Failure;
 import washbook.runner.run.Journal;
 import washbook.runner.run.JournalPlace;
 
 /** How an interrupted run is taken up. */
 final class JournalArguments {
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec spec;
+
   @Option(
       names = "--continue",
       description =
@@ -26,6 +32,13 @@ final class JournalArguments {
           "Where the run notes what it has done; by default in the user's folder for such notes.")
   private Path place;
 
+  private boolean failed;
+
+  /** Whether a journal was wanted and could not be written. */
+  boolean failed() {
+    return failed;
+  }
+
   /**
    * Opens the journal, or gives null where none is worth its while.
    *
@@ -39,11 +52,37 @@ final class JournalArguments {
     all.add(Path.of("").toAbsolutePath().toString());
     String sign = JournalPlace.sign(all);
     Path file = place != null ? place : JournalPlace.of(command, sign, System.getenv());
+    if (place != null && !Journal.mayReplace(place)) {
+      throw new ParameterException(spec.commandLine(), notOurs(place));
+    }
     try {
-      return Journal.open(file, sign, resume);
+      Journal journal = Journal.open(file, sign, resume);
+      if (journal.unreadable() > 0) {
+        err.println(unreadable(journal));
+      }
+      return journal;
+    } catch (Journal.InUse other) {
+      err.println("No journal is kept: " + Failure.reason(other));
+      return null;
     } catch (IOException failure) {
+      failed = true;
       err.println("No journal is kept: " + Failure.reason(failure));
       return null;
     }
+  }
+
+  /** What is said when --journal names another file. */
+  static String notOurs(Path file) {
+    return "--journal " + file + " is there already and is no journal of this program.";
+  }
+
+  /** What is said of lines that a crash has torn. */
+  static String unreadable(Journal journal) {
+    int lines = journal.unreadable();
+    return lines
+        + (lines == 1 ? " line of" : " lines of")
+        + " the journal "
+        + journal.file()
+        + " cannot be read; what was done there is done again.";
   }
 }

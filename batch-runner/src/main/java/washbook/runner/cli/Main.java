@@ -16,7 +16,7 @@ public final class Main {
   /** A plain {@code calc} goes round the command-line library, which costs more than the sum. */
   static int run(String[] args, PrintStream out, PrintStream err) {
     if (args.length > 1 && args[0].equals("calc") && !asksForHelp(args)) {
-      return Calc.run(args, 1, out, err);
+      return Calc.run(args, 1, new SafePrinter(out), new SafePrinter(err));
     }
     return WashbookCommand.run(args, out, err);
   }

@@ -25,22 +25,27 @@ record ManyFiles<R>(
     ReportWriter<R> report,
     PrintStream err) {
 
-  /** Works on the files; false when it was stopped before the end. */
+  /** Works on the files; false when it was stopped before the end or could not be noted. */
   boolean run(List<WorkItem> items, int threads, Stop stop) throws IOException {
+    boolean noted = true;
     try (journal;
         report;
         TerminalProgress progress = TerminalProgress.over(items.size(), err)) {
-      new FolderRun<>(work, journal, stop)
-          .run(
-              items,
-              threads,
-              (result, earlier) -> {
-                progress.step();
-                console.done(result, earlier);
-                if (report != null) {
-                  report.add(result);
-                }
-              });
+      FolderRun<R> run = new FolderRun<>(work, journal, stop);
+      run.run(
+          items,
+          threads,
+          (result, earlier) -> {
+            progress.step();
+            console.done(result, earlier);
+            if (report != null) {
+              report.add(result);
+            }
+          });
+      noted = run.journalProblem() == null;
+      if (!noted) {
+        err.println(run.journalProblem() + " --continue would do these files again.");
+      }
       if (report != null && !stop.isAsked()) {
         report.finish();
       }
@@ -48,6 +53,6 @@ record ManyFiles<R>(
     if (stop.isAsked()) {
       err.println("Stopped before the end; --continue takes it up.");
     }
-    return !stop.isAsked();
+    return noted && !stop.isAsked();
   }
 }

@@ -1,6 +1,8 @@
 package washbook.runner.cli;
 
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -11,6 +13,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
+import washbook.runner.file.FileIdentity;
 import washbook.runner.report.ReportMerge;
 import washbook.runner.report.Reports;
 
@@ -39,6 +42,9 @@ final class ReportMergeCommand implements Callable<Integer> {
       description = "The joined report; the ending .json, .csv or .html says of which kind.")
   private Path out;
 
+  @Option(names = "--overwrite", description = "Let --out replace a file that is no report.")
+  private boolean overwrite;
+
   @Parameters(arity = "1..*", paramLabel = "REPORT", description = "JSON reports.")
   private List<Path> reports = List.of();
 
@@ -47,6 +53,21 @@ final class ReportMergeCommand implements Callable<Integer> {
     if (!Reports.canWrite(out)) {
       throw new ParameterException(
           spec.commandLine(), "--out " + out + " must end in .json, .csv or .html.");
+    }
+    FileIdentity own = FileIdentity.of(out);
+    if (reports.stream().anyMatch(report -> FileIdentity.ofTarget(report).equals(own))) {
+      throw new ParameterException(
+          spec.commandLine(), "--out " + out + " is one of the reports to join.");
+    }
+    boolean plain = Files.isRegularFile(out, LinkOption.NOFOLLOW_LINKS);
+    if (!Reports.mayReplace(out) && !(overwrite && plain)) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--out "
+              + out
+              + (plain
+                  ? " is there already and is no report of this program; --overwrite replaces it."
+                  : " is there already and is no plain file."));
     }
     String problem = ReportMerge.merge(reports, out);
     if (!problem.isEmpty()) {

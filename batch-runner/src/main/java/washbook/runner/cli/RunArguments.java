@@ -2,6 +2,7 @@ package washbook.runner.cli;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +10,8 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import washbook.runner.file.FileIdentity;
+import washbook.runner.report.ReportPlace;
 import washbook.runner.report.Reports;
 import washbook.runner.run.Destination;
 import washbook.runner.run.FileList;
@@ -44,6 +47,22 @@ final class RunArguments {
       paramLabel = "FILE",
       description = "Write a report; the ending .json, .csv or .html says of which kind.")
   private Path report;
+
+  @Option(
+      names = "--overwrite",
+      description =
+          "Let --report replace a file that is no report of this program; one of ours is replaced"
+              + " in any case.")
+  private boolean overwrite;
+
+  @Option(
+      names = "--quiet",
+      description = "Say only what was refused or failed; the exit code stays the same.")
+  private boolean quiet;
+
+  boolean quiet() {
+    return quiet;
+  }
 
   int threads() {
     if (threads == null) {
@@ -81,12 +100,26 @@ final class RunArguments {
     if (!Files.isDirectory(folder) && !(liesIn(results, folder) && isMade(folder))) {
       throw usage("--report: there is no folder " + folder + ".");
     }
+    FileIdentity own = FileIdentity.of(report);
     for (Path file : files) {
-      if (file.toAbsolutePath().normalize().equals(report.toAbsolutePath().normalize())) {
+      if (FileIdentity.of(file).equals(own) || FileIdentity.ofTarget(file).equals(own)) {
         throw usage("--report " + report + " is one of the files to read.");
       }
     }
+    refuseToReplace(report);
     return report;
+  }
+
+  private void refuseToReplace(Path report) {
+    boolean plain = Files.isRegularFile(report, LinkOption.NOFOLLOW_LINKS);
+    if (!Reports.mayReplace(report) && !(overwrite && plain)) {
+      throw usage(
+          "--report "
+              + report
+              + (plain
+                  ? " is there already and is no report of this program; --overwrite replaces it."
+                  : " is there already and is no plain file."));
+    }
   }
 
   private static boolean liesIn(Path results, Path folder) {
@@ -105,10 +138,15 @@ final class RunArguments {
   List<WorkItem> files(List<Path> given, Destination destination, Shard shard) {
     List<WorkItem> items = FileList.of(given, destination, shard);
     if (report != null) {
-      Path own = report.toAbsolutePath().normalize();
-      items.removeIf(item -> item.file().toAbsolutePath().normalize().equals(own));
+      FileIdentity own = FileIdentity.of(report);
+      items.removeIf(item -> FileIdentity.of(item.file()).equals(own));
     }
     return items;
+  }
+
+  /** Where the report goes: those may read it who may read all of the files. */
+  ReportPlace place(List<WorkItem> items) {
+    return ReportPlace.about(report, items.stream().map(WorkItem::file).toList());
   }
 
   private ParameterException usage(String message) {

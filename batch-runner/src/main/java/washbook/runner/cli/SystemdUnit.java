@@ -2,18 +2,24 @@ package washbook.runner.cli;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import picocli.CommandLine.ParseResult;
 
 /** Writes a systemd unit that runs a watch command as a service. */
 final class SystemdUnit {
   private static final String TEXT =
       """
-      # Put this into /etc/systemd/system/washbook.service, set User= to who owns the logs, then:
+      # Put this into /etc/systemd/system/washbook.service, then make the service's user, who must
+      # be let into the folders below (they must be there), and start it:
+      #   echo 'u washbook - "Washbook"' > /etc/sysusers.d/washbook.conf && systemd-sysusers
       #   systemctl daemon-reload && systemctl enable --now washbook
       #   journalctl -u washbook -f
+      # Or, without a service, every ten minutes by cron as that user:
+      #   */10 * * * * %5$s
       [Unit]
-      Description=Washbook: keeps the logs in %1$s computed
+      Description=Washbook: keeps a folder of logs computed
       RequiresMountsFor=%1$s
 
       [Service]
@@ -25,54 +31,143 @@ final class SystemdUnit {
       SuccessExitStatus=143
       TimeoutStopSec=90
       StateDirectory=washbook
-      ProtectSystem=strict
-      ProtectHome=read-only
-      PrivateTmp=true
-      NoNewPrivileges=true
+      StateDirectoryMode=0700
+      UMask=0077
       ReadWritePaths=%3$s
+      MemoryMax=1G
+      TasksMax=100
+      ProtectSystem=strict
+      ProtectHome=%4$s
+      PrivateTmp=true
+      PrivateDevices=true
+      PrivateNetwork=true
+      IPAddressDeny=any
+      RestrictAddressFamilies=none
+      NoNewPrivileges=true
+      CapabilityBoundingSet=
+      AmbientCapabilities=
+      ProtectKernelTunables=true
+      ProtectKernelModules=true
+      ProtectKernelLogs=true
+      ProtectControlGroups=true
+      ProtectClock=true
+      ProtectHostname=true
+      ProtectProc=invisible
+      RestrictNamespaces=true
+      RestrictRealtime=true
+      RestrictSUIDSGID=true
+      LockPersonality=true
+      RemoveIPC=true
+      KeyringMode=private
+      DevicePolicy=closed
+      SystemCallArchitectures=native
+      SystemCallFilter=@system-service
+      SystemCallFilter=~@privileged @resources
+      # Group and owner of a replaced log are kept.
+      SystemCallFilter=@chown
+      SystemCallErrorNumber=EPERM
 
       [Install]
       WantedBy=multi-user.target
       """;
 
+  /** Below the unit's memory limit, with room for what Java takes besides. */
+  private static final String MEMORY = "-Xmx512m";
+
+  private static final Set<String> FOLDERS = Set.of("--out");
+  private static final Set<String> FILES = Set.of("--map", "--journal");
+
   private SystemdUnit() {}
 
-  /** The unit for the given command line, with full paths in place of those given. */
+  /**
+   * The unit for the given command line, with full paths in place of those given.
+   *
+   * @throws IllegalArgumentException for a path that no unit can hold
+   */
   static String of(Path folder, ParseResult given) {
-    Path full = folder.toAbsolutePath().normalize();
+    Path full = full(folder);
     List<String> words = new ArrayList<>(program());
-    List<String> places = new ArrayList<>(List.of(full.toString()));
+    Set<String> places = new LinkedHashSet<>();
     words.add("watch");
     List<String> arguments = given.originalArgs();
-    boolean pathNext = false;
+    String option = "";
     for (String argument : arguments.subList(arguments.indexOf("watch") + 1, arguments.size())) {
       if (argument.equals("--print-unit")) {
         continue;
       }
-      boolean isPath = pathNext || argument.equals(folder.toString());
-      String word = isPath ? Path.of(argument).toAbsolutePath().normalize().toString() : argument;
-      if (pathNext && !places.contains(word)) {
-        places.add(word);
+      int equals = argument.startsWith("--") ? argument.indexOf('=') : -1;
+      String name = equals > 0 ? argument.substring(0, equals) : option;
+      String value = argument.substring(equals + 1);
+      boolean isPath = FOLDERS.contains(name) || FILES.contains(name);
+      if (isPath) {
+        Path path = full(Path.of(value));
+        words.add(equals > 0 ? name + "=" + path : path.toString());
+        if (FOLDERS.contains(name)) {
+          places.add(path.toString());
+        } else if (name.equals("--journal")) {
+          places.add(path.getParent().toString());
+        }
+      } else {
+        words.add(argument.equals(folder.toString()) ? full.toString() : argument);
       }
-      pathNext =
-          argument.equals("--out") || argument.equals("--map") || argument.equals("--journal");
-      words.add(word);
+      option = equals < 0 ? argument : "";
     }
-    return TEXT.formatted(full, joined(words), joined(places));
+    boolean elsewhere = given.hasMatchedOption("--out");
+    if (!elsewhere) {
+      places.add(full.toString());
+    }
+    words.forEach(SystemdUnit::refuseControls);
+    String home =
+        String.join(" ", words).matches(".*(^|[ =])/(home|root|run/user)/.*")
+            ? "read-only"
+            : "true";
+    return TEXT.formatted(
+        quoted(full.toString()),
+        command(words),
+        String.join(" ", places.stream().map(SystemdUnit::quoted).toList()),
+        home,
+        cron(words));
+  }
+
+  private static Path full(Path path) {
+    return path.toAbsolutePath().normalize();
   }
 
   /** How this program was started. */
   private static List<String> program() {
     String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
     String jar = Path.of(System.getProperty("java.class.path")).toAbsolutePath().toString();
-    return List.of(java, "-jar", jar);
+    return List.of(java, MEMORY, "-jar", jar);
   }
 
-  private static String joined(List<String> words) {
+  private static void refuseControls(String word) {
+    if (word.chars().anyMatch(c -> c < ' ' || c == 0x7f)) {
+      throw new IllegalArgumentException("A unit cannot hold line feeds or other controls.");
+    }
+  }
+
+  /** Words of a command line: variables are put in for a single dollar sign. */
+  private static String command(List<String> words) {
+    return String.join(" ", words.stream().map(word -> quoted(word).replace("$", "$$")).toList());
+  }
+
+  private static String quoted(String word) {
+    String escaped = word.replace("\\", "\\\\").replace("\"", "\\\"").replace("%", "%%");
+    return escaped.matches("[\\w/.:=,%+-]+") ? escaped : '"' + escaped + '"';
+  }
+
+  /** The same for the shell, once a time; cron takes a percent sign for the end of the line. */
+  private static String cron(List<String> words) {
     List<String> quoted = new ArrayList<>();
-    for (String word : words) {
-      String escaped = word.replace("\\", "\\\\").replace("\"", "\\\"").replace("%", "%%");
-      quoted.add(escaped.matches("[\\w/.:=,%+-]+") ? escaped : '"' + escaped + '"');
+    List<String> all = new ArrayList<>(words);
+    for (String option : List.of("--once", "--quiet")) {
+      if (!all.contains(option)) {
+        all.add(option);
+      }
+    }
+    for (String word : all) {
+      String safe = word.matches("[\\w/.:=,+-]+") ? word : "'" + word.replace("'", "'\\''") + "'";
+      quoted.add(safe.replace("%", "\\%"));
     }
     return String.join(" ", quoted);
   }

@@ -30,16 +30,22 @@ final class TerminalProgress implements AutoCloseable {
             .setInitialMax(files)
             .setStyle(ProgressBarStyle.ASCII)
             .setUpdateIntervalMillis(200)
-            .setConsumer(new DelegatingProgressBarConsumer(s -> err.print("\r" + s), WIDTH))
+            .setConsumer(new DelegatingProgressBarConsumer(s -> write(err, "\r" + s), WIDTH))
             .build();
     return new TerminalProgress(err, bar);
+  }
+
+  /** What moves the cursor is ours and goes past what makes texts from outside safe. */
+  private static void write(PrintStream err, String text) {
+    err.writeBytes(text.getBytes(Terminal.charset()));
+    err.flush();
   }
 
   /** One more file is done; the bar makes room for the line about it. */
   void step() {
     if (bar != null) {
       bar.step();
-      err.print(CLEAR_LINE);
+      write(err, CLEAR_LINE);
     }
   }
 
@@ -47,7 +53,7 @@ final class TerminalProgress implements AutoCloseable {
   public void close() {
     if (bar != null) {
       bar.close();
-      err.print(CLEAR_LINE);
+      write(err, CLEAR_LINE);
     }
   }
 }

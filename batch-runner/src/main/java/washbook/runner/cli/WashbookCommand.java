@@ -6,6 +6,7 @@ import java.io.PrintWriter;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
+import washbook.runner.report.ShownText;
 import washbook.runner.run.Failure;
 
 /** {@code washbook}: the command that the others hang on. */
@@ -66,15 +67,18 @@ final class WashbookCommand {
   }
 
   static CommandLine commandLine(PrintStream out, PrintStream err) {
-    CommandLine line = new CommandLine(new WashbookCommand(out, err));
+    CommandLine line =
+        new CommandLine(new WashbookCommand(new SafePrinter(out), new SafePrinter(err)));
     line.setOut(new PrintWriter(out, true, Terminal.charset()));
     line.setErr(new PrintWriter(err, true, Terminal.charset()));
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setUsageHelpAutoWidth(true);
     line.setExecutionExceptionHandler(
         (failure, command, parsed) -> {
-          err.println(
-              "washbook: " + (failure instanceof IOException ? Failure.reason(failure) : failure));
+          new SafePrinter(err)
+              .println(
+                  "washbook: "
+                      + (failure instanceof IOException ? Failure.reason(failure) : failure));
           return ExitCode.FILE;
         });
     line.setParameterExceptionHandler((wrong, given) -> explain(wrong));
@@ -86,7 +90,7 @@ final class WashbookCommand {
   private static int explain(CommandLine.ParameterException wrong) {
     CommandLine command = wrong.getCommandLine();
     PrintWriter err = command.getErr();
-    err.println(wrong.getMessage());
+    err.println(ShownText.of(wrong.getMessage()));
     if (!CommandLine.UnmatchedArgumentException.printSuggestions(wrong, err)) {
       err.println(
           "'" + command.getCommandSpec().qualifiedName() + " --help' lists what can be given.");

@@ -16,6 +16,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
+import washbook.runner.file.LeftBehind;
 import washbook.runner.run.FillJob;
 import washbook.runner.run.Journal;
 import washbook.runner.run.JournalPlace;
@@ -80,6 +81,11 @@ final class WatchCommand implements Callable<Integer> {
   private WatchLog.Form form;
 
   @Option(
+      names = "--quiet",
+      description = "Say only what was refused or failed, and what a person should know.")
+  private boolean quiet;
+
+  @Option(
       names = "--journal",
       paramLabel = "FILE",
       description = "The journal; by default in the user's or the service's folder for such notes.")
@@ -99,8 +105,12 @@ final class WatchCommand implements Callable<Integer> {
       throw usage("--settle must be 0 or more, --interval 0.05 or more, --threads 1 or more.");
     }
     if (printUnit) {
-      parent.out().print(SystemdUnit.of(folder, spec.commandLine().getParseResult()));
-      return ExitCode.DONE;
+      try {
+        parent.out().print(SystemdUnit.of(folder, spec.commandLine().getParseResult()));
+        return ExitCode.DONE;
+      } catch (IllegalArgumentException unspeakable) {
+        throw usage(unspeakable.getMessage());
+      }
     }
     if (!Files.isDirectory(folder)) {
       throw usage("'" + folder + "' is not a folder.");
@@ -113,15 +123,30 @@ final class WatchCommand implements Callable<Integer> {
     String sign = JournalPlace.sign(settings);
     Map<String, String> environment = System.getenv();
     Path place = journalFile != null ? journalFile : JournalPlace.of("watch", sign, environment);
-    WatchLog log = new WatchLog(parent.out(), form);
+    if (journalFile != null && !Journal.mayReplace(place)) {
+      throw usage(JournalArguments.notOurs(place));
+    }
+    if (fill.out() != null) {
+      LeftBehind.clearTree(fill.out());
+    }
+    WatchLog log = new WatchLog(parent.out(), form, quiet);
     Stop stop = Stop.onTermination();
+    boolean noted = true;
     try (Journal journal = Journal.open(place, sign, true)) {
       log.event("started", folder.toString(), "Watching; journal " + place + ".");
+      if (journal.unreadable() > 0) {
+        log.notice(folder.toString(), JournalArguments.unreadable(journal));
+      }
       Watcher.Pace pace = new Watcher.Pace(seconds(intervalSeconds), seconds(settleSeconds), RETRY);
-      new Watcher(folder, job, Shard.WHOLE, journal, pace, stop).run(threads, once, log);
+      Watcher watcher = new Watcher(folder, job, Shard.WHOLE, journal, pace, stop);
+      watcher.run(threads, once, log);
+      noted = !watcher.isUnnoted();
       log.event("stopped", folder.toString(), log.totals().sentence());
     } finally {
       stop.done();
+    }
+    if (once && !noted) {
+      return ExitCode.FILE;
     }
     return once && log.totals().count() > 0 ? ExitCode.of(log.totals()) : ExitCode.DONE;
   }

@@ -10,6 +10,7 @@ import washbook.runner.report.FileReport.Refusal;
 import washbook.runner.report.FileReport.Status;
 import washbook.runner.report.FileResult;
 import washbook.runner.report.Json;
+import washbook.runner.report.ShownText;
 import washbook.runner.report.Totals;
 import washbook.runner.run.Watcher;
 
@@ -24,11 +25,16 @@ final class WatchLog implements Watcher.Listener {
   private static final int MOST_REASONS = 3;
 
   private final PrintStream out;
+  private final boolean quiet;
   private final Form form;
   private final Totals totals = new Totals();
 
-  WatchLog(PrintStream out, Form form) {
+  /**
+   * @param quiet whether only refusals, failures and notices are written
+   */
+  WatchLog(PrintStream out, Form form, boolean quiet) {
     this.out = out;
+    this.quiet = quiet;
     this.form = form;
   }
 
@@ -37,6 +43,9 @@ final class WatchLog implements Watcher.Listener {
   }
 
   void event(String event, String path, String message) {
+    if (quiet) {
+      return;
+    }
     line(event, path, message, null);
   }
 
@@ -49,6 +58,9 @@ final class WatchLog implements Watcher.Listener {
   public void done(FileResult result) {
     FileReport report = result.report();
     totals.add(report);
+    if (quiet && report.refusals().isEmpty()) {
+      return;
+    }
     StringBuilder message = new StringBuilder(report.status().word());
     if (report.rows() > 0) {
       message.append(", ").append(report.filled()).append(" of ").append(report.rows());
@@ -79,8 +91,8 @@ final class WatchLog implements Watcher.Listener {
     JsonObject json = new JsonObject();
     json.addProperty("time", now.format(DateTimeFormatter.ISO_OFFSET_DATE_TIME));
     json.addProperty("event", event);
-    json.addProperty("path", path);
-    json.addProperty("message", message);
+    json.addProperty("path", ShownText.of(path));
+    json.addProperty("message", ShownText.of(message));
     if (result != null) {
       json.addProperty("status", result.report().status().word());
       json.addProperty("rows", result.report().rows());

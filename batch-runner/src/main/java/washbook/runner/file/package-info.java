@@ -1,4 +1,5 @@
 /**
- * What every part of the runner needs to know of a file: its temporary name, why it is unusable.
+ * Files: which is which, where a result may go, how one is replaced by a finished one, and the one
+ * exception that says why a file cannot be used.
  */
 package washbook.runner.file;

@@ -88,6 +88,19 @@ public final class XmlSplicer extends XmlScanner {
     }
   }
 
+  /** Leaves out the element whose tag is the current token, with all that is in it. */
+  public void remove(Token tag) throws IOException {
+    holdFrom(tokenStart());
+    int outside = depth() - 1;
+    while (tag == Token.START && depth() > outside) {
+      if (next() == Token.DONE) {
+        throw damaged("an element is not closed");
+      }
+    }
+    replace(hold, tokenEnd(), new byte[0]);
+    release();
+  }
+
   /** Scans to the end and passes on all that is left. */
   public void finish() throws IOException {
     while (next() != Token.DONE) {

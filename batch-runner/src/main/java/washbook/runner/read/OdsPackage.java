@@ -89,6 +89,7 @@ public final class OdsPackage implements Closeable {
     StringBuilder missing = new StringBuilder();
     for (String[] namespace : NAMESPACES) {
       if (!root.attribute(ascii("xmlns:" + namespace[0]))) {
+        refuseOtherPrefix(root, namespace[1]);
         missing.append(" xmlns:").append(namespace[0]).append("=\"");
         missing.append(namespace[1]).append('"');
       } else if (!root.value().equals(namespace[1])) {
@@ -99,6 +100,19 @@ public final class OdsPackage implements Closeable {
       }
     }
     return missing.toString();
+  }
+
+  /** A namespace that goes by another prefix only would make a log look blank. */
+  private static void refuseOtherPrefix(XmlScanner root, String namespace)
+      throws UnusableFileException {
+    root.rewindAttributes();
+    while (root.nextAttribute()) {
+      if (root.value().equals(namespace)) {
+        throw new UnusableFileException(
+            "The file uses other XML prefixes than spreadsheet programs write; open it in one and"
+                + " save it again.");
+      }
+    }
   }
 
   @Override

@@ -1,5 +1,6 @@
 package washbook.runner.read;
 
+import java.io.ByteArrayInputStream;
 import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
@@ -40,14 +41,40 @@ public final class XlsFile {
     check(file);
     try (POIFSFileSystem files = new POIFSFileSystem(file.toFile(), true)) {
       checkStreams(files.getRoot());
-      try (HSSFWorkbook workbook = new HSSFWorkbook(files.getRoot(), true)) {
-        return work.apply(workbook);
-      }
+      byte[] stream = stream(files);
+      byte[] whole = XlsMissingRecords.added(stream);
+      return whole == stream ? apply(files, work) : apply(file, whole, work);
     } catch (UnusableFileException e) {
       throw e;
     } catch (IOException | RuntimeException | StackOverflowError e) {
       // POI reports damage by whatever its parsing stumbles over.
       throw new UnusableFileException("The file is damaged: it cannot be read as .xls.", e);
+    }
+  }
+
+  private static <T> T apply(POIFSFileSystem files, Work<T> work) throws IOException {
+    try (HSSFWorkbook workbook = new HSSFWorkbook(files.getRoot(), true)) {
+      return work.apply(workbook);
+    }
+  }
+
+  /** Works on a copy in memory whose workbook has another stream. */
+  private static <T> T apply(Path file, byte[] stream, Work<T> work) throws IOException {
+    try (InputStream in = Files.newInputStream(file);
+        POIFSFileSystem copy = new POIFSFileSystem(in)) {
+      String name =
+          copy.getRoot().getEntryNames().stream()
+              .filter(entry -> entry.equalsIgnoreCase("Workbook"))
+              .findFirst()
+              .orElseThrow();
+      copy.createOrUpdateDocument(new ByteArrayInputStream(stream), name);
+      return apply(copy, work);
+    }
+  }
+
+  private static byte[] stream(POIFSFileSystem files) throws IOException {
+    try (InputStream in = files.getRoot().createDocumentInputStream("Workbook")) {
+      return in.readAllBytes();
     }
   }
 

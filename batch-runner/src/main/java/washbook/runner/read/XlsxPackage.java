@@ -154,6 +154,19 @@ public final class XlsxPackage implements Closeable {
     return relations.partByKind("calcChain");
   }
 
+  /** By what the workbook's relationships name a part. */
+  public Optional<String> relationId(Part part) {
+    return relations.all().stream()
+        .filter(relation -> relations.part(relation).filter(part::equals).isPresent())
+        .map(Relations.Relation::id)
+        .findFirst();
+  }
+
+  /** Whether one of the workbook's relationships has that name. */
+  public boolean hasRelation(String id) {
+    return relations.byId(id).isPresent();
+  }
+
   /** Where the workbook's relationships are written down. */
   public Optional<Part> workbookRelations() {
     int slash = workbook.name().lastIndexOf('/');

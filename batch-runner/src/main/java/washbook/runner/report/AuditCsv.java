@@ -1,7 +1,7 @@
 package washbook.runner.report;
 
 import java.io.IOException;
-import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import washbook.functions.Numbers;
 import washbook.functions.SafetyNote;
@@ -14,25 +14,28 @@ import washbook.runner.report.FileReport.Refusal;
  * The audit as comma-separated values: a line for each file, column, differing row and question.
  */
 final class AuditCsv implements ReportWriter<AuditReport> {
+  static final List<String> COLUMNS =
+      List.of(
+          "kind",
+          "path",
+          "status",
+          "sheet",
+          "column",
+          "batch",
+          "cell",
+          "own",
+          "ours",
+          "difference",
+          "compared",
+          "differing",
+          "reason");
+
   private final PendingFile file;
   private final AuditTotals totals = new AuditTotals();
 
-  AuditCsv(Path target) throws IOException {
+  AuditCsv(ReportPlace target) throws IOException {
     file = new PendingFile(target);
-    line(
-        "kind",
-        "path",
-        "status",
-        "sheet",
-        "column",
-        "batch",
-        "cell",
-        "own",
-        "ours",
-        "difference",
-        "compared",
-        "differing",
-        "reason");
+    line(COLUMNS.toArray(String[]::new));
   }
 
   @Override

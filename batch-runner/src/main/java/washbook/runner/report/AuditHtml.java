@@ -2,7 +2,6 @@ package washbook.runner.report;
 
 import java.io.IOException;
 import java.io.Writer;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import washbook.runner.report.AuditReport.BatchReport;
@@ -24,7 +23,7 @@ final class AuditHtml implements ReportWriter<AuditReport> {
   private boolean anyQuestion;
   private int chartCount;
 
-  AuditHtml(Path target) throws IOException {
+  AuditHtml(ReportPlace target) throws IOException {
     file = new PendingFile(target);
     columns = new PendingFile(target);
     rows = new PendingFile(target);

@@ -15,10 +15,16 @@ public final class ConsoleAudit {
   private static final int MOST_ROWS = 10;
 
   private final PrintStream out;
+  private final boolean quiet;
+  private int earlierFiles;
   private final AuditTotals totals = new AuditTotals();
 
-  public ConsoleAudit(PrintStream out) {
+  /**
+   * @param quiet whether only what differs, is open or failed is said
+   */
+  public ConsoleAudit(PrintStream out, boolean quiet) {
     this.out = out;
+    this.quiet = quiet;
   }
 
   public AuditTotals totals() {
@@ -32,17 +38,18 @@ public final class ConsoleAudit {
    */
   public void add(AuditReport report, boolean earlier) {
     totals.add(report);
+    earlierFiles += earlier ? 1 : 0;
+    boolean fine = report.status() == Status.COMPARED && report.differing() == 0;
+    if (earlier || (quiet && fine && report.refusals().isEmpty())) {
+      return;
+    }
     out.println(
         report.path()
             + ": "
             + report.status().word()
             + (report.status() == Status.COMPARED
                 ? ", " + report.differing() + " of " + report.compared() + " figures differ"
-                : "")
-            + (earlier ? " (done by an earlier run)" : ""));
-    if (earlier) {
-      return;
-    }
+                : ""));
     for (ColumnReport column : report.columns()) {
       print(column);
     }
@@ -54,6 +61,12 @@ public final class ConsoleAudit {
 
   /** Prints the totals and the caution. */
   public void finish() {
+    if (quiet) {
+      return;
+    }
+    if (earlierFiles > 0) {
+      out.println(earlierFiles + " of the files were done by an earlier run and have not changed.");
+    }
     out.println();
     out.print(ConsoleReport.wrapped(totals.sentence()));
     out.println();

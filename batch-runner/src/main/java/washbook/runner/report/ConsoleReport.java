@@ -18,12 +18,17 @@ public final class ConsoleReport {
 
   private final PrintStream out;
   private final boolean dryRun;
+  private final boolean quiet;
   private final Totals totals = new Totals();
   private final Set<String> sheets = new HashSet<>();
   private int earlierFiles;
 
-  public ConsoleReport(PrintStream out, boolean dryRun) {
+  /**
+   * @param quiet whether only what was refused or failed is said
+   */
+  public ConsoleReport(PrintStream out, boolean dryRun, boolean quiet) {
     this.out = out;
+    this.quiet = quiet;
     this.dryRun = dryRun;
   }
 
@@ -38,13 +43,15 @@ public final class ConsoleReport {
     report.tables().forEach(table -> sheets.add(table.sheet()));
     report.refusals().forEach(refusal -> sheets.add(sheetOf(refusal.cell())));
     earlierFiles += earlier ? 1 : 0;
-    out.println(report.path() + ": " + headline(result, earlier));
-    if (earlier) {
+    if (earlier || (quiet && report.refusals().isEmpty() && !isUnrecognised(report))) {
       return;
     }
-    for (TableReport table : report.tables()) {
-      for (BatchReport batch : table.batches()) {
-        out.println("  " + line(table, batch));
+    out.println(report.path() + ": " + headline(result));
+    if (!quiet) {
+      for (TableReport table : report.tables()) {
+        for (BatchReport batch : table.batches()) {
+          out.println("  " + line(table, batch));
+        }
       }
     }
     List<Refusal> refusals = report.refusals();
@@ -76,6 +83,9 @@ public final class ConsoleReport {
 
   /** Prints the totals and the caution. */
   public void finish() {
+    if (quiet && totals.count() > 0) {
+      return;
+    }
     if (totals.count() == 0) {
       out.println("No files of a kind that Washbook reads were found.");
     }
@@ -92,14 +102,15 @@ public final class ConsoleReport {
     }
   }
 
-  private String headline(FileResult result, boolean earlier) {
+  private static boolean isUnrecognised(FileReport report) {
+    return report.status() == Status.NOTHING_RECOGNISED;
+  }
+
+  private String headline(FileResult result) {
     FileReport report = result.report();
     String rows =
         report.rows() == 0 ? "" : ", " + report.filled() + " of " + report.rows() + " rows";
     String status = report.status().word() + rows;
-    if (earlier) {
-      return status + " (done by an earlier run)";
-    }
     if (result.written() == null) {
       return dryRun && report.filled() > 0 ? status + " (dry run: nothing written)" : status;
     }

@@ -17,7 +17,8 @@ final class Csv {
   }
 
   private static String field(String value) {
-    String text = isLikeFormula(value) ? "'" + value : value;
+    String shown = ShownText.of(value);
+    String text = isLikeFormula(shown) ? "'" + shown : shown;
     for (int i = 0; i < text.length(); i++) {
       if (",\"\r\n".indexOf(text.charAt(i)) >= 0) {
         return '"' + text.replace("\"", "\"\"") + '"';

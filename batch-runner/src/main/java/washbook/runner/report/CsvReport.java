@@ -1,7 +1,7 @@
 package washbook.runner.report;
 
 import java.io.IOException;
-import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import washbook.functions.Numbers;
 import washbook.functions.SafetyNote;
@@ -11,24 +11,27 @@ import washbook.runner.report.FileReport.TableReport;
 
 /** The report as comma-separated values: a line for each file, batch and refusal. */
 final class CsvReport implements ReportWriter<FileResult> {
+  static final List<String> COLUMNS =
+      List.of(
+          "kind",
+          "path",
+          "status",
+          "sheet",
+          "range",
+          "batch",
+          "originalGravity",
+          "rows",
+          "filled",
+          "refused",
+          "cell",
+          "code",
+          "reason");
+
   private final PendingFile file;
 
-  CsvReport(Path target) throws IOException {
+  CsvReport(ReportPlace target) throws IOException {
     file = new PendingFile(target);
-    line(
-        "kind",
-        "path",
-        "status",
-        "sheet",
-        "range",
-        "batch",
-        "originalGravity",
-        "rows",
-        "filled",
-        "refused",
-        "cell",
-        "code",
-        "reason");
+    line(COLUMNS.toArray(String[]::new));
   }
 
   @Override

@@ -3,6 +3,7 @@ package washbook.runner.report;
 import com.google.gson.annotations.SerializedName;
 import java.util.List;
 import java.util.function.ToIntFunction;
+import java.util.stream.Stream;
 
 /**
  * What was done with one file. The names of the components are those of the JSON report.
@@ -50,6 +51,9 @@ public record FileReport(
 
     /** The result could not be written. */
     public static final String UNWRITABLE = "UNWRITABLE";
+
+    /** Filled, but without the charts that were asked for. */
+    public static final String NO_CHARTS = "NO_CHARTS";
   }
 
   /** How it ended for a file. */
@@ -84,6 +88,12 @@ public record FileReport(
   public static FileReport failed(String path, String code, String reason) {
     List<Refusal> refusals = List.of(new Refusal("", code, reason));
     return new FileReport(path, Status.FAILED, List.of(), refusals, List.of());
+  }
+
+  /** The same with one more refusal, which says nothing about the rows. */
+  public FileReport with(Refusal refusal) {
+    List<Refusal> more = Stream.concat(refusals.stream(), Stream.of(refusal)).toList();
+    return new FileReport(path, status, tables, more, curves);
   }
 
   public int rows() {

@@ -11,19 +11,23 @@ import washbook.functions.SafetyNote;
 
 /** Pieces of our self-contained pages: style and script stand inside, nothing is fetched. */
 final class Html {
+  /** How each of our pages begins. */
+  static final String BEGIN = "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset";
+
   private Html() {}
 
   static String text(String text) {
-    StringBuilder escaped = new StringBuilder(text.length() + 16);
-    for (int i = 0; i < text.length(); i++) {
-      char c = text.charAt(i);
+    String shown = ShownText.lines(text);
+    StringBuilder escaped = new StringBuilder(shown.length() + 16);
+    for (int i = 0; i < shown.length(); i++) {
+      char c = shown.charAt(i);
       switch (c) {
         case '&' -> escaped.append("&amp;");
         case '<' -> escaped.append("&lt;");
         case '>' -> escaped.append("&gt;");
         case '"' -> escaped.append("&quot;");
         case '\'' -> escaped.append("&#39;");
-        default -> escaped.append(c < ' ' && c != '\n' && c != '\t' ? '\uFFFD' : c);
+        default -> escaped.append(c);
       }
     }
     return escaped.toString();

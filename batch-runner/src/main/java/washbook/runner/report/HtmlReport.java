@@ -2,7 +2,6 @@ package washbook.runner.report;
 
 import java.io.IOException;
 import java.io.Writer;
-import java.nio.file.Path;
 import java.util.List;
 import washbook.runner.report.FileReport.Refusal;
 
@@ -16,7 +15,7 @@ final class HtmlReport implements ReportWriter<FileResult> {
   private int chartCount;
   private boolean anyRefusal;
 
-  HtmlReport(Path target) throws IOException {
+  HtmlReport(ReportPlace target) throws IOException {
     file = new PendingFile(target);
     rows = new PendingFile(target);
     refusals = new PendingFile(target);

@@ -3,7 +3,6 @@ package washbook.runner.report;
 import com.google.gson.JsonIOException;
 import com.google.gson.stream.JsonWriter;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import washbook.functions.SafetyNote;
@@ -22,14 +21,15 @@ final class JsonReport<R> implements ReportWriter<R> {
   /**
    * @param entry the record that stands for a result
    */
-  JsonReport(Path target, Function<R, Object> entry) throws IOException {
+  JsonReport(ReportPlace target, Function<R, Object> entry) throws IOException {
     this(target, entry, null);
   }
 
   /**
    * @param total what stands under "total" behind all files, asked for at the end; null for nothing
    */
-  JsonReport(Path target, Function<R, Object> entry, Supplier<Object> total) throws IOException {
+  JsonReport(ReportPlace target, Function<R, Object> entry, Supplier<Object> total)
+      throws IOException {
     this.entry = entry;
     this.total = total;
     file = new PendingFile(target);

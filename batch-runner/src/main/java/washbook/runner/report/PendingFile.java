@@ -1,27 +1,30 @@
 package washbook.runner.report;
 
+import java.io.BufferedWriter;
 import java.io.Closeable;
 import java.io.IOException;
+import java.io.OutputStreamWriter;
 import java.io.Reader;
 import java.io.Writer;
-import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.util.List;
-import washbook.runner.file.TempName;
+import washbook.runner.file.UnfinishedFile;
+import washbook.runner.file.WrittenFile;
 
 /** A text file that appears under its name only when it is finished. */
 final class PendingFile implements Closeable {
-  private final Path target;
-  private final Path pending;
+  private final ReportPlace place;
+  private final UnfinishedFile pending;
   private final Writer writer;
 
-  PendingFile(Path target) throws IOException {
-    this.target = target.toAbsolutePath();
-    pending = TempName.beside(target);
-    writer = Files.newBufferedWriter(pending);
+  PendingFile(ReportPlace place) throws IOException {
+    this.place = place;
+    pending = UnfinishedFile.beside(place.file());
+    writer =
+        new BufferedWriter(
+            new OutputStreamWriter(
+                WrittenFile.stream(pending.path()), StandardCharsets.UTF_8.newEncoder()));
   }
 
   Writer writer() {
@@ -31,15 +34,15 @@ final class PendingFile implements Closeable {
   /** Ends the writing and opens what was written, for a file that is part of another. */
   Reader reread() throws IOException {
     writer.close();
-    return Files.newBufferedReader(pending);
+    return Files.newBufferedReader(pending.path());
   }
 
   void finish() throws IOException {
     writer.close();
-    try (FileChannel channel = FileChannel.open(pending, StandardOpenOption.WRITE)) {
-      channel.force(true);
-    }
-    Files.move(pending, target, StandardCopyOption.ATOMIC_MOVE);
+    pending.permit(place.readers(), false);
+    pending.force();
+    pending.place();
+    pending.forceFolder();
   }
 
   /** Closes all of them, also when one cannot be. */
@@ -59,10 +62,8 @@ final class PendingFile implements Closeable {
 
   @Override
   public void close() throws IOException {
-    try {
+    try (pending) {
       writer.close();
-    } finally {
-      Files.deleteIfExists(pending);
     }
   }
 }

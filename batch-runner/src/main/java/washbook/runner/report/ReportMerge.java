@@ -2,7 +2,6 @@ package washbook.runner.report;
 
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
-import com.google.gson.JsonParseException;
 import com.google.gson.JsonPrimitive;
 import com.google.gson.stream.JsonReader;
 import com.google.gson.stream.JsonToken;
@@ -25,6 +24,7 @@ public final class ReportMerge {
    * @return "" or why it was not written
    */
   public static String merge(List<Path> reports, Path out) throws IOException {
+    ReportPlace place = ReportPlace.about(out, reports);
     List<Source> sources = new ArrayList<>();
     try {
       PriorityQueue<Source> next = new PriorityQueue<>(Comparator.comparing(Source::path));
@@ -36,9 +36,10 @@ public final class ReportMerge {
         }
       }
       if (!next.isEmpty() && next.peek().isAudit()) {
-        return join(next, Reports.openAudit(out), source -> source.read(AuditReport.class));
+        return join(next, Reports.openAudit(place), source -> source.read(AuditReport.class));
       }
-      return join(next, Reports.open(out), source -> FileResult.of(source.read(FileReport.class)));
+      return join(
+          next, Reports.open(place), source -> FileResult.of(source.read(FileReport.class)));
     } catch (UnreadableReport unreadable) {
       return unreadable.getMessage();
     } finally {
@@ -58,12 +59,21 @@ public final class ReportMerge {
       String last = null;
       while (!next.isEmpty()) {
         Source source = next.remove();
-        R result = entry.of(source);
+        R result;
+        try {
+          result = entry.of(source);
+        } catch (RuntimeException alien) {
+          throw new UnreadableReport(source.file, alien);
+        }
         if (source.path().equals(last)) {
           return "'" + last + "' is in more than one report; nothing was written.";
         }
         last = source.path();
-        writer.add(result);
+        try {
+          writer.add(result);
+        } catch (RuntimeException alien) {
+          throw new UnreadableReport(source.file, alien);
+        }
         if (source.advance()) {
           next.add(source);
         }
@@ -99,7 +109,7 @@ public final class ReportMerge {
           throw new IllegalStateException("no files");
         }
         json.beginArray();
-      } catch (IOException | IllegalStateException other) {
+      } catch (IOException | RuntimeException other) {
         throw new UnreadableReport(file, other);
       }
     }
@@ -124,7 +134,7 @@ public final class ReportMerge {
           throw new IllegalStateException("no status");
         }
         return Json.GSON.fromJson(entry, type);
-      } catch (IllegalStateException | JsonParseException other) {
+      } catch (RuntimeException other) {
         throw new UnreadableReport(file, other);
       }
     }
@@ -140,7 +150,7 @@ public final class ReportMerge {
           throw new IllegalStateException("no entry");
         }
         return true;
-      } catch (IOException | IllegalStateException | JsonParseException other) {
+      } catch (IOException | RuntimeException other) {
         throw new UnreadableReport(file, other);
       }
     }

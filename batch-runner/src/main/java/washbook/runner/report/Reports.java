@@ -1,11 +1,19 @@
 package washbook.runner.report;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.stream.Stream;
 
 /** The kinds of report file, told by the name's ending. */
 public final class Reports {
+  /** How many bytes tell a report of ours from another file. */
+  private static final int BEGIN = 1024;
+
   private Reports() {}
 
   /** Whether the name ends like a report we can write. */
@@ -19,26 +27,51 @@ public final class Reports {
   }
 
   /** Starts a report on filling; it appears under its name when it is finished. */
-  public static ReportWriter<FileResult> open(Path target) throws IOException {
-    return switch (extension(target)) {
+  public static ReportWriter<FileResult> open(ReportPlace target) throws IOException {
+    return switch (extension(target.file())) {
       case "json" -> new JsonReport<>(target, FileResult::report);
       case "csv" -> new CsvReport(target);
       case "html" -> new HtmlReport(target);
-      default -> throw new IllegalArgumentException(target + " is no report name");
+      default -> throw new IllegalArgumentException(target.file() + " is no report name");
     };
   }
 
   /** The same on an audit. */
-  public static ReportWriter<AuditReport> openAudit(Path target) throws IOException {
-    return switch (extension(target)) {
+  public static ReportWriter<AuditReport> openAudit(ReportPlace target) throws IOException {
+    return switch (extension(target.file())) {
       case "json" -> auditJson(target);
       case "csv" -> new AuditCsv(target);
       case "html" -> new AuditHtml(target);
-      default -> throw new IllegalArgumentException(target + " is no report name");
+      default -> throw new IllegalArgumentException(target.file() + " is no report name");
     };
   }
 
-  private static ReportWriter<AuditReport> auditJson(Path target) throws IOException {
+  /**
+   * Whether a report can take this name: nothing is there, or a report of this program, by how it
+   * begins. Anything else, links too, is somebody's.
+   */
+  public static boolean mayReplace(Path target) {
+    if (!Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
+      return true;
+    }
+    if (!Files.isRegularFile(target, LinkOption.NOFOLLOW_LINKS)) {
+      return false;
+    }
+    try (InputStream in = Files.newInputStream(target)) {
+      String begin = new String(in.readNBytes(BEGIN), StandardCharsets.UTF_8);
+      return switch (extension(target)) {
+        case "json" -> begin.replaceAll("\\s", "").startsWith("{\"files\":[");
+        case "csv" ->
+            Stream.of(CsvReport.COLUMNS, AuditCsv.COLUMNS)
+                .anyMatch(columns -> begin.startsWith(String.join(",", columns) + "\r\n"));
+        default -> begin.startsWith(Html.BEGIN) && begin.contains("<title>Washbook: ");
+      };
+    } catch (IOException unreadable) {
+      return false;
+    }
+  }
+
+  private static ReportWriter<AuditReport> auditJson(ReportPlace target) throws IOException {
     AuditTotals totals = new AuditTotals();
     return new JsonReport<>(
         target,

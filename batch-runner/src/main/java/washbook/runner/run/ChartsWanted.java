@@ -3,6 +3,7 @@ package washbook.runner.run;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import washbook.log.Understanding;
@@ -12,14 +13,21 @@ import washbook.log.sheet.Grid;
 import washbook.log.sheet.SheetPatch;
 import washbook.log.understand.ChartsSheet;
 import washbook.runner.FileFormat;
-import washbook.runner.file.TempName;
+import washbook.runner.file.UnfinishedFile;
 import washbook.runner.file.UnusableFileException;
+import washbook.runner.report.FileReport;
 
-/** The sheet with charts of one file: collects the curves of its logs and has it written. */
+/**
+ * The sheet with charts of one file: collects the curves of its logs and has it written. A file
+ * that takes no such sheet is filled without it, and the report says so.
+ */
 final class ChartsWanted {
   private final List<BatchCurve> curves = new ArrayList<>();
   private boolean isThere;
   private boolean foreign;
+
+  /** Why the sheet was left out; "" when it was not. */
+  private String leftOut = "";
 
   void add(Grid grid, Understanding understanding, Filling filling) {
     if (ChartsSheet.isOne(grid)) {
@@ -30,37 +38,55 @@ final class ChartsWanted {
     curves.addAll(BatchCurve.of(grid, understanding, filling));
   }
 
-  /** Whether no batch has two readings; then there is nothing to draw. */
-  boolean isEmpty() {
-    return curves.isEmpty();
-  }
-
-  void refuseWhereImpossible(FileFormat format) throws UnusableFileException {
-    if (format.charts() == null) {
-      throw new UnusableFileException(
-          "A file of the kind " + format.name() + " takes no charts; leave out --chart.");
-    }
-    if (foreign) {
-      throw new UnusableFileException(
-          "The workbook has a sheet '"
-              + ChartsSheet.NAME
-              + "' that is not ours; rename it or leave out --chart.");
-    }
-  }
-
-  /** The filled copy, and from that the one with charts. */
+  /** The columns and, where that can be done, the sheet with charts. */
   void write(FileFormat format, Path source, List<SheetPatch> patches, Path target)
       throws IOException {
-    Path filled = TempName.beside(target);
-    try {
-      format.writer().write(source, patches, filled);
-      format.charts().write(filled, curves, isThere, target);
-    } finally {
-      Files.deleteIfExists(filled);
+    if (!curves.isEmpty()) {
+      leftOut = reasonAgainst(format);
     }
+    if (curves.isEmpty() || !leftOut.isEmpty()) {
+      format.writer().write(source, patches, target);
+      return;
+    }
+    try (UnfinishedFile filled = UnfinishedFile.beside(target)) {
+      format.writer().write(source, patches, filled.path());
+      filled.check();
+      addCharts(format, filled.path(), target);
+    }
+  }
+
+  private void addCharts(FileFormat format, Path filled, Path target) throws IOException {
+    try {
+      format.charts().write(filled, curves, isThere, target);
+    } catch (UnusableFileException e) {
+      leftOut = e.getMessage();
+      Files.copy(filled, target, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+
+  /** Why a file takes no charts; "" when it does. */
+  private String reasonAgainst(FileFormat format) {
+    if (format.charts() == null) {
+      return "A " + format.name() + " cannot hold charts; it was filled without them.";
+    }
+    return foreign
+        ? "The workbook has a sheet '"
+            + ChartsSheet.NAME
+            + "' that is not ours, so it was filled without charts; rename that sheet first."
+        : "";
+  }
+
+  /** The report with a word about charts that were left out. */
+  FileReport mentionedIn(FileReport report) {
+    return leftOut.isEmpty()
+        ? report
+        : report.with(new FileReport.Refusal("", FileReport.Refusal.NO_CHARTS, leftOut));
   }
 
   void check(FileFormat format, Path written) throws IOException {
+    if (curves.isEmpty() || !leftOut.isEmpty()) {
+      return;
+    }
     for (Grid grid : format.reader().read(written)) {
       if (ChartsSheet.isOne(grid)) {
         return;

@@ -35,9 +35,15 @@ public final class Failure {
 
   /** The same failure said of the file that the user knows. */
   static FileSystemException named(FileSystemException failure, Path unfinished, Path target) {
-    return unfinished.toString().equals(failure.getFile())
-        ? new FileSystemException(target.toString(), null, word(failure))
+    String file = failure.getFile();
+    return file != null && file.endsWith(unfinished.getFileName().toString())
+        ? of(failure, target)
         : failure;
+  }
+
+  /** The same failure said of another file. */
+  static FileSystemException of(FileSystemException failure, Path target) {
+    return new FileSystemException(target.toString(), null, word(failure));
   }
 
   static void ignoring(Attempt attempt) {

@@ -44,7 +44,16 @@ public final class FileAuditor implements FolderRun.Work<AuditReport> {
   }
 
   @Override
-  public AuditReport work(WorkItem item) {
+  public FolderRun.Made<AuditReport> make(WorkItem item) {
+    return new FolderRun.Made<>(work(item), null);
+  }
+
+  @Override
+  public AuditReport failed(WorkItem item, Exception failure) {
+    return failed(item, Failure.reason(failure));
+  }
+
+  private AuditReport work(WorkItem item) {
     if (item.refused() != null) {
       Refusal refusal = item.refused().refusals().get(0);
       return failed(item, refusal.reason());

@@ -2,7 +2,6 @@ package washbook.runner.run;
 
 import com.google.gson.JsonElement;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,6 +11,7 @@ import washbook.log.sheet.Grid;
 import washbook.log.sheet.SheetPatch;
 import washbook.runner.FileFormat;
 import washbook.runner.FileFormats;
+import washbook.runner.file.ResultFolder;
 import washbook.runner.file.UnusableFileException;
 import washbook.runner.report.FileReport;
 import washbook.runner.report.FileReport.Refusal;
@@ -41,22 +41,31 @@ public final class FileFiller implements FolderRun.Work<FileResult> {
   }
 
   @Override
-  public FileResult work(WorkItem item) {
+  public FolderRun.Made<FileResult> make(WorkItem item) {
     if (item.refused() != null) {
-      return FileResult.of(item.refused());
+      return made(FileResult.of(item.refused()));
     }
     try {
       return read(item);
     } catch (IOException | RuntimeException | StackOverflowError | OutOfMemoryError failure) {
-      return failed(item, Refusal.UNREADABLE, failure);
+      return made(failed(item, Refusal.UNREADABLE, failure));
     }
+  }
+
+  @Override
+  public FileResult failed(WorkItem item, Exception failure) {
+    return failed(item, Refusal.UNWRITABLE, failure);
+  }
+
+  private static FolderRun.Made<FileResult> made(FileResult result) {
+    return new FolderRun.Made<>(result, null);
   }
 
   private static FileResult failed(WorkItem item, String code, Throwable failure) {
     return FileResult.of(FileReport.failed(item.shown(), code, Failure.reason(failure)));
   }
 
-  private FileResult read(WorkItem item) throws IOException {
+  private FolderRun.Made<FileResult> read(WorkItem item) throws IOException {
     FileStamp before = FileStamp.of(item.file());
     FileFormat format = FileFormats.of(item.file());
     List<SheetPatch> patches = new ArrayList<>();
@@ -78,24 +87,22 @@ public final class FileFiller implements FolderRun.Work<FileResult> {
     }
     FileReport done = report.build();
     if (patches.isEmpty() || job.dryRun() || done.status() == Status.NOTHING_RECOGNISED) {
-      return new FileResult(done, null, false);
+      return made(new FileResult(done, null, false));
     }
     if (job.writesFormulas() && !format.holdsFormulas()) {
       throw new UnusableFileException(
           "A file of the kind " + format.name() + " takes values only; use --as values.");
     }
-    if (charts != null) {
-      charts.refuseWhereImpossible(format);
-    }
     try {
-      boolean changed = write(item, before, format, patches, charts);
-      return new FileResult(done, item.target(), changed);
+      PendingResult result = write(item, before, format, patches, charts);
+      FileReport told = charts == null ? done : charts.mentionedIn(done);
+      return new FolderRun.Made<>(new FileResult(told, item.target(), result.changes()), result);
     } catch (IOException | RuntimeException | OutOfMemoryError failure) {
-      return failed(item, Refusal.UNWRITABLE, failure);
+      return made(failed(item, Refusal.UNWRITABLE, failure));
     }
   }
 
-  private boolean write(
+  private PendingResult write(
       WorkItem item,
       FileStamp before,
       FileFormat format,
@@ -103,14 +110,14 @@ public final class FileFiller implements FolderRun.Work<FileResult> {
       ChartsWanted charts)
       throws IOException {
     Path folder = item.target().toAbsolutePath().getParent();
-    Files.createDirectories(folder);
-    return SafeReplace.put(
+    ResultFolder.make(absolute(job.destination().folder()), folder);
+    return SafeReplace.prepare(
         item.file(),
         before,
         item.target(),
         job.destination().backup(),
         unfinished -> {
-          if (charts == null || charts.isEmpty()) {
+          if (charts == null) {
             format.writer().write(item.file(), patches, unfinished);
           } else {
             charts.write(format, item.file(), patches, unfinished);
@@ -118,9 +125,13 @@ public final class FileFiller implements FolderRun.Work<FileResult> {
         },
         unfinished -> {
           ReadBack.check(format, unfinished, patches);
-          if (charts != null && !charts.isEmpty()) {
+          if (charts != null) {
             charts.check(format, unfinished);
           }
         });
+  }
+
+  private static Path absolute(Path folder) {
+    return folder == null ? null : folder.toAbsolutePath();
   }
 }

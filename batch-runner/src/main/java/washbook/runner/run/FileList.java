@@ -11,12 +11,14 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import washbook.runner.file.FileIdentity;
 import washbook.runner.report.FileReport.Refusal;
 
 /** Collects the files that a command is about. */
 public final class FileList {
   private final List<WorkItem> items = new ArrayList<>();
-  private final Set<Path> seen = new HashSet<>();
+  private final Set<FileIdentity> seen = new HashSet<>();
+  private final Set<FileIdentity> read = new HashSet<>();
   private final Destination destination;
   private final Shard shard;
 
@@ -50,24 +52,35 @@ public final class FileList {
     return list.items;
   }
 
+  /** A folder that is named itself may be a link; inside it links to folders are not followed. */
   private void walk(Path folder) {
     try {
+      Path root = Files.isSymbolicLink(folder) ? folder.toRealPath() : folder;
       FolderWalk walk =
           new FolderWalk(
-              folder,
+              root,
               destination.folder(),
-              file -> add(file, folder.relativize(file)),
-              (file, failure) -> refuse(file, Failure.reason(failure)));
-      Files.walkFileTree(folder, walk);
+              file -> add(folder.resolve(root.relativize(file)), root.relativize(file)),
+              (file, failure) ->
+                  refuse(folder.resolve(root.relativize(file)), Failure.reason(failure)));
+      Files.walkFileTree(root, walk);
     } catch (IOException failure) {
       refuse(folder, Failure.reason(failure));
     }
   }
 
   private void add(Path file, Path inFolder) {
-    if (seen.add(plain(file)) && shard.holds(shown(inFolder))) {
+    FileIdentity identity = FileIdentity.of(file);
+    if (!seen.add(identity)) {
+      return;
+    }
+    read.add(identity);
+    if (Files.isSymbolicLink(file)) {
+      read.add(FileIdentity.ofTarget(file));
+    }
+    if (shard.holds(shown(inFolder))) {
       try {
-        Path target = destination.of(file, inFolder).normalize();
+        Path target = destination.of(file, inFolder);
         items.add(new WorkItem(file, shown(file), target, null));
       } catch (InvalidPathException unspeakable) {
         refuse(
@@ -86,19 +99,20 @@ public final class FileList {
 
   /** Two results in one file, or a result over another input, would lose something. */
   private void refuseSharedTargets() {
-    Map<Path, WorkItem> owners = new HashMap<>();
+    Map<FileIdentity, WorkItem> owners = new HashMap<>();
     for (int i = 0; i < items.size(); i++) {
       WorkItem item = items.get(i);
       if (item.refused() != null) {
         continue;
       }
-      WorkItem other = owners.putIfAbsent(plain(item.target()), item);
+      FileIdentity target = FileIdentity.of(item.target());
+      WorkItem other = owners.putIfAbsent(target, item);
       if (other != null) {
         items.set(
             i,
             item.refuse(
                 Refusal.UNWRITABLE, "Its result would overwrite that of " + other.shown() + "."));
-      } else if (!destination.inPlace() && seen.contains(plain(item.target()))) {
+      } else if (!destination.inPlace() && read.contains(target)) {
         items.set(
             i,
             item.refuse(
@@ -106,10 +120,6 @@ public final class FileList {
                 "Its result '" + item.target() + "' is itself one of the files to read."));
       }
     }
-  }
-
-  private static Path plain(Path path) {
-    return path.toAbsolutePath().normalize();
   }
 
   private static String shown(Path path) {

@@ -6,15 +6,19 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.util.HashSet;
+import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import washbook.runner.FileFormats;
-import washbook.runner.file.TempName;
+import washbook.runner.file.FileIdentity;
+import washbook.runner.file.LeftBehind;
 
 /** Finds the user's logs in a folder and clears away what a killed run has left behind. */
 final class FolderWalk extends SimpleFileVisitor<Path> {
   private final Path root;
-  private final Path results;
+  private final Object results;
+  private final Set<Path> uncleared = new HashSet<>();
   private final Consumer<Path> found;
   private final BiConsumer<Path, IOException> failed;
 
@@ -23,7 +27,7 @@ final class FolderWalk extends SimpleFileVisitor<Path> {
    */
   FolderWalk(Path root, Path results, Consumer<Path> found, BiConsumer<Path, IOException> failed) {
     this.root = root;
-    this.results = results == null ? null : results.toAbsolutePath().normalize();
+    this.results = results == null ? null : FileIdentity.key(results);
     this.found = found;
     this.failed = failed;
   }
@@ -43,7 +47,7 @@ final class FolderWalk extends SimpleFileVisitor<Path> {
       return FileVisitResult.CONTINUE;
     }
     boolean hidden = folder.getFileName().toString().startsWith(".");
-    return hidden || folder.toAbsolutePath().normalize().equals(results)
+    return hidden || FileIdentity.key(attributes, folder).equals(results)
         ? FileVisitResult.SKIP_SUBTREE
         : FileVisitResult.CONTINUE;
   }
@@ -52,8 +56,19 @@ final class FolderWalk extends SimpleFileVisitor<Path> {
   public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
     if (isWanted(file) && Files.isRegularFile(file)) {
       found.accept(file);
-    } else if (TempName.isLeftBehind(file)) {
-      Failure.ignoring(() -> Files.deleteIfExists(file));
+    } else if (LeftBehind.isOne(file)) {
+      uncleared.add(file.getParent());
+    }
+    return FileVisitResult.CONTINUE;
+  }
+
+  @Override
+  public FileVisitResult postVisitDirectory(Path folder, IOException failure) {
+    if (uncleared.remove(folder)) {
+      LeftBehind.clear(folder);
+    }
+    if (failure != null) {
+      failed.accept(folder, failure);
     }
     return FileVisitResult.CONTINUE;
   }

@@ -2,28 +2,32 @@ package washbook.runner.run;
 
 import com.google.gson.JsonElement;
 import com.google.gson.JsonParseException;
-import java.io.BufferedReader;
+import java.io.BufferedInputStream;
 import java.io.Closeable;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.RandomAccessFile;
-import java.io.Writer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import washbook.runner.file.TempName;
+import washbook.runner.file.LeftBehind;
+import washbook.runner.file.UnfinishedFile;
+import washbook.runner.file.WrittenFile;
 import washbook.runner.report.Json;
 
 /**
- * What has been done, one JSON line a file, so that a run can be taken up after an interruption and
- * unchanged files are left alone. A line torn by a crash counts as not written.
+ * What has been done, one line a file, so that a run can be taken up after an interruption and
+ * unchanged files are left alone. A line that is torn or not ours counts as not written.
  */
 public final class Journal implements Closeable {
   /** One line. {@code source} is the stamp of the read file after the work. */
@@ -40,6 +44,15 @@ public final class Journal implements Closeable {
    */
   public record Note(JsonElement report, Path written) {}
 
+  /** Another run writes this journal. */
+  public static final class InUse extends IOException {
+    private static final long serialVersionUID = 1L;
+
+    InUse(Path file) {
+      super("'" + file + "' is in use by another run.");
+    }
+  }
+
   /** Where a line stands in the file. */
   private record Place(long start, int length) {}
 
@@ -47,6 +60,7 @@ public final class Journal implements Closeable {
   private final Map<String, Place> places = new HashMap<>();
   private final RandomAccessFile lines;
   private final FileChannel lock;
+  private int unreadable;
 
   private Journal(Path file, FileChannel lock) throws IOException {
     this.file = file;
@@ -61,22 +75,67 @@ public final class Journal implements Closeable {
    * @param resume whether earlier entries count; else they are dropped
    */
   public static Journal open(Path file, String settings, boolean resume) throws IOException {
+    if (!mayReplace(file) && !JournalPlace.isOurs(file)) {
+      throw new IOException("'" + file + "' is there already and is no journal of this program.");
+    }
     Path folder = file.toAbsolutePath().getParent();
     Files.createDirectories(folder);
+    LeftBehind.clear(folder);
     FileChannel lock = lock(file);
     try {
       Head head = new Head("washbook", settings);
-      boolean kept = resume && Files.exists(file) && compact(file, head);
-      if (!kept) {
-        Files.writeString(file, Json.GSON.toJson(head) + "\n");
-      }
+      Map<String, byte[]> kept = new LinkedHashMap<>();
+      int unreadable = resume && Files.exists(file) ? read(file, head, kept) : 0;
+      write(file, head, kept);
       Journal journal = new Journal(file, lock);
-      journal.index();
+      journal.unreadable = unreadable;
+      journal.index(head, kept);
+      JournalPlace.removeOld(file);
       return journal;
     } catch (IOException | RuntimeException failure) {
       lock.close();
       throw failure;
     }
+  }
+
+  static void removeUnlessUsed(Path file) throws IOException {
+    try (FileChannel held = lock(file)) {
+      Files.deleteIfExists(file);
+      Files.deleteIfExists(file.resolveSibling(file.getFileName() + ".lock"));
+    } catch (InUse living) {
+      // It stays.
+    }
+  }
+
+  /** Whether a file of this name can be used: there is none, or it is a journal of ours. */
+  public static boolean mayReplace(Path file) {
+    if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+      return true;
+    }
+    if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
+      return false;
+    }
+    try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {
+      byte[] first = JournalLine.next(in);
+      if (first == null || JournalLine.isBlank(first)) {
+        return true;
+      }
+      String text = JournalLine.text(first);
+      Head head =
+          parse(text != null ? text : new String(first, StandardCharsets.UTF_8), Head.class);
+      return head != null && "washbook".equals(head.journal());
+    } catch (IOException unreadable) {
+      return false;
+    }
+  }
+
+  /** How many lines of the earlier run could not be used; their files are done again. */
+  public int unreadable() {
+    return unreadable;
+  }
+
+  public Path file() {
+    return file;
   }
 
   /** Two runs must not write into one journal; the operating system frees it when a run dies. */
@@ -85,7 +144,8 @@ public final class Journal implements Closeable {
         FileChannel.open(
             file.resolveSibling(file.getFileName() + ".lock"),
             StandardOpenOption.CREATE,
-            StandardOpenOption.WRITE);
+            StandardOpenOption.WRITE,
+            LinkOption.NOFOLLOW_LINKS);
     FileLock held = null;
     try {
       held = channel.tryLock();
@@ -94,7 +154,7 @@ public final class Journal implements Closeable {
     }
     if (held == null) {
       channel.close();
-      throw new IOException("'" + file + "' is in use by another run.");
+      throw new InUse(file);
     }
     return channel;
   }
@@ -109,22 +169,27 @@ public final class Journal implements Closeable {
       byte[] line = new byte[place.length()];
       lines.seek(place.start());
       lines.readFully(line);
-      Entry entry = Json.GSON.fromJson(new String(line, StandardCharsets.UTF_8), Entry.class);
+      Entry entry = parse(JournalLine.text(line), Entry.class);
       boolean same =
-          entry.path().equals(item.shown())
+          entry != null
+              && entry.path().equals(item.shown())
               && FileStamp.of(item.file()).equals(entry.source())
               && (entry.result() == null
                   || FileStamp.of(Path.of(entry.target())).equals(entry.result()));
       return same ? Optional.of(entry.report()) : Optional.empty();
-    } catch (IOException | JsonParseException gone) {
+    } catch (IOException gone) {
       return Optional.empty();
     }
   }
 
-  /** Notes a result. */
-  synchronized void note(WorkItem item, FileStamp before, Note note) throws IOException {
+  /**
+   * Notes a result; {@link #force} puts it on the disk.
+   *
+   * @param after the stamp of the file with the result; null when there is none
+   */
+  synchronized void note(WorkItem item, FileStamp before, Note note, FileStamp after)
+      throws IOException {
     Path written = note.written();
-    FileStamp after = written == null ? null : FileStamp.of(written);
     boolean inPlace = written != null && written.equals(item.file());
     Entry entry =
         new Entry(
@@ -133,64 +198,79 @@ public final class Journal implements Closeable {
             written == null ? null : written.toString(),
             after,
             note.report());
-    byte[] line = (Json.GSON.toJson(entry) + "\n").getBytes(StandardCharsets.UTF_8);
+    byte[] line = JournalLine.of(Json.GSON.toJson(entry));
     long start = lines.length();
-    lines.seek(start);
-    lines.write(line);
+    try {
+      lines.seek(start);
+      lines.write(line);
+    } catch (IOException full) {
+      lines.setLength(start);
+      throw full;
+    }
     places.put(item.shown(), new Place(start, line.length - 1));
+  }
+
+  synchronized void force() throws IOException {
+    lines.getChannel().force(false);
   }
 
   @Override
   public synchronized void close() throws IOException {
     try (lock) {
-      lines.getFD().sync();
+      lines.getChannel().force(false);
       lines.close();
     }
   }
 
-  private void index() throws IOException {
-    long start = 0;
-    try (BufferedReader reader = Files.newBufferedReader(file)) {
-      for (String line = reader.readLine(); line != null; line = reader.readLine()) {
-        int length = line.getBytes(StandardCharsets.UTF_8).length;
-        if (start > 0) {
-          places.put(Json.GSON.fromJson(line, Entry.class).path(), new Place(start, length));
-        }
-        start += length + 1;
-      }
+  private void index(Head head, Map<String, byte[]> kept) {
+    long start = JournalLine.of(Json.GSON.toJson(head)).length;
+    for (Map.Entry<String, byte[]> line : kept.entrySet()) {
+      int length = line.getValue().length;
+      places.put(line.getKey(), new Place(start, length));
+      start += length + 1;
     }
   }
 
-  /** Rewrites a journal with each file's last whole line; false when it is of other settings. */
-  private static boolean compact(Path file, Head head) throws IOException {
-    Map<String, String> last = new HashMap<>();
-    try (BufferedReader reader = Files.newBufferedReader(file)) {
-      String first = reader.readLine();
-      if (first == null || !head.equals(parse(first, Head.class))) {
-        return false;
+  /** Takes each file's last whole line; returns how many lines are none. */
+  private static int read(Path file, Head head, Map<String, byte[]> kept) throws IOException {
+    int unreadable = 0;
+    try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {
+      byte[] first = JournalLine.next(in);
+      if (first == null || !head.equals(parse(JournalLine.text(first), Head.class))) {
+        return 0;
       }
-      for (String line = reader.readLine(); line != null; line = reader.readLine()) {
-        Entry entry = parse(line, Entry.class);
-        if (entry != null && entry.path() != null) {
-          last.put(entry.path(), line);
+      for (byte[] line = JournalLine.next(in); line != null; line = JournalLine.next(in)) {
+        Entry entry = parse(JournalLine.text(line), Entry.class);
+        if (entry == null || entry.path() == null || entry.report() == null) {
+          unreadable++;
+        } else {
+          kept.put(entry.path(), line);
         }
       }
     }
-    Path fresh = TempName.beside(file);
-    try (Writer writer = Files.newBufferedWriter(fresh, StandardOpenOption.CREATE_NEW)) {
-      writer.write(Json.GSON.toJson(head) + "\n");
-      for (String line : last.values()) {
-        writer.write(line + "\n");
-      }
-    }
-    Files.move(fresh, file, StandardCopyOption.ATOMIC_MOVE);
-    return true;
+    return unreadable;
   }
 
-  private static <T> T parse(String line, Class<T> type) {
+  /** Puts a journal with these lines in the place of the earlier one. */
+  private static void write(Path file, Head head, Map<String, byte[]> kept) throws IOException {
+    try (UnfinishedFile fresh = UnfinishedFile.beside(file)) {
+      try (OutputStream out = WrittenFile.stream(fresh.path())) {
+        out.write(JournalLine.of(Json.GSON.toJson(head)));
+        for (byte[] line : kept.values()) {
+          out.write(line);
+          out.write('\n');
+        }
+      }
+      fresh.force();
+      fresh.place();
+      fresh.forceFolder();
+    }
+  }
+
+  private static <T> T parse(String json, Class<T> type) {
     try {
-      return Json.GSON.fromJson(line, type);
-    } catch (JsonParseException torn) {
+      return json == null ? null : Json.GSON.fromJson(json, type);
+    } catch (JsonParseException alien) {
       return null;
     }
   }

@@ -1,29 +1,27 @@
 package washbook.runner.run;
 
 import java.io.IOException;
-import java.nio.channels.FileChannel;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
-import java.nio.file.attribute.PosixFileAttributes;
 import java.nio.file.attribute.PosixFilePermission;
 import java.util.Collections;
-import java.util.Map;
+import java.util.List;
 import java.util.Set;
-import washbook.runner.file.TempName;
+import washbook.runner.file.UnfinishedFile;
 import washbook.runner.file.UnusableFileException;
 
 /**
  * Puts a result into its place without ever showing a half-written file: written beside the target,
- * forced to the disk where it replaces a file, read back, then moved at one stroke. When anything
- * fails the target is as it was and nothing is left beside it.
+ * read back, forced to the disk, then named at one stroke. When anything fails the target is as it
+ * was and nothing is left beside it.
  */
 final class SafeReplace {
+  static final String CHANGED =
+      "The file was changed by another program in the meantime; nothing was written.";
+
   /** Writes or checks a result at a path. */
   @FunctionalInterface
   interface Step {
@@ -33,47 +31,65 @@ final class SafeReplace {
   private SafeReplace() {}
 
   /**
-   * Replaces or makes {@code target}.
+   * Replaces or makes {@code target} at once.
    *
-   * @param source the file that the result is made from
-   * @param before its stamp when reading began
-   * @param backup whether an existing target is kept under another name
    * @return whether the target is another than before
    */
   static boolean put(
       Path source, FileStamp before, Path target, boolean backup, Step write, Step check)
       throws IOException {
-    refuseWhereUnsafe(source, target);
-    Path unfinished = TempName.beside(target);
-    try {
-      createForOwnerOnly(unfinished);
-      write.run(unfinished);
-      boolean replaces = Files.exists(target);
-      if (replaces) {
-        force(unfinished);
+    try (ResultGroup group = new ResultGroup()) {
+      PendingResult result = prepare(source, before, target, backup, write, check);
+      Exception failure = group.place(List.of(result)).get(result);
+      if (failure instanceof IOException known) {
+        throw known;
       }
-      check.run(unfinished);
-      keepPermissions(source, target, unfinished);
-      if (!FileStamp.of(source).equals(before)) {
-        throw new UnusableFileException(
-            "The file was changed by another program in the meantime; nothing was written.");
+      if (failure instanceof RuntimeException unknown) {
+        throw unknown;
       }
-      if (replaces && Files.mismatch(unfinished, target) == -1) {
-        return false;
-      }
-      if (backup && replaces) {
-        keep(target);
-      }
-      Files.move(unfinished, target, StandardCopyOption.ATOMIC_MOVE);
-      return true;
-    } catch (FileSystemException failure) {
-      throw Failure.named(failure, unfinished, target);
-    } finally {
-      Files.deleteIfExists(unfinished);
+      return result.changes();
     }
   }
 
-  private static void refuseWhereUnsafe(Path source, Path target) throws IOException {
+  /**
+   * Writes and checks what is to replace or become {@code target}.
+   *
+   * @param source the file that the result is made from
+   * @param before its stamp when reading began
+   * @param backup whether an existing target is kept under another name
+   */
+  static PendingResult prepare(
+      Path source, FileStamp before, Path target, boolean backup, Step write, Step check)
+      throws IOException {
+    refuseWhereUnsafe(target);
+    UnfinishedFile unfinished = UnfinishedFile.beside(target);
+    PendingResult result = null;
+    try {
+      write.run(unfinished.path());
+      unfinished.check();
+      check.run(unfinished.path());
+      boolean replaces = Files.exists(target);
+      Ownership.give(replaces ? target : source, unfinished, replaces);
+      if (!FileStamp.of(source).equals(before)) {
+        throw new UnusableFileException(CHANGED);
+      }
+      FileStamp old = replaces ? FileStamp.of(target) : null;
+      result =
+          replaces && Files.mismatch(unfinished.path(), target) == -1
+              ? new PendingResult(source, before, target, false, null, old)
+              : new PendingResult(
+                  source, before, target, backup, unfinished, FileStamp.of(unfinished.path()));
+      return result;
+    } catch (FileSystemException failure) {
+      throw Failure.named(failure, unfinished.path(), target);
+    } finally {
+      if (result == null || !result.changes()) {
+        unfinished.close();
+      }
+    }
+  }
+
+  static void refuseWhereUnsafe(Path target) throws IOException {
     if (Files.isSymbolicLink(target)) {
       throw new UnusableFileException(
           "'" + target + "' is a symbolic link; name the file itself to have it replaced.");
@@ -101,87 +117,5 @@ final class SafeReplace {
                     PosixFilePermission.GROUP_WRITE,
                     PosixFilePermission.OTHERS_WRITE));
     return nobodyWrites || !Files.isWritable(file);
-  }
-
-  /**
-   * Before an older file goes, the new one is on the disk. Which of the two a loss of power leaves
-   * does not matter: both are whole. A file that replaces none can be made again.
-   */
-  private static void force(Path path) throws IOException {
-    try (FileChannel channel = FileChannel.open(path, StandardOpenOption.WRITE)) {
-      channel.force(true);
-    }
-  }
-
-  /** While it is written, others see no more of it than of a file that they may not read. */
-  private static void createForOwnerOnly(Path unfinished) throws IOException {
-    Files.createFile(unfinished);
-    PosixFileAttributeView view =
-        Files.getFileAttributeView(unfinished, PosixFileAttributeView.class);
-    if (view != null) {
-      view.setPermissions(Set.of(PosixFilePermission.OWNER_READ, PosixFilePermission.OWNER_WRITE));
-    }
-  }
-
-  /**
-   * A replaced file keeps its owner, group and mode, or is not replaced; a new one gets the mode of
-   * what it is made from.
-   */
-  private static void keepPermissions(Path source, Path target, Path to) throws IOException {
-    PosixFileAttributeView view = Files.getFileAttributeView(to, PosixFileAttributeView.class);
-    if (view == null) {
-      return;
-    }
-    boolean replaced = Files.exists(target);
-    PosixFileAttributes given =
-        Files.readAttributes(replaced ? target : source, PosixFileAttributes.class);
-    if (ownership(replaced ? target : source).equals(ownership(to))) {
-      view.setPermissions(given.permissions());
-      return;
-    }
-    Failure.ignoring(() -> view.setGroup(given.group()));
-    Failure.ignoring(() -> view.setOwner(given.owner()));
-    view.setPermissions(given.permissions());
-    PosixFileAttributes kept = view.readAttributes();
-    if (replaced && !(given.owner().equals(kept.owner()) && given.group().equals(kept.group()))) {
-      throw new UnusableFileException(
-          "'"
-              + target
-              + "' belongs to "
-              + given.owner().getName()
-              + ":"
-              + given.group().getName()
-              + ", which a new file could not be given; it was left as it was.");
-    }
-  }
-
-  /** User and group by number: looking up their names takes longer than all the rest. */
-  private static Map<String, Object> ownership(Path file) throws IOException {
-    return Files.readAttributes(file, "unix:uid,gid");
-  }
-
-  /** Keeps the file as NAME.bak, NAME.bak2 and so on; an older one is never overwritten. */
-  private static void keep(Path target) throws IOException {
-    for (int i = 1; ; i++) {
-      Path kept =
-          target.resolveSibling(
-              target.getFileName() + Destination.BACKUP_MARK + (i == 1 ? "" : Integer.toString(i)));
-      try {
-        link(kept, target);
-        return;
-      } catch (FileAlreadyExistsException taken) {
-        // The next number.
-      }
-    }
-  }
-
-  private static void link(Path kept, Path target) throws IOException {
-    try {
-      Files.createLink(kept, target);
-    } catch (FileAlreadyExistsException taken) {
-      throw taken;
-    } catch (IOException | UnsupportedOperationException noLinksHere) {
-      Files.copy(target, kept, StandardCopyOption.COPY_ATTRIBUTES);
-    }
   }
 }

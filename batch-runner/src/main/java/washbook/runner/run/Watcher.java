@@ -49,6 +49,7 @@ public final class Watcher {
   private final Map<String, Seen> failed = new HashMap<>();
   private final Map<String, Seen> settling = new HashMap<>();
   private final Map<String, String> noticed = new HashMap<>();
+  private boolean unnoted;
 
   public Watcher(Path folder, FillJob job, Shard shard, Journal journal, Pace pace, Stop stop) {
     this(
@@ -99,6 +100,11 @@ public final class Watcher {
     }
   }
 
+  /** Whether something that was done could not be noted in the journal. */
+  public boolean isUnnoted() {
+    return unnoted;
+  }
+
   /** Collects the files whose time has come; returns how many are still settling. */
   private int look(List<WorkItem> due, Listener listener) {
     int waiting = 0;
@@ -140,6 +146,10 @@ public final class Watcher {
             listener.done(result);
           }
         });
+    if (run.journalProblem() != null) {
+      unnoted = true;
+      notice(folder.toString(), run.journalProblem(), listener);
+    }
   }
 
   private void note(WorkItem item, FileReport report) {

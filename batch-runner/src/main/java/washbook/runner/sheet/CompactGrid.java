@@ -2,6 +2,7 @@ package washbook.runner.sheet;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import washbook.log.sheet.Grid;
 import washbook.runner.file.UnusableFileException;
@@ -33,13 +34,19 @@ public final class CompactGrid implements Grid {
   private final String name;
   private final Texts texts;
   private final List<Area> merged = new ArrayList<>();
+  private final WorkLimit work;
   private Chunk[][] columns = new Chunk[16][];
   private int rowCount;
   private int columnCount;
 
   public CompactGrid(String name, Texts texts) {
+    this(name, texts, new WorkLimit());
+  }
+
+  CompactGrid(String name, Texts texts, WorkLimit work) {
     this.name = name;
     this.texts = texts;
+    this.work = work;
   }
 
   /** A number; one that is not finite becomes an error cell. */
@@ -163,6 +170,7 @@ public final class CompactGrid implements Grid {
 
   @Override
   public Kind kind(int row, int column) {
+    work.ask(rowCount);
     return KINDS[chunk(row, column).kinds[row & (CHUNK - 1)] & ~FORMULA];
   }
 
@@ -190,6 +198,6 @@ public final class CompactGrid implements Grid {
 
   @Override
   public List<Area> merged() {
-    return List.copyOf(merged);
+    return Collections.unmodifiableList(merged);
   }
 }

@@ -1,6 +1,5 @@
 package washbook.runner.write;
 
-import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -17,6 +16,7 @@ import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.ColumnPatch;
 import washbook.log.sheet.SheetPatch;
 import washbook.runner.file.UnusableFileException;
+import washbook.runner.file.WrittenFile;
 import washbook.runner.read.CsvDetector;
 import washbook.runner.read.CsvDialect;
 import washbook.runner.read.CsvScanner;
@@ -40,7 +40,7 @@ public final class CsvWriter implements SheetWriter {
     patches.forEach(patch -> columns.addAll(patch.columns()));
     columns.sort(Comparator.comparingInt(ColumnPatch::column));
     try (InputStream in = Files.newInputStream(source);
-        OutputStream out = new BufferedOutputStream(Files.newOutputStream(target), 1 << 16)) {
+        OutputStream out = WrittenFile.stream(target)) {
       out.write(in.readNBytes(dialect.prefixLength()));
       CsvScanner scanner = new CsvScanner(in, dialect.charset(), dialect.separator());
       Rows rows = new Rows(dialect, columns, out);

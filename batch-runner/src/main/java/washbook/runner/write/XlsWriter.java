@@ -1,11 +1,8 @@
 package washbook.runner.write;
 
-import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +18,7 @@ import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.ColumnPatch;
 import washbook.log.sheet.SheetPatch;
 import washbook.runner.file.UnusableFileException;
+import washbook.runner.file.WrittenFile;
 import washbook.runner.read.XlsFile;
 import washbook.runner.sheet.SheetWriter;
 
@@ -48,12 +46,12 @@ public final class XlsWriter implements SheetWriter {
               return cells.changed;
             });
     if (!changed) {
-      Files.copy(source, target, StandardCopyOption.REPLACE_EXISTING);
+      WrittenFile.copy(source, target);
     }
   }
 
   private static void save(HSSFWorkbook workbook, Path target) throws IOException {
-    try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(target))) {
+    try (OutputStream out = WrittenFile.stream(target)) {
       workbook.write(out);
     }
   }

@@ -109,17 +109,17 @@ public final class XlsxWriter implements SheetWriter {
     }
   }
 
-  /** Removes the empty elements whose attribute ends with the name. */
+  /** Removes the elements whose attribute ends with the name. */
   private static void removeElement(
       InputStream old, PartOutput to, Part part, byte[] attribute, String fileName)
       throws IOException {
     XmlSplicer splicer = new XmlSplicer(old, part.name(), to);
     String end = "/" + fileName.toLowerCase(Locale.ROOT);
     for (Token token = splicer.next(); token != Token.DONE; token = splicer.next()) {
-      if (token == Token.EMPTY
+      if ((token == Token.EMPTY || token == Token.START)
           && splicer.attribute(attribute)
           && ("/" + splicer.value().toLowerCase(Locale.ROOT)).endsWith(end)) {
-        splicer.replace(splicer.tokenStart(), splicer.tokenEnd(), new byte[0]);
+        splicer.remove(token);
       }
     }
     splicer.finish();

@@ -253,7 +253,8 @@ final class FillCommandTest {
     String first = Files.readString(folder.resolve("r.json"));
     TestLogs.plain(folder.resolve("logs/log 2.xlsx"), 1.070, 4);
     Cli second = Cli.run(command);
-    assertEquals(4, second.out().split("done by an earlier run\\)", -1).length - 1, second.out());
+    assertFalse(second.out().contains("log 1.xlsx"), second.out());
+    assertTrue(second.out().contains("4 of them were done by an earlier run"), second.out());
     assertTrue(second.out().contains("log 2.xlsx: filled, 4 of 4 rows; wrote"), second.out());
     Cli third = Cli.run(command);
     assertTrue(third.out().contains("5 of them were done by an earlier run"), third.out());

@@ -10,8 +10,9 @@ import java.util.stream.Stream;
 import washbook.runner.FileFormats;
 
 /**
- * A process with little memory that fills the files named on its standard input, one a line, and
- * answers each with {@code CODE<tab>RESULT<tab>MESSAGE}. RESULT is the filled copy or "-".
+ * A process with little memory that fills the files named on its standard input, one a line after
+ * the word for what is done with it, and answers each with {@code CODE<tab>RESULT<tab>MESSAGE}.
+ * RESULT is the filled copy or "-".
  */
 public final class FuzzChild {
   private FuzzChild() {}
@@ -24,7 +25,12 @@ public final class FuzzChild {
     for (String line = in.readLine(); line != null; line = in.readLine()) {
       String answer;
       try {
-        answer = answer(line, Files.createDirectories(folder.resolve("out" + count)), count);
+        String[] words = line.split("\t", 2);
+        Path out = Files.createDirectories(folder.resolve("out" + count));
+        answer =
+            words[0].equals("fill")
+                ? answer(words[1], out, count)
+                : FuzzOthers.answer(words[0], Path.of(words[1]), out);
       } catch (Throwable crash) {
         answer = "crash\t-\t" + trace(crash);
       }
@@ -65,7 +71,7 @@ public final class FuzzChild {
     return done.code() + "\t" + (made == null ? "-" : made) + "\t" + oneLine(message);
   }
 
-  private static String oneLine(String text) {
+  static String oneLine(String text) {
     String line = text.strip().replaceAll("[\\s\\p{Cntrl}]+", " ");
     return line.substring(0, Math.min(line.length(), 1500));
   }

@@ -73,16 +73,6 @@ final class WatchCommandTest {
   }
 
   @Test
-  void printsASystemdUnitWithFullPaths() {
-    Cli unit = Cli.run("watch", "my logs", "--out", "results", "--print-unit");
-    assertEquals(ExitCode.DONE, unit.code(), unit.err());
-    String here = Path.of("").toAbsolutePath().toString();
-    assertTrue(unit.out().contains(" watch \"" + here + "/my logs\" --out "), unit.out());
-    assertTrue(unit.out().contains("ReadWritePaths=\"" + here + "/my logs\" "), unit.out());
-    assertFalse(unit.out().contains("--print-unit"), unit.out());
-  }
-
-  @Test
   void aFolderThatIsNoneIsAUsageError() {
     assertEquals(ExitCode.USAGE, Cli.run("watch", folder.resolve("gone").toString()).code());
   }

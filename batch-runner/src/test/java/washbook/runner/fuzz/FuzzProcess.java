@@ -28,11 +28,16 @@ final class FuzzProcess implements Closeable {
 
   /** The answer on a file; "hung" after ten seconds, "died" when the process ended. */
   String ask(Path file) throws IOException, InterruptedException {
+    return ask("fill", file);
+  }
+
+  /** The same for another command. */
+  String ask(String mode, Path file) throws IOException, InterruptedException {
     if (process == null || !process.isAlive()) {
       start();
     }
     Writer to = process.outputWriter(StandardCharsets.UTF_8);
-    to.write(file + "\n");
+    to.write(mode + "\t" + file + "\n");
     to.flush();
     String answer = answers.poll(10, TimeUnit.SECONDS);
     if (answer == null || answer.equals(DIED)) {

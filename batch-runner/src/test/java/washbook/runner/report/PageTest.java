@@ -31,7 +31,7 @@ final class PageTest {
   @Test
   void thePageOnFillingHasARowForEachFileAndRefusalAndAChartForEachBatch() throws Exception {
     Path page = folder.resolve("r.html");
-    try (ReportWriter<FileResult> writer = Reports.open(page)) {
+    try (ReportWriter<FileResult> writer = Reports.open(ReportPlace.about(page, List.of()))) {
       for (int i = 0; i < 3; i++) {
         writer.add(filled("log " + i + " " + NASTY));
       }
@@ -50,7 +50,7 @@ final class PageTest {
   @Test
   void aPageHasACertainNumberOfChartsAtMost() throws Exception {
     Path page = folder.resolve("r.html");
-    try (ReportWriter<FileResult> writer = Reports.open(page)) {
+    try (ReportWriter<FileResult> writer = Reports.open(ReportPlace.about(page, List.of()))) {
       for (int i = 0; i <= BatchSeries.MOST_CHARTS; i++) {
         writer.add(filled("log " + i));
       }
@@ -65,7 +65,7 @@ final class PageTest {
   @Test
   void thePageOfAnAuditHasARowForEachColumnAndDifference() throws Exception {
     Path page = folder.resolve("r.html");
-    try (ReportWriter<AuditReport> writer = Reports.openAudit(page)) {
+    try (ReportWriter<AuditReport> writer = Reports.openAudit(ReportPlace.about(page, List.of()))) {
       for (int i = 0; i < 3; i++) {
         writer.add(audited("log " + i + " " + NASTY));
       }

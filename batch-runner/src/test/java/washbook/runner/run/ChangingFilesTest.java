@@ -66,7 +66,14 @@ final class ChangingFilesTest {
         };
     FillJob job = new FillJob(filler, destination, false, false, false, false);
     WorkItem item = FileList.of(List.of(log), destination, Shard.WHOLE).get(0);
-    return new FileFiller(job).work(item).report();
+    List<FileReport> reports = new ArrayList<>();
+    try {
+      new FolderRun<>(new FileFiller(job), null, Stop.byHand())
+          .run(List.of(item), 1, (result, earlier) -> reports.add(result.report()));
+    } catch (IOException impossible) {
+      throw new UncheckedIOException(impossible);
+    }
+    return reports.get(0);
   }
 
   @Test

@@ -8,10 +8,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import washbook.runner.file.LeftBehind;
+import washbook.runner.file.UnfinishedFile;
 
 final class FileListTest {
   @TempDir private Path folder;
@@ -92,15 +98,25 @@ final class FileListTest {
 
   @Test
   void removesWhatAKilledRunLeftBehindButNotWhatALivingOneWrites() throws IOException {
-    Path living = washbook.runner.file.TempName.beside(folder.resolve("a.xlsx"));
-    Files.writeString(living, "being written");
-    String name = living.getFileName().toString();
-    String pid = "-" + ProcessHandle.current().pid() + "-";
-    Path dead = folder.resolve(name.replace(pid, "-999999999-"));
-    Files.writeString(dead, "half");
-    FileList.of(List.of(folder), Destination.BESIDE, Shard.WHOLE);
-    assertTrue(Files.exists(living));
-    assertFalse(Files.exists(dead));
+    String token = ".washbook-0123456789abcdef";
+    Path dead = Files.writeString(folder.resolve(token + "-1.xlsx"), "half");
+    Path lock = Files.writeString(folder.resolve(token + ".lock"), "");
+    String noLock = ".washbook-fedcba9876543210-1.xlsx";
+    Path young = Files.writeString(folder.resolve(noLock), "written where there are no locks");
+    Path old = Files.writeString(folder.resolve("old/" + noLock), "given up");
+    Files.setLastModifiedTime(old, FileTime.from(Instant.now().minus(Duration.ofHours(25))));
+    try (UnfinishedFile living = UnfinishedFile.beside(folder.resolve("a.xlsx"))) {
+      FileList.of(List.of(folder), Destination.BESIDE, Shard.WHOLE);
+      assertTrue(Files.exists(living.path()));
+      assertFalse(Files.exists(dead));
+      assertFalse(Files.exists(lock));
+      assertTrue(Files.exists(young));
+      assertFalse(Files.exists(old));
+    }
+    Files.delete(young);
+    try (Stream<Path> files = Files.list(folder)) {
+      assertEquals(List.of(), files.filter(LeftBehind::isOne).toList());
+    }
   }
 
   private List<String> names(List<WorkItem> items) {

@@ -6,8 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import java.util.stream.Stream;
@@ -84,6 +88,17 @@ final class SafeReplaceTest {
     assertEquals("old", Files.readString(folder.resolve("log.xlsx.bak")));
     assertEquals("one", Files.readString(folder.resolve("log.xlsx.bak2")));
     assertEquals("two", Files.readString(folder.resolve("log.xlsx.bak3")));
+  }
+
+  @Test
+  void aKeptOriginalIsACopyThatAProgramWithTheFileOpenCannotChange() throws IOException {
+    try (FileChannel open = FileChannel.open(log, StandardOpenOption.WRITE)) {
+      SafeReplace.put(log, before, log, true, path -> Files.writeString(path, "new"), path -> {});
+      open.write(ByteBuffer.wrap("bad".getBytes(StandardCharsets.UTF_8)));
+    }
+    assertEquals("old", Files.readString(folder.resolve("log.xlsx.bak")));
+    FileStamp kept = FileStamp.of(folder.resolve("log.xlsx.bak"));
+    assertEquals(before.modified() / 1_000_000, kept.modified() / 1_000_000);
   }
 
   @Test

@@ -109,4 +109,17 @@ class CompactGridTest {
     assertEquals(700, texts.size());
     assertEquals("note 699", texts.get(699));
   }
+
+  @Test
+  void aSheetThatTakesTooMuchProcessorTimeIsGivenUp() throws Exception {
+    CompactGrid grid = new CompactGrid("Log", new Texts(), new WorkLimit(1_000_000));
+    grid.putNumber(0, 0, 1, false);
+    assertThrows(
+        WorkLimit.TooMuchWork.class,
+        () -> {
+          for (long i = 0; i < 1L << 32; i++) {
+            grid.kind(0, 0);
+          }
+        });
+  }
 }

@@ -13,6 +13,7 @@ package washbook.log;
  * @param refractometerFactor a refractometer's reading over the degrees Brix it means
  * @param volumeL volume at the start, NaN when not stated
  * @param sugarReadings whether a reading on the row of an addition was taken before or after it
+ * @param wash what ferments, and where that is stated
  */
 public record LogSettings(
     double temperatureC,
@@ -23,7 +24,8 @@ public record LogSettings(
     double offset,
     double refractometerFactor,
     double volumeL,
-    SugarReadings sugarReadings) {
+    SugarReadings sugarReadings,
+    StatedWash wash) {
 
   /** When the reading on the row of an addition was taken. */
   public enum SugarReadings {
@@ -47,7 +49,8 @@ public record LogSettings(
         0,
         1,
         Double.NaN,
-        SugarReadings.TOLD_BY_RISE);
+        SugarReadings.TOLD_BY_RISE,
+        StatedWash.none());
   }
 
   /** Whether the readings' temperature is known without a temperature column. */

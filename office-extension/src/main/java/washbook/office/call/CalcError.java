@@ -27,7 +27,8 @@ final class CalcError {
     };
   }
 
-  private static Double of(int number) {
+  /** The error of that number. */
+  static Double of(int number) {
     return Double.longBitsToDouble(0x7FF8000000000000L | number);
   }
 }

@@ -1,6 +1,9 @@
 package washbook.office.call;
 
+import com.sun.star.table.XCellRange;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import washbook.functions.Answer;
 import washbook.functions.catalogue.CatalogueFunction;
 import washbook.functions.catalogue.Parameter;
@@ -13,13 +16,26 @@ final class Call {
     if (Reason.is(function)) {
       return Reason.cells(function, arguments);
     }
-    return Sweep.over(read(function.parameters(), arguments), values -> cell(function, values));
+    try {
+      return cell(function, read(function.parameters(), arguments));
+    } catch (CellErrorException error) {
+      return CalcError.of(error.number());
+    }
   }
 
-  private static Object[] read(List<Parameter> parameters, Object... arguments) {
+  private static Object[] read(List<Parameter> parameters, Object... arguments)
+      throws CellErrorException {
     Object[] read = new Object[arguments.length];
+    Map<Integer, XCellRange> ranges = new TreeMap<>();
     for (int i = 0; i < read.length; i++) {
-      read[i] = Given.read(parameters.get(i), arguments[i]);
+      if (arguments[i] instanceof XCellRange range) {
+        ranges.put(i, range);
+      } else {
+        read[i] = Given.read(parameters.get(i), arguments[i]);
+      }
+    }
+    if (!ranges.isEmpty()) {
+      FilledCells.of(parameters, ranges).forEach((place, cells) -> read[place] = cells);
     }
     return read;
   }
@@ -30,6 +46,9 @@ final class Call {
       if (value == Given.BLANK_OR_ZERO) {
         return CalcError.NOT_AVAILABLE;
       }
+      if (value == SeveralCells.GIVEN || hasOtherNotation(value)) {
+        return CalcError.VALUE;
+      }
     }
     Answer answer = function.call(values);
     if (answer instanceof Answer.Number number) {
@@ -39,5 +58,10 @@ final class Call {
       return text.text();
     }
     return CalcError.of(((Answer.Refusal) answer).code());
+  }
+
+  private static boolean hasOtherNotation(Object value) {
+    return value instanceof OtherNotation
+        || value instanceof List<?> list && list.stream().anyMatch(OtherNotation.class::isInstance);
   }
 }

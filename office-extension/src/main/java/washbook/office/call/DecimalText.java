@@ -1,35 +1,71 @@
 package washbook.office.call;
 
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import washbook.functions.Numbers;
 
-/** Reads a number that Calc has turned into text, with the decimal sign of the office's locale. */
+/**
+ * Reads a number as Calc itself reads a text: with the signs of the office's locale. Calc hands
+ * numbers over as text in the same way, whatever the cell's own format says.
+ */
 final class DecimalText {
-  private static volatile Supplier<String> office = () -> ".";
-  private static volatile String sign = ".";
+
+  /**
+   * The signs in numbers.
+   *
+   * @param decimal before the decimal places
+   * @param group between groups of three digits
+   */
+  record Signs(String decimal, String group) {
+    static final Signs ENGLISH = new Signs(".", ",");
+
+    private boolean groups(String text) {
+      return !group.isEmpty()
+          && Pattern.matches(
+              "[+-]?\\d{1,3}("
+                  + Pattern.quote(group)
+                  + "\\d{3})+("
+                  + Pattern.quote(decimal)
+                  + "\\d*)?",
+              text);
+    }
+  }
+
+  private static volatile Supplier<Signs> office = () -> Signs.ENGLISH;
+  private static volatile Signs signs = Signs.ENGLISH;
 
   private DecimalText() {}
 
-  /** Says how to ask for the office's decimal sign; it can change while the office runs. */
-  static void askFor(Supplier<String> decimalSign) {
-    office = decimalSign;
-    sign = decimalSign.get();
+  /** Says how to ask for the office's signs; they can change while the office runs. */
+  static void askFor(Supplier<Signs> supplier) {
+    office = supplier;
+    signs = supplier.get();
+  }
+
+  /** The sign before the decimal places. */
+  static String decimalSign() {
+    return signs.decimal();
   }
 
   /** The number, or null when the text is none. */
   static Double parse(String text) {
-    Double number = parse(text, sign);
+    String bare = text.strip();
+    Double number = plain(bare, signs);
     if (number == null) {
-      String now = office.get();
-      if (!now.equals(sign)) {
-        sign = now;
-        number = parse(text, now);
+      signs = office.get();
+      number = plain(bare, signs);
+      if (number == null && signs.groups(bare)) {
+        number = plain(bare.replace(signs.group(), ""), signs);
       }
     }
     return number;
   }
 
-  private static Double parse(String text, String decimalSign) {
-    return Numbers.parse(decimalSign.equals(".") ? text : text.replace(decimalSign, "."));
+  /** Without groups: these are read with signs that have just been asked for. */
+  private static Double plain(String text, Signs signs) {
+    if (signs.decimal().equals(".")) {
+      return Numbers.parse(text);
+    }
+    return text.indexOf('.') >= 0 ? null : Numbers.parse(text.replace(signs.decimal(), "."));
   }
 }

@@ -3,6 +3,7 @@ package washbook.office.call;
 import com.sun.star.uno.Any;
 import java.util.ArrayList;
 import java.util.List;
+import washbook.functions.Numbers;
 import washbook.functions.catalogue.Parameter;
 import washbook.functions.catalogue.Parameter.Kind;
 
@@ -10,10 +11,10 @@ import washbook.functions.catalogue.Parameter.Kind;
  * Reads what Calc hands over for one argument. A result is a value as the catalogue takes it (null
  * when blank or left out), or a {@link Table} of such values.
  *
- * <p>Calc hands a single blank cell over as the number 0, unless the argument's type is text: then
- * a blank cell is "" and a 0 is "0". So arguments that must be given and may be 0 are declared as
- * rows of text; for all others a 0 is no possible value and means a blank cell. What is left are
- * optional arguments that may be 0: see {@link #BLANK_OR_ZERO}.
+ * <p>Single values that must be given are declared as text. Calc then takes the formula's own row
+ * of a column, hands a blank cell over as "" and a 0 as "0". Only an argument of any type can be
+ * left out; for it a blank cell is a 0, and a range comes as a whole. So an optional argument that
+ * may be 0 is not always clear: see {@link #BLANK_OR_ZERO}.
  */
 final class Given {
   /** A 0 of which nobody can say whether it is a blank cell, where that makes a difference. */
@@ -21,43 +22,54 @@ final class Given {
 
   private Given() {}
 
-  /** An argument as its declared type brings it. */
+  /** An argument of a plain call, which is one value unless the function takes ranges. */
   static Object read(Parameter parameter, Object value) {
-    if (value instanceof String[][] texts) {
-      return Table.of(texts, Given::number);
-    }
-    if (!parameter.optional()
-        && value instanceof Object[][] rows
-        && rows.length == 1
-        && rows[0].length == 1) {
-      return whole(parameter, alone(parameter, rows[0][0]));
-    }
-    return readLoose(parameter, value);
+    Object read = value instanceof String text ? text(parameter, text) : loose(parameter, value);
+    return read instanceof Table ? SeveralCells.GIVEN : read;
   }
 
-  /** An argument that is rows only when the user gave a range. */
-  static Object readLoose(Parameter parameter, Object value) {
-    return whole(
-        parameter,
-        value instanceof Object[][] rows ? Table.of(rows, Given::inside) : alone(parameter, value));
+  /** An argument that may be a whole range, of which each cell is a value of its own. */
+  static Object loose(Parameter parameter, Object value) {
+    Object read =
+        value instanceof Object[][] rows
+            ? Table.of(rows, cell -> inside(parameter, cell))
+            : alone(parameter, value);
+    return parameter.kind() == Kind.NUMBERS ? whole(read) : read;
+  }
+
+  /** An element of a range, where Calc tells a blank from a 0. */
+  static Object inside(Parameter parameter, Object value) {
+    if (value instanceof String text) {
+      return text(parameter, text);
+    }
+    return value instanceof Any ? null : value;
   }
 
   /** A single argument, which is a blank cell when it is 0 and cannot be 0. */
   private static Object alone(Parameter parameter, Object value) {
-    return value instanceof Double number && number == 0 ? zero(parameter) : inside(value);
+    return value instanceof Double number && number == 0
+        ? zero(parameter)
+        : inside(parameter, value);
   }
 
-  /** An element of a range, where Calc tells a blank from a 0. */
-  private static Object inside(Object value) {
-    return value instanceof Any || value instanceof String text && text.isBlank() ? null : value;
-  }
-
-  private static Object number(String text) {
+  private static Object text(Parameter parameter, String text) {
     if (text.isBlank()) {
       return null;
     }
+    boolean word =
+        switch (parameter.kind()) {
+          case WORD, ANYTHING, REST -> true;
+          case WORD_OR_NUMBER -> Character.isLetter(text.strip().charAt(0));
+          case NUMBER, NUMBERS -> false;
+        };
+    if (word) {
+      return text;
+    }
     Double number = DecimalText.parse(text);
-    return number == null ? text : number;
+    if (number != null) {
+      return number;
+    }
+    return Numbers.parse(text) == null ? text : new OtherNotation(text);
   }
 
   private static Object zero(Parameter parameter) {
@@ -71,8 +83,8 @@ final class Given {
   }
 
   /** A range that the function takes as one argument. */
-  private static Object whole(Parameter parameter, Object value) {
-    if (parameter.kind() != Kind.NUMBERS || value == null || value == BLANK_OR_ZERO) {
+  private static Object whole(Object value) {
+    if (value == null || value == BLANK_OR_ZERO) {
       return value;
     }
     List<Object> cells = new ArrayList<>();

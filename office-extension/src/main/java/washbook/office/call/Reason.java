@@ -19,7 +19,7 @@ final class Reason {
 
   /** Takes the name of the function in question, then its arguments as one array. */
   static Object cells(CatalogueFunction reason, Object... arguments) {
-    Object name = Given.read(reason.parameters().get(0), arguments[0]);
+    Object name = Given.loose(reason.parameters().get(0), arguments[0]);
     Optional<CatalogueFunction> asked =
         name instanceof String text ? Catalogue.find(text) : Optional.empty();
     Object[] rest = (Object[]) arguments[1];
@@ -29,7 +29,7 @@ final class Reason {
     CatalogueFunction function = asked.get();
     Object[] read = new Object[rest.length];
     for (int i = 0; i < read.length; i++) {
-      read[i] = Given.readLoose(function.parameters().get(i), rest[i]);
+      read[i] = Given.loose(function.parameters().get(i), rest[i]);
     }
     return Sweep.over(read, values -> why(function, values));
   }
@@ -46,6 +46,11 @@ final class Reason {
    * itself can tell: then both are answered.
    */
   private static String why(CatalogueFunction function, Object... values) {
+    for (int i = 0; i < values.length; i++) {
+      if (values[i] instanceof OtherNotation other) {
+        return other.reason(function.parameters().get(i));
+      }
+    }
     int unclear = Arrays.asList(values).indexOf(Given.BLANK_OR_ZERO);
     if (unclear < 0) {
       return refusal(function.call(values));

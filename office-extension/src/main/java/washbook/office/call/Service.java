@@ -1,11 +1,16 @@
 package washbook.office.call;
 
+import com.sun.star.i18n.NumberFormatIndex;
+import com.sun.star.lang.Locale;
 import com.sun.star.lang.XServiceInfo;
 import com.sun.star.lib.uno.helper.WeakBase;
 import com.sun.star.uno.UnoRuntime;
 import com.sun.star.uno.XComponentContext;
 import com.sun.star.util.NumberFormatsSupplier;
+import com.sun.star.util.XNumberFormatTypes;
 import com.sun.star.util.XNumberFormatter;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import washbook.functions.catalogue.CatalogueFunction;
 
 /** What the generated add-in class needs besides its methods. */
@@ -13,7 +18,7 @@ public abstract class Service extends WeakBase implements XServiceInfo {
   private static final String NAME = "WASHBOOK";
 
   protected Service(XComponentContext context) {
-    DecimalText.askFor(() -> decimalSign(context));
+    DecimalText.askFor(() -> signs(context));
   }
 
   /** What the cell gets for a call with the given arguments. */
@@ -21,16 +26,29 @@ public abstract class Service extends WeakBase implements XServiceInfo {
     return Call.cells(function, arguments);
   }
 
-  private static String decimalSign(XComponentContext context) {
+  /** The same for the entry that takes a function's name and whole ranges. */
+  protected static Object column(Object[] arguments) {
+    return WholeColumn.cells(arguments);
+  }
+
+  private static DecimalText.Signs signs(XComponentContext context) {
     try {
+      var supplier = NumberFormatsSupplier.createWithDefaultLocale(context);
       XNumberFormatter formatter =
           UnoRuntime.queryInterface(
               XNumberFormatter.class,
               context
                   .getServiceManager()
                   .createInstanceWithContext("com.sun.star.util.NumberFormatter", context));
-      formatter.attachNumberFormatsSupplier(NumberFormatsSupplier.createWithDefaultLocale(context));
-      return formatter.convertNumberToString(0, 0.5).replaceAll("[05]", "");
+      formatter.attachNumberFormatsSupplier(supplier);
+      int grouped =
+          UnoRuntime.queryInterface(XNumberFormatTypes.class, supplier.getNumberFormats())
+              .getFormatIndex(NumberFormatIndex.NUMBER_1000DEC2, new Locale());
+      String shown = formatter.convertNumberToString(grouped, 1222.25);
+      Matcher signs = Pattern.compile("1(\\D?)222(\\D)25").matcher(shown);
+      return signs.matches()
+          ? new DecimalText.Signs(signs.group(2), signs.group(1))
+          : DecimalText.Signs.ENGLISH;
     } catch (com.sun.star.uno.Exception e) {
       throw new IllegalStateException("the office does not format numbers", e);
     }

@@ -4,8 +4,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import washbook.functions.catalogue.Catalogue;
-import washbook.functions.catalogue.CatalogueFunction;
 
 /**
  * Writes from the catalogue everything that the office wants to know about the functions: types,
@@ -18,17 +18,16 @@ public final class Generate {
   public static void main(String[] arguments) throws IOException {
     Path sources = Path.of(arguments[0]).resolve("washbook/office");
     Path extension = Path.of(arguments[1]);
-    List<Method> methods = Catalogue.all().stream().map(Generate::method).toList();
+    List<Method> methods =
+        Stream.concat(Catalogue.all().stream(), Stream.of(ColumnEntry.FUNCTION))
+            .map(Method::new)
+            .toList();
     write(sources.resolve("XWashbook.java"), JavaWriter.interfaceOf(methods));
     write(sources.resolve("WashbookFunctions.java"), JavaWriter.classOf(methods));
     write(extension.resolve("types.idl"), TypesWriter.typesOf(methods));
     write(extension.resolve("CalcAddIns.xcu"), WizardWriter.textsOf(methods));
     write(extension.resolve("description.xml"), DescriptionWriter.description(arguments[2]));
     write(extension.resolve("description.txt"), DescriptionWriter.text());
-  }
-
-  private static Method method(CatalogueFunction function) {
-    return new Method(function);
   }
 
   private static void write(Path file, String text) throws IOException {

@@ -27,9 +27,17 @@ final class JavaWriter {
   }
 
   private static String body(Method method) {
+    if (method.function() == ColumnEntry.FUNCTION) {
+      return """
+
+            @Override
+            public %s {
+              return column(new Object[] {%s});
+            }
+          """
+          .formatted(head(method), values(method));
+    }
     String constant = "f_" + method.name();
-    String values =
-        method.arguments().stream().map(Method.Argument::name).collect(Collectors.joining(", "));
     return """
 
           private static final washbook.functions.catalogue.CatalogueFunction %s =
@@ -40,7 +48,11 @@ final class JavaWriter {
             return answer(%s, new Object[] {%s});
           }
         """
-        .formatted(constant, method.function().name(), head(method), constant, values);
+        .formatted(constant, method.function().name(), head(method), constant, values(method));
+  }
+
+  private static String values(Method method) {
+    return method.arguments().stream().map(Method.Argument::name).collect(Collectors.joining(", "));
   }
 
   private static String head(Method method) {

@@ -12,10 +12,15 @@ record Method(CatalogueFunction function) {
   enum Type {
     /** May be left out; a range arrives as rows, everything else alone. */
     ANY("any", "Object"),
-    /** Must be given; always arrives as rows, where a single blank cell is 0. */
+    /** Must be given; always arrives as rows. */
     ROWS("sequence< sequence< any > >", "Object[][]"),
-    /** Must be given; every number arrives as its text to 15 digits, a blank cell as "". */
-    TEXTS("sequence< sequence< string > >", "String[][]"),
+    /**
+     * One value that must be given, as text with 15 digits: of a range Calc takes the formula's own
+     * row, and a blank cell is "" where a 0 is "0".
+     */
+    VALUE("string", "String"),
+    /** A range of cells by itself, so that of a whole column only the filled rows are fetched. */
+    RANGE("com::sun::star::table::XCellRange", "com.sun.star.table.XCellRange"),
     /** All that is left, as many as are given. */
     REST("sequence< any >", "Object[]");
 
@@ -58,7 +63,10 @@ record Method(CatalogueFunction function) {
     if (parameter.optional()) {
       return Type.ANY;
     }
-    boolean mayBeZero = parameter.kind() == Kind.NUMBER && parameter.quantity().zeroIsPossible();
-    return mayBeZero ? Type.TEXTS : Type.ROWS;
+    return switch (parameter.kind()) {
+      case NUMBERS -> Type.RANGE;
+      case ANYTHING -> Type.ROWS;
+      default -> Type.VALUE;
+    };
   }
 }

@@ -21,8 +21,6 @@ import java.util.Set;
  * writes a whole range.
  */
 final class CellRun {
-  private static final int LONGEST_STRETCH = 100;
-
   private record Place(int row, int column) {}
 
   private final OpenSheet sheet;
@@ -85,34 +83,50 @@ final class CellRun {
     }
     int lastRow = firstRow + cells.size() - 1;
     XCellRange range = sheet.sheet().getCellRangeByPosition(column, firstRow, column, lastRow);
-    if (wasEmpty) {
-      hold(range);
-    }
     if (formulas) {
-      writeFormulas(range);
+      writeFormulas();
     } else {
+      if (wasEmpty) {
+        hold(range);
+      }
       Object[][] values = cells.stream().map(c -> new Object[] {c}).toArray(Object[][]::new);
       UnoRuntime.queryInterface(XCellRangeData.class, range).setDataArray(values);
     }
     cells.clear();
   }
 
-  /** Leaves gaps at first: the office takes minutes over many thousand like formulas in a row. */
-  private void writeFormulas(XCellRange range) throws com.sun.star.uno.Exception {
-    String[][] texts = new String[cells.size()][1];
-    for (int i = 0; i < texts.length; i++) {
-      texts[i][0] = isGap(i) ? "" : (String) cells.get(i);
-    }
-    UnoRuntime.queryInterface(XCellRangeFormula.class, range).setFormulaArray(texts);
-    for (int i = 0; i < texts.length; i++) {
-      if (isGap(i) && !cells.get(i).equals("")) {
-        range.getCellByPosition(0, i).setFormula((String) cells.get(i));
+  /** In runs of formulas that are the same but for their row. */
+  private void writeFormulas() throws com.sun.star.uno.Exception {
+    LikeFormulas like = new LikeFormulas(sheet.sheet());
+    int column = this.column;
+    int start = 0;
+    for (int i = 1; i <= cells.size(); i++) {
+      if (i < cells.size() && relative(i).equals(relative(start))) {
+        continue;
       }
+      int last = firstRow + i - 1;
+      if (!cells.get(start).equals("")) {
+        like.write(column, firstRow + start, last, row -> (String) cells.get(row - firstRow));
+      } else if (!wasEmpty) {
+        XCellRange blank =
+            sheet.sheet().getCellRangeByPosition(column, firstRow + start, column, last);
+        UnoRuntime.queryInterface(XCellRangeFormula.class, blank)
+            .setFormulaArray(blanks(i - start));
+      }
+      start = i;
     }
   }
 
-  private static boolean isGap(int index) {
-    return index % LONGEST_STRETCH == LONGEST_STRETCH - 1;
+  private static String[][] blanks(int rows) {
+    String[][] texts = new String[rows][1];
+    for (String[] row : texts) {
+      row[0] = "";
+    }
+    return texts;
+  }
+
+  private String relative(int index) {
+    return RelativeFormula.of((String) cells.get(index), firstRow + index);
   }
 
   /**

@@ -3,13 +3,14 @@ package washbook.office.menu;
 import com.sun.star.beans.Property;
 import com.sun.star.beans.PropertyAttribute;
 import com.sun.star.beans.PropertyState;
-import com.sun.star.beans.XMultiPropertySet;
+import com.sun.star.beans.PropertyVetoException;
+import com.sun.star.beans.UnknownPropertyException;
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.beans.XPropertyState;
+import com.sun.star.lang.IllegalArgumentException;
 import com.sun.star.table.XColumnRowRange;
+import com.sun.star.uno.AnyConverter;
 import com.sun.star.uno.UnoRuntime;
-import java.util.Map;
-import java.util.TreeMap;
 import java.util.regex.Pattern;
 import washbook.log.sheet.ColumnPatch;
 import washbook.log.sheet.Grid;
@@ -63,21 +64,35 @@ final class HeaderLook {
     return Boolean.TRUE.equals(line.getPropertyValue("OptimalHeight"));
   }
 
-  private static void copy(XPropertySet from, XPropertySet to) throws com.sun.star.uno.Exception {
+  /**
+   * One property after the other: offices differ in what they have, and a property that reads as
+   * nothing or is refused must not cost the others.
+   */
+  static void copy(XPropertySet from, XPropertySet to) throws com.sun.star.uno.Exception {
     to.setPropertyValue("CellStyle", from.getPropertyValue("CellStyle"));
     XPropertyState states = UnoRuntime.queryInterface(XPropertyState.class, from);
-    Map<String, Object> look = new TreeMap<>();
     for (Property property : from.getPropertySetInfo().getProperties()) {
       boolean copied =
           (property.Attributes & PropertyAttribute.READONLY) == 0
               && !NO_LOOK.matcher(property.Name).matches()
               && states.getPropertyState(property.Name) == PropertyState.DIRECT_VALUE;
       if (copied) {
-        look.put(property.Name, from.getPropertyValue(property.Name));
+        copy(property.Name, from, to);
       }
     }
-    UnoRuntime.queryInterface(XMultiPropertySet.class, to)
-        .setPropertyValues(look.keySet().toArray(new String[0]), look.values().toArray());
+  }
+
+  private static void copy(String name, XPropertySet from, XPropertySet to)
+      throws com.sun.star.uno.Exception {
+    Object value = from.getPropertyValue(name);
+    if (value == null || AnyConverter.isVoid(value)) {
+      return;
+    }
+    try {
+      to.setPropertyValue(name, value);
+    } catch (IllegalArgumentException | PropertyVetoException | UnknownPropertyException e) {
+      // A header that looks a little different is better than a log that is not filled.
+    }
   }
 
   /** Two lines of header, or one where the user has fixed the height of the row. */

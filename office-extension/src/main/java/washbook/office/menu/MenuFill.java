@@ -18,20 +18,19 @@ record MenuFill(OpenSheet sheet, Windows windows, Command command) {
     Filling filling = LogFiller.fill(grid, understanding, FillOptions.usual());
     String story = Story.of(understanding, filling);
     if (understanding.tables().isEmpty()) {
-      return windows.say(
-          Outcome.failed(
-              "No table of readings was recognised in the sheet "
-                  + sheet.name()
-                  + ": there is no row of headers with a gravity among them."));
+      return Outcome.failed(
+          "No table of readings was recognised in the sheet "
+              + sheet.name()
+              + ": there is no row of headers with a gravity among them.");
     }
     if (filling.patch().columns().isEmpty()) {
-      return windows.say(Outcome.failed(story));
+      return Outcome.failed(story);
     }
     boolean formulas = command.writesFormulas() && sheet.keepsFormulas();
     if (command.asks()) {
       FillDialog.Choice choice = new FillDialog(windows).ask(story, sheet.keepsFormulas());
       if (choice == FillDialog.Choice.CANCEL) {
-        return Outcome.failed("Nothing was written.");
+        return Outcome.calledOff();
       }
       formulas = choice == FillDialog.Choice.FORMULAS;
     }
@@ -45,6 +44,6 @@ record MenuFill(OpenSheet sheet, Windows windows, Command command) {
             : filling;
     sheet.inOneStep(
         "Fill this log", () -> new PatchWriter(sheet, grid, withFormulas).write(wanted.patch()));
-    return Outcome.done(story);
+    return Outcome.done(command.asks() ? "The log is filled. " + Story.counts(wanted) : story);
   }
 }

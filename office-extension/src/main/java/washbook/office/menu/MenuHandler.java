@@ -79,18 +79,7 @@ public final class MenuHandler extends WeakBase
   private Outcome run(URL url) {
     Command command = Command.of(url.Complete);
     Windows windows = new Windows(context, frame, command.asks());
-    try {
-      OpenSheet sheet = OpenSheet.of(frame);
-      return switch (command.name()) {
-        case "fill" -> new MenuFill(sheet, windows, command).run();
-        case "portable" -> new MenuPortable(sheet, windows).run();
-        case "recalculate" -> new MenuRecalculate(sheet).run();
-        case "explain" -> new MenuExplain(sheet, windows).run();
-        default -> windows.say(Outcome.failed("There is no command " + command.name() + "."));
-      };
-    } catch (StoppedException stopped) {
-      return windows.say(Outcome.failed(stopped.getMessage()));
-    }
+    return Commands.run(command, windows, () -> OpenSheet.of(frame));
   }
 
   @Override

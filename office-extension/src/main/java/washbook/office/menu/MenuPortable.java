@@ -11,13 +11,14 @@ record MenuPortable(OpenSheet sheet, Windows windows) {
     FormulaCells found = FormulaCells.of(sheet);
     String story = story(found);
     if (found.changes().isEmpty()) {
-      return windows.say(Outcome.failed(story));
+      return Outcome.failed(story);
     }
     if (!windows.agrees(story)) {
-      return Outcome.failed("Nothing was written.");
+      return Outcome.calledOff();
     }
     sheet.inOneStep("Make this workbook portable", () -> found.changes().forEach(Runnable::run));
-    return Outcome.done(story);
+    return Outcome.done(
+        windows.shown() ? "Cells that hold plain arithmetic now: " + found.cells() + "." : story);
   }
 
   private static String story(FormulaCells found) {
@@ -28,16 +29,20 @@ record MenuPortable(OpenSheet sheet, Windows windows) {
             : "Calls of Washbook functions that become plain arithmetic: "
                 + found.calls()
                 + " (cells: "
-                + found.changes().size()
+                + found.cells()
                 + "). They then recalculate without the extension, within the error that the"
                 + " reference page states.");
-    List<String> left = found.left();
-    for (int i = 0; i < Math.min(left.size(), MOST_TOLD); i++) {
-      text.append("\nStays: ").append(left.get(i));
-    }
-    if (left.size() > MOST_TOLD) {
-      text.append("\n... and ").append(left.size() - MOST_TOLD).append(" more.");
-    }
+    tell("Becomes plain arithmetic: ", found.ranges(), text);
+    tell("Stays: ", found.left(), text);
     return text.toString();
+  }
+
+  private static void tell(String what, List<String> lines, StringBuilder text) {
+    for (int i = 0; i < Math.min(lines.size(), MOST_TOLD); i++) {
+      text.append('\n').append(what).append(lines.get(i));
+    }
+    if (lines.size() > MOST_TOLD) {
+      text.append("\n... and ").append(lines.size() - MOST_TOLD).append(" more.");
+    }
   }
 }

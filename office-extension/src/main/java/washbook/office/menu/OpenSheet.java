@@ -1,7 +1,5 @@
 package washbook.office.menu;
 
-import com.sun.star.document.XUndoManager;
-import com.sun.star.document.XUndoManagerSupplier;
 import com.sun.star.frame.XFrame;
 import com.sun.star.frame.XModel;
 import com.sun.star.frame.XStorable;
@@ -58,20 +56,8 @@ record OpenSheet(XModel document, XSpreadsheet sheet) {
     return !document.getURL().toLowerCase(Locale.ROOT).endsWith(".xls");
   }
 
-  /** Does something as one step of undo. */
+  /** Does something as one step of undo; when it fails, nothing has changed. */
   void inOneStep(String title, Runnable work) {
-    XUndoManager undo = document(XUndoManagerSupplier.class).getUndoManager();
-    undo.enterUndoContext(title);
-    document.lockControllers();
-    try {
-      work.run();
-    } finally {
-      document.unlockControllers();
-      try {
-        undo.leaveUndoContext();
-      } catch (com.sun.star.util.InvalidStateException e) {
-        throw new StoppedException("The office has lost track of undo.", e);
-      }
-    }
+    new UndoStep(document).run(title, work);
   }
 }

@@ -5,13 +5,18 @@ package washbook.office.menu;
  *
  * @param done whether it did what was asked
  * @param text what there is to say about it
+ * @param shown whether the user is to see it; not when the user has just called the command off
  */
-record Outcome(boolean done, String text) {
+record Outcome(boolean done, String text, boolean shown) {
   static Outcome done(String text) {
-    return new Outcome(true, text);
+    return new Outcome(true, text, true);
   }
 
   static Outcome failed(String text) {
-    return new Outcome(false, text);
+    return new Outcome(false, text, true);
+  }
+
+  static Outcome calledOff() {
+    return new Outcome(false, "Nothing was written.", false);
   }
 }

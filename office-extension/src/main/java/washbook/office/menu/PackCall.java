@@ -38,6 +38,24 @@ record PackCall(String name, String arguments) {
     return order.stream().map(calls::get).toList();
   }
 
+  /** The arguments one by one. */
+  List<String> split() {
+    List<String> all = new ArrayList<>();
+    String bare = withoutTexts(arguments);
+    int depth = 0;
+    int from = 0;
+    for (int i = 0; i < bare.length(); i++) {
+      char c = bare.charAt(i);
+      depth += c == '(' || c == '{' ? 1 : c == ')' || c == '}' ? -1 : 0;
+      if (c == ';' && depth == 0) {
+        all.add(arguments.substring(from, i));
+        from = i + 1;
+      }
+    }
+    all.add(arguments.substring(from));
+    return all;
+  }
+
   /** The bracket that closes a call whose arguments begin at {@code from}. */
   private static int closing(String formula, int from) {
     String bare = withoutTexts(formula);

@@ -2,14 +2,13 @@ package washbook.office.menu;
 
 import com.sun.star.document.XUndoManager;
 import com.sun.star.document.XUndoManagerSupplier;
-import com.sun.star.sheet.CellFlags;
 import com.sun.star.sheet.XArrayFormulaRange;
 import com.sun.star.sheet.XCellAddressable;
 import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XSheetCellCursor;
 import com.sun.star.sheet.XSheetCellRange;
-import com.sun.star.sheet.XSheetOperation;
 import com.sun.star.table.CellAddress;
+import com.sun.star.table.CellContentType;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCell;
 import com.sun.star.table.XCellRange;
@@ -18,41 +17,59 @@ import com.sun.star.uno.UnoRuntime;
 import com.sun.star.util.XModifiable;
 
 /**
- * A cell in the sheet's last corner that holds a formula for a moment. Undo does not see it, and
- * afterwards the document is as modified as it was.
+ * A cell at the end of the explained cell's own row, so that Calc takes the same row of a column
+ * there, that holds a formula for a moment. Undo does not see it, and afterwards the document is as
+ * modified as it was. Undo is locked for each single write, because the office forgets the lock
+ * after the first one.
  */
 final class Scratch implements AutoCloseable {
   private final OpenSheet sheet;
   private final XUndoManager undo;
   private final boolean modified;
-  private final XCellRange corner;
+  private final XCellRange end;
 
-  Scratch(OpenSheet sheet) {
+  Scratch(OpenSheet sheet, XCell beside) {
     this.sheet = sheet;
     this.undo = sheet.document(XUndoManagerSupplier.class).getUndoManager();
     this.modified = sheet.document(XModifiable.class).isModified();
-    this.corner = corner();
-    undo.lock();
+    this.end = endOfRow(beside);
     sheet.document().lockControllers();
   }
 
   /** Why the call is refused in {@code cell}; "" when it is not. */
   String reason(PackCall call, XCell cell) {
-    String reason = "WASHBOOK.REASON(\"" + call.name() + "\";" + call.arguments() + ")";
     CellAddress at = UnoRuntime.queryInterface(XCellAddressable.class, cell).getCellAddress();
+    ReasonCall question = ReasonCall.of(call);
     CellRangeAddress array = arrayAround(cell);
     if (array != null) {
       String element =
           "=INDEX(%s;%d;%d)"
-              .formatted(reason, at.Row - array.StartRow + 1, at.Column - array.StartColumn + 1);
-      UnoRuntime.queryInterface(XArrayFormulaRange.class, corner).setArrayFormula(element);
+              .formatted(
+                  question.formula(),
+                  at.Row - array.StartRow + 1,
+                  at.Column - array.StartColumn + 1);
+      array(element);
       if (scratchCell().getError() == 0) {
         return shown();
       }
       clear();
     }
-    scratchCell().setFormula("=" + reason);
-    return scratchCell().getError() == 0 ? shown() : "";
+    for (ReasonCall.Single single : question.singles()) {
+      if (answer("ROWS(" + single.text() + ")*COLUMNS(" + single.text() + ")>1").equals("1")) {
+        return single.name()
+            + " is given several cells; it takes one. In an array formula write WASHBOOK.COLUMN(\""
+            + call.name()
+            + "\"; ...).";
+      }
+    }
+    return answer(question.inOwnRow());
+  }
+
+  /** What a formula shows; "" when it is an error. */
+  private String answer(String formula) {
+    XCell single = scratchCell();
+    unseen(() -> single.setFormula("=(" + formula + ")&\"\""));
+    return single.getError() == 0 ? shown() : "";
   }
 
   private String shown() {
@@ -70,38 +87,62 @@ final class Scratch implements AutoCloseable {
         : null;
   }
 
-  private XCellRange corner() {
-    CellRangeAddress all = sheet.sheet(XCellRangeAddressable.class).getRangeAddress();
+  private XCellRange endOfRow(XCell beside) {
+    int column = sheet.sheet(XCellRangeAddressable.class).getRangeAddress().EndColumn;
+    int row = UnoRuntime.queryInterface(XCellAddressable.class, beside).getCellAddress().Row;
     try {
-      return sheet
-          .sheet()
-          .getCellRangeByPosition(all.EndColumn, all.EndRow, all.EndColumn, all.EndRow);
+      XCellRange end = sheet.sheet().getCellRangeByPosition(column, row, column, row);
+      if (end.getCellByPosition(0, 0).getType() != CellContentType.EMPTY) {
+        throw new StoppedException("The last cell of the row is not free, which this needs.");
+      }
+      return end;
     } catch (com.sun.star.lang.IndexOutOfBoundsException e) {
-      throw new StoppedException("The sheet has no last corner.", e);
+      throw new StoppedException("The row has no last cell.", e);
     }
   }
 
   private XCell scratchCell() {
     try {
-      return corner.getCellByPosition(0, 0);
+      return end.getCellByPosition(0, 0);
     } catch (com.sun.star.lang.IndexOutOfBoundsException e) {
-      throw new StoppedException("The sheet has no last corner.", e);
+      throw new StoppedException("The row has no last cell.", e);
     }
   }
 
   private void clear() {
-    UnoRuntime.queryInterface(XSheetOperation.class, corner).clearContents(CellFlags.FORMULA);
+    array("");
   }
 
+  private void array(String formula) {
+    XArrayFormulaRange range = UnoRuntime.queryInterface(XArrayFormulaRange.class, end);
+    unseen(() -> range.setArrayFormula(formula));
+  }
+
+  private void unseen(Runnable write) {
+    undo.lock();
+    try {
+      write.run();
+    } finally {
+      try {
+        undo.unlock();
+      } catch (com.sun.star.util.NotLockedException e) {
+        throw new StoppedException("The office has lost track of undo.", e);
+      }
+    }
+  }
+
+  /** Lets go of everything, also when one of the steps fails. */
   @Override
   public void close() {
-    clear();
-    sheet.document().unlockControllers();
     try {
-      undo.unlock();
-      sheet.document(XModifiable.class).setModified(modified);
-    } catch (com.sun.star.util.NotLockedException | com.sun.star.beans.PropertyVetoException e) {
-      throw new StoppedException("The office does not let go of the last cell.", e);
+      clear();
+    } finally {
+      sheet.document().unlockControllers();
+      try {
+        sheet.document(XModifiable.class).setModified(modified);
+      } catch (com.sun.star.beans.PropertyVetoException e) {
+        throw new StoppedException("The office does not let go of the last cell.", e);
+      }
     }
   }
 }

@@ -46,7 +46,7 @@ final class Story {
   }
 
   /** How many readings are filled and refused. */
-  private static String counts(Filling filling) {
+  static String counts(Filling filling) {
     int rows = 0;
     int filled = 0;
     int refused = 0;

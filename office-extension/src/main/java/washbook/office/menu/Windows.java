@@ -15,13 +15,15 @@ import com.sun.star.uno.XComponentContext;
 /** What a command shows to the user; nothing at all when it was told not to ask. */
 record Windows(XComponentContext context, XFrame frame, boolean shown) {
 
-  /** Shows the end of a command. */
+  /** Shows the end of a command, whatever state its window is in. */
   Outcome say(Outcome outcome) {
-    if (shown && frame != null) {
-      box(
-          outcome.done() ? MessageBoxType.INFOBOX : MessageBoxType.WARNINGBOX,
-          MessageBoxButtons.BUTTONS_OK,
-          outcome.text());
+    if (shown && outcome.shown()) {
+      MessageBoxType type = outcome.done() ? MessageBoxType.INFOBOX : MessageBoxType.WARNINGBOX;
+      try {
+        box(peer(), type, MessageBoxButtons.BUTTONS_OK, outcome.text());
+      } catch (RuntimeException windowIsGone) {
+        box(null, type, MessageBoxButtons.BUTTONS_OK, outcome.text());
+      }
     }
     return outcome;
   }
@@ -29,14 +31,14 @@ record Windows(XComponentContext context, XFrame frame, boolean shown) {
   /** Whether the user agrees, who is taken to agree when nothing is shown. */
   boolean agrees(String question) {
     return !shown
-        || box(MessageBoxType.QUERYBOX, MessageBoxButtons.BUTTONS_OK_CANCEL, question)
+        || box(peer(), MessageBoxType.QUERYBOX, MessageBoxButtons.BUTTONS_OK_CANCEL, question)
             == MessageBoxResults.OK;
   }
 
-  private short box(MessageBoxType type, int buttons, String text) {
+  private short box(XWindowPeer parent, MessageBoxType type, int buttons, String text) {
     XMessageBox box =
         UnoRuntime.queryInterface(XMessageBoxFactory.class, toolkit())
-            .createMessageBox(peer(), type, buttons, "Washbook", text);
+            .createMessageBox(parent, type, buttons, "Washbook", text);
     try {
       return box.execute();
     } finally {

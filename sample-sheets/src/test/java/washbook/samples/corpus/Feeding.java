@@ -5,6 +5,7 @@ import static washbook.samples.corpus.PlainLogs.HYDROMETER;
 import java.util.ArrayList;
 import java.util.List;
 import washbook.functions.liquid.FermentingWash;
+import washbook.functions.liquid.WashKind;
 import washbook.samples.ferment.Entry;
 import washbook.samples.ferment.Ferment;
 import washbook.samples.ferment.Moment;
@@ -31,9 +32,7 @@ final class Feeding {
     // What has left as gas and yeast is lighter than the error of the volume: left out.
     double alcohol = before.alcoholByMass() * mass / (mass + KILOGRAMS);
     double extract = (before.trueExtract() * mass + 100 * KILOGRAMS) / (mass + KILOGRAMS);
-    double original =
-        (FermentingWash.EXTRACT_PER_ETHANOL * alcohol + extract)
-            / (1 + FermentingWash.EXTRACT_PER_ETHANOL_FALL * alcohol);
+    double original = WashKind.MALT.originalExtract(alcohol, extract);
     entries.add(
         new Entry(
                 new Moment(FIRST, FED_AFTER_DAYS + 1.0 / 24, original, extract),

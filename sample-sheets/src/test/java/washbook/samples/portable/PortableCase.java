@@ -63,11 +63,18 @@ record PortableCase(List<Object> cells, String formula, Answer expected) {
       }
       return pairs;
     }
-    return function.parameters().stream()
-        .filter(p -> !p.words().isEmpty())
-        .findFirst()
-        .map(p -> p.words().stream().map(List::of).toList())
-        .orElse(List.of(List.of()));
+    List<Parameter> takingWords =
+        function.parameters().stream().filter(p -> !p.words().isEmpty()).toList();
+    List<String> usual = takingWords.stream().map(p -> p.words().get(0)).toList();
+    List<List<String>> all = new ArrayList<>(List.of(usual));
+    for (int i = 0; i < takingWords.size(); i++) {
+      for (String word : takingWords.get(i).words().subList(1, takingWords.get(i).words().size())) {
+        List<String> other = new ArrayList<>(usual);
+        other.set(i, word);
+        all.add(other);
+      }
+    }
+    return all;
   }
 
   private static boolean isPossible(CatalogueFunction function, String from, String to) {
@@ -111,7 +118,7 @@ record PortableCase(List<Object> cells, String formula, Answer expected) {
   private static boolean sameKind(CatalogueFunction function) {
     List<Parameter> parameters = function.parameters();
     return function.name().equals("DILUTIONWATER")
-        || parameters.size() == 2
+        || parameters.size() >= 2
             && parameters.get(1).quantity() == Quantity.GRAVITY
             && parameters.get(0).quantity() == Quantity.ORIGINAL_GRAVITY;
   }

@@ -28,7 +28,7 @@ class ReadmeTest {
         figures++;
       }
     }
-    assertEquals(14, figures);
+    assertEquals(17, figures);
   }
 
   @Test

@@ -34,14 +34,14 @@ public final class Starters {
 
   private Starters() {}
 
-  /** Arguments: the folder to write to, the packed extension. */
+  /** Arguments: the folder to write to, the packed extension, the table of published values. */
   public static void main(String[] arguments) throws IOException {
     Path folder = Path.of(arguments[0]);
     Path scratch = Files.createTempDirectory("starters");
     try (Office office = Office.with(Path.of(arguments[1]))) {
       for (boolean portable : new boolean[] {false, true}) {
         Path into = folder.resolve(portable ? "portable" : "pack");
-        for (Map.Entry<String, Book> entry : books(portable).entrySet()) {
+        for (Map.Entry<String, Book> entry : books(portable, Path.of(arguments[2])).entrySet()) {
           Path xlsx = into.resolve(entry.getKey() + ".xlsx");
           Files.createDirectories(into);
           if (portable) {
@@ -66,12 +66,13 @@ public final class Starters {
     }
   }
 
-  private static Map<String, Book> books(boolean portable) {
+  private static Map<String, Book> books(boolean portable, Path values) {
     Map<String, Book> books = new LinkedHashMap<>();
     books.put("ferment-log", StarterLog.make(portable));
     books.put("still-run-log", StarterRun.make(portable));
     books.put("dilution-and-blending", StarterDilution.make(portable));
     books.put("making-up", StarterMakeUp.make(portable));
+    books.put("proof", StarterProof.make(portable, values));
     return books;
   }
 

@@ -39,6 +39,10 @@ class StartersIT {
     int formulas = 0;
     try (Office office = Office.with(Path.of(System.getProperty("washbook.oxt")))) {
       for (Path file : starters()) {
+        if (file.getFileName().toString().startsWith("proof")) {
+          // Its thousands of cells are read at once, by ProofSheetIT.
+          continue;
+        }
         try (washbook.office.testing.Book book = office.open(file)) {
           Map<String, Object> stored = results(book);
           book.recalculate();
@@ -54,7 +58,7 @@ class StartersIT {
   private static List<Path> starters() throws IOException {
     try (Stream<Path> files = Files.walk(FOLDER)) {
       List<Path> all = files.filter(Files::isRegularFile).sorted().toList();
-      assertEquals(16, all.size());
+      assertEquals(20, all.size());
       return all;
     }
   }

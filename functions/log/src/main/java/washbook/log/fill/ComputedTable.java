@@ -16,6 +16,7 @@ import washbook.functions.catalogue.CatalogueFunction;
 import washbook.functions.ferment.Balance;
 import washbook.functions.liquid.FermentingWash;
 import washbook.functions.liquid.SucroseSolution;
+import washbook.functions.liquid.WashKind;
 import washbook.functions.quantity.Quantity;
 import washbook.log.Batch;
 import washbook.log.ComputedColumn;
@@ -44,6 +45,7 @@ public final class ComputedTable {
   private static final CatalogueFunction PLUS_MINUS = Catalogue.get("ABVPLUSMINUS");
 
   private final LogTable table;
+  private final WashKind kind;
   private final HydrometerRows reading;
   private final Map<ComputedColumn, double[]> numbers = new EnumMap<>(ComputedColumn.class);
   private final List<Filling.BatchCount> counts = new ArrayList<>();
@@ -63,6 +65,7 @@ public final class ComputedTable {
 
   public ComputedTable(Grid grid, LogTable table, Set<ComputedColumn> wanted) {
     this.table = table;
+    this.kind = table.settings().wash().kind();
     this.reading = new HydrometerRows(grid, table);
     int rows = table.lastRow() - table.firstRow() + 1;
     ratesWanted = wanted.contains(ComputedColumn.RATE);
@@ -171,12 +174,12 @@ public final class ComputedTable {
     double trueExtract =
         gravity == originalGravity
             ? originalExtract
-            : FermentingWash.trueExtract(originalExtract, gravity);
+            : FermentingWash.trueExtract(originalExtract, gravity, kind);
     if (!(trueExtract >= FermentingWash.LOWEST_TRUE_EXTRACT)) {
       return false;
     }
     Balance balance =
-        new Balance(originalExtract, SucroseSolution.brix(gravity), trueExtract, gravity);
+        new Balance(originalExtract, SucroseSolution.brix(gravity), trueExtract, gravity, kind);
     int at = row - table.firstRow();
     numbers.forEach((column, cells) -> cells[at] = value(column, originalGravity, balance));
     put(ComputedColumn.CORRECTED_GRAVITY, at, shown);
@@ -205,14 +208,15 @@ public final class ComputedTable {
       case REAL_ATTENUATION -> balance.realAttenuation();
       case TRUE_EXTRACT -> balance.trueExtract();
       case SUGAR_LEFT -> balance.sugarLeftGramsPerLitre();
-      case PLUS_MINUS -> plusMinus(originalGravity, balance.gravity());
+      case PLUS_MINUS -> plusMinus(originalGravity, balance);
       case ORIGINAL_GRAVITY, FIRST_GRAVITY -> originalGravity;
       default -> Double.NaN;
     };
   }
 
-  private static double plusMinus(double originalGravity, double gravity) {
-    Answer answer = PLUS_MINUS.call(originalGravity, gravity);
+  private static double plusMinus(double originalGravity, Balance balance) {
+    Answer answer =
+        PLUS_MINUS.call(originalGravity, balance.gravity(), null, null, balance.kind().word());
     return answer instanceof Answer.Number number ? number.value() : Double.NaN;
   }
 

@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import washbook.functions.Numbers;
+import washbook.functions.catalogue.Catalogue;
+import washbook.functions.catalogue.Parameter;
+import washbook.functions.liquid.WashKind;
 import washbook.log.Batch;
 import washbook.log.ComputedColumn;
 import washbook.log.LogColumn;
@@ -15,7 +18,9 @@ import washbook.log.OriginalGravity.FirstReading;
 import washbook.log.OriginalGravity.Stated;
 import washbook.log.OriginalGravity.StatedNumber;
 import washbook.log.Role;
+import washbook.log.StatedWash;
 import washbook.log.reading.HydrometerRows;
+import washbook.log.reading.OtherBrixScale;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
 import washbook.log.words.ReadingScale;
@@ -114,11 +119,27 @@ final class RowFormulas {
       return null;
     }
     if (!isBeforeFerment(batch, row)) {
-      return source.formula(function, List.of(original, gravity));
+      return source.formula(function, arguments(function, original, gravity));
     }
     return correctedColumn < 0
         ? null
-        : source.formula(function, List.of(original, "MIN(" + original + "," + gravity + ")"));
+        : source.formula(
+            function, arguments(function, original, "MIN(" + original + "," + gravity + ")"));
+  }
+
+  /** With the kind of wash at its place where it is not the usual one. */
+  private List<String> arguments(String function, String original, String gravity) {
+    List<String> arguments = new ArrayList<>(List.of(original, gravity));
+    StatedWash wash = table.settings().wash();
+    List<String> names =
+        Catalogue.get(function).parameters().stream().map(Parameter::name).toList();
+    if (wash.kind() != WashKind.MALT && names.contains("wash")) {
+      while (arguments.size() < names.indexOf("wash")) {
+        arguments.add("");
+      }
+      arguments.add(wash.argument());
+    }
+    return arguments;
   }
 
   /** Whether the row just read is above the original gravity by no more than readings differ. */
@@ -140,8 +161,8 @@ final class RowFormulas {
     boolean isFirst = batch.isFirstReading(row) || isBeforeFerment(batch, row);
     List<String> arguments = new ArrayList<>(List.of(shown, temperature));
     boolean offset = settings.offset() != 0;
-    if (!isFirst || offset || settings.calibrationC() != LogSettings.USUAL_CALIBRATION) {
-      arguments.add(Numbers.show(settings.calibrationC()));
+    if (!isFirst || offset || reading.calibrationC != LogSettings.USUAL_CALIBRATION) {
+      arguments.add(Numbers.show(reading.calibrationC));
     }
     if (!isFirst || offset) {
       String original = isFirst ? "" : original(batch, row);
@@ -224,7 +245,13 @@ final class RowFormulas {
       return Numbers.show(reading.gravity);
     }
     String cell = reading.cell(row);
-    return asGravity(cell, grid.number(row, gravityColumn), scale);
+    double shown = grid.number(row, gravityColumn);
+    if (!OtherBrixScale.is(scale, table.settings())) {
+      return asGravity(cell, shown, scale);
+    }
+    String calibration = Numbers.show(table.settings().calibrationC());
+    String degrees = source.formula("CORRECTEDBRIX", List.of(cell, "20", calibration));
+    return degrees == null ? null : asGravity(degrees, shown, scale);
   }
 
   /** The temperature just read as an argument of a formula. */

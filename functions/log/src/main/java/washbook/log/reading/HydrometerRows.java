@@ -64,8 +64,10 @@ public final class HydrometerRows {
   /** What the refractometer showed before the ferment, °Bx. */
   private double originalBrix = Double.NaN;
 
-  /** What the hydrometer shows, as SG. */
+  /** What the hydrometer shows, as SG, and where that scale is right. */
   public double gravity;
+
+  public double calibrationC;
 
   /** What the refractometer shows in °Bx when there is no hydrometer reading, else NaN. */
   public double presentBrix = Double.NaN;
@@ -257,6 +259,7 @@ public final class HydrometerRows {
   }
 
   private boolean gravityOf(int row, double value, ReadingScale own) {
+    calibrationC = settings.calibrationC();
     if (own == ReadingScale.SG) {
       if (value == 0) {
         return false;
@@ -276,6 +279,10 @@ public final class HydrometerRows {
       return false;
     }
     gravity = own.toGravity(value);
+    if (OtherBrixScale.is(own, settings)) {
+      gravity = Hydrometer.gravityOfBrixScale(value, calibrationC);
+      calibrationC = LogSettings.USUAL_CALIBRATION;
+    }
     return true;
   }
 
@@ -387,8 +394,7 @@ public final class HydrometerRows {
     if (byRefractometer()) {
       return byRefractometer(presentBrix);
     }
-    return Hydrometer.correctedGravity(
-        gravity, temperatureC, settings.calibrationC(), settings.offset());
+    return Hydrometer.correctedGravity(gravity, temperatureC, calibrationC, settings.offset());
   }
 
   /**
@@ -399,8 +405,7 @@ public final class HydrometerRows {
       return byRefractometer(originalBrix);
     }
     double density =
-        Hydrometer.liquidDensity(
-            gravity - settings.offset(), temperatureC, settings.calibrationC());
+        Hydrometer.liquidDensity(gravity - settings.offset(), temperatureC, calibrationC);
     double trueExtract =
         FermentingWash.trueExtractOfDensity(originalExtract, density, temperatureC);
     return trueExtract >= FermentingWash.LOWEST_TRUE_EXTRACT

@@ -22,6 +22,7 @@ import washbook.log.layout.Header;
  *   <li>{@code original gravity} or {@code original gravity of Plum 3}: {@code 1.085 SG}
  *   <li>{@code volume} at the start: {@code 25 L}; {@code batch} its name; {@code refractometer
  *       factor}; {@code sugar readings} before or after, for rows with a reading and an addition
+ *   <li>{@code wash} what ferments: a kind, as {@code SUGAR}, or a yield in % of theory
  * </ul>
  *
  * @param tables in the order of the text

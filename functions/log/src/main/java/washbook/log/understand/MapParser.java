@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import washbook.functions.Numbers;
 import washbook.functions.RefusedException;
+import washbook.functions.liquid.WashKind;
 import washbook.functions.quantity.Quantity;
 import washbook.functions.scale.Conversion;
 import washbook.log.LogSettings;
@@ -35,6 +36,7 @@ final class MapParser {
   private String batch;
   private Map<String, Double> originals;
   private LogSettings.SugarReadings sugarReadings;
+  private WashKind wash;
 
   List<TableMap> parse(String text) {
     reset();
@@ -80,6 +82,7 @@ final class MapParser {
     batch = "";
     originals = new HashMap<>();
     sugarReadings = null;
+    wash = null;
   }
 
   private void close() {
@@ -99,7 +102,8 @@ final class MapParser {
               volumeL,
               batch,
               originals,
-              sugarReadings));
+              sugarReadings,
+              wash));
     }
     reset();
   }
@@ -128,6 +132,7 @@ final class MapParser {
       case "volume" -> volumeL = quantity(value, "L", Quantity.LITRES, "L, GALUS or GALUK");
       case "batch" -> batch = value;
       case "original gravity" -> originals.put("", gravity(value));
+      case "wash" -> wash = kind(value);
       case "sugar readings" ->
           sugarReadings =
               switch (value.toLowerCase(Locale.ROOT)) {
@@ -137,6 +142,23 @@ final class MapParser {
               };
       default -> throw wrong("'" + key + "' is no key of a map");
     }
+  }
+
+  /** A word of the functions, or a yield in % of theory. */
+  private WashKind kind(String value) {
+    if (Numbers.parse(value) != null) {
+      return WashKind.ofYield(checked("wash", value, Quantity.YIELD));
+    }
+    String word = value.toUpperCase(Locale.ROOT);
+    if (!WashKind.words().contains(word)) {
+      throw wrong(
+          "'"
+              + value
+              + "' is no kind of wash; kinds are "
+              + String.join(", ", WashKind.words())
+              + ", or a yield in % of theory");
+    }
+    return WashKind.of(word);
   }
 
   private IllegalArgumentException wrong(String what) {

@@ -62,6 +62,9 @@ final class MapPrinter {
           one.getValue(),
           " SG");
     }
+    if (table.wash() != null) {
+      put(out, "wash", table.wash().word());
+    }
     if (table.sugarReadings() != null
         && table.sugarReadings() != LogSettings.SugarReadings.TOLD_BY_RISE) {
       put(
@@ -137,6 +140,9 @@ final class MapPrinter {
       put(out, "refractometer factor", settings.refractometerFactor(), "");
     }
     put(out, "volume", settings.volumeL(), " L");
+    if (settings.wash().isStated()) {
+      put(out, "wash", settings.wash().kind().word());
+    }
     for (Batch batch : table.batches()) {
       batch
           .originalGravity()

@@ -7,6 +7,7 @@ import washbook.functions.scale.TemperatureUnit;
 import washbook.log.Doubts;
 import washbook.log.LogSettings;
 import washbook.log.Role;
+import washbook.log.StatedWash;
 import washbook.log.layout.HeaderRoles;
 import washbook.log.layout.KeyLine;
 import washbook.log.words.Concept;
@@ -31,7 +32,7 @@ final class StatedSettings {
     this.doubts = doubts;
   }
 
-  LogSettings read(List<KeyLine> lines, ColumnRoles columns) {
+  LogSettings read(List<KeyLine> lines, ColumnRoles columns, StatedWash wash) {
     boolean hasRefractometer = columns.columns.has(Role.REFRACTOMETER);
     if (!Double.isNaN(columns.reading.calibrationByHeader)) {
       calibrationC = columns.reading.calibrationByHeader;
@@ -83,7 +84,8 @@ final class StatedSettings {
         offset,
         factor,
         volumeL,
-        LogSettings.SugarReadings.TOLD_BY_RISE);
+        LogSettings.SugarReadings.TOLD_BY_RISE,
+        wash);
   }
 
   private static boolean isPossible(double celsius) {

@@ -2,8 +2,10 @@ package washbook.log.understand;
 
 import java.util.Map;
 import java.util.TreeMap;
+import washbook.functions.liquid.WashKind;
 import washbook.log.LogSettings;
 import washbook.log.Role;
+import washbook.log.StatedWash;
 
 /**
  * What a map says about one table, or about all tables of a sheet. What it leaves out is told from
@@ -23,6 +25,7 @@ import washbook.log.Role;
  * @param batch name of the only batch, "" when not said
  * @param originalGravities SG 20/20 by batch; "" is every batch that has none of its own here
  * @param sugarReadings null when not said
+ * @param wash what ferments, null when not said
  */
 public record TableMap(
     String sheet,
@@ -38,7 +41,8 @@ public record TableMap(
     double volumeL,
     String batch,
     Map<String, Double> originalGravities,
-    LogSettings.SugarReadings sugarReadings) {
+    LogSettings.SugarReadings sugarReadings,
+    WashKind wash) {
 
   /**
    * What one column holds.
@@ -68,6 +72,7 @@ public record TableMap(
         Double.NaN,
         "",
         Map.of(),
+        null,
         null);
   }
 
@@ -101,7 +106,8 @@ public record TableMap(
         said(offset, told.offset()),
         said(refractometerFactor, told.refractometerFactor()),
         said(volumeL, told.volumeL()),
-        sugarReadings == null ? told.sugarReadings() : sugarReadings);
+        sugarReadings == null ? told.sugarReadings() : sugarReadings,
+        wash == null ? told.wash() : new StatedWash(wash, "by the map"));
   }
 
   private static double said(double here, double told) {

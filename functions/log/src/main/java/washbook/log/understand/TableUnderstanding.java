@@ -3,12 +3,14 @@ package washbook.log.understand;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import washbook.functions.Numbers;
 import washbook.log.Batch;
 import washbook.log.Doubts;
 import washbook.log.LogSettings;
 import washbook.log.LogTable;
 import washbook.log.Role;
+import washbook.log.StatedWash;
 import washbook.log.layout.Header;
 import washbook.log.layout.HeaderRoles;
 import washbook.log.layout.KeyLine;
@@ -60,7 +62,7 @@ final class TableUnderstanding {
     ColumnRoles settler = new ColumnRoles(grid, header, rows, said, doubts);
     settler.settle(lines);
     StatedSettings reader = new StatedSettings(doubts);
-    LogSettings settings = said.over(reader.read(lines, settler), reader.correctedToC);
+    LogSettings settings = said.over(reader.read(lines, settler, wash()), reader.correctedToC);
     ColumnAssignment columns = settler.columns;
     refuseDensityAtOtherTemperature(columns, settings);
     LogTable bare = table(columns, settings, List.of());
@@ -71,6 +73,11 @@ final class TableUnderstanding {
         new Batches(grid, bare, rows, name(lines), originalGravity(lines), said, doubts);
     LogTable made = table(columns, settings, batches.make());
     return made;
+  }
+
+  private StatedWash wash() {
+    int[] columns = columnsAbove();
+    return WashAbove.stated(grid, above, header.topRow() - 1, columns[0], columns[1]);
   }
 
   private LogTable table(ColumnAssignment columns, LogSettings settings, List<Batch> batches) {
@@ -88,7 +95,11 @@ final class TableUnderstanding {
                 Locale.ROOT,
                 "instrument calibrated at %s \u00b0C: %s",
                 Numbers.round(settings.calibrationC(), 2),
-                settings.calibrationWhy())),
+                settings.calibrationWhy()),
+            settings
+                .wash()
+                .remark(
+                    batches.isEmpty() ? OptionalDouble.empty() : batches.get(0).originalGravity())),
         columns.isSettled());
   }
 
@@ -127,6 +138,12 @@ final class TableUnderstanding {
     if (header.topRow() == 0) {
       return List.of();
     }
+    int[] columns = columnsAbove();
+    return new KeyLines(grid).find(above, header.topRow() - 1, columns[0], columns[1]);
+  }
+
+  /** First and last column whose cells above the header may speak of this table. */
+  private int[] columnsAbove() {
     int first = 0;
     int last = grid.columnCount() - 1;
     for (Header other : headers) {
@@ -141,7 +158,7 @@ final class TableUnderstanding {
         first = Math.max(first, header.firstColumn());
       }
     }
-    return new KeyLines(grid).find(above, header.topRow() - 1, first, last);
+    return new int[] {first, last};
   }
 
   /** The batch's name: by the map, a line that names it, a title, its vessel, else the sheet. */

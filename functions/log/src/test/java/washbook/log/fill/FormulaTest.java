@@ -31,7 +31,7 @@ class FormulaTest {
           "Apple 7",
           """
           Hydrometer calibrated at 60 F
-          OG | 1062
+          OG | 1064
           Day | Brix | Temp F
           0 | 15.0 | 68
           3 | '9,5 | 70""");
@@ -40,8 +40,9 @@ class FormulaTest {
   void aStatedOriginalGravityIsHeldInPlace() {
     assertEquals(
         List.of(
-            "WASHBOOK.CORRECTEDGRAVITY(WASHBOOK.CONVERT(B4,\"BRIX\",\"SG\"),"
-                + "WASHBOOK.CONVERT(C4,\"F\",\"C\"),15.555555555555555,$B$2/1000)",
+            "WASHBOOK.CORRECTEDGRAVITY("
+                + "WASHBOOK.CONVERT(WASHBOOK.CORRECTEDBRIX(B4,20,15.555555555555555),\"BRIX\",\"SG\"),"
+                + "WASHBOOK.CONVERT(C4,\"F\",\"C\"),20,$B$2/1000)",
             "WASHBOOK.ABV($B$2/1000,D4)"),
         formulas(STATED, 3, ComputedColumn.CORRECTED_GRAVITY, ComputedColumn.ABV));
   }
@@ -50,11 +51,14 @@ class FormulaTest {
   void aTextReadingStandsAsItsNumber() {
     String formula = formulas(STATED, 4, ComputedColumn.CORRECTED_GRAVITY).get(0);
     String number =
-        washbook.functions.Numbers.show(SimpleLogTest.calc("CONVERT", 9.5, "BRIX", "SG"));
+        washbook.functions.Numbers.show(
+            SimpleLogTest.calc(
+                "CONVERT",
+                SimpleLogTest.calc("CORRECTEDBRIX", 9.5, 20.0, 140.0 / 9),
+                "BRIX",
+                "SG"));
     assertEquals(
-        "WASHBOOK.CORRECTEDGRAVITY("
-            + number
-            + ",WASHBOOK.CONVERT(C5,\"F\",\"C\"),15.555555555555555,$B$2/1000)",
+        "WASHBOOK.CORRECTEDGRAVITY(" + number + ",WASHBOOK.CONVERT(C5,\"F\",\"C\"),20,$B$2/1000)",
         formula);
   }
 

@@ -53,7 +53,7 @@ class LagPhaseTest {
     assertEquals(1, filling.refusals().size());
     assertEquals(
         "reading 1.088 (corrected 1.0880) is above the original gravity 1.0850 and no sugar was"
-            + " added; it must be 0.98 to 1.0850 SG.",
+            + " added; it must be 0.97 to 1.0850 SG.",
         filling.refusals().get(0).reason());
   }
 

@@ -67,7 +67,7 @@ class MessyLogTest {
     assertEquals("C13", refusal.cell());
     assertEquals(Answer.Code.NOT_A_NUMBER, refusal.code());
     assertTrue(refusal.reason().contains("too much foam"), refusal.reason());
-    assertTrue(refusal.reason().contains("0.98 to 1.19 SG"), refusal.reason());
+    assertTrue(refusal.reason().contains("0.97 to 1.19 SG"), refusal.reason());
     TestGrid filled = CELLAR_BOOK.with(filling.patch());
     double cal = 140.0 / 9;
     double original = calc("CORRECTEDGRAVITY", 1.085, calc("CONVERT", 68.0, "F", "C"), cal);

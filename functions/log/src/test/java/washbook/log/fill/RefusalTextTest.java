@@ -53,11 +53,11 @@ class RefusalTextTest {
   @CsvSource(
       delimiter = ';',
       value = {
-        "SG; 1.085; 1.5; reading 1.5 is too high, it must be 0.98 to 1.19 SG.",
-        "SG; 1.085; '1,5; reading '1,5' is too high, it must be 0.98 to 1.19 SG.",
-        "SG; 1085; 1500; reading 1500 is too high, it must be 980 to 1190.",
-        "Oechsle; 85; 300; reading 300 is too high, it must be -20 to 190 \u00b0Oe.",
-        "Points; 85; 300; reading 300 is too high, it must be -20 to 190 points.",
+        "SG; 1.085; 1.5; reading 1.5 is too high, it must be 0.97 to 1.19 SG.",
+        "SG; 1.085; '1,5; reading '1,5' is too high, it must be 0.97 to 1.19 SG.",
+        "SG; 1085; 1500; reading 1500 is too high, it must be 970 to 1190.",
+        "Oechsle; 85; 300; reading 300 is too high, it must be -30 to 190 \u00b0Oe.",
+        "Points; 85; 300; reading 300 is too high, it must be -30 to 190 points.",
       },
       quoteCharacter = '"')
   void aReadingIsQuotedWithTheRangeOfItsScale(

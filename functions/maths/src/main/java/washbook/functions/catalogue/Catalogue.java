@@ -11,7 +11,7 @@ import java.util.concurrent.ConcurrentHashMap;
 /** The one list of all functions, in the order of the work. */
 public final class Catalogue {
   /** How many lists there are; {@link #list} gives them in the order of the work. */
-  private static final int LISTS = 10;
+  private static final int LISTS = 14;
 
   /** Where {@link #find} looks first, because it is asked for most. */
   private static final int FERMENT = 4;
@@ -62,6 +62,10 @@ public final class Catalogue {
       case 6 -> StillEntries.ALL;
       case 7 -> SpiritEntries.ALL;
       case 8 -> DilutionEntries.ALL;
+      case 9 -> CheckEntries.ALL;
+      case 10 -> GrainEntries.ALL;
+      case 11 -> HeatEntries.ALL;
+      case 12 -> CutEntries.ALL;
       default -> HelpEntries.ALL;
     };
   }

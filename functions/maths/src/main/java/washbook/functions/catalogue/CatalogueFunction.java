@@ -19,6 +19,7 @@ import washbook.functions.RefusedException;
  * @param source where the figures come from, to the page, table or equation
  * @param caution a safety sentence, or ""
  * @param example arguments of a worked example, as the command line takes them
+ * @param mixedUp two arguments that people take for each other, or none
  * @param portable whether a plain-arithmetic formula can stand in for it
  * @param body the calculation: gives a Double or a String, or throws {@link RefusedException}
  */
@@ -32,6 +33,7 @@ public record CatalogueFunction(
     String source,
     String caution,
     List<String> example,
+    List<String> mixedUp,
     boolean portable,
     java.util.function.Function<Arguments, Object> body) {
 
@@ -68,7 +70,7 @@ public record CatalogueFunction(
       }
       return new Answer.Refusal(Code.CONTRADICTION, name + " has no answer for these values.");
     } catch (RefusedException refused) {
-      return refused.refusal();
+      return Swap.named(this, raw, refused.refusal());
     }
   }
 
@@ -95,6 +97,7 @@ public record CatalogueFunction(
     private String source = "";
     private String caution = "";
     private List<String> example = List.of();
+    private List<String> mixedUp = List.of();
     private boolean portable;
 
     private Builder(String name, Group group) {
@@ -132,6 +135,15 @@ public record CatalogueFunction(
       return this;
     }
 
+    /**
+     * Names two arguments that stand in another order elsewhere: where a call is refused that would
+     * be answered the other way round, the reason says so.
+     */
+    public Builder takenForEachOther(String one, String other) {
+      mixedUp = List.of(one, other);
+      return this;
+    }
+
     /** Marks it as one that a plain-arithmetic formula can stand in for. */
     public Builder portable() {
       portable = true;
@@ -160,6 +172,7 @@ public record CatalogueFunction(
           source,
           caution,
           example,
+          mixedUp,
           portable,
           body);
     }

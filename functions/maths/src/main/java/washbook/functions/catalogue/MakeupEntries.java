@@ -85,11 +85,22 @@ final class MakeupEntries {
               .gives("L", a -> MakeUp.waterFor(a.number(0), a.number(1), a.number(2))),
           CatalogueFunction.named("BLENDGRAVITY", Group.MAKEUP)
               .summary("SG 20/20 of several unfermented worts, juices or washes together.")
-              .details("Rows where both cells are blank are passed over." + BY_MASS)
+              .details(
+                  "Parts may be syrups up to SG 1.400. Rows where both cells are blank are passed"
+                      + " over."
+                      + BY_MASS)
               .takes(litresOfParts(), gravitiesOfParts())
               .source("Mass balance over ICUMSA SPS-4 (1998).")
               .example("10,15", "1.050,1.090")
-              .gives("SG", a -> Feeding.original(a.numbers(0), a.numbers(1), new double[0])));
+              .gives(
+                  "SG",
+                  a ->
+                      Feeding.original(
+                          a.numbers(0),
+                          a.numbers(1),
+                          new double[0],
+                          1,
+                          Quantity.SYRUP_GRAVITY.max())));
 
   private MakeupEntries() {}
 
@@ -114,10 +125,10 @@ final class MakeupEntries {
   }
 
   static Parameter gravitiesOfParts() {
-    return numbers("gravities", Quantity.GRAVITY, "SG 20/20 of each part.");
+    return numbers("gravities", Quantity.SYRUP_GRAVITY, "SG 20/20 of each part.");
   }
 
-  private static Parameter kind() {
+  static Parameter kind() {
     return wordOrNumber(
             "kind",
             KINDS,
@@ -127,7 +138,7 @@ final class MakeupEntries {
         .orElse("SUCROSE");
   }
 
-  private static double solids(Arguments a, int index) {
+  static double solids(Arguments a, int index) {
     return a.word(index) == null ? a.number(index) : SugarKind.valueOf(a.word(index)).solids();
   }
 }

@@ -27,8 +27,10 @@ final class ReadingEntries {
                   "Counts the expansion of the wash and of the glass and the instrument's own"
                       + " calibration temperature. With the original gravity the alcohol's own"
                       + " expansion is counted too (about 0.1 % vol in a warm, finished wash)."
-                      + " Refuses a reading lower than a wash of that original gravity can ferment"
-                      + " to.")
+                      + " By the balance of MALT: another kind of wash moves it by less than 0.0001"
+                      + " SG. Above 40 °C, where the formula of ethanol and water ends, it is"
+                      + " continued to 60 °C: let such a sample cool. Refuses a reading lower than a"
+                      + " wash of that original gravity can ferment to.")
               .takes(
                   number("reading", Quantity.GRAVITY, "What the hydrometer shows."),
                   TEMPERATURE,

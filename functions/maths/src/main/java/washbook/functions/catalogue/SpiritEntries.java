@@ -51,7 +51,11 @@ final class SpiritEntries {
               .gives("kg/m3", a -> Spirit.density(a.number(0), a.number(1))),
           CatalogueFunction.named("VOLUMEAT20", Group.SPIRIT)
               .summary("Litres at 20 °C of a spirit measured at another temperature.")
-              .details("The vessel's own expansion is left out." + ICE)
+              .details(
+                  "The vessel's own expansion is left out. Mind the order: temperature before"
+                      + " strength here, after it in PUREALCOHOL; a swap is named in the reason where"
+                      + " the values tell."
+                      + ICE)
               .takes(
                   number("litres", Quantity.LITRES, "Litres as measured."),
                   number(
@@ -59,16 +63,22 @@ final class SpiritEntries {
                       Quantity.SPIRIT_TEMPERATURE,
                       "Temperature of the spirit when it was measured."),
                   strength())
+              .takenForEachOther("temperatureC", "strength")
               .source(OIML)
               .example("100", "5", "65")
               .gives("L", a -> Spirit.volumeAt20(a.number(0), a.number(1), a.number(2))),
           CatalogueFunction.named("PUREALCOHOL", Group.SPIRIT)
               .summary("Litres of pure alcohol in a spirit, at 20 °C.")
-              .details("Litres measured at another temperature are first brought to 20 °C." + ICE)
+              .details(
+                  "Litres measured at another temperature are first brought to 20 °C. Mind the"
+                      + " order: strength before temperature here, after it in VOLUMEAT20; a swap is"
+                      + " named in the reason where the values tell."
+                      + ICE)
               .takes(
                   number("litres", Quantity.LITRES, "Litres as measured."),
                   strength(),
                   temperature())
+              .takenForEachOther("strength", "temperatureC")
               .source(OIML)
               .example("10", "65")
               .portable()
@@ -99,12 +109,15 @@ final class SpiritEntries {
               .summary("True % vol of a spirit whose dissolved solids hide some of its strength.")
               .details(
                   "0.1 g of solids in 100 mL hides 0.2 % vol. Weigh what a measured sample leaves"
-                      + " when it is dried. Refuses more than 0.6 g per 100 mL: distil a sample"
-                      + " instead.")
+                      + " when it is dried. For spirits of 40 to 50 % vol: refuses a result outside"
+                      + " that and more than 0.6 g per 100 mL; distil a sample instead.")
               .takes(
-                  number("apparent", Quantity.PERCENT_VOL, "Corrected alcoholmeter strength."),
+                  number(
+                      "apparent", Quantity.OBSCURED_STRENGTH, "Corrected alcoholmeter strength."),
                   number("gramsPer100mL", Quantity.SOLIDS, "Grams of solids in 100 mL."))
-              .source("27 CFR 30.32 (0.1 g per 100 mL hides 0.4 proof); its limit from memory.")
+              .source(
+                  "27 CFR 30.32(a): 0.1 g per 100 mL hides 0.4 proof, 80 to 100 proof, up to 600 mg"
+                      + " per 100 mL.")
               .example("40", "0.3")
               .gives("% vol", a -> Obscuration.trueStrength(a.number(0), a.number(1))));
 

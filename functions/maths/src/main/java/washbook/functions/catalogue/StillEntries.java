@@ -7,6 +7,7 @@ import washbook.functions.catalogue.CatalogueFunction.Group;
 import washbook.functions.ferment.Balance;
 import washbook.functions.liquid.VapourLiquid;
 import washbook.functions.quantity.Quantity;
+import washbook.functions.still.Atmosphere;
 import washbook.functions.still.PotRun;
 
 /** Functions on the charge of a still and a simple run. */
@@ -20,7 +21,7 @@ final class StillEntries {
           + " its way of heating: an estimate for planning. Refuses a stop strength that is not"
           + " below the first vapour.";
 
-  private static final String CAUTION =
+  static final String CAUTION =
       "Alcohol vapour catches fire and explodes: no open flame, a tight still, cooling before heat"
           + " and good air. Heads hold methanol and other poisons; no figure here says where to cut"
           + " or that a spirit is safe to drink. Distilling needs a licence in most countries: local"
@@ -34,20 +35,22 @@ final class StillEntries {
               .takes(
                   number("litres", Quantity.LITRES, "Litres of wash at 20 °C in the still."),
                   FermentEntries.originalGravity(),
-                  FermentEntries.gravity())
-              .source("Balling's balance as in ABV.")
+                  FermentEntries.gravity(),
+                  FermentEntries.wash())
+              .source("The balance as in ABV.")
               .caution(CAUTION)
               .example("25", "1.085", "0.998")
               .gives(
                   "L",
-                  a -> a.number(0) * Balance.of(a.number(1), a.number(2)).percentVolume() / 100),
+                  a ->
+                      a.number(0)
+                          * Balance.of(a.number(1), a.number(2), FermentEntries.kind(a, 3))
+                              .percentVolume()
+                          / 100),
           CatalogueFunction.named("BOILINGPOINT", Group.STILL)
               .summary("Boiling point of a charge in °C.")
               .details("Sugar and other solids, which lift it a little, are left out.")
-              .takes(
-                  charge(),
-                  number("pressureHPa", Quantity.PRESSURE, "Air pressure at the still.")
-                      .orElse(VapourLiquid.ATMOSPHERE_HPA))
+              .takes(charge(), pressure())
               .source(SOURCE)
               .caution(CAUTION)
               .example("10")
@@ -63,18 +66,38 @@ final class StillEntries {
           CatalogueFunction.named("HEADSTRENGTH", Group.STILL)
               .summary("% vol at 20 °C of the vapour that shows a temperature at the still's head.")
               .details(
-                  "1013.25 hPa is assumed. A hPa less shows about 0.03 K less: at 20 hPa less, a"
-                      + " temperature that is given as 40 % vol is of a vapour about 3.5 % vol"
-                      + " weaker. Near the constant-boiling mixture (78.2 °C) it tells little.")
+                  "A hPa less shows about 0.03 K less, and 10 hPa move it by 1 to 3 % vol: give the"
+                      + " pressure of the day (not the one reduced to sea level) or AIRPRESSURE of"
+                      + " the altitude. Refuses what is not below the boiling point of water and"
+                      + " what is within 0.14 K of the constant-boiling mixture (78.2 °C at 1013.25"
+                      + " hPa), where temperature tells nothing.")
               .takes(
                   number(
                       "temperatureC",
                       Quantity.HEAD_TEMPERATURE,
-                      "Temperature of the vapour at the head."))
+                      "Temperature of the vapour at the head."),
+                  pressure())
               .source(SOURCE)
               .caution(CAUTION)
-              .example("96")
-              .gives("% vol", a -> PotRun.headStrength(a.number(0))),
+              .example("92")
+              .gives("% vol", a -> PotRun.headStrength(a.number(0), a.number(1))),
+          CatalogueFunction.named("AIRPRESSURE", Group.STILL)
+              .summary(
+                  "Air pressure at an altitude in hPa, as BOILINGPOINT and HEADSTRENGTH take it.")
+              .details(
+                  "By the standard atmosphere. With the day's pressure reduced to sea level, as"
+                      + " weather reports give it, it follows the weather.")
+              .takes(
+                  number("altitudeM", Quantity.ALTITUDE, "Metres above the sea."),
+                  number(
+                          "seaLevelHPa",
+                          Quantity.SEA_LEVEL_PRESSURE,
+                          "Pressure reduced to sea level.")
+                      .orElse(VapourLiquid.ATMOSPHERE_HPA))
+              .source("ICAO standard atmosphere; US Standard Atmosphere 1976.")
+              .caution(CAUTION)
+              .example("540")
+              .gives("hPa", a -> Atmosphere.pressureHPa(a.number(0), a.number(1))),
           CatalogueFunction.named("RUNVOLUME", Group.STILL)
               .summary("Litres at 20 °C that a simple pot run gives down to a stop strength.")
               .details(RUN.strip())
@@ -105,6 +128,11 @@ final class StillEntries {
 
   private static Parameter charge() {
     return number("strength", Quantity.CHARGE_STRENGTH, "% vol at 20 °C of the charge.");
+  }
+
+  private static Parameter pressure() {
+    return number("pressureHPa", Quantity.PRESSURE, "Air pressure at the still.")
+        .orElse(VapourLiquid.ATMOSPHERE_HPA);
   }
 
   private static Parameter stop() {

@@ -8,17 +8,25 @@ import washbook.functions.liquid.SucroseSolution;
 
 /** A wash that was fed in steps, taken as if all had gone in at once; mixed by mass. */
 public final class Feeding {
+  private Feeding() {}
+
   /** Highest SG that the ferment functions take as an original gravity. */
   private static final double HIGHEST_ORIGINAL = 1.190;
 
-  private Feeding() {}
+  /** SG 20/20 of everything together, fed with dry sugar, as an original gravity. */
+  public static double original(double[] litres, double[] gravities, double[] kilograms) {
+    return original(litres, gravities, kilograms, 1, HIGHEST_ORIGINAL);
+  }
 
   /**
    * SG 20/20 of everything together. Cells may be blank (NaN); a row with litres needs its gravity.
    *
-   * @param kilograms dry sugar, may be empty
+   * @param kilograms sugar, may be empty
+   * @param solids share of dry solids in that sugar
+   * @param highest SG above which the whole is refused
    */
-  public static double original(double[] litres, double[] gravities, double[] kilograms) {
+  public static double original(
+      double[] litres, double[] gravities, double[] kilograms, double solids, double highest) {
     if (litres.length != gravities.length) {
       throw RefusedException.contradiction(
           litres.length + " cells of litres stand against " + gravities.length + " of gravities.");
@@ -43,18 +51,18 @@ public final class Feeding {
     for (double sugar : kilograms) {
       if (!Double.isNaN(sugar)) {
         mass += sugar;
-        extract += sugar;
+        extract += sugar * solids;
       }
     }
     double percent = 100 * extract / mass;
     double gravity = percent > 90 ? Double.POSITIVE_INFINITY : SucroseSolution.gravity(percent);
-    if (gravity > HIGHEST_ORIGINAL) {
+    if (gravity > highest) {
       throw new RefusedException(
           Code.TOO_HIGH,
           "all feeds together make "
               + Numbers.round(percent, 1)
               + " % by mass of sugar, more than SG "
-              + Numbers.show(HIGHEST_ORIGINAL)
+              + Numbers.show(highest)
               + ".");
     }
     return gravity;

@@ -6,6 +6,7 @@ import washbook.functions.liquid.EthanolWater;
 import washbook.functions.liquid.FermentingWash;
 import washbook.functions.liquid.Solve;
 import washbook.functions.liquid.SucroseSolution;
+import washbook.functions.liquid.WashKind;
 
 /** The balance asked the other way round: which gravity goes with a wanted alcohol. */
 public final class Forecast {
@@ -18,12 +19,12 @@ public final class Forecast {
   private Forecast() {}
 
   /** SG 20/20 at which a wash of that original gravity holds {@code percentVolume}. */
-  public static double gravityAt(double originalGravity, double percentVolume) {
+  public static double gravityAt(double originalGravity, double percentVolume, WashKind kind) {
     double extract = SucroseSolution.brix(originalGravity);
-    double most = alcohol(extract, FermentingWash.LOWEST_TRUE_EXTRACT);
+    double most = alcohol(extract, FermentingWash.LOWEST_TRUE_EXTRACT, kind);
     double trueExtract =
         Solve.root(
-            re -> alcohol(extract, re) - percentVolume,
+            re -> alcohol(extract, re, kind) - percentVolume,
             extract * (1 - percentVolume / most),
             FermentingWash.LOWEST_TRUE_EXTRACT,
             extract);
@@ -34,30 +35,30 @@ public final class Forecast {
               + " cannot reach "
               + Numbers.show(percentVolume)
               + " % vol; at most "
-              + Numbers.round(alcohol(extract, 0), 2)
+              + Numbers.round(alcohol(extract, 0, kind), 2)
               + ".");
     }
-    return FermentingWash.gravity(extract, trueExtract);
+    return FermentingWash.gravity(extract, trueExtract, kind);
   }
 
-  private static double alcohol(double originalExtract, double trueExtract) {
-    return FermentingWash.alcoholByMass(originalExtract, trueExtract)
-        * FermentingWash.density20(FermentingWash.gravity(originalExtract, trueExtract))
-        / EthanolWater.ETHANOL_DENSITY_20;
+  private static double alcohol(double originalExtract, double trueExtract, WashKind kind) {
+    return FermentingWash.percentVolume(
+        originalExtract,
+        trueExtract,
+        FermentingWash.gravity(originalExtract, trueExtract, kind),
+        kind);
   }
 
   /**
    * Original gravity that gives {@code percentVolume} when fermented down to {@code gravity}:
-   * alcohol and gravity settle the true extract, and Balling's balance gives the original one,
+   * alcohol and gravity settle the true extract, and the balance gives the original one; for malt
    * {@code OE = (2.0665 A + RE) / (1 + 0.010665 A)}.
    */
-  public static double originalFor(double percentVolume, double gravity) {
+  public static double originalFor(double percentVolume, double gravity, WashKind kind) {
     double alcohol =
         percentVolume * EthanolWater.ETHANOL_DENSITY_20 / FermentingWash.density20(gravity);
     double trueExtract = SucroseSolution.brix(gravity - EthanolWater.gravity(alcohol / 100) + 1);
-    double extract =
-        (FermentingWash.EXTRACT_PER_ETHANOL * alcohol + trueExtract)
-            / (1 + FermentingWash.EXTRACT_PER_ETHANOL_FALL * alcohol);
+    double extract = kind.originalExtract(alcohol, trueExtract);
     double original = SucroseSolution.gravity(extract);
     if (!(trueExtract >= FermentingWash.LOWEST_TRUE_EXTRACT
         && original >= LOWEST_ORIGINAL - ROUNDING
@@ -74,24 +75,5 @@ public final class Forecast {
               + ".");
     }
     return Math.max(LOWEST_ORIGINAL, Math.min(HIGHEST_ORIGINAL, original));
-  }
-
-  /** SG 20/20 when the share {@code fermentable} of the extract has fermented. */
-  public static double finalGravity(double originalGravity, double fermentable) {
-    double extract = SucroseSolution.brix(originalGravity);
-    return FermentingWash.gravity(extract, left(extract, fermentable));
-  }
-
-  /**
-   * True extract in % of the wash as it is then, lighter by gas and yeast: {@code RE = OE (1 - s) /
-   * (1 - 0.010665 OE s / 2.0665)}, Balling's balance solved for a share s.
-   */
-  private static double left(double originalExtract, double fermentable) {
-    double gone =
-        FermentingWash.EXTRACT_PER_ETHANOL_FALL
-            * originalExtract
-            * fermentable
-            / FermentingWash.EXTRACT_PER_ETHANOL;
-    return originalExtract * (1 - fermentable) / (1 - gone);
   }
 }

@@ -9,8 +9,9 @@ import washbook.functions.RefusedException;
  *
  * @param days not falling
  * @param gravities as many
+ * @param weights how many single readings each stands for
  */
-record Readings(double[] days, double[] gravities) {
+record Readings(double[] days, double[] gravities, double[] weights) {
 
   /** Drops rows where either cell is blank (NaN); refuses days that run backwards. */
   static Readings of(double[] times, double[] gravities) {
@@ -38,7 +39,9 @@ record Readings(double[] days, double[] gravities) {
       days[count] = times[i];
       kept[count++] = gravities[i];
     }
-    return new Readings(Arrays.copyOf(days, count), Arrays.copyOf(kept, count));
+    double[] ones = new double[count];
+    Arrays.fill(ones, 1);
+    return new Readings(Arrays.copyOf(days, count), Arrays.copyOf(kept, count), ones);
   }
 
   int count() {
@@ -47,8 +50,59 @@ record Readings(double[] days, double[] gravities) {
 
   /** The readings from index {@code first} on. */
   Readings from(int first) {
+    return between(first, count());
+  }
+
+  /** The readings from index {@code first} to before {@code end}. */
+  Readings between(int first, int end) {
     return new Readings(
-        Arrays.copyOfRange(days, first, count()), Arrays.copyOfRange(gravities, first, count()));
+        Arrays.copyOfRange(days, first, end),
+        Arrays.copyOfRange(gravities, first, end),
+        Arrays.copyOfRange(weights, first, end));
+  }
+
+  /**
+   * The same readings, each the less weighty the further it lies from the gravity of now: a shape
+   * is never quite that of the ferment, and the last readings say most of what is to come.
+   *
+   * @param modelError how far a shape is off, as a share of the fall between a reading and now
+   * @param readingError SG
+   */
+  Readings latestFirst(double modelError, double readingError) {
+    double now = line(count() - 1, 1, 3).gravity();
+    double[] less = new double[count()];
+    for (int i = 0; i < less.length; i++) {
+      double off = modelError * (gravities[i] - now) / readingError;
+      less[i] = 1 / (1 / weights[i] + off * off);
+    }
+    return new Readings(days, gravities, less);
+  }
+
+  /** At most about that many: neighbours in time become their mean, so that a fit stays quick. */
+  Readings thinned(int most) {
+    if (count() <= most) {
+      return this;
+    }
+    double width = span() / most;
+    double[][] sums = new double[3][most + 1];
+    int kept = -1;
+    int bin = -1;
+    for (int i = 0; i < count(); i++) {
+      int into = (int) ((days[i] - days[0]) / width);
+      if (into != bin) {
+        bin = into;
+        kept++;
+      }
+      sums[0][kept] += weights[i] * days[i];
+      sums[1][kept] += weights[i] * gravities[i];
+      sums[2][kept] += weights[i];
+    }
+    kept++;
+    for (int i = 0; i < kept; i++) {
+      sums[0][i] /= sums[2][i];
+      sums[1][i] /= sums[2][i];
+    }
+    return new Readings(sums[0], sums[1], sums[2]).between(0, kept);
   }
 
   /** Days between the first and the last reading. */
@@ -80,7 +134,11 @@ record Readings(double[] days, double[] gravities) {
       product += day * (gravities[i] - meanGravity);
     }
     double slope = square == 0 ? Double.NaN : product / square;
-    return new Line(-slope, meanGravity - slope * meanDay, days[last] - days[first]);
+    return new Line(
+        -slope,
+        meanGravity - slope * meanDay,
+        days[last] - days[first],
+        CourseFit.READING_ERROR / Math.sqrt(square));
   }
 
   /**
@@ -89,6 +147,7 @@ record Readings(double[] days, double[] gravities) {
    * @param fallPerDay SG per day, positive when it falls; NaN when all readings are of one time
    * @param gravity SG at its end
    * @param span days it covers
+   * @param error standard deviation of the fall, SG per day, from that of a reading
    */
-  record Line(double fallPerDay, double gravity, double span) {}
+  record Line(double fallPerDay, double gravity, double span, double error) {}
 }

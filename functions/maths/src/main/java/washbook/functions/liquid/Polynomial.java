@@ -1,10 +1,10 @@
 package washbook.functions.liquid;
 
 /** Polynomials by Horner's rule; coefficients in ascending order. */
-final class Polynomial {
+public final class Polynomial {
   private Polynomial() {}
 
-  static double value(double[] coefficients, double x) {
+  public static double value(double[] coefficients, double x) {
     double sum = 0;
     for (int i = coefficients.length - 1; i >= 0; i--) {
       sum = sum * x + coefficients[i];

@@ -3,7 +3,7 @@ package washbook.functions.liquid;
 /**
  * Density of sucrose-water by ICUMSA SPS-4 (1998), coefficients from Bubník, Kadlec, Urban, Bruhns,
  * Sugar Technologists Manual (1995). Strength is % by mass (degrees Brix). The formula is continued
- * smoothly below 0 °Bx, down to SG 0.980, because the apparent extract of a dry ferment is
+ * smoothly below 0 °Bx, down to SG 0.970, because the apparent extract of a dry ferment is
  * negative.
  */
 public final class SucroseSolution {

@@ -23,6 +23,23 @@ public final class VapourLiquid {
   /** A boiling liquid: its temperature in °C and the mole fraction of ethanol in its vapour. */
   public record Boil(double temperatureC, double vapour) {}
 
+  /** The vapours over a liquid that does not boil, hPa. */
+  public record Vapour(double ethanolHPa, double waterHPa) {}
+
+  /** The vapours over a liquid with mole fraction {@code x} at a temperature; 5 to 100 °C. */
+  public static Vapour vapour(double x, double temperatureC) {
+    double inHPa = ATMOSPHERE_HPA / 760;
+    return new Vapour(
+        x
+            * activity(VAN_LAAR_ETHANOL, VAN_LAAR_WATER, x)
+            * vapourPressure(ANTOINE_ETHANOL, temperatureC)
+            * inHPa,
+        (1 - x)
+            * activity(VAN_LAAR_WATER, VAN_LAAR_ETHANOL, 1 - x)
+            * vapourPressure(ANTOINE_WATER, temperatureC)
+            * inHPa);
+  }
+
   /** Mole fraction of a mass fraction of ethanol. */
   public static double moleFraction(double massFraction) {
     double ethanol = massFraction / ETHANOL_MOLAR_MASS;

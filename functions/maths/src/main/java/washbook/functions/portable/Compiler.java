@@ -80,7 +80,7 @@ final class Compiler {
     Form form = Forms.find(function, words(function, arguments));
     Expression[] values = new Expression[arguments.size()];
     for (int i = 0; i < values.length; i++) {
-      if (parameters.get(i).words().isEmpty()) {
+      if (parameters.get(i).words().isEmpty() || isNumber(parameters.get(i), arguments.get(i))) {
         values[i] = value(function, parameters.get(i), arguments.get(i));
       }
     }
@@ -102,6 +102,11 @@ final class Compiler {
       }
     }
     return words;
+  }
+
+  /** Whether a number stands where a word or a number may. */
+  private static boolean isNumber(Parameter parameter, CallArgument argument) {
+    return parameter.kind() == Parameter.Kind.WORD_OR_NUMBER && argument instanceof Literal;
   }
 
   private static String calibration(
@@ -132,6 +137,9 @@ final class Compiler {
     if (argument instanceof Omitted && parameter.fallback() instanceof String fallback) {
       return fallback;
     }
+    if (isNumber(parameter, argument)) {
+      return Form.NUMBER;
+    }
     if (argument instanceof Literal l) {
       return FormulaText.number(l.number());
     }
@@ -142,7 +150,8 @@ final class Compiler {
         function.name()
             + " needs its "
             + parameter.name()
-            + " as a word in the formula, not from a cell.");
+            + (parameter.quantity() == null ? " as a word" : " as a word or number")
+            + " in the formula, not from a cell.");
   }
 
   /** The expression of one number; null when it is left out and nothing stands in for it. */

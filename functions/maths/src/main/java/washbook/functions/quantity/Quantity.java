@@ -3,13 +3,16 @@ package washbook.functions.quantity;
 import washbook.functions.Answer.Code;
 import washbook.functions.Numbers;
 import washbook.functions.RefusedException;
+import washbook.functions.liquid.WashKind;
 
 /** A kind of number that functions take: its unit and the range outside which it is refused. */
 public enum Quantity {
-  GRAVITY("SG", 0.980, 1.190, true),
+  GRAVITY("SG", 0.970, 1.190, true),
+  /** A wash or a syrup that is fed to one or blended. */
+  SYRUP_GRAVITY("SG", 0.970, 1.400, true),
   ORIGINAL_GRAVITY("SG", 1.001, 1.190, true),
   GRAVITY_OFFSET("SG", -0.05, 0.05, false),
-  BRIX("°Bx", -5, 70, false),
+  BRIX("°Bx", -8, 70, false),
   BRIX_OFFSET("°Bx", -10, 10, false),
   SUGAR_TEMPERATURE("°C", 0, 60, false),
   SPIRIT_TEMPERATURE("°C", -20, 40, false),
@@ -25,8 +28,16 @@ public enum Quantity {
   CHARGE_STRENGTH("% vol", 0.5, 90, true),
   /** Strength of the vapour at which a run is stopped. */
   STOP_STRENGTH("% vol", 1, 95, true),
-  HEAD_TEMPERATURE("°C", 78.4, 99.8, true),
-  PRESSURE("hPa", 700, 1050, true),
+  HEAD_TEMPERATURE("°C", 65, 101, true),
+  PRESSURE("hPa", 600, 1050, true),
+  SEA_LEVEL_PRESSURE("hPa", 950, 1050, true),
+  ALTITUDE("m", -300, 4000, false),
+  /** Temperature of a wash whose gas is weighed. */
+  FERMENT_TEMPERATURE("°C", 5, 40, true),
+  /** Ethanol from a wash's sugar; below that sugar was lost or left, not fermented. */
+  YIELD("% of theory", WashKind.LOWEST_YIELD, WashKind.HIGHEST_YIELD, true),
+  /** Apparent strength of a spirit of 40 to 50 % vol whose solids hide some. */
+  OBSCURED_STRENGTH("% vol", 38.5, 50, true),
   SOLIDS("g/100 mL", 0.001, 0.6, true),
   SHARE("", 0.01, 1, true),
   REFRACTOMETER_BRIX("°Bx", 0.1, 40, true),
@@ -39,6 +50,19 @@ public enum Quantity {
   KILOGRAMS_OR_NONE("kg", 0, 1e6, false),
   GRAMS("g", 0.001, 1e9, true),
   DAYS("days", -1e6, 1e7, false),
+  REFRACTOMETER_TEMPERATURE("°C", 5, 30, false),
+  BRIX_TO_40("°Bx", 0.1, 38, true),
+  HYDROMETER_IN_WATER("SG", 0.95, 1.05, true),
+  /** Sugar or water of a solution to check an instrument with. */
+  SAMPLE_GRAMS("g", 1, 600, true),
+  NITROGEN("mg N/L", 0, 1000, false),
+  NITROGEN_WANTED("mg N/L", 1, 500, true),
+  CHARGE_TEMPERATURE("°C", 0, 75, false),
+  DISTILLATE_TEMPERATURE("°C", 5, 60, false),
+  COOLING_TEMPERATURE("°C", 1, 90, true),
+  KILOWATTS("kW", 0.05, 1000, true),
+  LIQUEUR_SPIRIT("% vol", 5, 97, true),
+  JAR("", 1, 10000, true),
   ANY("", -1e15, 1e15, false);
 
   private final String unit;
@@ -77,7 +101,7 @@ public enum Quantity {
     return !zeroIsBlank && min <= 0 && max >= 0;
   }
 
-  /** The range in words, as {@code 0.98 to 1.19 SG}. */
+  /** The range in words, as {@code 0.97 to 1.19 SG}. */
   public String range() {
     return (Numbers.show(min) + " to " + Numbers.show(max) + " " + unit).trim();
   }

@@ -67,6 +67,14 @@ public final class Hydrometer {
     return Math.abs(gravity - originalGravity) < ROUNDING ? originalGravity : gravity;
   }
 
+  /**
+   * What a gravity scale calibrated at 20 °C shows in the liquid in which a Brix scale shows a
+   * reading. From then on one path serves both scales: the two glasses grow alike.
+   */
+  public static double gravityOfBrixScale(double reading, double calibrationC) {
+    return SucroseSolution.gravity(correctedBrix(reading, 20, calibrationC, 0));
+  }
+
   /** °Bx at 20 °C from the reading of a Brix hydrometer in a sugar solution. */
   public static double correctedBrix(
       double reading, double temperatureC, double calibrationC, double offset) {

@@ -10,7 +10,7 @@ import washbook.functions.RefusedException;
 /** Conversion between any two scales or units of one kind. */
 public final class Conversion {
   /** Lowest and highest SG that a sugar scale is converted for; syrups included. */
-  public static final double LOWEST_GRAVITY = 0.980;
+  public static final double LOWEST_GRAVITY = 0.970;
 
   public static final double HIGHEST_GRAVITY = 1.400;
 

@@ -1,9 +1,9 @@
 package washbook.functions.scale;
 
-import washbook.functions.liquid.EthanolWater;
 import washbook.functions.liquid.FermentingWash;
 import washbook.functions.liquid.Solve;
 import washbook.functions.liquid.SucroseSolution;
+import washbook.functions.liquid.WashKind;
 
 /** Alcohol that a gravity promises, in % vol, on the bases in use. */
 public final class PotentialAlcohol {
@@ -13,27 +13,40 @@ public final class PotentialAlcohol {
   /** Step above {@link #WATER} over which that line's slope is taken. */
   private static final double FIRST_STEP = 1e-4;
 
-  private static final double FIRST_SLOPE = fermentedTo(WATER + FIRST_STEP, WATER) / FIRST_STEP;
+  private static final double FIRST_SLOPE = firstSlope(WashKind.MALT);
 
   private PotentialAlcohol() {}
 
   /**
-   * % vol when a wash of this SG 20/20 has fermented down to SG 1.000: how a potential-alcohol
+   * % vol when a malt wash of this SG 20/20 has fermented down to SG 1.000: how a potential-alcohol
    * scale with its zero at water works. Below 1.000 a straight line, negative.
    */
   public static double model(double gravity) {
     return gravity >= WATER + FIRST_STEP
-        ? fermentedTo(gravity, WATER)
+        ? fermentedTo(gravity, WATER, WashKind.MALT)
         : (gravity - WATER) * FIRST_SLOPE;
   }
 
+  /** The same of any kind of wash. */
+  public static double model(double gravity, WashKind kind) {
+    return gravity >= WATER + FIRST_STEP
+        ? fermentedTo(gravity, WATER, kind)
+        : (gravity - WATER) * firstSlope(kind);
+  }
+
+  private static double firstSlope(WashKind kind) {
+    return fermentedTo(WATER + FIRST_STEP, WATER, kind) / FIRST_STEP;
+  }
+
   /** % vol when all extract ferments; 0 for water and below. */
-  public static double dry(double gravity) {
+  public static double dry(double gravity, WashKind kind) {
     if (gravity <= WATER) {
       return 0;
     }
     double extract = SucroseSolution.brix(gravity);
-    return percentVolume(extract, 0, FermentingWash.gravity(extract, 0));
+    double left = kind.extractLeft(extract, 1);
+    return FermentingWash.percentVolume(
+        extract, left, FermentingWash.gravity(extract, left, kind), kind);
   }
 
   /** % vol at a fixed yield: grams of extract per litre over the grams that make 1 % vol. */
@@ -51,14 +64,9 @@ public final class PotentialAlcohol {
     return Solve.root(g -> model(g) - percentVolume, WATER + percentVolume / 131, 0.95, 1.2);
   }
 
-  private static double fermentedTo(double originalGravity, double gravity) {
+  private static double fermentedTo(double originalGravity, double gravity, WashKind kind) {
     double extract = SucroseSolution.brix(originalGravity);
-    return percentVolume(extract, FermentingWash.trueExtract(extract, gravity), gravity);
-  }
-
-  private static double percentVolume(double extract, double trueExtract, double gravity) {
-    return FermentingWash.alcoholByMass(extract, trueExtract)
-        * FermentingWash.density20(gravity)
-        / EthanolWater.ETHANOL_DENSITY_20;
+    return FermentingWash.percentVolume(
+        extract, FermentingWash.trueExtract(extract, gravity, kind), gravity, kind);
   }
 }

@@ -42,8 +42,8 @@ public enum StrengthScale {
     }
   },
   /**
-   * 100 for proof spirit, which weighs 12/13 of its volume of water at 51 °F (the definition of the
-   * Spirits (Strength Ascertainment) Act 1818; from memory); in proportion to the % vol at 60 °F.
+   * 100 for proof spirit, which weighs 12/13 of its volume of water at 51 °F (Alcoholic Liquor
+   * Duties Act 1979, section 2(2)); in proportion to the % vol at 60 °F.
    */
   PROOFUK {
     @Override

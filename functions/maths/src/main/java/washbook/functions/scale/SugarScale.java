@@ -20,7 +20,10 @@ public enum SugarScale {
   BAUME(x -> 145 / (145 - x), g -> 145 - 145 / g),
   /** The same as points. */
   OECHSLE(x -> 1 + x / 1000, g -> 1000 * (g - 1)),
-  /** Klosterneuburg scale; from memory: Oechsle = KMW x (4.54 + 0.022 KMW). */
+  /**
+   * Klosterneuburg scale: Oechsle = KMW x (4.54 + 0.022 KMW); Ambrosi 1994 as quoted in a lexicon
+   * of food.
+   */
   KMW(
       x -> 1 + x * (4.54 + 0.022 * x) / 1000,
       g -> (Math.sqrt(4.54 * 4.54 + 88 * (g - 1)) - 4.54) / 0.044),

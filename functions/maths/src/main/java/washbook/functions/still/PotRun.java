@@ -67,11 +67,40 @@ public record PotRun(double litres, double percentVolume, double recovered) {
         .temperatureC();
   }
 
-  /** % vol at 20 °C of the condensed vapour that has {@code temperatureC} at the head. */
-  public static double headStrength(double temperatureC) {
-    return percentVolume(
-        vapour(VapourLiquid.liquid(temperatureC, VapourLiquid.ATMOSPHERE_HPA, HIGHEST_SIMPLE)));
+  /**
+   * % vol at 20 °C of the condensed vapour that has {@code temperatureC} at the head. Refuses what
+   * water at that pressure boils above, and the neighbourhood of the constant-boiling mixture.
+   */
+  public static double headStrength(double temperatureC, double pressureHPa) {
+    double water = VapourLiquid.boil(0, pressureHPa).temperatureC();
+    if (temperatureC >= water) {
+      throw RefusedException.contradiction(
+          "temperatureC "
+              + Numbers.show(temperatureC)
+              + " is not below the boiling point of water, "
+              + Numbers.round(water, 2)
+              + " °C at "
+              + Numbers.show(pressureHPa)
+              + " hPa: no alcohol is in such a vapour.");
+    }
+    double lowest = VapourLiquid.boil(HIGHEST_SIMPLE, pressureHPa).temperatureC();
+    if (temperatureC < lowest + TELLS_NOTHING) {
+      throw RefusedException.contradiction(
+          "temperatureC "
+              + Numbers.show(temperatureC)
+              + " is too near to the constant-boiling mixture, "
+              + Numbers.round(lowest, 2)
+              + " °C at "
+              + Numbers.show(pressureHPa)
+              + " hPa, or below it: from 85 to 96 % vol the vapour shows almost one temperature,"
+              + " so it tells nothing there.");
+    }
+    double x = VapourLiquid.liquid(temperatureC, pressureHPa, HIGHEST_SIMPLE);
+    return percentVolume(VapourLiquid.boil(x, pressureHPa).vapour());
   }
+
+  /** So near to the constant-boiling mixture a tenth of a degree moves it by 1 % vol and more. */
+  private static final double TELLS_NOTHING = 0.14;
 
   /** Mole fraction up to which the boiling point falls and the vapour gains strength. */
   private static final double HIGHEST_SIMPLE = 0.85;

@@ -43,8 +43,10 @@ class RandomCallsTest {
   @MethodSource("functions")
   void neverNanNorInfinity(CatalogueFunction function) {
     SplittableRandom random = new SplittableRandom(function.name().hashCode());
-    // A run takes many boils, so most of its calls hold one nonsense value and end early.
-    double sense = function.name().startsWith("RUN") ? 0.35 : 0.9;
+    // A run takes many boils and a fit many steps, so most of their calls hold one nonsense value
+    // and end early.
+    boolean fits = function.name().matches("DAYSTOFINISH.*|FERMENTSTATE");
+    double sense = fits ? 0.3 : function.name().startsWith("RUN") ? 0.35 : 0.9;
     int answered = 0;
     Object[] raw = new Object[function.parameters().size()];
     for (int i = 0; i < TUPLES; i++) {
@@ -61,7 +63,9 @@ class RandomCallsTest {
         answered++;
       }
     }
-    assertTrue(answered > TUPLES / 1000, function.name() + " answered only " + answered);
+    // Readings at random are hardly ever the course of a ferment that ends.
+    int least = function.name().startsWith("DAYSTOFINISH") ? 0 : TUPLES / 1000;
+    assertTrue(answered > least, function.name() + " answered only " + answered);
   }
 
   private static Object argument(Parameter p, SplittableRandom random, double sense) {
@@ -100,10 +104,14 @@ class RandomCallsTest {
     int count = sensible ? 4 : random.nextInt(6);
     List<Object> cells = new ArrayList<>(count);
     double value = number(p, random, true);
+    // Days go on and gravities fall, as a ferment's do.
+    double step =
+        p.quantity() == Quantity.DAYS ? 1 : p.quantity() == Quantity.GRAVITY ? -0.02 : 0.001;
     for (int i = 0; i < count; i++) {
+      double next = Math.max(p.quantity().min(), Math.min(p.quantity().max(), value + i * step));
       cells.add(
           sensible
-              ? (Object) Math.min(p.quantity().max(), value + i * 0.001)
+              ? (Object) next
               : random.nextInt(3) == 0 ? "" : number(p, random, random.nextBoolean()));
     }
     return cells;

@@ -28,7 +28,7 @@ class ReasonTest {
   void takesNamesAsTheyStandInACell() {
     assertTrue(Calls.text("REASON", "washbook.abv", 1.05, 1.06).contains("1.06"));
     assertTrue(Calls.text("REASON", "ABV").contains("blank"));
-    assertTrue(Calls.text("REASON", "ABV", 1.05, 1.04, 1.03).contains("3 arguments"));
+    assertTrue(Calls.text("REASON", "ABV", 1.05, 1.04, "MALT", 1.03).contains("4 arguments"));
     assertTrue(
         Calls.text("REASON", "FERMENTRATE", List.of(1.0, 2.0), List.of(1.05)).contains("2 cells"));
   }

@@ -19,6 +19,9 @@ class DutyFactorTest {
 
   private static final double HIGHEST_FINAL = 1.0085;
 
+  /** The notice's factors go in steps, so that at their edges it is off by more. */
+  private static final double FARTHEST = 0.09;
+
   private static final List<Row> ROWS = ReferenceTable.read("uk-beer-duty-factor.csv", 11).rows();
 
   @Test
@@ -44,5 +47,35 @@ class DutyFactorTest {
       from = upTo;
     }
     assertTrue(checked >= 10, "compared " + checked);
+  }
+
+  /** Every pair of whole degrees, also at the edges of the steps. */
+  @Test
+  void alcoholIsNearTheFactorsEverywhere() {
+    double farthest = 0;
+    int beyond = 0;
+    int checked = 0;
+    for (int og = 1030; og <= 1110; og++) {
+      for (int present = 1000; present <= 1008; present++) {
+        double difference = og - present;
+        Row row =
+            ROWS.stream()
+                .filter(r -> difference <= r.number("difference_up_to"))
+                .findFirst()
+                .orElse(null);
+        if (row != null) {
+          double computed = Calls.value("ABV", og / 1000.0, present / 1000.0);
+          double off = Math.abs(computed - row.number("factor") * difference);
+          farthest = Math.max(farthest, off);
+          beyond += off > 0.07 ? 1 : 0;
+          checked++;
+        }
+      }
+    }
+    System.out.printf(
+        "duty factors: %d pairs, farthest %.4f %% vol, %d beyond 0.07%n",
+        checked, farthest, beyond);
+    assertTrue(checked > 600, "compared " + checked);
+    assertTrue(farthest <= FARTHEST, "off by " + farthest);
   }
 }

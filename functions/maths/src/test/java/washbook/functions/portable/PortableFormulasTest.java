@@ -10,6 +10,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import washbook.functions.Answer;
 import washbook.functions.catalogue.Catalogue;
 import washbook.functions.catalogue.CatalogueFunction;
@@ -32,7 +33,7 @@ class PortableFormulasTest {
   @Test
   void standsOnReferencesOnly() throws NotPortableException {
     String formula = formula("POTENTIALABV", "A1", "\"17\"");
-    assertTrue(formula.startsWith("IF(OR(A1=\"\",A1=0),\"\",IF(AND(A1>=0.98,A1<=1.19),"), formula);
+    assertTrue(formula.startsWith("IF(OR(A1=\"\",A1=0),\"\",IF(AND(A1>=0.97,A1<=1.19),"), formula);
     assertTrue(formula.endsWith(",NA()))"), formula);
   }
 
@@ -57,11 +58,27 @@ class PortableFormulasTest {
         arguments.add(calibration == null ? reference : calibration.toString());
         continue;
       }
-      arguments.add(parameter.words().isEmpty() ? reference : '"' + form.words().get(word++) + '"');
+      arguments.add(parameter.words().isEmpty() ? reference : word(form.words().get(word++)));
     }
     String formula = PortableFormulas.formula(function, arguments);
     assertFalse(formula.contains("E-"), formula);
     return formula.length();
+  }
+
+  private static String word(String word) {
+    return word.equals(Form.NUMBER) ? "91.5" : '"' + word + '"';
+  }
+
+  /** The kind of wash stands in the formula as a word or as a number. */
+  @ParameterizedTest
+  @ValueSource(strings = {"\"SUGAR\"", "\"honey\"", "91.5", ""})
+  void kindsOfWashHaveFormulas(String kind) throws NotPortableException {
+    Object wash =
+        kind.isEmpty() ? null : kind.equals("91.5") ? (Object) 91.5 : kind.replace("\"", "");
+    CatalogueFunction function = Catalogue.get("ABV");
+    CompiledCall call = PortableFormulas.compile(function, List.of("A1", "B1", kind));
+    double exact = ((Answer.Number) function.call(1.085, 0.998, wash)).value();
+    assertEquals(exact, ((Answer.Number) call.answer(List.of(1.085, 0.998))).value(), 0.005);
   }
 
   @ParameterizedTest
@@ -71,7 +88,7 @@ class PortableFormulasTest {
     "ABV, , 0.998",
     "ABV, 1.085, 0",
     "ABV, 1.085, 1.09",
-    "ABV, 1.02, 0.981",
+    "ABV, 1.02, 0.971",
     "ABV, 1.2, 1.0",
     "ABV, 1.085, text",
     "ABV, text, 1.0",
@@ -119,7 +136,15 @@ class PortableFormulasTest {
   @Test
   void saysWhyACallHasNoFormula() {
     assertRefused("ABV needs a number as its gravity.", "ABV", "A1");
-    assertRefused("ABV is given too many arguments.", "ABV", "A1", "A2", "A3");
+    assertRefused("ABV is given too many arguments.", "ABV", "A1", "A2", "", "A3");
+    assertRefused(
+        "ABV needs its wash as a word or number in the formula, not from a cell.",
+        "ABV",
+        "A1",
+        "A2",
+        "A3");
+    assertRefused("ABV refuses a number in this formula.", "ABV", "A1", "A2", "60");
+    assertRefused("ABV has no portable form for TEA.", "ABV", "A1", "A2", "\"tea\"");
     assertRefused("ABV refuses a number in this formula.", "ABV", "2", "A1");
     assertRefused("ABVBYPOTENTIAL has no portable form.", "ABVBYPOTENTIAL", "A1", "B1");
     assertRefused(
@@ -127,7 +152,7 @@ class PortableFormulasTest {
         "POTENTIALABV",
         "A1",
         "B1");
-    assertRefused("POTENTIALABV has no portable form for X.", "POTENTIALABV", "A1", "\"x\"");
+    assertRefused("POTENTIALABV has no portable form for X, MALT.", "POTENTIALABV", "A1", "\"x\"");
   }
 
   private static void assertRefused(String reason, String name, String... arguments) {

@@ -1,6 +1,8 @@
 package washbook.functions.spirit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 
 import java.util.List;
@@ -9,10 +11,13 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import washbook.functions.Answer;
 import washbook.functions.Calls;
 import washbook.functions.ReferenceTable;
 import washbook.functions.ReferenceTable.Row;
+import washbook.functions.catalogue.Catalogue;
 import washbook.functions.liquid.EthanolWater;
 import washbook.functions.reading.Alcoholmeter;
 
@@ -125,6 +130,30 @@ class GaugingManualTest {
   void obscuration() {
     assertEquals(80.4 / 2, Calls.value("OBSCURATION", 40.0, 0.1), 1e-12);
     assertEquals(82.4 / 2, Calls.value("OBSCURATION", 40.0, 0.6), 1e-12);
+    // 0.125 g in 25 mL are 2 proof.
+    assertEquals(90.0 / 2 + 1, Calls.value("OBSCURATION", 45.0, 0.5), 1e-12);
+  }
+
+  /** 27 CFR 30.32(a): for spirits of 80 to 100 proof. */
+  @ParameterizedTest
+  @CsvSource({"39, 0.4", "49.5, 0.4", "60, 0.1", "30, 0.1"})
+  void obscurationHoldsFor80To100Proof(double apparent, double solids) {
+    assertTrue(Catalogue.get("OBSCURATION").call(apparent, solids) instanceof Answer.Refusal);
+  }
+
+  /** A strength of 20 and a temperature of 65 stand in each other's place. */
+  @Test
+  void aSwapOfTemperatureAndStrengthIsNamed() {
+    for (Answer answer :
+        List.of(
+            Catalogue.get("VOLUMEAT20").call(100.0, 65.0, 20.0),
+            Catalogue.get("PUREALCOHOL").call(100.0, 20.0, 65.0),
+            Catalogue.get("PUREALCOHOL").call(100.0, -5.0, 65.0))) {
+      String reason = ((Answer.Refusal) answer).reason();
+      assertTrue(reason.contains("swapped? The order is litres; "), reason);
+    }
+    Answer neither = Catalogue.get("VOLUMEAT20").call(100.0, 65.0, 65.0);
+    assertFalse(((Answer.Refusal) neither).reason().contains("swapped"));
   }
 
   /** OIML R 22:1975, table IVa: density of 10 to 100 % vol at 20 °C. */

@@ -11,9 +11,11 @@ import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import washbook.functions.Answer;
 import washbook.functions.Calls;
 import washbook.functions.ReferenceTable;
 import washbook.functions.ReferenceTable.Row;
+import washbook.functions.catalogue.Catalogue;
 import washbook.functions.liquid.EthanolWater;
 import washbook.functions.liquid.VapourLiquid;
 
@@ -39,15 +41,44 @@ class PotRunTest {
     }
   }
 
-  /** The figure in the help of HEADSTRENGTH, by the model itself at the lower pressure. */
+  /** The vapour of 40 % vol boils 0.9 K lower at 980 hPa: taken for sea level it reads 45 %. */
   @Test
-  void twentyHectopascalsLessAreThreeAndAHalfPercentAtForty() {
-    double temperatureC = 95.55;
-    double liquid = VapourLiquid.liquid(temperatureC, VapourLiquid.ATMOSPHERE_HPA - 20, 0.85);
-    double there =
-        percentVolume(VapourLiquid.boil(liquid, VapourLiquid.ATMOSPHERE_HPA - 20).vapour());
-    assertEquals(40, PotRun.headStrength(temperatureC), 0.1);
-    assertEquals(3.5, PotRun.headStrength(temperatureC) - there, 0.1);
+  void headStrengthGoesByTheDaysPressure() {
+    for (double pressure : new double[] {980, Calls.value("AIRPRESSURE", 540.0), 700, 600}) {
+      double x = VapourLiquid.liquid(Calls.value("BOILINGPOINT", 5.0), 1013.25, 0.85);
+      double head = VapourLiquid.boil(x, pressure).temperatureC();
+      double vapour = percentVolume(VapourLiquid.boil(x, pressure).vapour());
+      assertEquals(vapour, Calls.value("HEADSTRENGTH", head, pressure), 1e-7);
+    }
+    double head980 = headOf40(980);
+    assertEquals(40, Calls.value("HEADSTRENGTH", head980, 980.0), 1e-6);
+    assertEquals(45.4, Calls.value("HEADSTRENGTH", head980), 0.1);
+    assertEquals(49.8, Calls.value("HEADSTRENGTH", headOf40(950.04)), 0.1);
+  }
+
+  /** Head temperature over the charge whose vapour has 40 % vol under that pressure. */
+  private static double headOf40(double pressure) {
+    double low = 0.001;
+    double high = 0.2;
+    for (int i = 0; i < 60; i++) {
+      double x = (low + high) / 2;
+      boolean weak = percentVolume(VapourLiquid.boil(x, pressure).vapour()) < 40;
+      low = weak ? x : low;
+      high = weak ? high : x;
+    }
+    return VapourLiquid.boil(low, pressure).temperatureC();
+  }
+
+  /** Where temperature tells nothing the reason says so. */
+  @ParameterizedTest
+  @CsvSource({
+    "78.3, 1013.25, constant-boiling",
+    "100, 1013.25, water",
+    "76, 930, constant-boiling"
+  })
+  void headStrengthIsRefusedWhereItTellsNothing(double t, double pressure, String why) {
+    Answer answer = Catalogue.get("HEADSTRENGTH").call(t, pressure);
+    assertTrue(answer instanceof Answer.Refusal r && r.reason().contains(why), "" + answer);
   }
 
   /**

@@ -38,6 +38,9 @@ public record Form(
     String per,
     List<Fit> fits) {
 
+  /** Stands among the words for a number in the place of a word. */
+  public static final String NUMBER = "NUMBER";
+
   /** Valid when {@code low <= high}; of no concern when that optional argument is left out. */
   public record Check(Expression low, Expression high, int onlyWith) {
     public static final int ALWAYS = -1;
@@ -173,7 +176,8 @@ public record Form(
     int word = 0;
     for (var parameter : Catalogue.get(function).parameters()) {
       if (!parameter.words().isEmpty()) {
-        raw.add(words.get(word++));
+        String said = words.get(word++);
+        raw.add(said.equals(NUMBER) ? (Object) arguments[number] : said);
         number++;
       } else {
         raw.add(

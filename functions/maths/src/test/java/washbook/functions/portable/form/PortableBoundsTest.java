@@ -87,10 +87,10 @@ class PortableBoundsTest {
   @Test
   void theReferencePageIsToldTheBound() {
     assertEquals(
-        "Portable formula: within 0.002 % vol of the exact value.", PortableFormulas.note("ABV"));
+        "Portable formula: within 0.003 % vol of the exact value.", PortableFormulas.note("ABV"));
     assertTrue(
         PortableFormulas.note("CONVERT")
-            .startsWith("Portable formula: within 0.00002 SG, 0.02 POINTS, 0.004 BRIX, "),
+            .startsWith("Portable formula: within 0.000004 SG, 0.004 POINTS, 0.004 BRIX, "),
         PortableFormulas.note("CONVERT"));
     assertEquals(
         "Portable formula: within 0.00003 L for each litre after dilution of the exact value.",

@@ -1,0 +1,87 @@
+package washbook.runner.file;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.channels.OverlappingFileLockException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.util.HexFormat;
+
+/**
+ * Says in a folder that the runner with this token lives. The token is drawn by lot and the lock is
+ * the operating system's, which holds between containers and frees it when a process dies; names of
+ * machines and numbers of processes would come twice.
+ */
+final class RunnerLock implements Closeable {
+  /** How all our passing files begin. */
+  static final String BEGIN = ".washbook-";
+
+  /** How a lock's name ends. */
+  static final String END = ".lock";
+
+  private static final int ATTEMPTS = 100;
+  private static final SecureRandom RANDOM = new SecureRandom();
+
+  private final WorkFolder folder;
+  private final String token;
+  private final FileChannel channel;
+
+  private RunnerLock(WorkFolder folder, String token, FileChannel channel) {
+    this.folder = folder;
+    this.token = token;
+    this.channel = channel;
+  }
+
+  /**
+   * Takes a new lock. Between its making and its locking another runner can take it for one that
+   * was left behind; then it is no longer there and another is made.
+   */
+  static RunnerLock in(WorkFolder folder) throws IOException {
+    for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
+      byte[] random = new byte[8];
+      RANDOM.nextBytes(random);
+      String token = HexFormat.of().formatHex(random);
+      Path name = Path.of(BEGIN + token + END);
+      FileChannel channel;
+      try {
+        channel = folder.create(name);
+      } catch (FileAlreadyExistsException taken) {
+        continue;
+      }
+      Object made = folder.key(name);
+      if (made != null && isTaken(channel) && made.equals(folder.key(name))) {
+        return new RunnerLock(folder, token, channel);
+      }
+      channel.close();
+    }
+    throw new IOException("'" + folder.path() + "': no lock could be taken.");
+  }
+
+  /** Where the system has no locks we go on without; others wait a day before they clear up. */
+  private static boolean isTaken(FileChannel channel) {
+    try {
+      FileLock lock = channel.tryLock();
+      return lock != null;
+    } catch (OverlappingFileLockException other) {
+      return false;
+    } catch (IOException noLocks) {
+      return true;
+    }
+  }
+
+  String token() {
+    return token;
+  }
+
+  @Override
+  public void close() throws IOException {
+    try {
+      folder.delete(Path.of(BEGIN + token + END));
+    } finally {
+      channel.close();
+    }
+  }
+}

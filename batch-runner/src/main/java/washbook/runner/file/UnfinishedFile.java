@@ -1,0 +1,173 @@
+package washbook.runner.file;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.nio.file.attribute.PosixFilePermission;
+import java.util.Locale;
+import java.util.Set;
+
+/**
+ * A file on its way: written under a passing name beside its place, forced to the disk, then named
+ * at one stroke. Only its owner may read it until then. Closing it before that takes it away.
+ */
+public final class UnfinishedFile implements Closeable {
+  /** With its dot; passing names must fit where their targets fit. */
+  private static final int LONGEST_EXTENSION = 8;
+
+  private final WorkFolder folder;
+  private final Path name;
+  private final Path target;
+  private final FileChannel channel;
+  private final Object key;
+  private boolean placed;
+  private boolean closed;
+
+  private UnfinishedFile(
+      WorkFolder folder, Path name, Path target, FileChannel channel, Object key) {
+    this.folder = folder;
+    this.name = name;
+    this.target = target;
+    this.channel = channel;
+    this.key = key;
+  }
+
+  /** A new one in the folder of {@code target}, with the same extension. */
+  public static UnfinishedFile beside(Path target) throws IOException {
+    try {
+      return made(target);
+    } catch (AccessDeniedException denied) {
+      throw new AccessDeniedException(target.toString());
+    } catch (NoSuchFileException noFolder) {
+      throw new NoSuchFileException(target.toString());
+    } catch (FileSystemException failure) {
+      throw new FileSystemException(target.toString(), null, failure.getReason());
+    }
+  }
+
+  private static UnfinishedFile made(Path target) throws IOException {
+    WorkFolder folder = WorkFolder.open(target.toAbsolutePath().getParent());
+    Path name = folder.newName(extension(target));
+    try {
+      FileChannel channel = folder.create(name);
+      return new UnfinishedFile(folder, name, target, channel, folder.key(name));
+    } catch (IOException | RuntimeException failure) {
+      folder.close();
+      throw failure;
+    }
+  }
+
+  private static String extension(Path target) {
+    String name = target.getFileName().toString();
+    int dot = name.lastIndexOf('.');
+    boolean usual = dot >= 0 && name.length() - dot <= LONGEST_EXTENSION;
+    return usual ? name.substring(dot).toLowerCase(Locale.ROOT) : "";
+  }
+
+  /** Where it can be written; open it with {@link WrittenFile}. */
+  public Path path() {
+    return folder.path().resolve(name);
+  }
+
+  public Path target() {
+    return target;
+  }
+
+  /** The folder by what the system knows it, for forcing each folder once. */
+  public Object folderKey() {
+    return FileIdentity.key(folder.path());
+  }
+
+  /** That the name still stands for the file that was made. */
+  public void check() throws IOException {
+    if (key == null || !key.equals(folder.key(name)) || !folder.isInPlace()) {
+      throw new FileSystemException(
+          target.toString(), null, "another program moved its unfinished file");
+    }
+  }
+
+  /** By what the system knows it. */
+  public Object key() {
+    return key;
+  }
+
+  /** Owner and permissions, whoever has the name by now; null where the system has none. */
+  public PosixFileAttributeView permissions() {
+    return folder.view(name, PosixFileAttributeView.class);
+  }
+
+  /**
+   * Gives it these permissions. Where the system does not let one, as on some network drives, what
+   * it has must be the same, or let nobody else in.
+   *
+   * @param exactly whether fewer are no good
+   */
+  public void permit(Set<PosixFilePermission> wanted, boolean exactly) throws IOException {
+    PosixFileAttributeView view = permissions();
+    if (view == null) {
+      return;
+    }
+    try {
+      view.setPermissions(wanted);
+    } catch (IOException refused) {
+      Set<PosixFilePermission> has = view.readAttributes().permissions();
+      if (!has.equals(wanted) && (exactly || !wanted.containsAll(has))) {
+        throw refused;
+      }
+    }
+  }
+
+  /** Puts what was written on the disk. */
+  public void force() throws IOException {
+    channel.force(true);
+  }
+
+  /** Names it, in place of what has the name. */
+  public void place() throws IOException {
+    move(target.getFileName());
+  }
+
+  /** Names it otherwise than its target; nothing may have that name. */
+  public void placeAs(Path other) throws IOException {
+    if (Files.exists(other, LinkOption.NOFOLLOW_LINKS)) {
+      throw new FileAlreadyExistsException(other.toString());
+    }
+    move(other.getFileName());
+  }
+
+  private void move(Path to) throws IOException {
+    check();
+    folder.move(name, to);
+    placed = true;
+    if (!key.equals(folder.key(to))) {
+      throw new FileSystemException(target.toString(), null, "another program is at work on it");
+    }
+  }
+
+  /** Puts the names of its folder on the disk. */
+  public void forceFolder() {
+    folder.force();
+  }
+
+  @Override
+  public void close() throws IOException {
+    if (closed) {
+      return;
+    }
+    closed = true;
+    try (folder;
+        channel) {
+      if (!placed) {
+        folder.delete(name);
+      }
+    }
+  }
+}

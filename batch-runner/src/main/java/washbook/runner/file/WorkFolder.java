@@ -1,0 +1,182 @@
+package washbook.runner.file;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.SeekableByteChannel;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.OpenOption;
+import java.nio.file.Path;
+import java.nio.file.SecureDirectoryStream;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.BasicFileAttributeView;
+import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.FileAttributeView;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.atomic.AtomicLong;
+
+/**
+ * A folder that we write into. Names are used inside the folder as it was opened, so that another
+ * user who moves things about cannot lead a write elsewhere; where the system cannot do that, names
+ * are used as paths. While it is open, a lock tells other runners whose unfinished files these are.
+ */
+final class WorkFolder implements Closeable {
+  private static final Map<Object, WorkFolder> OPEN = new HashMap<>();
+
+  private final Path path;
+  private final Object key;
+  private final SecureDirectoryStream<Path> entries;
+  private final AtomicLong next = new AtomicLong();
+  private RunnerLock lock;
+  private int users;
+
+  private WorkFolder(Path path, Object key, SecureDirectoryStream<Path> entries) {
+    this.path = path;
+    this.key = key;
+    this.entries = entries;
+  }
+
+  /** Opens a folder, or takes part in one that is open. Links to it are followed. */
+  static WorkFolder open(Path path) throws IOException {
+    Object key = FileIdentity.key(path);
+    if (key == null) {
+      throw new NoSuchFileException(path.toString());
+    }
+    synchronized (OPEN) {
+      WorkFolder folder = OPEN.get(key);
+      if (folder == null) {
+        folder = new WorkFolder(path, key, secure(path));
+        try {
+          folder.lock = RunnerLock.in(folder);
+        } catch (IOException | RuntimeException failure) {
+          folder.closeEntries();
+          throw failure;
+        }
+        OPEN.put(key, folder);
+      }
+      folder.users++;
+      return folder;
+    }
+  }
+
+  @SuppressWarnings("unchecked")
+  private static SecureDirectoryStream<Path> secure(Path path) throws IOException {
+    DirectoryStream<Path> stream = Files.newDirectoryStream(path);
+    if (stream instanceof SecureDirectoryStream) {
+      return (SecureDirectoryStream<Path>) stream;
+    }
+    stream.close();
+    return null;
+  }
+
+  /** Whether this is still the folder that its path leads to. */
+  boolean isInPlace() {
+    return key.equals(FileIdentity.key(path));
+  }
+
+  Path path() {
+    return path;
+  }
+
+  /** A name for a new unfinished file. */
+  Path newName(String extension) {
+    return Path.of(RunnerLock.BEGIN + lock.token() + "-" + next.incrementAndGet() + extension);
+  }
+
+  /** Makes a file that only its owner may read; one that is there, a link too, is a failure. */
+  FileChannel create(Path name) throws IOException {
+    Set<OpenOption> options =
+        Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS);
+    FileAttribute<?>[] mode =
+        path.getFileSystem().supportedFileAttributeViews().contains("posix")
+            ? new FileAttribute<?>[] {
+              PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------"))
+            }
+            : new FileAttribute<?>[0];
+    if (entries != null) {
+      SeekableByteChannel channel = entries.newByteChannel(name, options, mode);
+      if (channel instanceof FileChannel file) {
+        return file;
+      }
+      channel.close();
+      entries.deleteFile(name);
+    }
+    return FileChannel.open(path.resolve(name), options, mode);
+  }
+
+  /** Attributes of an entry; a link stands for itself. */
+  <V extends FileAttributeView> V view(Path name, Class<V> type) {
+    return entries != null
+        ? entries.getFileAttributeView(name, type, LinkOption.NOFOLLOW_LINKS)
+        : Files.getFileAttributeView(path.resolve(name), type, LinkOption.NOFOLLOW_LINKS);
+  }
+
+  /** By what the system knows an entry; null when there is none. */
+  Object key(Path name) throws IOException {
+    try {
+      return FileIdentity.key(
+          view(name, BasicFileAttributeView.class).readAttributes(), path.resolve(name));
+    } catch (NoSuchFileException absent) {
+      return null;
+    }
+  }
+
+  /** Gives an entry another name, in place of what has it. */
+  void move(Path from, Path to) throws IOException {
+    if (entries != null) {
+      entries.move(from, entries, to);
+    } else {
+      Files.move(path.resolve(from), path.resolve(to), StandardCopyOption.ATOMIC_MOVE);
+    }
+  }
+
+  void delete(Path name) throws IOException {
+    try {
+      if (entries != null) {
+        entries.deleteFile(name);
+      } else {
+        Files.delete(path.resolve(name));
+      }
+    } catch (NoSuchFileException gone) {
+      // It was to go.
+    }
+  }
+
+  /** Puts the names in the folder on the disk; some systems cannot, and need not. */
+  void force() {
+    try (FileChannel channel = FileChannel.open(path, StandardOpenOption.READ)) {
+      channel.force(true);
+    } catch (IOException | UnsupportedOperationException cannot) {
+      // Nothing more can be done here.
+    }
+  }
+
+  /** Ends one use; the last one takes the lock away. */
+  @Override
+  public void close() throws IOException {
+    synchronized (OPEN) {
+      if (--users > 0) {
+        return;
+      }
+      OPEN.remove(key);
+      try {
+        lock.close();
+      } finally {
+        closeEntries();
+      }
+    }
+  }
+
+  private void closeEntries() throws IOException {
+    if (entries != null) {
+      entries.close();
+    }
+  }
+}

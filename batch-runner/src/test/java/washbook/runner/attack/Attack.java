@@ -1,0 +1,144 @@
+package washbook.runner.attack;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import washbook.runner.TestLogs;
+
+/** A folder with logs, the program in processes of its own, and what a run does to the folder. */
+final class Attack {
+  /** How many moments of each scenario are tried; 0 is all. */
+  static final int MOMENTS = Integer.getInteger("washbook.attacks", 3);
+
+  static final boolean SUPERUSER = System.getProperty("user.name").equals("root");
+  private static final String FAULTS = "/washbook/runner/attack/faults.c";
+
+  private final Path folder;
+
+  Attack(Path folder) {
+    this.folder = folder;
+  }
+
+  /** Three small logs and some more. */
+  static void logs(Path logs, int more) throws IOException {
+    for (int i = 0; i < more; i++) {
+      TestLogs.plain(logs.resolve("more/log " + i + ".xlsx"), 1.060 + i * 0.001, 40);
+    }
+    logs(logs);
+  }
+
+  /** Three small logs. */
+  static void logs(Path logs) throws IOException {
+    TestLogs.plain(logs.resolve("apple.xlsx"), 1.060, 9);
+    TestLogs.plain(logs.resolve("inner/plum.xlsx"), 1.085, 9);
+    Files.writeString(
+        logs.resolve("sugar.csv"), "Day,SG,Temp C\n0,1.085,20\n1,1.080,21\n2,1.070,21\n");
+  }
+
+  /** How the program is started. */
+  static List<String> program() {
+    List<String> words = new ArrayList<>();
+    words.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    words.addAll(
+        List.of("-Xmx128m", "-Xshare:auto", "-XX:TieredStopAtLevel=1", "-XX:-UsePerfData"));
+    words.addAll(List.of("-cp", System.getProperty("java.class.path")));
+    words.add("washbook.runner.cli.Main");
+    return words;
+  }
+
+  /** The same for a shell. */
+  static String shellProgram() {
+    return String.join(
+        " ", program().stream().map(word -> "'" + word.replace("'", "'\\''") + "'").toList());
+  }
+
+  /** The library that makes system calls fail, built here; a test without a compiler is skipped. */
+  static Path faults(Path folder) throws IOException, InterruptedException {
+    Path source = folder.resolve("faults.c");
+    try (InputStream in = Attack.class.getResourceAsStream(FAULTS)) {
+      Files.copy(in, source);
+    }
+    Path library = folder.resolve("faults.so");
+    try {
+      Process gcc =
+          new ProcessBuilder(
+                  "gcc",
+                  "-O1",
+                  "-shared",
+                  "-fPIC",
+                  "-o",
+                  library.toString(),
+                  source.toString(),
+                  "-ldl")
+              .inheritIO()
+              .start();
+      assertTrue(gcc.waitFor(60, TimeUnit.SECONDS) && gcc.exitValue() == 0, "gcc");
+    } catch (IOException missing) {
+      assumeTrue(false, "no C compiler on this machine");
+    }
+    return library;
+  }
+
+  /** What a run said and how it ended; 137 is killed. */
+  record Ended(int code, String said) {}
+
+  Ended run(Path here, Map<String, String> environment, String... arguments)
+      throws IOException, InterruptedException {
+    List<String> words = program();
+    words.addAll(List.of(arguments));
+    return start(here, environment, words);
+  }
+
+  Ended sh(String script) throws IOException, InterruptedException {
+    return start(folder, Map.of(), List.of("/bin/sh", "-c", script));
+  }
+
+  private Ended start(Path here, Map<String, String> environment, List<String> words)
+      throws IOException, InterruptedException {
+    Path said = Files.createTempFile(folder, "said", ".txt");
+    ProcessBuilder builder = new ProcessBuilder(words).directory(here.toFile());
+    builder.environment().put("XDG_STATE_HOME", folder.resolve("state").toString());
+    builder.environment().putAll(environment);
+    Process process = builder.redirectErrorStream(true).redirectOutput(said.toFile()).start();
+    try {
+      assertTrue(process.waitFor(120, TimeUnit.SECONDS), "it hangs: " + Files.readString(said));
+      return new Ended(process.exitValue(), Files.readString(said));
+    } finally {
+      process.descendants().forEach(ProcessHandle::destroyForcibly);
+      process.destroyForcibly();
+      Files.deleteIfExists(said);
+    }
+  }
+
+  /** The files below a folder and what is in them. */
+  static Map<String, byte[]> contents(Path of) throws IOException {
+    Map<String, byte[]> all = new TreeMap<>();
+    if (!Files.exists(of)) {
+      return all;
+    }
+    try (Stream<Path> files = Files.walk(of)) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        all.put(of.relativize(file).toString(), Files.readAllBytes(file));
+      }
+    }
+    return all;
+  }
+
+  static void empty(Path of) throws IOException {
+    try (Stream<Path> files = Files.walk(of)) {
+      for (Path file : files.sorted((a, b) -> b.compareTo(a)).toList()) {
+        Files.delete(file);
+      }
+    }
+  }
+}

@@ -1,0 +1,229 @@
+package washbook.runner.attack;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInfo;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * The process is killed, or gets an error, at each of its system calls that write, force, name or
+ * remove a file. Afterwards every file is the old or the new one, and the next run completes. A few
+ * moments in each build; all of them with {@code -Pattack}.
+ */
+final class FaultMatrixTest {
+  private static final String[] IN_PLACE = {
+    "fill",
+    "logs",
+    "--in-place",
+    "--backup",
+    "--journal",
+    "j.jsonl",
+    "--continue",
+    "--report",
+    "r.html",
+    "--threads",
+    "1"
+  };
+  private static final String[] OUT = {
+    "fill", "logs", "--out", "out", "--journal", "j.jsonl", "--continue", "--report", "r.json"
+  };
+  private static final String[] WATCH = {
+    "watch", "logs", "--in-place", "--backup", "--once", "--settle", "0", "--journal", "j.jsonl"
+  };
+
+  /** EIO, ENOSPC, EDQUOT, EINTR, EPERM. */
+  private static final Map<String, Integer> ERRORS = new LinkedHashMap<>();
+
+  static {
+    ERRORS.put("EIO", 5);
+    ERRORS.put("ENOSPC", 28);
+    ERRORS.put("EDQUOT", 122);
+    ERRORS.put("EINTR", 4);
+    ERRORS.put("EPERM", 1);
+  }
+
+  @TempDir private Path folder;
+  private Path here;
+  private Path library;
+  private Attack attack;
+  private Map<String, byte[]> old;
+  private Map<String, byte[]> filled;
+  private int tried;
+
+  @BeforeEach
+  void begin(TestInfo info) throws Exception {
+    library = Attack.faults(folder);
+    attack = new Attack(folder);
+    here = folder.resolve("here");
+    Attack.logs(
+        here.resolve("logs"),
+        Attack.MOMENTS == 0 && info.getDisplayName().contains("killed") ? 8 : 0);
+    old = Attack.contents(here.resolve("logs"));
+    assertEquals(0, attack.run(here, Map.of(), "fill", "logs", "--out", "../filled").code());
+    filled = Attack.contents(folder.resolve("filled"));
+    assertEquals(old.keySet(), filled.keySet());
+  }
+
+  @Test
+  void killedAtAnyCallAnInPlaceRunLosesNothing() throws Exception {
+    matrix(Map.of("kill", 0), IN_PLACE, Attack.MOMENTS);
+  }
+
+  @Test
+  void killedAtAnyCallARunIntoAFolderChangesNoInput() throws Exception {
+    matrix(Map.of("kill", 0), OUT, Attack.MOMENTS);
+  }
+
+  @Test
+  void killedAtAnyCallAWatcherGoesOnWhenItIsStartedAgain() throws Exception {
+    matrix(Map.of("kill", 0), WATCH, Attack.MOMENTS);
+  }
+
+  @Test
+  void anErrorAtAnyCallLosesNothing() throws Exception {
+    matrix(ERRORS, IN_PLACE, Attack.MOMENTS == 0 ? 0 : 1);
+    if (Attack.MOMENTS == 0) {
+      matrix(ERRORS, OUT, 0);
+      matrix(ERRORS, WATCH, 0);
+    }
+  }
+
+  private void matrix(Map<String, Integer> faults, String[] command, int moments)
+      throws IOException, InterruptedException {
+    int calls = countCalls(command);
+    assertTrue(calls > 20, calls + " calls");
+    for (Map.Entry<String, Integer> fault : faults.entrySet()) {
+      for (int at : moments(calls, moments, fault.getKey())) {
+        String what = fault.getKey() + " at call " + at + " of " + command[0] + " " + command[2];
+        try {
+          attackAt(at, fault.getValue(), command);
+          tried++;
+        } catch (AssertionError wrong) {
+          throw new AssertionError(what + ": " + wrong.getMessage(), wrong);
+        }
+      }
+    }
+    System.out.println(
+        command[0]
+            + " "
+            + command[2]
+            + ", "
+            + faults.keySet()
+            + ": "
+            + calls
+            + " calls, "
+            + tried
+            + " moments tried so far");
+  }
+
+  /** All of them, or some chosen by lot, always the same. */
+  private static List<Integer> moments(int calls, int wanted, String seed) {
+    List<Integer> all = new ArrayList<>();
+    for (int at = 1; at <= calls; at++) {
+      all.add(at);
+    }
+    if (wanted == 0 || wanted >= calls) {
+      return all;
+    }
+    Collections.shuffle(all, new Random(seed.hashCode() + calls));
+    return all.subList(0, wanted);
+  }
+
+  private int countCalls(String[] command) throws IOException, InterruptedException {
+    reset();
+    Path log = folder.resolve("calls.txt");
+    Files.deleteIfExists(log);
+    Attack.Ended whole = run(0, 1, log, command);
+    assertEquals(0, whole.code(), whole.said());
+    return Files.readAllLines(log).size();
+  }
+
+  private void attackAt(int at, int error, String[] command)
+      throws IOException, InterruptedException {
+    reset();
+    Attack.Ended ended = run(at, error, null, command);
+    if (error == 0) {
+      assertTrue(ended.code() == 137 || ended.code() == 0, ended.code() + " " + ended.said());
+    } else {
+      assertTrue(ended.code() == 0 || ended.code() == 3, ended.code() + " " + ended.said());
+    }
+    assertTrue(!ended.said().contains("Exception"), ended.said());
+    boolean inPlace = command[2].equals("--in-place");
+    nothingIsLost(inPlace);
+    Attack.Ended again = attack.run(here, Map.of(), command);
+    assertEquals(0, again.code(), "the next run: " + again.said());
+    complete(inPlace, command);
+  }
+
+  private Attack.Ended run(int at, int error, Path log, String[] command)
+      throws IOException, InterruptedException {
+    Map<String, String> environment = new LinkedHashMap<>();
+    environment.put("LD_PRELOAD", library.toString());
+    environment.put("FAULT_FOLDER", here.toRealPath().toString());
+    environment.put("FAULT_AT", Integer.toString(at));
+    environment.put("FAULT_ERRNO", Integer.toString(error));
+    if (log != null) {
+      environment.put("FAULT_LOG", log.toString());
+    }
+    return attack.run(here, environment, command);
+  }
+
+  private void reset() throws IOException {
+    Attack.empty(here);
+    for (Map.Entry<String, byte[]> file : old.entrySet()) {
+      Path path = here.resolve("logs").resolve(file.getKey());
+      Files.createDirectories(path.getParent());
+      Files.write(path, file.getValue());
+    }
+  }
+
+  private void nothingIsLost(boolean inPlace) throws IOException {
+    Map<String, byte[]> logs = Attack.contents(here.resolve("logs"));
+    for (String name : old.keySet()) {
+      byte[] now = logs.get(name);
+      boolean isOld = Arrays.equals(now, old.get(name));
+      boolean isNew = Arrays.equals(now, filled.get(name));
+      assertTrue(isOld || (inPlace && isNew), name + " is neither old nor new");
+      byte[] kept = logs.get(name + ".bak");
+      assertTrue(!inPlace || isOld || Arrays.equals(kept, old.get(name)), name + " has no backup");
+      assertTrue(kept == null || Arrays.equals(kept, old.get(name)), name + ".bak is not whole");
+    }
+    for (Map.Entry<String, byte[]> result : Attack.contents(here.resolve("out")).entrySet()) {
+      String name = result.getKey();
+      assertTrue(
+          name.contains(".washbook-") || Arrays.equals(result.getValue(), filled.get(name)),
+          name + " is not whole");
+    }
+  }
+
+  private void complete(boolean inPlace, String[] command) throws IOException {
+    Map<String, byte[]> results = Attack.contents(here.resolve(inPlace ? "logs" : "out"));
+    for (String name : filled.keySet()) {
+      assertTrue(Arrays.equals(filled.get(name), results.get(name)), name + " is not filled");
+    }
+    List<String> expected = new ArrayList<>();
+    for (String name : old.keySet()) {
+      expected.add("logs/" + name);
+      expected.add(inPlace ? "logs/" + name + ".bak" : "out/" + name);
+    }
+    expected.addAll(List.of("j.jsonl", "j.jsonl.lock"));
+    if (command[0].equals("fill")) {
+      expected.add(inPlace ? "r.html" : "r.json");
+    }
+    Collections.sort(expected);
+    assertEquals(expected, List.copyOf(Attack.contents(here).keySet()));
+  }
+}

@@ -1,0 +1,58 @@
+package washbook.functions.catalogue;
+
+import java.util.stream.Collectors;
+import washbook.functions.Answer;
+import washbook.functions.Answer.Refusal;
+import washbook.functions.RefusedException;
+
+/** Notices two arguments that were given in each other's place. */
+final class Swap {
+  private Swap() {}
+
+  /** The refusal, with a sentence more where the call would be answered the other way round. */
+  static Refusal named(CatalogueFunction function, Object[] raw, Refusal refusal) {
+    if (function.mixedUp().isEmpty() || refusal.code() == Answer.Code.BLANK) {
+      return refusal;
+    }
+    int one = index(function, function.mixedUp().get(0));
+    int other = index(function, function.mixedUp().get(1));
+    if (one >= raw.length || other >= raw.length || raw[one] == null || raw[other] == null) {
+      return refusal;
+    }
+    Object[] swapped = raw.clone();
+    swapped[one] = raw[other];
+    swapped[other] = raw[one];
+    if (isRefused(function, swapped)) {
+      return refusal;
+    }
+    String order =
+        function.parameters().stream().map(Parameter::name).collect(Collectors.joining("; "));
+    return new Refusal(
+        refusal.code(),
+        refusal.reason()
+            + " Were "
+            + function.mixedUp().get(0)
+            + " and "
+            + function.mixedUp().get(1)
+            + " swapped? The order is "
+            + order
+            + ".");
+  }
+
+  private static boolean isRefused(CatalogueFunction function, Object[] raw) {
+    try {
+      return function.body().apply(Reader.read(function.parameters(), raw)) == null;
+    } catch (RefusedException refused) {
+      return true;
+    }
+  }
+
+  private static int index(CatalogueFunction function, String parameter) {
+    for (int i = 0; i < function.parameters().size(); i++) {
+      if (function.parameters().get(i).name().equals(parameter)) {
+        return i;
+      }
+    }
+    throw new IllegalArgumentException(function.name() + " has no " + parameter);
+  }
+}

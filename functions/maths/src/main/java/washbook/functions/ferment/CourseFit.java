@@ -1,0 +1,260 @@
+package washbook.functions.ferment;
+
+import java.util.Arrays;
+
+/**
+ * One {@link FallShape} fitted to a ferment's readings by least squares: each residual counts in
+ * reading errors, and what is known of ferments beforehand counts as further readings do
+ * (Levenberg, Quart. Appl. Math. 2 (1944) 164; Marquardt, J. SIAM 11 (1963) 431).
+ */
+final class CourseFit {
+  /** Standard deviation of one corrected reading, SG: half a line of a usual hydrometer. */
+  static final double READING_ERROR = 0.001;
+
+  /** How far a ferment of this wash may end from where it is expected to, SG. */
+  static final double END_ERROR = 0.0015;
+
+  /** A fall's usual time scale in days, and its spread as a factor e^x; common practice. */
+  private static final double USUAL_SCALE = Math.log(2.2);
+
+  private static final double SCALE_SPREAD = 0.5;
+
+  /** How far above its first reading the wash may have begun, SG: logs begin late. */
+  private static final double START_ERROR = 0.01;
+
+  private static final double[] SCALES = {0.3, 0.7, 1.3, 2.4, 5};
+  private static final int MIDDLES = 12;
+  private static final int MOST_STEPS = 30;
+  private static final double ENOUGH = 1e-4;
+
+  /** Places of the parameters: start and end in SG, middle in days, natural log of the scale. */
+  private static final int START = 0;
+
+  private static final int END = 1;
+  private static final int MIDDLE = 2;
+  private static final int SCALE = 3;
+
+  private final FallShape shape;
+  private final Readings readings;
+  private final double expectedFinal;
+  private final double[] at = new double[4];
+  private double misfit = Double.POSITIVE_INFINITY;
+
+  private CourseFit(FallShape shape, Readings readings, double expectedFinal) {
+    this.shape = shape;
+    this.readings = readings;
+    this.expectedFinal = expectedFinal;
+  }
+
+  /** The best fit of one shape. */
+  static CourseFit of(FallShape shape, Readings readings, double expectedFinal) {
+    CourseFit fit = new CourseFit(shape, readings, expectedFinal);
+    fit.search();
+    fit.refine();
+    return fit;
+  }
+
+  private CourseFit with(double[] parameters) {
+    CourseFit other = new CourseFit(shape, readings, expectedFinal);
+    System.arraycopy(parameters, 0, other.at, 0, 4);
+    return other;
+  }
+
+  /** Sum of squares in reading errors, with what is known beforehand. */
+  double misfit() {
+    return misfit;
+  }
+
+  double gravity(double day) {
+    return at[END] + (at[START] - at[END]) * shape.left(x(day));
+  }
+
+  /** SG per day that it falls. */
+  double fall(double day) {
+    return (at[START] - at[END]) * shape.slope(x(day)) / scale();
+  }
+
+  /** The fastest fall up to a day. */
+  double fastestUntil(double day) {
+    return fall(Math.min(day, at[MIDDLE] + scale() * shape.when(shape.fastest())));
+  }
+
+  double end() {
+    return at[END];
+  }
+
+  /** The day on which it comes down to a gravity between its start and its end. */
+  double dayOf(double gravity) {
+    return at[MIDDLE] + scale() * shape.when((gravity - at[END]) / (at[START] - at[END]));
+  }
+
+  private double scale() {
+    return Math.exp(at[SCALE]);
+  }
+
+  private double x(double day) {
+    return (day - at[MIDDLE]) / scale();
+  }
+
+  /** A coarse search over middle and scale; start and end follow from each by plain regression. */
+  private void search() {
+    double first = readings.days()[0];
+    double last = readings.days()[readings.count() - 1];
+    double[] tried = new double[4];
+    for (double scale : SCALES) {
+      double from = first - scale;
+      double to = last + 3 * scale;
+      for (int i = 0; i < MIDDLES; i++) {
+        tried[MIDDLE] = from + (to - from) * i / (MIDDLES - 1);
+        tried[SCALE] = Math.log(scale);
+        regress(tried);
+        double found = misfit(tried);
+        if (found < misfit) {
+          misfit = found;
+          System.arraycopy(tried, 0, at, 0, 4);
+        }
+      }
+    }
+  }
+
+  /** Start and end that fit best with the middle and the scale given. */
+  private void regress(double[] parameters) {
+    double w = 1 / (READING_ERROR * READING_ERROR);
+    double startWeight = 1 / (START_ERROR * START_ERROR);
+    double endWeight = 1 / (END_ERROR * END_ERROR);
+    double aa = startWeight;
+    double ab = 0;
+    double bb = endWeight;
+    double ya = startWeight * readings.gravities()[0];
+    double yb = endWeight * expectedFinal;
+    double scale = Math.exp(parameters[SCALE]);
+    for (int i = 0; i < readings.count(); i++) {
+      double weight = w * readings.weights()[i];
+      double left = shape.left((readings.days()[i] - parameters[MIDDLE]) / scale);
+      aa += weight * left * left;
+      ab += weight * left * (1 - left);
+      bb += weight * (1 - left) * (1 - left);
+      ya += weight * left * readings.gravities()[i];
+      yb += weight * (1 - left) * readings.gravities()[i];
+    }
+    double determinant = aa * bb - ab * ab;
+    parameters[START] = (ya * bb - yb * ab) / determinant;
+    parameters[END] = (yb * aa - ya * ab) / determinant;
+  }
+
+  private double misfit(double[] parameters) {
+    CourseFit there = with(parameters);
+    double sum = 0;
+    for (int i = 0; i < readings.count(); i++) {
+      double off = (there.gravity(readings.days()[i]) - readings.gravities()[i]) / READING_ERROR;
+      sum += readings.weights()[i] * off * off;
+    }
+    sum += square((parameters[START] - readings.gravities()[0]) / START_ERROR);
+    sum += square((parameters[END] - expectedFinal) / END_ERROR);
+    return sum + square((parameters[SCALE] - USUAL_SCALE) / SCALE_SPREAD);
+  }
+
+  private static double square(double x) {
+    return x * x;
+  }
+
+  private void refine() {
+    double damping = 1e-2;
+    for (int step = 0; step < MOST_STEPS; step++) {
+      double[][] normal = normal();
+      double[] towards = gradient();
+      for (int i = 0; i < 4; i++) {
+        normal[i][i] *= 1 + damping;
+      }
+      double[] move = Cholesky.solve(normal, towards);
+      double[] tried = at.clone();
+      for (int i = 0; i < 4; i++) {
+        tried[i] += move[i];
+      }
+      double found = misfit(tried);
+      if (found < misfit) {
+        double gain = misfit - found;
+        misfit = found;
+        System.arraycopy(tried, 0, at, 0, 4);
+        damping /= 5;
+        if (gain < ENOUGH) {
+          return;
+        }
+      } else {
+        damping *= 6;
+        if (damping > 1e6) {
+          return;
+        }
+      }
+    }
+  }
+
+  private double[] slopes(double day) {
+    double left = shape.left(x(day));
+    double fall = (at[START] - at[END]) * shape.slope(x(day));
+    return new double[] {left, 1 - left, fall / scale(), fall == 0 ? 0 : fall * x(day)};
+  }
+
+  /** Matrix of the normal equations, known-beforehand included. */
+  private double[][] normal() {
+    double[][] sum = new double[4][4];
+    sum[START][START] = 1 / square(START_ERROR);
+    sum[END][END] = 1 / square(END_ERROR);
+    sum[SCALE][SCALE] = 1 / square(SCALE_SPREAD);
+    sum[MIDDLE][MIDDLE] = 1e-6;
+    for (int i = 0; i < readings.count(); i++) {
+      double[] slopes = slopes(readings.days()[i]);
+      double weight = readings.weights()[i] / square(READING_ERROR);
+      for (int a = 0; a < 4; a++) {
+        for (int b = 0; b < 4; b++) {
+          sum[a][b] += weight * slopes[a] * slopes[b];
+        }
+      }
+    }
+    return sum;
+  }
+
+  private double[] gradient() {
+    double[] sum = new double[4];
+    sum[START] = (readings.gravities()[0] - at[START]) / square(START_ERROR);
+    sum[END] = (expectedFinal - at[END]) / square(END_ERROR);
+    sum[SCALE] = (USUAL_SCALE - at[SCALE]) / square(SCALE_SPREAD);
+    for (int i = 0; i < readings.count(); i++) {
+      double[] slopes = slopes(readings.days()[i]);
+      double weight = readings.weights()[i] / square(READING_ERROR);
+      double off = readings.gravities()[i] - gravity(readings.days()[i]);
+      for (int a = 0; a < 4; a++) {
+        sum[a] += weight * slopes[a] * off;
+      }
+    }
+    return sum;
+  }
+
+  /**
+   * Standard deviation of what {@code ask} makes of a fit, first order, from the fit's covariance
+   * (JCGM 102:2011, 6.2.1.3).
+   */
+  double plusMinus(java.util.function.ToDoubleFunction<CourseFit> ask) {
+    double[][] normal = normal();
+    double[] gradient = new double[4];
+    for (int i = 0; i < 4; i++) {
+      double step = 1e-3 / Math.sqrt(normal[i][i]);
+      double[] up = at.clone();
+      double[] down = at.clone();
+      up[i] += step;
+      down[i] -= step;
+      gradient[i] = (ask.applyAsDouble(with(up)) - ask.applyAsDouble(with(down))) / (2 * step);
+    }
+    double[] solved = Cholesky.solve(normal, gradient);
+    double sum = 0;
+    for (int i = 0; i < 4; i++) {
+      sum += gradient[i] * solved[i];
+    }
+    return Math.sqrt(Math.max(0, sum));
+  }
+
+  @Override
+  public String toString() {
+    return shape + Arrays.toString(at) + " " + misfit;
+  }
+}

@@ -1,0 +1,28 @@
+package washbook.office.menu;
+
+import java.util.function.Supplier;
+
+/** The commands by name. None ends without a word to the user, whatever is thrown in it. */
+final class Commands {
+  private Commands() {}
+
+  static Outcome run(Command command, Windows windows, Supplier<OpenSheet> sheet) {
+    Outcome outcome;
+    try {
+      outcome = of(command, windows, sheet.get());
+    } catch (Throwable trouble) {
+      outcome = Outcome.failed(Trouble.of(trouble));
+    }
+    return windows.say(outcome);
+  }
+
+  private static Outcome of(Command command, Windows windows, OpenSheet sheet) {
+    return switch (command.name()) {
+      case "fill" -> new MenuFill(sheet, windows, command).run();
+      case "portable" -> new MenuPortable(sheet, windows).run();
+      case "recalculate" -> new MenuRecalculate(sheet).run();
+      case "explain" -> new MenuExplain(sheet).run();
+      default -> Outcome.failed("There is no command " + command.name() + ".");
+    };
+  }
+}

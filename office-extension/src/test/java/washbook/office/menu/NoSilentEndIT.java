@@ -1,0 +1,134 @@
+package washbook.office.menu;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.sun.star.document.XUndoManager;
+import com.sun.star.document.XUndoManagerSupplier;
+import com.sun.star.frame.XModel;
+import com.sun.star.lang.DisposedException;
+import com.sun.star.sheet.XCalculatable;
+import com.sun.star.sheet.XCellRangeFormula;
+import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.uno.UnoRuntime;
+import com.sun.star.util.XModifiable;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.Supplier;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import washbook.office.SharedOffice;
+import washbook.office.testing.Book;
+
+/** Whatever fails inside a command, the user reads it and the document is as it was. */
+class NoSilentEndIT {
+  private static final List<Supplier<Throwable>> FAULTS =
+      List.of(
+          () -> new IllegalStateException("made up"),
+          StackOverflowError::new,
+          () -> new com.sun.star.uno.RuntimeException("made up"),
+          () -> new DisposedException("made up"));
+
+  /** A prime, so that the fatal calls fall into every part of a command. */
+  private static final int STEP = 23;
+
+  private Book book;
+
+  @BeforeEach
+  void open() {
+    book = SharedOffice.get().newBook();
+    book.data(
+        "A1:C4",
+        new Object[][] {
+          {"Day", "SG", "Temp °C"}, {0.0, 1.085, 20.0}, {3.0, 1.05, 24.0}, {6.0, 1.02, ""}
+        });
+    book.formula("A8", "=WASHBOOK.ABV(1.085;B3)").select("A8");
+  }
+
+  @AfterEach
+  void close() {
+    book.close();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"fill?ask=no", "fill?ask=no&as=pack", "portable?ask=no", "recalculate", "explain"})
+  void everyFaultIsToldAndWhatWasWrittenIsTakenBack(String command) {
+    State before = state();
+    int fatal = 1;
+    for (boolean thrown = true; thrown; fatal += STEP) {
+      FaultyOffice office = new FaultyOffice(fatal, FAULTS.get(fatal % FAULTS.size()));
+      Outcome outcome = run(command, office);
+      thrown = !office.fatalMethod().isEmpty();
+      if (thrown) {
+        String where =
+            command + ", call " + fatal + ", " + office.fatalMethod() + ": " + outcome.text();
+        assertFalse(outcome.done(), where);
+        assertTrue(outcome.shown(), where);
+        assertTrue(outcome.text().contains("made up") || outcome.text().contains("Error"), where);
+        state().assertSame(before, where);
+      } else {
+        assertTrue(outcome.done(), outcome.text());
+      }
+    }
+    assertTrue(fatal > 1 + STEP, "the command was never disturbed");
+  }
+
+  private Outcome run(String command, FaultyOffice office) {
+    return Commands.run(
+        Command.of("washbook.office:" + command),
+        new Windows(null, null, false),
+        () ->
+            new OpenSheet(
+                office.over(XModel.class, book.as(XModel.class)),
+                office.over(XSpreadsheet.class, book.sheet())));
+  }
+
+  @Test
+  void theUsersOwnLastStepIsNotTakenBackWithOurs() {
+    XUndoManager undo = book.as(XUndoManagerSupplier.class).getUndoManager();
+    String[] steps = undo.getAllUndoActionTitles();
+    StoppedException stopped = null;
+    try {
+      new OpenSheet(book.as(XModel.class), book.sheet())
+          .inOneStep(
+              "Nothing yet",
+              () -> {
+                throw new IllegalStateException("made up");
+              });
+    } catch (StoppedException e) {
+      stopped = e;
+    }
+    assertEquals(
+        "The command stopped because of an error (IllegalStateException: made up). Nothing was"
+            + " changed.",
+        stopped.getMessage());
+    assertArrayEquals(steps, undo.getAllUndoActionTitles());
+  }
+
+  private record State(
+      List<String> cells, List<String> undo, boolean modified, boolean locked, boolean automatic) {
+    void assertSame(State before, String where) {
+      assertEquals(before, this, where);
+    }
+  }
+
+  private State state() {
+    XUndoManager undo = book.as(XUndoManagerSupplier.class).getUndoManager();
+    String[][] formulas =
+        UnoRuntime.queryInterface(
+                XCellRangeFormula.class, book.sheet().getCellRangeByName("A1:K12"))
+            .getFormulaArray();
+    return new State(
+        Arrays.stream(formulas).map(row -> String.join("|", row)).toList(),
+        List.of(undo.getAllUndoActionTitles()),
+        book.as(XModifiable.class).isModified(),
+        undo.isLocked() || book.as(XModel.class).hasControllersLocked(),
+        book.as(XCalculatable.class).isAutomaticCalculationEnabled());
+  }
+}

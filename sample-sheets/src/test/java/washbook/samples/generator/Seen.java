@@ -1,0 +1,40 @@
+package washbook.samples.generator;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * What the program made of a sheet.
+ *
+ * @param questions what it asks
+ * @param writtenColumns how many columns it would put into the sheet
+ */
+record Seen(List<Table> tables, List<String> questions, int writtenColumns) {
+
+  /** Figures of one row. */
+  record Figures(double gravity, double abv) {}
+
+  /**
+   * A table.
+   *
+   * @param settled whether it is filled
+   * @param readingColumns hydrometer and refractometer columns
+   * @param filled figures by row
+   * @param refused rows that are refused, each with its reason
+   */
+  record Table(
+      int headerRow,
+      int firstRow,
+      int lastRow,
+      int firstColumn,
+      int lastColumn,
+      boolean settled,
+      Set<Integer> readingColumns,
+      Map<Integer, Figures> filled,
+      Map<Integer, String> refused) {}
+
+  boolean wroteFigures() {
+    return tables.stream().anyMatch(t -> !t.filled().isEmpty());
+  }
+}
