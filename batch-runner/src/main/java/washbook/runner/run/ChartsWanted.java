@@ -1,9 +1,11 @@
 package washbook.runner.run;
 
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import washbook.log.Understanding;
@@ -60,7 +62,16 @@ final class ChartsWanted {
       format.charts().write(filled, curves, isThere, target);
     } catch (UnusableFileException e) {
       leftOut = e.getMessage();
-      Files.copy(filled, target, StandardCopyOption.REPLACE_EXISTING);
+      // Into the very file: one in its place would be another, which SafeReplace refuses.
+      try (OutputStream out =
+          Files.newOutputStream(
+              target,
+              StandardOpenOption.WRITE,
+              StandardOpenOption.CREATE,
+              StandardOpenOption.TRUNCATE_EXISTING,
+              LinkOption.NOFOLLOW_LINKS)) {
+        Files.copy(filled, out);
+      }
     }
   }
 
