@@ -1,9 +1,11 @@
 package washbook.runner;
 
 import java.util.List;
+import java.util.Optional;
 import washbook.runner.chart.ChartWriter;
 import washbook.runner.sheet.SheetReader;
 import washbook.runner.sheet.SheetWriter;
+import washbook.runner.write.PortableWriter;
 
 /**
  * One file format: one reader and one writer.
@@ -11,7 +13,8 @@ import washbook.runner.sheet.SheetWriter;
  * @param name as shown in messages
  * @param extensions lower case, without the point
  * @param holdsFormulas whether formulas can be written into it
- * @param charts adds the sheet with charts; null when the format has no place for one
+ * @param charts adds the sheet with charts; empty when the format has no place for one
+ * @param portable makes pack formulas portable; empty when the format holds none
  */
 public record FileFormat(
     String name,
@@ -19,4 +22,5 @@ public record FileFormat(
     boolean holdsFormulas,
     SheetReader reader,
     SheetWriter writer,
-    ChartWriter charts) {}
+    Optional<ChartWriter> charts,
+    Optional<PortableWriter> portable) {}

@@ -19,6 +19,8 @@ import washbook.runner.read.XlsReader;
 import washbook.runner.read.XlsxReader;
 import washbook.runner.write.CsvWriter;
 import washbook.runner.write.OdsWriter;
+import washbook.runner.write.PortableOds;
+import washbook.runner.write.PortableXlsx;
 import washbook.runner.write.XlsWriter;
 import washbook.runner.write.XlsxWriter;
 
@@ -32,28 +34,32 @@ public final class FileFormats {
               true,
               new XlsxReader(),
               new XlsxWriter(),
-              new XlsxChartWriter()),
+              Optional.of(new XlsxChartWriter()),
+              Optional.of(new PortableXlsx())),
           new FileFormat(
               "OpenDocument spreadsheet (.ods)",
               List.of("ods"),
               true,
               new OdsReader(),
               new OdsWriter(),
-              new OdsChartWriter()),
+              Optional.of(new OdsChartWriter()),
+              Optional.of(new PortableOds())),
           new FileFormat(
               "older workbook (.xls)",
               List.of("xls"),
               false,
               new XlsReader(),
               new XlsWriter(),
-              null),
+              Optional.empty(),
+              Optional.empty()),
           new FileFormat(
               "text table (.csv, .tsv)",
               List.of("csv", "tsv"),
               false,
               new CsvReader(),
               new CsvWriter(),
-              null));
+              Optional.empty(),
+              Optional.empty()));
 
   /** What files of other kinds are, by their extension, and how to get at their content. */
   private static final Map<String, String> OTHERS =

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import washbook.functions.Numbers;
+import washbook.functions.XmlText;
 import washbook.log.fill.BatchCurve;
 import washbook.log.understand.ChartsSheet;
 
@@ -190,23 +191,8 @@ final class ChartPage {
     return String.format(Locale.ROOT, "%.3fcm", value);
   }
 
+  /** Text on the page, in one line. */
   static String escaped(String text) {
-    StringBuilder escaped = new StringBuilder(text.length());
-    text.codePoints()
-        .forEach(
-            c -> {
-              switch (c) {
-                case '&' -> escaped.append("&amp;");
-                case '<' -> escaped.append("&lt;");
-                case '>' -> escaped.append("&gt;");
-                case '"' -> escaped.append("&quot;");
-                default -> {
-                  boolean allowed =
-                      c >= 0x20 && (c < 0xD800 || c > 0xDFFF) && c != 0xFFFE && c != 0xFFFF;
-                  escaped.appendCodePoint(allowed ? c : ' ');
-                }
-              }
-            });
-    return escaped.toString();
+    return XmlText.escaped(text.replaceAll("\\p{Cntrl}", " "));
   }
 }

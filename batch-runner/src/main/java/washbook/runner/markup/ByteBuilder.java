@@ -2,6 +2,7 @@ package washbook.runner.markup;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import washbook.functions.XmlText;
 
 /** Puts markup together as UTF-8 bytes. */
 public final class ByteBuilder {
@@ -45,25 +46,7 @@ public final class ByteBuilder {
 
   /** Adds characters with those that XML needs for itself, or cannot hold, replaced. */
   public ByteBuilder text(String text) {
-    StringBuilder escaped = new StringBuilder(text.length() + 16);
-    for (int i = 0; i < text.length(); i++) {
-      char c = text.charAt(i);
-      switch (c) {
-        case '&' -> escaped.append("&amp;");
-        case '<' -> escaped.append("&lt;");
-        case '>' -> escaped.append("&gt;");
-        case '"' -> escaped.append("&quot;");
-        default -> {
-          boolean loneSurrogate =
-              Character.isHighSurrogate(c)
-                      && (i + 1 == text.length() || !Character.isLowSurrogate(text.charAt(i + 1)))
-                  || Character.isLowSurrogate(c)
-                      && (i == 0 || !Character.isHighSurrogate(text.charAt(i - 1)));
-          escaped.append(loneSurrogate ? '\uFFFD' : c);
-        }
-      }
-    }
-    byte[] encoded = escaped.toString().getBytes(StandardCharsets.UTF_8);
+    byte[] encoded = XmlText.escaped(text).getBytes(StandardCharsets.UTF_8);
     return raw(encoded, 0, encoded.length);
   }
 

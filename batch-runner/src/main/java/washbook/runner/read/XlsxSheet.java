@@ -19,7 +19,6 @@ final class XlsxSheet {
   private static final byte[] MERGE_CELL = ascii("mergeCell");
   private static final byte[] REF = ascii("ref");
   private static final byte[] ROW = ascii("row");
-  private static final byte[] R = ascii("r");
   private static final byte[] IS = ascii("is");
 
   private enum Type {
@@ -38,8 +37,7 @@ final class XlsxSheet {
   private final BitSet dateStyles;
   private final double dateOffset;
   private final TextBuffer content = new TextBuffer();
-  private int row = -1;
-  private int column = -1;
+  private final XlsxPosition position = new XlsxPosition();
 
   /** {@code shared} must be the texts that the grid was made with. */
   XlsxSheet(
@@ -73,46 +71,26 @@ final class XlsxSheet {
       if (tag && scanner.is('c')) {
         readCell(token == Token.EMPTY, sharedCount);
       } else if (tag && scanner.is(ROW)) {
-        startRow();
+        position.startRow(scanner);
       }
-    }
-  }
-
-  private void startRow() throws IOException {
-    column = -1;
-    row++;
-    if (scanner.attribute(R)) {
-      row = CellReference.number(scanner.bytes(), scanner.valueStart(), scanner.valueEnd()) - 1;
-    }
-    if (row < 0 || row >= CellReference.ROWS) {
-      throw scanner.damaged("a row is outside of any sheet");
     }
   }
 
   private void readCell(boolean empty, int sharedCount) throws IOException {
     Type type = Type.NUMBER;
     int style = 0;
-    column++;
+    position.nextCell();
     while (scanner.nextAttribute()) {
       byte[] bytes = scanner.bytes();
       int start = scanner.valueStart();
       switch (scanner.attributeLetter()) {
-        case 'r' -> {
-          long reference = CellReference.parse(bytes, start, scanner.valueEnd());
-          if (reference < 0) {
-            throw scanner.damaged("a cell has no valid address");
-          }
-          row = CellReference.row(reference);
-          column = CellReference.column(reference);
-        }
+        case 'r' -> position.goToAddress(scanner);
         case 's' -> style = CellReference.number(bytes, start, scanner.valueEnd());
         case 't' -> type = type(bytes, start, scanner.valueEnd());
         default -> {}
       }
     }
-    if (row < 0 || column >= CellReference.COLUMNS) {
-      throw scanner.damaged("a cell is outside of any sheet");
-    }
+    position.check(scanner);
     if (!empty) {
       readContent(type, style, sharedCount);
     }
@@ -182,6 +160,8 @@ final class XlsxSheet {
   }
 
   private void put(Type type, int style, boolean formula, int sharedCount) throws IOException {
+    int row = position.row();
+    int column = position.column();
     switch (type) {
       case NUMBER -> putNumber(style, formula);
       case SHARED -> {
@@ -217,6 +197,8 @@ final class XlsxSheet {
     if (content.length() == 0 && !formula) {
       return;
     }
+    int row = position.row();
+    int column = position.column();
     double number = content.number();
     if (Double.isNaN(number)) {
       grid.putError(row, column, formula);
@@ -228,6 +210,8 @@ final class XlsxSheet {
   }
 
   private void putLogical(boolean formula) throws IOException {
+    int row = position.row();
+    int column = position.column();
     String word = content.toString().strip();
     if (word.equals("1") || word.equals("true")) {
       grid.putLogical(row, column, true, formula);

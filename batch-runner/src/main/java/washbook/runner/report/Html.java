@@ -8,6 +8,7 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import washbook.functions.SafetyNote;
+import washbook.functions.XmlText;
 
 /** Pieces of our self-contained pages: style and script stand inside, nothing is fetched. */
 final class Html {
@@ -17,39 +18,26 @@ final class Html {
   private Html() {}
 
   static String text(String text) {
-    String shown = ShownText.lines(text);
-    StringBuilder escaped = new StringBuilder(shown.length() + 16);
-    for (int i = 0; i < shown.length(); i++) {
-      char c = shown.charAt(i);
-      switch (c) {
-        case '&' -> escaped.append("&amp;");
-        case '<' -> escaped.append("&lt;");
-        case '>' -> escaped.append("&gt;");
-        case '"' -> escaped.append("&quot;");
-        case '\'' -> escaped.append("&#39;");
-        default -> escaped.append(c);
-      }
-    }
-    return escaped.toString();
+    return XmlText.escaped(ShownText.lines(text)).replace("'", "&#39;");
   }
 
   static String head(String title) {
     return """
-        <!DOCTYPE html>
-        <html lang="en">
-        <head>
-        <meta charset="utf-8">
-        <meta name="viewport" content="width=device-width">
-        <meta http-equiv="Content-Security-Policy" content="default-src 'none'; \
-        style-src 'unsafe-inline'; script-src 'unsafe-inline'; img-src data:">
-        <link rel="icon" href="data:,">
-        <title>%s</title>
-        <style>
-        %s</style>
-        </head>
-        <body>
-        <h1>%s</h1>
-        """
+    <!DOCTYPE html>
+    <html lang="en">
+    <head>
+    <meta charset="utf-8">
+    <meta name="viewport" content="width=device-width">
+    <meta http-equiv="Content-Security-Policy" content="default-src 'none'; \
+    style-src 'unsafe-inline'; script-src 'unsafe-inline'; img-src data:">
+    <link rel="icon" href="data:,">
+    <title>%s</title>
+    <style>
+    %s</style>
+    </head>
+    <body>
+    <h1>%s</h1>
+    """
         .formatted(text(title), resource("page.css"), text(title));
   }
 

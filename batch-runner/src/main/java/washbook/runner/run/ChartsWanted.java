@@ -59,7 +59,7 @@ final class ChartsWanted {
 
   private void addCharts(FileFormat format, Path filled, Path target) throws IOException {
     try {
-      format.charts().write(filled, curves, isThere, target);
+      format.charts().orElseThrow().write(filled, curves, isThere, target);
     } catch (UnusableFileException e) {
       leftOut = e.getMessage();
       // Into the very file: one in its place would be another, which SafeReplace refuses.
@@ -77,7 +77,7 @@ final class ChartsWanted {
 
   /** Why a file takes no charts; "" when it does. */
   private String reasonAgainst(FileFormat format) {
-    if (format.charts() == null) {
+    if (format.charts().isEmpty()) {
       return "A " + format.name() + " cannot hold charts; it was filled without them.";
     }
     return foreign

@@ -2,11 +2,10 @@ package washbook.runner.run;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.Locale;
+import washbook.runner.FileFormats;
 import washbook.runner.file.UnusableFileException;
-import washbook.runner.write.PortableOds;
 import washbook.runner.write.PortableResult;
-import washbook.runner.write.PortableXlsx;
+import washbook.runner.write.PortableWriter;
 
 /** Makes the pack formulas of one workbook portable, in a copy or in its place. */
 public final class PortableJob {
@@ -24,50 +23,36 @@ public final class PortableJob {
   /** A copy NAME.portable.EXT unless {@code inPlace}; no file when no call can be replaced. */
   public static Done run(Path file, boolean inPlace, boolean backup) throws IOException {
     FileStamp before = FileStamp.of(file);
-    PortableResult result = inspect(file);
+    PortableWriter writer =
+        FileFormats.of(file)
+            .portable()
+            .orElseThrow(
+                () ->
+                    new UnusableFileException(
+                        "Only .xlsx, .xlsm and .ods files can hold formulas of the pack."));
+    PortableResult result = writer.inspect(file);
     if (result.formulas() == 0) {
       return new Done(null, result);
     }
     Path target = inPlace ? file : beside(file);
     SafeReplace.put(
-        file, before, target, backup, path -> write(file, path), path -> check(file, path, result));
+        file,
+        before,
+        target,
+        backup,
+        path -> writer.write(file, path),
+        path -> check(writer.inspect(path), result));
     return new Done(target, result);
   }
 
   private static Path beside(Path file) {
     String name = file.getFileName().toString();
-    int dot = name.lastIndexOf('.');
+    int dot = name.lastIndexOf('.') < 0 ? name.length() : name.lastIndexOf('.');
     return file.resolveSibling(name.substring(0, dot) + MARK + name.substring(dot));
   }
 
-  private static String extension(Path file) {
-    String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
-    return name.substring(name.lastIndexOf('.') + 1);
-  }
-
-  private static PortableResult inspect(Path file) throws IOException {
-    return switch (extension(file)) {
-      case "xlsx", "xlsm" -> PortableXlsx.inspect(file);
-      case "ods" -> PortableOds.inspect(file);
-      default ->
-          throw new UnusableFileException(
-              "Only .xlsx, .xlsm and .ods files can hold formulas of the pack.");
-    };
-  }
-
-  private static void write(Path file, Path target) throws IOException {
-    if (extension(file).equals("ods")) {
-      PortableOds.write(file, target);
-    } else {
-      PortableXlsx.write(file, target);
-    }
-  }
-
-  private static void check(Path file, Path written, PortableResult result) throws IOException {
-    PortableResult rest =
-        extension(file).equals("ods")
-            ? PortableOds.inspect(written)
-            : PortableXlsx.inspect(written);
+  private static void check(PortableResult rest, PortableResult result)
+      throws UnusableFileException {
     if (rest.formulas() != 0 || rest.left().size() != result.left().size()) {
       throw new UnusableFileException("Read back, the result is not what was written.");
     }

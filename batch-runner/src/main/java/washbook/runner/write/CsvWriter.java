@@ -12,7 +12,6 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeMap;
-import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.ColumnPatch;
 import washbook.log.sheet.SheetPatch;
 import washbook.runner.file.UnusableFileException;
@@ -20,6 +19,7 @@ import washbook.runner.file.WrittenFile;
 import washbook.runner.read.CsvDetector;
 import washbook.runner.read.CsvDialect;
 import washbook.runner.read.CsvScanner;
+import washbook.runner.sheet.OwnCells;
 import washbook.runner.sheet.SheetWriter;
 
 /**
@@ -91,15 +91,12 @@ public final class CsvWriter implements SheetWriter {
       out.write(record, lineEnd, scanner.recordEnd() - lineEnd);
     }
 
-    /** The last safety net: what is not ours is never replaced. */
     private void refuseOthers(int row, Field field, String old) throws UnusableFileException {
       if (field.patch.headerRow() == row && field.content.equals(old)) {
         ours.add(field.patch);
       }
-      if (!old.isBlank() && !ours.contains(field.patch)) {
-        throw new UnusableFileException(
-            "Cell " + CellAddress.of(row, field.patch.column()) + " is not empty and not ours.");
-      }
+      OwnCells.refuseOthers(
+          "", row, field.patch.column(), ours.contains(field.patch), old.isBlank());
     }
 
     /** Rows that the file does not have yet. */

@@ -1,5 +1,7 @@
 package washbook.runner.write;
 
+import washbook.log.sheet.CellAddress;
+
 /**
  * A formula of a workbook that has calls of the pack in it.
  *
@@ -13,7 +15,7 @@ record FormulaCell(Place place, String old, String text) {
   record Place(String sheet, int row, int column) {
     @Override
     public String toString() {
-      return sheet + "!" + washbook.log.sheet.CellAddress.of(row, column);
+      return sheet + "!" + CellAddress.of(row, column);
     }
   }
 

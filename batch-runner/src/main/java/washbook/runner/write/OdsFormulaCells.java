@@ -4,20 +4,32 @@ import static washbook.runner.markup.XmlScanner.ascii;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import washbook.functions.Answer;
+import washbook.functions.Numbers;
+import washbook.functions.XmlText;
 import washbook.runner.markup.XmlScanner;
 import washbook.runner.markup.XmlScanner.Token;
 import washbook.runner.markup.XmlSplicer;
+import washbook.runner.read.OdsCell;
+import washbook.runner.read.OdsReader;
 
 /** Goes over the cells of an OpenDocument sheet that hold something (OpenDocument 1.3, 9.1.4). */
-final class OdsFormulaCells {
+final class OdsFormulaCells implements ReplaceableFormula {
+  /** The formula language of OpenDocument 1.2 and later. */
+  static final String PREFIX = "of:=";
+
   private static final byte[] TABLE = ascii("table");
   private static final byte[] ROW = ascii("table-row");
   private static final byte[] CELL = ascii("table-cell");
   private static final byte[] COVERED = ascii("covered-table-cell");
   private static final byte[] NAME = ascii("table:name");
-  private static final byte[] ROWS_REPEATED = ascii("table:number-rows-repeated");
   private static final byte[] COLUMNS_REPEATED = ascii("table:number-columns-repeated");
   private static final Pattern RESULT =
       Pattern.compile(
@@ -30,7 +42,19 @@ final class OdsFormulaCells {
     void visit(OdsFormulaCells cell) throws IOException;
   }
 
+  /** What may be asked for, by its name. */
+  private static final Map<String, byte[]> ATTRIBUTES =
+      Stream.of(
+              "table:formula",
+              "table:number-matrix-columns-spanned",
+              "office:value-type",
+              "office:value",
+              "office:string-value",
+              "calcext:value-type")
+          .collect(Collectors.toMap(name -> name, XmlScanner::ascii));
+
   private final XmlScanner scanner;
+  private final Map<String, String> attributes = new HashMap<>();
   private String sheet = "";
   private int row;
   private int rowsRepeated = 1;
@@ -58,19 +82,7 @@ final class OdsFormulaCells {
 
   /** The value of an attribute by its usual name; null when there is none. */
   String attribute(String name) {
-    Matcher found =
-        Pattern.compile("\\s" + Pattern.quote(name) + "=(?:\"([^\"]*)\"|'([^']*)')")
-            .matcher(startTag);
-    if (!found.find()) {
-      return null;
-    }
-    String value = found.group(1) == null ? found.group(2) : found.group(1);
-    return value
-        .replace("&lt;", "<")
-        .replace("&gt;", ">")
-        .replace("&quot;", "\"")
-        .replace("&apos;", "'")
-        .replace("&amp;", "&");
+    return attributes.get(name);
   }
 
   /** The markup inside the cell. */
@@ -89,13 +101,12 @@ final class OdsFormulaCells {
         rowsRepeated = 0;
       } else if (scanner.is(ROW)) {
         row += rowsRepeated;
-        rowsRepeated = scanner.attribute(ROWS_REPEATED) ? Integer.parseInt(scanner.value()) : 1;
+        rowsRepeated = OdsReader.rowsRepeated(scanner);
         column = 0;
         columnsRepeated = 0;
       } else if (scanner.is(CELL) || scanner.is(COVERED)) {
         column += columnsRepeated;
-        columnsRepeated =
-            scanner.attribute(COLUMNS_REPEATED) ? Integer.parseInt(scanner.value()) : 1;
+        columnsRepeated = scanner.attribute(COLUMNS_REPEATED) ? OdsCell.count(scanner) : 1;
         readCell(token, visitor);
       }
     }
@@ -107,6 +118,12 @@ final class OdsFormulaCells {
       splicer.holdFrom(splicer.tokenStart());
     }
     startTag = token();
+    attributes.clear();
+    for (Map.Entry<String, byte[]> one : ATTRIBUTES.entrySet()) {
+      if (scanner.attribute(one.getValue())) {
+        attributes.put(one.getKey(), scanner.value());
+      }
+    }
     empty = token == Token.EMPTY;
     StringBuilder inside = new StringBuilder();
     if (!empty) {
@@ -135,13 +152,27 @@ final class OdsFormulaCells {
         StandardCharsets.UTF_8);
   }
 
-  /** Puts another formula in; the stored result stays. */
-  void replaceFormula(String formula) throws IOException {
-    write(withFormula(startTag, formula), content);
+  /** Puts another formula in; the stored result stays where no other is told. */
+  @Override
+  public void replace(String text, Optional<Answer> answer) throws IOException {
+    String formula = PREFIX + text;
+    if (answer.isEmpty()) {
+      write(withFormula(startTag, formula), content);
+    } else if (answer.get() instanceof Answer.Number number) {
+      String shown = Numbers.show(number.value());
+      replace(formula, "office:value-type=\"float\" office:value=\"" + shown + "\"", shown);
+    } else if (answer.get() instanceof Answer.Text) {
+      replace(formula, "office:value-type=\"string\" office:string-value=\"\"", null);
+    } else {
+      replace(
+          formula,
+          "office:value-type=\"string\" office:string-value=\"\" calcext:value-type=\"error\"",
+          "#N/A");
+    }
   }
 
   /** Puts another formula in with its result. */
-  void replace(String formula, String resultAttributes, String shown) throws IOException {
+  private void replace(String formula, String resultAttributes, String shown) throws IOException {
     String tag = RESULT.matcher(withFormula(startTag, formula)).replaceAll("");
     int end = tag.length() - (empty ? 2 : 1);
     boolean plain =
@@ -162,15 +193,10 @@ final class OdsFormulaCells {
   }
 
   private static String withFormula(String tag, String formula) {
-    String escaped =
-        formula
-            .replace("&", "&amp;")
-            .replace("<", "&lt;")
-            .replace(">", "&gt;")
-            .replace("\"", "&quot;");
     return FORMULA
         .matcher(tag)
-        .replaceFirst(Matcher.quoteReplacement(" table:formula=\"" + escaped + "\""));
+        .replaceFirst(
+            Matcher.quoteReplacement(" table:formula=\"" + XmlText.escaped(formula) + "\""));
   }
 
   private void write(String tag, String inside) throws IOException {

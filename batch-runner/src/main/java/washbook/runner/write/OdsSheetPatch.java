@@ -15,6 +15,7 @@ import washbook.runner.markup.XmlSplicer;
 import washbook.runner.read.OdsCell;
 import washbook.runner.read.OdsReader;
 import washbook.runner.sheet.CellContent;
+import washbook.runner.sheet.OwnCells;
 import washbook.runner.sheet.PatchRows;
 
 /** Puts patched columns into one OpenDocument sheet while its bytes pass by. */
@@ -270,10 +271,7 @@ final class OdsSheetPatch {
     if (column.isHeader(number)) {
       column.isOurs = cell.formula == null && OdsCells.clean(content.text()).equals(cell.text);
     }
-    if (!column.isOurs && !cell.isBlank()) {
-      throw new UnusableFileException(
-          "Cell " + address + " of sheet \"" + sheetName + "\" is not empty and not ours.");
-    }
+    OwnCells.refuseOthers(sheetName, number, column.patch.column(), column.isOurs, cell.isBlank());
     boolean held = holds(content, cell);
     if (!held && cell.matrix) {
       throw new UnusableFileException(

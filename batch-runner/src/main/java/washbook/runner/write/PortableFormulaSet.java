@@ -1,9 +1,11 @@
 package washbook.runner.write;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -74,6 +76,14 @@ final class PortableFormulaSet {
         .map(FormulaCell::text);
   }
 
+  /** Puts the portable formula in where there is one for the cell. */
+  void replace(Place place, ReplaceableFormula cell, Values values) throws IOException {
+    Optional<String> text = replacement(place);
+    if (text.isPresent()) {
+      cell.replace(text.get(), answer(place, values));
+    }
+  }
+
   PortableResult result() {
     return new PortableResult(
         (int) cells.values().stream().filter(FormulaCell::isChanged).count(), List.copyOf(left));
@@ -128,7 +138,7 @@ final class PortableFormulaSet {
       other = other.substring(1, other.length() - 1).replace("''", "'");
     }
     int column = 0;
-    for (char c : cell.group("column").toUpperCase(java.util.Locale.ROOT).toCharArray()) {
+    for (char c : cell.group("column").toUpperCase(Locale.ROOT).toCharArray()) {
       column = column * 26 + (c - 'A' + 1);
     }
     return Optional.of(

@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
-import washbook.functions.Answer;
 import washbook.functions.Numbers;
 import washbook.functions.portable.FormulaRewriter;
 import washbook.functions.portable.FormulaSyntax;
@@ -21,16 +20,11 @@ import washbook.runner.write.FormulaCell.Place;
 /**
  * Makes the pack formulas of an OpenDocument spreadsheet portable, as {@link PortableXlsx} does.
  */
-public final class PortableOds {
-  private static final String PREFIX = "of:=";
+public final class PortableOds implements PortableWriter {
   private static final int MOST_REPEATED = 1000;
 
-  private PortableOds() {}
-
-  /**
-   * Writes a copy of {@code source} to {@code target}; the same file when there is nothing to do.
-   */
-  public static PortableResult write(Path source, Path target) throws IOException {
+  @Override
+  public PortableResult write(Path source, Path target) throws IOException {
     try (Archive archive = Archive.open(source);
         ArchiveCopy copy = new ArchiveCopy(source, archive)) {
       Part content = content(archive);
@@ -51,8 +45,8 @@ public final class PortableOds {
     }
   }
 
-  /** What {@link #write} would do. */
-  public static PortableResult inspect(Path source) throws IOException {
+  @Override
+  public PortableResult inspect(Path source) throws IOException {
     try (Archive archive = Archive.open(source)) {
       return find(archive, new HashMap<>()).result();
     }
@@ -89,12 +83,12 @@ public final class PortableOds {
     String formula = cell.attribute("table:formula");
     Place place = cell.place();
     if (formula != null && FormulaRewriter.concerns(bare(formula))) {
-      if (!formula.startsWith(PREFIX)) {
+      if (!formula.startsWith(OdsFormulaCells.PREFIX)) {
         formulas.leave(place, "its formula is written in an older way; save the file again.");
       } else if (cell.attribute("table:number-matrix-columns-spanned") != null) {
-        formulas.addArray(place, formula.substring(PREFIX.length()));
+        formulas.addArray(place, formula.substring(OdsFormulaCells.PREFIX.length()));
       } else {
-        formulas.add(place, formula.substring(PREFIX.length()));
+        formulas.add(place, formula.substring(OdsFormulaCells.PREFIX.length()));
       }
     }
     Object value = value(cell);
@@ -134,24 +128,8 @@ public final class PortableOds {
   private static void replace(
       OdsFormulaCells cell, PortableFormulaSet formulas, PortableFormulaSet.Values values)
       throws IOException {
-    Optional<String> text = formulas.replacement(cell.place());
-    if (text.isEmpty() || cell.attribute("table:formula") == null) {
-      return;
-    }
-    String formula = PREFIX + text.get();
-    Optional<Answer> answer = formulas.answer(cell.place(), values);
-    if (answer.isEmpty()) {
-      cell.replaceFormula(formula);
-    } else if (answer.get() instanceof Answer.Number number) {
-      String shown = Numbers.show(number.value());
-      cell.replace(formula, "office:value-type=\"float\" office:value=\"" + shown + "\"", shown);
-    } else if (answer.get() instanceof Answer.Text) {
-      cell.replace(formula, "office:value-type=\"string\" office:string-value=\"\"", null);
-    } else {
-      cell.replace(
-          formula,
-          "office:value-type=\"string\" office:string-value=\"\" calcext:value-type=\"error\"",
-          "#N/A");
+    if (cell.attribute("table:formula") != null) {
+      formulas.replace(cell.place(), cell, values);
     }
   }
 }

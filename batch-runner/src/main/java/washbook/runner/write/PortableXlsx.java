@@ -7,8 +7,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import washbook.functions.Answer;
-import washbook.functions.Numbers;
 import washbook.functions.portable.FormulaShift;
 import washbook.functions.portable.FormulaSyntax;
 import washbook.log.sheet.Grid;
@@ -24,13 +22,9 @@ import washbook.runner.write.FormulaCell.Place;
  * result of a formula that is one call becomes what the new formula gives; inside other functions
  * it stays what the pack's function gave, which is the same within the formula's error.
  */
-public final class PortableXlsx {
-  private PortableXlsx() {}
-
-  /**
-   * Writes a copy of {@code source} to {@code target}; the same file when there is nothing to do.
-   */
-  public static PortableResult write(Path source, Path target) throws IOException {
+public final class PortableXlsx implements PortableWriter {
+  @Override
+  public PortableResult write(Path source, Path target) throws IOException {
     try (XlsxPackage workbook = XlsxPackage.open(source);
         ArchiveCopy copy = new ArchiveCopy(source, workbook.archive())) {
       PortableFormulaSet formulas = find(workbook);
@@ -42,7 +36,10 @@ public final class PortableXlsx {
               (old, to) -> {
                 XmlSplicer splicer = new XmlSplicer(old, sheet.part().name(), to);
                 new XlsxFormulaCells(splicer)
-                    .visitAll(cell -> replace(cell, sheet.name(), formulas, values));
+                    .visitAll(
+                        cell ->
+                            formulas.replace(
+                                new Place(sheet.name(), cell.row(), cell.column()), cell, values));
                 splicer.finish();
               });
         }
@@ -52,8 +49,8 @@ public final class PortableXlsx {
     }
   }
 
-  /** What {@link #write} would do. */
-  public static PortableResult inspect(Path source) throws IOException {
+  @Override
+  public PortableResult inspect(Path source) throws IOException {
     try (XlsxPackage workbook = XlsxPackage.open(source)) {
       return find(workbook).result();
     }
@@ -102,29 +99,6 @@ public final class PortableXlsx {
                 formulas.add(place, text);
               }
             });
-  }
-
-  private static void replace(
-      XlsxFormulaCells cell,
-      String sheet,
-      PortableFormulaSet formulas,
-      PortableFormulaSet.Values values)
-      throws IOException {
-    Place place = new Place(sheet, cell.row(), cell.column());
-    Optional<String> text = formulas.replacement(place);
-    if (text.isEmpty()) {
-      return;
-    }
-    Optional<Answer> answer = formulas.answer(place, values);
-    if (answer.isEmpty()) {
-      cell.replaceFormula(text.get());
-    } else if (answer.get() instanceof Answer.Number number) {
-      cell.replace(text.get(), "n", Numbers.show(number.value()));
-    } else if (answer.get() instanceof Answer.Text) {
-      cell.replace(text.get(), "str", "");
-    } else {
-      cell.replace(text.get(), "e", "#N/A");
-    }
   }
 
   /** Stored values by place; a cell outside the used area is blank. */

@@ -20,6 +20,7 @@ import washbook.log.sheet.SheetPatch;
 import washbook.runner.file.UnusableFileException;
 import washbook.runner.file.WrittenFile;
 import washbook.runner.read.XlsFile;
+import washbook.runner.sheet.OwnCells;
 import washbook.runner.sheet.SheetWriter;
 
 /**
@@ -85,24 +86,14 @@ public final class XlsWriter implements SheetWriter {
             header != null
                 && header.getCellType() == CellType.STRING
                 && header.getStringCellValue().equals(column.header());
-        refuseOthers(header, ours);
+        OwnCells.refuseOthers(
+            patch.sheet(), column.headerRow(), column.column(), ours, isBlank(header));
         putHeader(sheet, column);
         for (int row = column.firstRow(); row <= column.lastRow(); row++) {
-          refuseOthers(find(sheet, row, column.column()), ours);
+          HSSFCell old = find(sheet, row, column.column());
+          OwnCells.refuseOthers(patch.sheet(), row, column.column(), ours, isBlank(old));
           putCell(sheet, column, row);
         }
-      }
-    }
-
-    /** The last safety net: what is not ours is never replaced. */
-    private static void refuseOthers(HSSFCell cell, boolean ours) throws UnusableFileException {
-      if (!ours && !isBlank(cell)) {
-        throw new UnusableFileException(
-            "Cell "
-                + CellAddress.of(cell.getRowIndex(), cell.getColumnIndex())
-                + " of sheet \""
-                + cell.getSheet().getSheetName()
-                + "\" is not empty and not ours.");
       }
     }
 

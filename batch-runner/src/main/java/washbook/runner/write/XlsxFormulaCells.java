@@ -4,17 +4,20 @@ import static washbook.runner.markup.XmlScanner.ascii;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import washbook.functions.Answer;
+import washbook.functions.Numbers;
+import washbook.functions.XmlText;
 import washbook.runner.markup.TextBuffer;
 import washbook.runner.markup.XmlScanner;
 import washbook.runner.markup.XmlScanner.Token;
 import washbook.runner.markup.XmlSplicer;
+import washbook.runner.read.XlsxPosition;
 import washbook.runner.read.XlsxStrings;
-import washbook.runner.sheet.CellReference;
 
 /** Goes over the formula cells of a sheet part (ECMA-376-1:2016, 18.3.1.4 c and 18.3.1.40 f). */
-final class XlsxFormulaCells {
+final class XlsxFormulaCells implements ReplaceableFormula {
   private static final byte[] ROW = ascii("row");
-  private static final byte[] R = ascii("r");
   private static final byte[] T = ascii("t");
   private static final byte[] SI = ascii("si");
 
@@ -24,8 +27,7 @@ final class XlsxFormulaCells {
   }
 
   private final XmlScanner scanner;
-  private int row = -1;
-  private int column = -1;
+  private final XlsxPosition position = new XlsxPosition();
   private String prefix = "";
   private String startTag = "";
   private boolean hasFormula;
@@ -40,11 +42,11 @@ final class XlsxFormulaCells {
   }
 
   int row() {
-    return row;
+    return position.row();
   }
 
   int column() {
-    return column;
+    return position.column();
   }
 
   /** "" for a plain formula, else "shared", "array" or "dataTable". */
@@ -66,10 +68,9 @@ final class XlsxFormulaCells {
     for (Token token = scanner.next(); token != Token.DONE; token = scanner.next()) {
       if (token == Token.START || token == Token.EMPTY) {
         if (scanner.is(ROW)) {
-          row = scanner.attribute(R) ? Integer.parseInt(scanner.value()) - 1 : row + 1;
-          column = -1;
+          position.startRow(scanner);
         } else if (scanner.is('c')) {
-          place();
+          position.startCell(scanner);
           if (token == Token.START) {
             hold();
             readCell();
@@ -80,15 +81,6 @@ final class XlsxFormulaCells {
           }
         }
       }
-    }
-  }
-
-  private void place() throws IOException {
-    if (scanner.attribute(R)) {
-      long at = CellReference.parse(scanner.bytes(), scanner.valueStart(), scanner.valueEnd());
-      column = CellReference.column(at);
-    } else {
-      column++;
     }
   }
 
@@ -149,13 +141,22 @@ final class XlsxFormulaCells {
     }
   }
 
-  /** Puts another formula in; the stored result stays. */
-  void replaceFormula(String text) throws IOException {
-    write(startTag, text, rest);
+  /** Puts another formula in; the stored result stays where no other is told. */
+  @Override
+  public void replace(String text, Optional<Answer> answer) throws IOException {
+    if (answer.isEmpty()) {
+      write(startTag, text, rest);
+    } else if (answer.get() instanceof Answer.Number number) {
+      replace(text, "n", Numbers.show(number.value()));
+    } else if (answer.get() instanceof Answer.Text) {
+      replace(text, "str", "");
+    } else {
+      replace(text, "e", "#N/A");
+    }
   }
 
   /** Puts another formula in with its result: {@code type} is n, str or e. */
-  void replace(String text, String type, String value) throws IOException {
+  private void replace(String text, String type, String value) throws IOException {
     String tag = startTag.replaceAll("\\s+t\\s*=\\s*(\"[^\"]*\"|'[^']*')", "");
     if (!type.equals("n")) {
       tag = tag.substring(0, tag.length() - 1) + " t=\"" + type + "\">";
@@ -169,9 +170,11 @@ final class XlsxFormulaCells {
 
   private void write(String tag, String text, String content) throws IOException {
     XmlSplicer splicer = (XmlSplicer) scanner;
-    String escaped = text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
     String cell =
-        tag + (openingTag + escaped + "</" + prefix + "f>") + content + ("</" + prefix + "c>");
+        tag
+            + (openingTag + XmlText.escaped(text) + "</" + prefix + "f>")
+            + content
+            + ("</" + prefix + "c>");
     splicer.replace(splicer.held(), splicer.tokenEnd(), cell.getBytes(StandardCharsets.UTF_8));
   }
 }

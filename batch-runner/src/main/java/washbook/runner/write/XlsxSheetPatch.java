@@ -13,6 +13,7 @@ import washbook.runner.markup.XmlScanner.Token;
 import washbook.runner.markup.XmlSplicer;
 import washbook.runner.sheet.CellContent;
 import washbook.runner.sheet.CellReference;
+import washbook.runner.sheet.OwnCells;
 import washbook.runner.sheet.PatchRows;
 
 /** Puts patched columns into one sheet part while its bytes pass by. */
@@ -348,16 +349,12 @@ final class XlsxSheetPatch {
         : newStyle(column);
   }
 
-  /** The last safety net: what is not ours is never replaced. */
   private void refuseOthers(PatchRows.Column column, CellContent content) throws IOException {
     String address = column.letters + (row + 1);
     if (column.isHeader(row)) {
       column.isOurs = !old.isFormula() && content.text().equals(old.text());
     }
-    if (!column.isOurs && !old.isBlank()) {
-      throw new UnusableFileException(
-          "Cell " + address + " of sheet \"" + sheetName + "\" is not empty and not ours.");
-    }
+    OwnCells.refuseOthers(sheetName, row, column.patch.column(), column.isOurs, old.isBlank());
     String kind = old.formulaKind();
     boolean reachesOut =
         kind.equals("array")

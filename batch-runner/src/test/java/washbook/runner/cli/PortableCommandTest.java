@@ -27,10 +27,14 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCellFormula;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.STCellFormulaType;
 import washbook.functions.Answer;
 import washbook.functions.catalogue.Catalogue;
+import washbook.runner.RawOds;
+import washbook.runner.RawXlsx;
 
 /** Workbooks with formulas of the pack before and after. */
 class PortableCommandTest {
@@ -150,7 +154,8 @@ class PortableCommandTest {
         <table:table-cell table:formula="of:=SUM(WASHBOOK.ABV([.A1];[.B1]);&quot;&amp;&quot;=1)" \
         office:value-type="float" office:value="11.65"><text:p>11.65</text:p></table:table-cell>\
         <table:table-cell table:formula="of:=WASHBOOK.ABV([.A1];[.Z9])"/>
-        </table:table-row></table:table>""";
+        </table:table-row></table:table>\
+        """;
     try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(file))) {
       zip.putNextEntry(new ZipEntry("content.xml"));
       zip.write(
@@ -245,7 +250,8 @@ class PortableCommandTest {
         <calcext:condition calcext:value="formula-is(WASHBOOK.ABV([.A1];[.B1])&gt;5)"/>\
         </calcext:conditional-format>\
         <table:named-expression table:name="Strength" \
-        table:expression="of:=WASHBOOK.ABV([.A1];[.B1])"/></office:document-content>""";
+        table:expression="of:=WASHBOOK.ABV([.A1];[.B1])"/></office:document-content>\
+        """;
     try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(file))) {
       zip.putNextEntry(new ZipEntry("content.xml"));
       zip.write(content.getBytes(StandardCharsets.UTF_8));
@@ -263,6 +269,34 @@ class PortableCommandTest {
             "Log.A1:Log.A9 (conditional format)")) {
       assertTrue(run.out().contains("  " + place + " stays: "), run.out());
     }
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "<row r=\"x\">, <c r=\"A1\">, a row is outside of any sheet",
+    "<row r=\"1\">, <c r=\"x\">, a cell has no valid address",
+  })
+  void anAddressThatIsNoneIsRefusedWithASentence(String row, String cell, String why)
+      throws IOException {
+    Path file = folder.resolve("bad.xlsx");
+    RawXlsx.withSheet("<sheetData>" + row + cell + "<f>1+1</f><v>2</v></c></row></sheetData>")
+        .write(file);
+    Cli run = Cli.run("portable", file.toString());
+    assertEquals(ExitCode.FILE, run.code());
+    assertTrue(run.err().contains(why), run.err());
+  }
+
+  @Test
+  void aCountOfCellsThatIsNoneIsRefusedWithASentence() throws IOException {
+    Path file = folder.resolve("bad.ods");
+    RawOds.log(
+            "",
+            "<table:table-row table:number-rows-repeated=\"many\"><table:table-cell/>"
+                + "</table:table-row>")
+        .write(file);
+    Cli run = Cli.run("portable", file.toString());
+    assertEquals(ExitCode.FILE, run.code());
+    assertTrue(run.err().contains("a count is not a number"), run.err());
   }
 
   @Test

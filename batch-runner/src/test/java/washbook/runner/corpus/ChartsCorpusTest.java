@@ -48,7 +48,7 @@ class ChartsCorpusTest {
       FileFormat format = FileFormats.of(filled);
       Path charts = folder.resolve("charts." + Corpus.extension(file));
       try {
-        format.charts().write(filled, CURVES, false, charts);
+        format.charts().orElseThrow().write(filled, CURVES, false, charts);
         List<Grid> grids = format.reader().read(charts);
         assertEquals("Washbook charts", grids.get(grids.size() - 1).name(), file.toString());
       } catch (UnusableFileException e) {

@@ -2,6 +2,7 @@ package washbook.office.generate;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import washbook.functions.XmlText;
 import washbook.functions.catalogue.CatalogueFunction;
 import washbook.functions.catalogue.Parameter;
 
@@ -11,13 +12,13 @@ final class WizardWriter {
 
   static String textsOf(List<Method> methods) {
     return """
-        <?xml version="1.0" encoding="UTF-8"?>
-        <oor:component-data xmlns:oor="http://openoffice.org/2001/registry" \
-        xmlns:xs="http://www.w3.org/2001/XMLSchema" oor:name="CalcAddIns" \
-        oor:package="org.openoffice.Office">
-        <node oor:name="AddInInfo"><node oor:name="WASHBOOK" oor:op="replace">\
-        <node oor:name="AddInFunctions">
-        """
+    <?xml version="1.0" encoding="UTF-8"?>
+    <oor:component-data xmlns:oor="http://openoffice.org/2001/registry" \
+    xmlns:xs="http://www.w3.org/2001/XMLSchema" oor:name="CalcAddIns" \
+    oor:package="org.openoffice.Office">
+    <node oor:name="AddInInfo"><node oor:name="WASHBOOK" oor:op="replace">\
+    <node oor:name="AddInFunctions">
+    """
         + methods.stream().map(WizardWriter::function).collect(Collectors.joining())
         + "</node></node></node>\n</oor:component-data>\n";
   }
@@ -47,6 +48,6 @@ final class WizardWriter {
 
   private static String text(String property, String text) {
     return "<prop oor:name=\"%s\"><value xml:lang=\"en\">%s</value></prop>\n"
-        .formatted(property, Xml.escape(text));
+        .formatted(property, XmlText.escaped(text));
   }
 }

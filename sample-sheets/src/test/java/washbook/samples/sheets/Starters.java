@@ -47,7 +47,7 @@ public final class Starters {
           if (portable) {
             Path calls = scratch.resolve(entry.getKey() + ".xlsx");
             entry.getValue().save(calls);
-            PortableResult result = PortableXlsx.write(calls, xlsx);
+            PortableResult result = new PortableXlsx().write(calls, xlsx);
             if (!result.left().isEmpty()) {
               throw new IllegalStateException(xlsx + ": " + result.left());
             }

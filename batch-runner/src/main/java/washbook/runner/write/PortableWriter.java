@@ -1,0 +1,15 @@
+package washbook.runner.write;
+
+import java.io.IOException;
+import java.nio.file.Path;
+
+/** Makes the pack formulas of a workbook portable. */
+public interface PortableWriter {
+  /** What {@link #write} would do. */
+  PortableResult inspect(Path source) throws IOException;
+
+  /**
+   * Writes a copy of {@code source} to {@code target}; the same file when there is nothing to do.
+   */
+  PortableResult write(Path source, Path target) throws IOException;
+}
