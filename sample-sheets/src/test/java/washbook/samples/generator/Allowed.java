@@ -50,9 +50,10 @@ final class Allowed {
           Map.entry("corpus TABLE_BESIDE", 1),
           Map.entry("corpus WEEKDAY_BEFORE_THE_DATE", 3),
           Map.entry("filled twice", 13),
-          Map.entry("made BATTERY_COLUMN", 81),
-          Map.entry("made COLUMNS_SHUFFLED", 4),
+          Map.entry("made BATTERY_COLUMN", 36),
+          Map.entry("made COLUMNS_SHUFFLED", 3),
           Map.entry("made NEUTRAL_COLUMN", 1),
+          Map.entry("made SHEET_RENAMED", 4),
           Map.entry("made TABLE_BESIDE", 7),
           Map.entry("made WEEKDAY_BEFORE_THE_DATE", 7),
           Map.entry("words taken away", 120));

@@ -99,8 +99,9 @@ public final class Evidence {
   }
 
   private void words(int topRow) {
+    List<LogColumn> joined = joined();
     for (LogColumn column : table.columns()) {
-      if (column.role() != Role.COMPUTED) {
+      if (column.role() != Role.COMPUTED && joined.contains(column)) {
         boolean twoUses = Vocabulary.meanings(column.header()).contains(Concept.TWO_USES);
         weigh(column.header(), twoUses ? Clue.DOUBTFUL_WORD : Clue.OTHER_WORD);
         if (twoUses) {
@@ -116,6 +117,24 @@ public final class Evidence {
       }
     }
     weigh(grid.name(), Clue.OTHER_SHEET);
+  }
+
+  /** The columns that stand beside the reading without a gap; behind one begins another list. */
+  private List<LogColumn> joined() {
+    List<LogColumn> run = new ArrayList<>();
+    boolean withReading = false;
+    for (LogColumn column : table.columns()) {
+      boolean gap = !run.isEmpty() && column.column() > run.get(run.size() - 1).column() + 1;
+      if (gap && withReading) {
+        break;
+      }
+      if (gap) {
+        run.clear();
+      }
+      run.add(column);
+      withReading |= column.role() == Role.GRAVITY || column.role() == Role.REFRACTOMETER;
+    }
+    return run;
   }
 
   private void weigh(String text, Clue other) {
