@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import washbook.log.Doubt;
 import washbook.log.LogTable;
 import washbook.log.Understanding;
+import washbook.log.evidence.Evidence;
 import washbook.log.layout.Header;
 import washbook.log.layout.Headers;
 import washbook.log.layout.OtherThings;
@@ -66,7 +67,21 @@ public final class SheetUnderstanding {
           above = Math.max(above, Math.max(other.bottomRow(), lastRows.get(j)) + 1);
         }
       }
-      tables.add(new TableUnderstanding(grid, header, rows, headers, above, said, doubts).make());
+      List<Doubt> own = new ArrayList<>();
+      LogTable table = new TableUnderstanding(grid, header, rows, headers, above, said, own).make();
+      boolean told = said.headerRow() >= 0 || !said.columns().isEmpty();
+      Evidence evidence = Evidence.of(grid, table, above, header.topRow(), tables);
+      switch (told ? Evidence.Verdict.FERMENT : evidence.verdict()) {
+        case FERMENT -> {
+          tables.add(table);
+          doubts.addAll(own);
+        }
+        case OPEN -> {
+          tables.add(unsettled(table));
+          doubts.addAll(own.isEmpty() ? List.of(open(header, evidence)) : own);
+        }
+        case OTHER -> doubts.add(foreign(header));
+      }
     }
     if (headers.isEmpty()) {
       TransposedLog.in(grid).ifPresent(doubts::add);
@@ -88,6 +103,36 @@ public final class SheetUnderstanding {
               : new Header.HeaderCell(cell.column(), cell.text(), cell.meanings(), column.role()));
     }
     return new Header(header.topRow(), header.bottomRow(), List.copyOf(cells));
+  }
+
+  /** The table as one that waits for an answer. */
+  private static LogTable unsettled(LogTable table) {
+    return new LogTable(
+        table.headerRow(),
+        table.firstRow(),
+        table.lastRow(),
+        table.firstColumn(),
+        table.lastColumn(),
+        table.columns(),
+        List.of(),
+        table.settings(),
+        table.remarks(),
+        false);
+  }
+
+  private static Doubt open(Header header, Evidence evidence) {
+    String row = String.valueOf(header.bottomRow() + 1);
+    String against = evidence.mostly(true);
+    return new Doubt(
+        CellAddress.of(header.bottomRow(), header.firstColumn()),
+        "Is the table below row "
+            + row
+            + " the log of a ferment? "
+            + evidence.mostly(false)
+            + (against.isEmpty() ? ", but nothing else says so" : ", but " + against)
+            + ". If it is one, say in a map: header row = "
+            + row
+            + "; else nothing has to be done");
   }
 
   private static Doubt foreign(Header header) {
