@@ -229,7 +229,7 @@ class MenuIT {
     Object[][] readings = new Object[rows][3];
     for (int i = 0; i < rows; i++) {
       readings[i] =
-          new Object[] {i / 100.0, 1.085 - i * 1e-5, i % blankEvery == blankEvery - 1 ? "" : 20.0};
+          new Object[] {i / 100.0, 1.085 - i * 8e-5, i % blankEvery == blankEvery - 1 ? "" : 20.0};
     }
     book.data("A1:C1", new Object[][] {{"Day", "SG", "Temp °C"}});
     book.data("A2:C" + (rows + 1), readings);

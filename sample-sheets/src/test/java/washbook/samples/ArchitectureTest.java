@@ -46,7 +46,9 @@ class ArchitectureTest {
           log: functions, functions.*, log.sheet, log.words
           log.reading: functions, functions.*, log, log.sheet, log.words
           log.layout: functions, functions.*, log, log.sheet, log.words
-          log.understand: functions, functions.*, log, log.sheet, log.words, log.reading, log.layout
+          log.evidence: functions, functions.*, log, log.sheet, log.words, log.reading
+          log.understand: functions, functions.*, log, log.sheet, log.words, log.reading, log.layout, \
+          log.evidence
           log.fill: functions, functions.*, functions.catalogue, functions.portable, log, log.sheet, \
           log.words, log.reading
           log.audit: functions, functions.*, log, log.sheet, log.words, log.reading, log.fill

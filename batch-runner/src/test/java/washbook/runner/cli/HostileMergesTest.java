@@ -22,7 +22,7 @@ final class HostileMergesTest {
     for (int row = 2; row < 12; row++) {
       sheet.append(
           "<row r=\"%1$d\"><c r=\"A%1$d\"><v>%1$d</v></c><c r=\"B%1$d\"><v>%2$s</v></c><c r=\"C%1$d\"><v>20</v></c></row>"
-              .formatted(row, (1086 - row) / 1000.0));
+              .formatted(row, (1092 - 8 * row) / 1000.0));
     }
     sheet.append("</sheetData><mergeCells>");
     sheet.append("<mergeCell ref=\"H20:M1000000\"/>".repeat(100_000)).append("</mergeCells>");

@@ -31,6 +31,8 @@ final class HostileTextTest {
                   + quoted
                   + ",x\n6,1.02,20,"
                   + quoted
+                  + ",x\n9,1.005,20,"
+                  + quoted
                   + ",x\n");
       Path report = folder.resolve("report.csv");
       Cli done = Cli.run("fill", file.toString(), "--report", report.toString());

@@ -15,6 +15,11 @@ public final class Doubts {
     all.add(new Doubt(cell, question));
   }
 
+  /** Adds the questions of a part of the sheet. */
+  public void takeOver(Doubts others) {
+    all.addAll(others.all);
+  }
+
   public List<Doubt> all() {
     return List.copyOf(all);
   }

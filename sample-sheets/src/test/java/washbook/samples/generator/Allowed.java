@@ -19,8 +19,8 @@ final class Allowed {
    */
   static final Map<String, Integer> WRONG =
       Map.ofEntries(
-          Map.entry("AVERAGES_BELOW", 10),
-          Map.entry("BATCH_COLUMN", 29),
+          Map.entry("AVERAGES_BELOW", 9),
+          Map.entry("BATCH_COLUMN", 28),
           Map.entry("KEY_LINES", 16),
           Map.entry("NAME_LINES", 2),
           Map.entry("PLAIN", 11),
@@ -30,13 +30,12 @@ final class Allowed {
           Map.entry("SPIRIT_BELOW", 3),
           Map.entry("TITLE", 9),
           Map.entry("TWO_BELOW", 4),
-          Map.entry("UNIT_ROW", 7),
-          Map.entry("UNKNOWN_BATCH_COLUMN", 52),
+          Map.entry("UNIT_ROW", 6),
+          Map.entry("UNKNOWN_BATCH_COLUMN", 48),
           Map.entry("VESSELS_SHARE_DATES", 1),
-          Map.entry("other, told IN_HEADER", 60),
-          Map.entry("other, told IN_SHEET_NAME", 104),
-          Map.entry("other, told IN_TITLE", 56),
-          Map.entry("other, told NOWHERE", 96));
+          Map.entry("other, told IN_SHEET_NAME", 1),
+          Map.entry("other, told IN_TITLE", 1),
+          Map.entry("other, told NOWHERE", 1));
 
   /** Rows with a reading of which nothing was said. Each has to become 0. */
   static final Map<String, Integer> UNACCOUNTED = Map.of();
@@ -44,17 +43,17 @@ final class Allowed {
   /** Logs whose figures changed when nothing about the readings did. Each has to become 0. */
   static final Map<String, Integer> CHANGED =
       Map.ofEntries(
-          Map.entry("another language", 178),
+          Map.entry("another language", 176),
           Map.entry("corpus BATTERY_COLUMN", 29),
           Map.entry("corpus COLUMNS_SHUFFLED", 2),
           Map.entry("corpus TABLE_BELOW", 2),
           Map.entry("corpus TABLE_BESIDE", 1),
           Map.entry("corpus WEEKDAY_BEFORE_THE_DATE", 3),
-          Map.entry("filled twice", 14),
-          Map.entry("foreign title", 120),
-          Map.entry("made BATTERY_COLUMN", 81),
-          Map.entry("made COLUMNS_SHUFFLED", 4),
+          Map.entry("filled twice", 13),
+          Map.entry("made BATTERY_COLUMN", 36),
+          Map.entry("made COLUMNS_SHUFFLED", 3),
           Map.entry("made NEUTRAL_COLUMN", 1),
+          Map.entry("made SHEET_RENAMED", 4),
           Map.entry("made TABLE_BESIDE", 7),
           Map.entry("made WEEKDAY_BEFORE_THE_DATE", 7),
           Map.entry("words taken away", 120));

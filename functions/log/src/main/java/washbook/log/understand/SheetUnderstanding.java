@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import washbook.log.Doubts;
 import washbook.log.LogTable;
 import washbook.log.Understanding;
+import washbook.log.evidence.Evidence;
 import washbook.log.layout.Header;
 import washbook.log.layout.Headers;
 import washbook.log.layout.OtherThings;
@@ -66,7 +67,24 @@ public final class SheetUnderstanding {
           above = Math.max(above, Math.max(other.bottomRow(), lastRows.get(j)) + 1);
         }
       }
-      tables.add(new TableUnderstanding(grid, header, rows, headers, above, said, doubts).make());
+      Doubts own = new Doubts();
+      LogTable table = new TableUnderstanding(grid, header, rows, headers, above, said, own).make();
+      boolean told = said.headerRow() >= 0 || !said.columns().isEmpty();
+      Evidence evidence = Evidence.of(grid, table, above, header.topRow(), tables);
+      switch (told ? Evidence.Verdict.FERMENT : evidence.verdict()) {
+        case FERMENT -> {
+          tables.add(table);
+          doubts.takeOver(own);
+        }
+        case OPEN -> {
+          tables.add(unsettled(table));
+          if (own.all().isEmpty()) {
+            askAboutOpen(header, evidence, own);
+          }
+          doubts.takeOver(own);
+        }
+        case OTHER -> askAboutForeign(header, doubts);
+      }
     }
     if (headers.isEmpty()) {
       TransposedLog.askAbout(grid, doubts);
@@ -88,6 +106,36 @@ public final class SheetUnderstanding {
               : new Header.HeaderCell(cell.column(), cell.text(), cell.meanings(), column.role()));
     }
     return new Header(header.topRow(), header.bottomRow(), List.copyOf(cells));
+  }
+
+  /** The table as one that waits for an answer. */
+  private static LogTable unsettled(LogTable table) {
+    return new LogTable(
+        table.headerRow(),
+        table.firstRow(),
+        table.lastRow(),
+        table.firstColumn(),
+        table.lastColumn(),
+        table.columns(),
+        List.of(),
+        table.settings(),
+        table.remarks(),
+        false);
+  }
+
+  private static void askAboutOpen(Header header, Evidence evidence, Doubts doubts) {
+    String row = String.valueOf(header.bottomRow() + 1);
+    String against = evidence.mostly(true);
+    doubts.ask(
+        CellAddress.of(header.bottomRow(), header.firstColumn()),
+        "Is the table below row "
+            + row
+            + " the log of a ferment? "
+            + evidence.mostly(false)
+            + (against.isEmpty() ? ", but nothing else says so" : ", but " + against)
+            + ". If it is one, say in a map: header row = "
+            + row
+            + "; else nothing has to be done");
   }
 
   private static void askAboutForeign(Header header, Doubts doubts) {

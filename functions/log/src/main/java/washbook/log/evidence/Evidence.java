@@ -1,0 +1,293 @@
+package washbook.log.evidence;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import washbook.functions.RefusedException;
+import washbook.functions.scale.Conversion;
+import washbook.log.OriginalGravity;
+import washbook.log.LogColumn;
+import washbook.log.LogTable;
+import washbook.log.Role;
+import washbook.log.reading.RowTimes;
+import washbook.log.sheet.Grid;
+import washbook.log.words.BatchNameText;
+import washbook.log.words.CellText;
+import washbook.log.words.Concept;
+import washbook.log.words.TradeWords;
+import washbook.log.words.Vocabulary;
+import washbook.log.words.WashWords;
+
+/**
+ * Weighs whether a table is the log of a ferment: its words, its own figures, and how its readings
+ * run. Strong evidence lets it be filled, weak evidence asks, none or contrary leaves it alone.
+ */
+public final class Evidence {
+  /** What follows from the evidence. */
+  public enum Verdict {
+    FERMENT,
+    OPEN,
+    OTHER
+  }
+
+  private static final int ENOUGH = 3;
+
+  /** Points of SG that a degree of a scale of sugar is roughly. */
+  private static final double PER_DEGREE = 0.004;
+
+  /** Temperatures that a ferment has, °C; warmer than any is hot work. */
+  private static final double COLDEST = -3;
+
+  private static final double WARMEST = 46;
+
+  /** Of so many rows notes are read, and as many lines above. */
+  private static final int ROWS_READ = 400;
+
+  private final Grid grid;
+  private final LogTable table;
+  private final int above;
+  private final Set<Clue> clues = EnumSet.noneOf(Clue.class);
+
+  private Evidence(Grid grid, LogTable table, int above) {
+    this.grid = grid;
+    this.table = table;
+    this.above = above;
+  }
+
+  /**
+   * @param table with its columns and, where they are settled, its batches
+   * @param above first row that can hold lines about the table
+   * @param topRow first row of its header
+   * @param ferments tables of the sheet that are known as ferments
+   */
+  public static Evidence of(
+      Grid grid, LogTable table, int above, int topRow, List<LogTable> ferments) {
+    Evidence evidence = new Evidence(grid, table, above);
+    if (ferments.stream().anyMatch(f -> f.settled() && headers(f).equals(headers(table)))) {
+      evidence.clues.add(Clue.SIBLING);
+    }
+    evidence.words(topRow);
+    evidence.columns();
+    evidence.notes();
+    evidence.course();
+    return evidence;
+  }
+
+  private static List<String> headers(LogTable table) {
+    return table.columns().stream()
+        .filter(c -> c.role() != Role.COMPUTED)
+        .map(c -> c.header().strip())
+        .toList();
+  }
+
+  /** What follows from it. */
+  public Verdict verdict() {
+    int sum = clues.stream().mapToInt(c -> c.weight).sum();
+    return sum >= ENOUGH ? Verdict.FERMENT : sum > 0 ? Verdict.OPEN : Verdict.OTHER;
+  }
+
+  /** What weighs most on one side, as a part of a sentence; "" where nothing does. */
+  public String mostly(boolean against) {
+    return clues.stream()
+        .filter(c -> c.weight < 0 == against)
+        .max(Comparator.comparing(c -> Math.abs(c.weight)))
+        .map(c -> c.says)
+        .orElse("");
+  }
+
+  private void words(int topRow) {
+    List<LogColumn> joined = joined();
+    for (LogColumn column : table.columns()) {
+      if (column.role() != Role.COMPUTED && joined.contains(column)) {
+        boolean twoUses = Vocabulary.meanings(column.header()).contains(Concept.TWO_USES);
+        weigh(column.header(), twoUses ? Clue.DOUBTFUL_WORD : Clue.OTHER_WORD);
+        if (twoUses) {
+          clues.add(Clue.DOUBTFUL_WORD);
+        }
+      }
+    }
+    for (int row = Math.max(above, topRow - ROWS_READ); row < topRow; row++) {
+      for (int column = table.firstColumn(); column <= table.lastColumn(); column++) {
+        if (grid.kind(row, column) == Grid.Kind.TEXT) {
+          weigh(grid.text(row, column), Clue.OTHER_WORD);
+        }
+      }
+    }
+    weigh(grid.name(), Clue.OTHER_SHEET);
+  }
+
+  /** The columns that stand beside the reading without a gap; behind one begins another list. */
+  private List<LogColumn> joined() {
+    List<LogColumn> run = new ArrayList<>();
+    boolean withReading = false;
+    for (LogColumn column : table.columns()) {
+      boolean gap = !run.isEmpty() && column.column() > run.get(run.size() - 1).column() + 1;
+      if (gap && withReading) {
+        break;
+      }
+      if (gap) {
+        run.clear();
+      }
+      run.add(column);
+      withReading |= column.role() == Role.GRAVITY || column.role() == Role.REFRACTOMETER;
+    }
+    return run;
+  }
+
+  private void weigh(String text, Clue other) {
+    Set<TradeWords.Side> sides = TradeWords.in(text);
+    if (sides.contains(TradeWords.Side.FERMENT)) {
+      clues.add(Clue.TRADE_WORD);
+    }
+    if (sides.contains(TradeWords.Side.OTHER)) {
+      clues.add(other);
+    }
+    if (!BatchNameText.of(text).isEmpty() && !WashWords.inValue(text).isEmpty()) {
+      clues.add(Clue.NAMED_BATCH);
+    }
+  }
+
+  private void columns() {
+    for (LogColumn column : table.columns()) {
+      switch (column.role()) {
+        case ORIGINAL_GRAVITY, OWN_ABV, OWN_APPARENT_ATTENUATION, OWN_REAL_ATTENUATION ->
+            clues.add(Clue.OWN_FIGURES);
+        case SUGAR_ADDED -> clues.add(Clue.SUGAR_ADDED);
+        case GRAVITY, REFRACTOMETER, OWN_CORRECTED_GRAVITY -> {
+          Set<Concept> meanings = Vocabulary.meanings(column.header());
+          boolean scale = meanings.stream().anyMatch(Concept.SUGAR_SCALES::contains);
+          boolean density = meanings.contains(Concept.KGM3) || meanings.contains(Concept.GCM3);
+          if (scale && !density
+              || meanings.contains(Concept.HYDROMETER)
+              || meanings.contains(Concept.REFRACTOMETER)
+              || meanings.contains(Concept.POTENTIAL)) {
+            clues.add(Clue.NAMED_SCALE);
+          }
+        }
+        default -> {}
+      }
+    }
+    boolean stated = table.batches().stream().anyMatch(b -> b.original() instanceof OriginalGravity.Stated);
+    if (stated) {
+      clues.add(Clue.OWN_FIGURES);
+    }
+  }
+
+  private void notes() {
+    int last = Math.min(table.lastRow(), table.firstRow() + ROWS_READ);
+    for (LogColumn column : table.columns()) {
+      if (column.role() != Role.NOTE) {
+        continue;
+      }
+      for (int row = table.firstRow(); row <= last; row++) {
+        if (grid.kind(row, column.column()) == Grid.Kind.TEXT) {
+          String text = grid.text(row, column.column());
+          Set<Concept> meanings = Vocabulary.meanings(text);
+          if (TradeWords.in(text).contains(TradeWords.Side.FERMENT)) {
+            clues.add(Clue.NOTED_WORD);
+          }
+          if (meanings.contains(Concept.SUGAR) && meanings.contains(Concept.ADDED)) {
+            clues.add(Clue.SUGAR_ADDED);
+          }
+        }
+      }
+    }
+  }
+
+  private void course() {
+    LogColumn reading =
+        table
+            .column(Role.GRAVITY)
+            .or(() -> table.column(Role.REFRACTOMETER))
+            .or(() -> table.column(Role.OWN_CORRECTED_GRAVITY))
+            .orElse(null);
+    if (reading == null) {
+      return;
+    }
+    List<double[]> batches = new ArrayList<>();
+    if (table.batches().isEmpty()) {
+      int[] rows = new int[Math.max(0, table.lastRow() - table.firstRow() + 1)];
+      for (int i = 0; i < rows.length; i++) {
+        rows[i] = table.firstRow() + i;
+      }
+      RowTimes.of(grid, table).sort(rows);
+      batches.add(gravities(reading, rows));
+    }
+    table.batches().forEach(b -> batches.add(gravities(reading, b.rows())));
+    Course course = new Course(batches);
+    boolean warm = isTooWarm();
+    if (course.isOutside() || warm) {
+      clues.add(Clue.OTHER_WORLD);
+    }
+    if (course.isOneEach()) {
+      clues.add(Clue.ONE_EACH);
+    } else if (course.isUnlike()) {
+      clues.add(Clue.OTHER_COURSE);
+    } else if (course.isLikeFerment() && !warm) {
+      clues.add(Clue.COURSE);
+    } else if (course.fallsShortly() && !warm) {
+      clues.add(Clue.SHORT_FALL);
+    } else if (course.mayHaveBegun() && !warm) {
+      clues.add(Clue.BEGUN);
+    }
+  }
+
+  private double[] gravities(LogColumn reading, int[] rows) {
+    double[] found = new double[rows.length];
+    int count = 0;
+    for (int row : rows) {
+      double value = number(row, reading.column());
+      double gravity = Double.isNaN(value) || value == 0 ? Double.NaN : gravity(value, reading);
+      if (gravity > 0.7 && gravity < 2) {
+        found[count++] = gravity;
+      }
+    }
+    return Arrays.copyOf(found, count);
+  }
+
+  private double number(int row, int column) {
+    return grid.kind(row, column) == Grid.Kind.TEXT
+        ? CellText.read(grid.text(row, column)).value
+        : CellText.plainNumber(grid, row, column);
+  }
+
+  /** A reading as a gravity; roughly where its scale is not settled. */
+  private static double gravity(double value, LogColumn reading) {
+    if (value >= 900) {
+      return value / 1000;
+    }
+    if (value > 0.9 && value < 1.5) {
+      return value;
+    }
+    try {
+      return reading.unit().isEmpty()
+          ? 1 + value * PER_DEGREE
+          : Conversion.convert(value, reading.unit(), "SG");
+    } catch (RefusedException refused) {
+      return 1 + value * PER_DEGREE;
+    }
+  }
+
+  /** Whether most temperatures are none of a ferment. */
+  private boolean isTooWarm() {
+    LogColumn column = table.column(Role.TEMPERATURE).orElse(null);
+    if (column == null) {
+      return false;
+    }
+    int all = 0;
+    int outside = 0;
+    for (int row = table.firstRow(); row <= table.lastRow(); row++) {
+      double value = number(row, column.column());
+      if (!Double.isNaN(value)) {
+        double celsius = column.unit().equals("F") ? (value - 32) / 1.8 : value;
+        all++;
+        outside += celsius < COLDEST || celsius > WARMEST ? 1 : 0;
+      }
+    }
+    boolean degrees = column.unit().equals("C") || column.unit().equals("F");
+    return degrees && all > 0 && outside > 0.5 * all;
+  }
+}
