@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Set;
 import washbook.functions.RefusedException;
 import washbook.functions.scale.Conversion;
-import washbook.log.OriginalGravity;
 import washbook.log.LogColumn;
 import washbook.log.LogTable;
+import washbook.log.OriginalGravity;
 import washbook.log.Role;
 import washbook.log.reading.RowTimes;
 import washbook.log.sheet.Grid;
@@ -170,7 +170,8 @@ public final class Evidence {
         default -> {}
       }
     }
-    boolean stated = table.batches().stream().anyMatch(b -> b.original() instanceof OriginalGravity.Stated);
+    boolean stated =
+        table.batches().stream().anyMatch(b -> b.original() instanceof OriginalGravity.Stated);
     if (stated) {
       clues.add(Clue.OWN_FIGURES);
     }
