@@ -3,6 +3,7 @@ package washbook.runner.batch;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Locale;
+import washbook.runner.FileFormats;
 import washbook.runner.read.UnusableFileException;
 import washbook.runner.write.PortableOds;
 import washbook.runner.write.PortableResult;
@@ -63,7 +64,11 @@ public final class PortableJob {
     }
   }
 
+  /** What no reader of ours opens is no workbook to write, whatever formulas were found in it. */
   private static void check(Path file, Path written, PortableResult result) throws IOException {
+    if (FileFormats.of(file).reader().read(written).isEmpty()) {
+      throw new UnusableFileException("The file is damaged: it has no sheets.");
+    }
     PortableResult rest =
         extension(file).equals("ods")
             ? PortableOds.inspect(written)
