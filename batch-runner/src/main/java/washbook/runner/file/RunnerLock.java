@@ -1,6 +1,5 @@
 package washbook.runner.file;
 
-import java.io.Closeable;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
@@ -15,7 +14,7 @@ import java.util.HexFormat;
  * the operating system's, which holds between containers and frees it when a process dies; names of
  * machines and numbers of processes would come twice.
  */
-final class RunnerLock implements Closeable {
+final class RunnerLock {
   /** How all our passing files begin. */
   static final String BEGIN = ".washbook-";
 
@@ -76,10 +75,16 @@ final class RunnerLock implements Closeable {
     return token;
   }
 
-  @Override
-  public void close() throws IOException {
+  /**
+   * Ends it.
+   *
+   * @param leavesFiles whether files of ours stay, which others shall find with a lock that is free
+   */
+  void close(boolean leavesFiles) throws IOException {
     try {
-      folder.delete(Path.of(BEGIN + token + END));
+      if (!leavesFiles) {
+        folder.delete(Path.of(BEGIN + token + END));
+      }
     } finally {
       channel.close();
     }

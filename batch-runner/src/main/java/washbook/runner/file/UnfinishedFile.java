@@ -166,7 +166,7 @@ public final class UnfinishedFile implements Closeable {
     try (folder;
         channel) {
       if (!placed) {
-        folder.delete(name);
+        folder.deletePassing(name);
       }
     }
   }

@@ -18,6 +18,7 @@ import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.FileAttributeView;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicLong;
@@ -30,12 +31,16 @@ import java.util.concurrent.atomic.AtomicLong;
 final class WorkFolder implements Closeable {
   private static final Map<Object, WorkFolder> OPEN = new HashMap<>();
 
+  /** Folders that have been cleared of what killed runners left there. */
+  private static final Set<Object> CLEARED = new HashSet<>();
+
   private final Path path;
   private final Object key;
   private final SecureDirectoryStream<Path> entries;
   private final AtomicLong next = new AtomicLong();
   private RunnerLock lock;
   private int users;
+  private boolean leavesFiles;
 
   private WorkFolder(Path path, Object key, SecureDirectoryStream<Path> entries) {
     this.path = path;
@@ -52,6 +57,9 @@ final class WorkFolder implements Closeable {
     synchronized (OPEN) {
       WorkFolder folder = OPEN.get(key);
       if (folder == null) {
+        if (CLEARED.add(key)) {
+          LeftBehind.clear(path);
+        }
         folder = new WorkFolder(path, key, secure(path));
         try {
           folder.lock = RunnerLock.in(folder);
@@ -149,6 +157,18 @@ final class WorkFolder implements Closeable {
     }
   }
 
+  /** Removes a passing file; one that stays is known by its lock to be left behind. */
+  void deletePassing(Path name) throws IOException {
+    try {
+      delete(name);
+    } catch (IOException stays) {
+      synchronized (OPEN) {
+        leavesFiles = true;
+      }
+      throw stays;
+    }
+  }
+
   /** Puts the names in the folder on the disk; some systems cannot, and need not. */
   void force() {
     try (FileChannel channel = FileChannel.open(path, StandardOpenOption.READ)) {
@@ -167,7 +187,7 @@ final class WorkFolder implements Closeable {
       }
       OPEN.remove(key);
       try {
-        lock.close();
+        lock.close(leavesFiles);
       } finally {
         closeEntries();
       }

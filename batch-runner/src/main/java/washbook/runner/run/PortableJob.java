@@ -41,7 +41,10 @@ public final class PortableJob {
         target,
         backup,
         path -> writer.write(file, path),
-        path -> check(writer.inspect(path), result));
+        path -> {
+          checkReadable(file, path);
+          check(writer.inspect(path), result);
+        });
     return new Done(target, result);
   }
 
@@ -49,6 +52,13 @@ public final class PortableJob {
     String name = file.getFileName().toString();
     int dot = name.lastIndexOf('.') < 0 ? name.length() : name.lastIndexOf('.');
     return file.resolveSibling(name.substring(0, dot) + MARK + name.substring(dot));
+  }
+
+  /** What no reader of ours opens is no workbook to write, whatever formulas were found in it. */
+  private static void checkReadable(Path file, Path written) throws IOException {
+    if (FileFormats.of(file).reader().read(written).isEmpty()) {
+      throw new UnusableFileException("The file is damaged: it has no sheets.");
+    }
   }
 
   private static void check(PortableResult rest, PortableResult result)

@@ -38,6 +38,14 @@ import washbook.runner.RawXlsx;
 
 /** Workbooks with formulas of the pack before and after. */
 class PortableCommandTest {
+  private static final String SPACE = "urn:oasis:names:tc:opendocument:xmlns:";
+  private static final String ROOT =
+      ("<office:document-content xmlns:office='%1$soffice:1.0' xmlns:table='%1$stable:1.0'"
+              + " xmlns:text='%1$stext:1.0' xmlns:style='%1$sstyle:1.0'"
+              + " xmlns:calcext='urn:org:documentfoundation:names:experimental:calc:xmlns:calcext:1.0'>")
+          .formatted(SPACE);
+  private static final String BEGIN = ROOT + "<office:body><office:spreadsheet>";
+
   @TempDir Path folder;
 
   private static double calc(String name, Object... arguments) {
@@ -157,9 +165,10 @@ class PortableCommandTest {
         </table:table-row></table:table>\
         """;
     try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(file))) {
+      kind(zip);
       zip.putNextEntry(new ZipEntry("content.xml"));
       zip.write(
-          ("<office:document-content>" + cells + "</office:document-content>")
+          (BEGIN + cells + "</office:spreadsheet></office:body></office:document-content>")
               .getBytes(StandardCharsets.UTF_8));
       zip.closeEntry();
     }
@@ -234,9 +243,9 @@ class PortableCommandTest {
     Path file = folder.resolve("Sugar 4.ods");
     String content =
         """
-        <office:document-content><style:style style:name="ce1">\
+        <style:style style:name="ce1">\
         <style:map style:condition="is-true-formula(WASHBOOK.ABV([.A1];[.B1])&gt;5)"/></style:style>\
-        <table:content-validation table:name="val1" \
+        <office:body><office:spreadsheet><table:content-validation table:name="val1" \
         table:condition="of:is-true-formula(WASHBOOK.ABV([.A1];[.B1])&lt;20)"/>\
         <table:table table:name="Log"><table:table-row>\
         <table:table-cell table:number-matrix-columns-spanned="1" \
@@ -250,11 +259,12 @@ class PortableCommandTest {
         <calcext:condition calcext:value="formula-is(WASHBOOK.ABV([.A1];[.B1])&gt;5)"/>\
         </calcext:conditional-format>\
         <table:named-expression table:name="Strength" \
-        table:expression="of:=WASHBOOK.ABV([.A1];[.B1])"/></office:document-content>\
+        table:expression="of:=WASHBOOK.ABV([.A1];[.B1])"/></office:spreadsheet></office:body></office:document-content>\
         """;
     try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(file))) {
+      kind(zip);
       zip.putNextEntry(new ZipEntry("content.xml"));
-      zip.write(content.getBytes(StandardCharsets.UTF_8));
+      zip.write((ROOT + content).getBytes(StandardCharsets.UTF_8));
       zip.closeEntry();
     }
     Cli run = Cli.run("portable", file.toString());
@@ -313,5 +323,13 @@ class PortableCommandTest {
     Path text = Files.writeString(folder.resolve("a.csv"), "1,2\n");
     assertEquals(3, Cli.run("portable", text.toString()).code());
     assertEquals(2, Cli.run("portable").code());
+  }
+
+  /** What tells a file of this kind from other archives, uncompressed as it has to be. */
+  private static void kind(ZipOutputStream zip) throws IOException {
+    zip.setLevel(0);
+    zip.putNextEntry(new ZipEntry("mimetype"));
+    zip.write("application/vnd.oasis.opendocument.spreadsheet".getBytes(StandardCharsets.UTF_8));
+    zip.closeEntry();
   }
 }
