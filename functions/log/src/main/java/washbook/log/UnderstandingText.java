@@ -44,8 +44,10 @@ public final class UnderstandingText {
   /** Everything about a sheet: a section for each table, then the open questions. */
   public static List<Section> of(Understanding sheet) {
     String name = "Sheet " + sheet.sheet();
+    List<String> leftAlone =
+        sheet.leftAlone().stream().map(a -> a.cell() + ": " + a.why()).toList();
     if (sheet.tables().isEmpty() && sheet.doubts().isEmpty()) {
-      return List.of(new Section(name + ": no log found.", List.of(), List.of()));
+      return List.of(new Section(name + ": no log found.", List.of(), leftAlone));
     }
     List<Section> sections = new ArrayList<>();
     for (LogTable table : sheet.tables()) {
@@ -61,6 +63,9 @@ public final class UnderstandingText {
               "Open questions on sheet " + sheet.sheet(),
               List.of(),
               sheet.doubts().stream().map(d -> d.cell() + ": " + d.question()).toList()));
+    }
+    if (!leftAlone.isEmpty()) {
+      sections.add(new Section("Left alone on sheet " + sheet.sheet(), List.of(), leftAlone));
     }
     return sections;
   }

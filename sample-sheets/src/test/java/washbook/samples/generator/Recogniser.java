@@ -77,7 +77,7 @@ final class Recogniser {
   private static Filling fill(Grid grid, LogTable table, ComputedColumn column) {
     return LogFiller.fill(
         grid,
-        new Understanding(grid.name(), List.of(table), List.of()),
+        new Understanding(grid.name(), List.of(table), List.of(), List.of()),
         new FillOptions(EnumSet.of(column), FormulaStyle.VALUES));
   }
 

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Set;
 import washbook.functions.RefusedException;
 import washbook.functions.scale.Conversion;
+import washbook.functions.scale.TemperatureUnit;
 import washbook.log.LogColumn;
 import washbook.log.LogTable;
 import washbook.log.OriginalGravity;
@@ -142,7 +143,8 @@ public final class Evidence {
     if (sides.contains(TradeWords.Side.FERMENT)) {
       clues.add(Clue.TRADE_WORD);
     }
-    if (sides.contains(TradeWords.Side.OTHER)) {
+    if (sides.contains(TradeWords.Side.OTHER)
+        || Vocabulary.meanings(text).contains(Concept.FOREIGN)) {
       clues.add(other);
     }
     if (!BatchNameText.of(text).isEmpty() && !WashWords.inValue(text).isEmpty()) {
@@ -283,7 +285,7 @@ public final class Evidence {
     for (int row = table.firstRow(); row <= table.lastRow(); row++) {
       double value = number(row, column.column());
       if (!Double.isNaN(value)) {
-        double celsius = column.unit().equals("F") ? (value - 32) / 1.8 : value;
+        double celsius = column.unit().equals("F") ? TemperatureUnit.F.toCelsius(value) : value;
         all++;
         outside += celsius < COLDEST || celsius > WARMEST ? 1 : 0;
       }

@@ -66,7 +66,7 @@ final class ComputedColumnPlaces {
     List<ComputedColumn> open = wanted.stream().filter(c -> !places.containsKey(c)).toList();
     if (!open.isEmpty()) {
       int beside = table.lastColumn() + 1;
-      boolean room = isFree(table, beside, open.size());
+      boolean room = !sharesRows(table) && isFree(table, beside, open.size());
       int first = room ? beside : Math.max(beside, lastUsed(table) + 2);
       for (int i = 0; i < open.size(); i++) {
         ComputedHeader header = new ComputedHeader(open.get(i), room ? "" : label(table));
@@ -77,6 +77,17 @@ final class ComputedColumnPlaces {
       taken.add(new Taken(table.headerRow(), table.lastRow(), place.column()));
     }
     return places;
+  }
+
+  /** Whether vessels side by side share its dates: what is beside it belongs to several. */
+  private boolean sharesRows(LogTable table) {
+    return tables.stream()
+        .anyMatch(
+            t ->
+                t != table
+                    && t.headerRow() == table.headerRow()
+                    && t.firstColumn() <= table.lastColumn()
+                    && table.firstColumn() <= t.lastColumn());
   }
 
   /** The table's only batch when no other table has that name, else its columns. */

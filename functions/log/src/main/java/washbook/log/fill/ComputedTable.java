@@ -37,10 +37,13 @@ public final class ComputedTable {
   /** A rise that no reading error explains, SG. */
   private static final double RISE = 0.006;
 
+  /** What hydrometer and keeper err by between two readings, SG. */
+  private static final double ERROR = 0.003;
+
   /** So many rises, and one in so many readings, are more than slips of the pen. */
   private static final int FEWEST_RISES = 2;
 
-  private static final int READINGS_PER_RISE = 8;
+  private static final int READINGS_PER_RISE = 5;
 
   private static final CatalogueFunction PLUS_MINUS = Catalogue.get("ABVPLUSMINUS");
 
@@ -57,6 +60,9 @@ public final class ComputedTable {
 
   /** Batches whose readings go up and down as only those of several batches do. */
   private final BitSet mixed = new BitSet();
+
+  /** For each batch the position from which a rise puts its readings in question. */
+  private final int[] openFrom;
 
   private double gravityNow;
   private final RowTimes order;
@@ -78,6 +84,8 @@ public final class ComputedTable {
         numbers.put(column, cells);
       }
     }
+    openFrom = new int[table.batches().size()];
+    Arrays.fill(openFrom, Integer.MAX_VALUE);
     for (int i = 0; i < table.batches().size(); i++) {
       counts.add(fill(i, table.batches().get(i)));
     }
@@ -95,6 +103,8 @@ public final class ComputedTable {
     double lowest = Double.POSITIVE_INFINITY;
     double before = Double.POSITIVE_INFINITY;
     int rises = 0;
+    int risen = -1;
+    double beforeRise = Double.NaN;
     ProgressToDate course = order == null ? null : new ProgressToDate();
     for (int position = 0; position < rows.length; position++) {
       int row = rows[position];
@@ -106,6 +116,7 @@ public final class ComputedTable {
             Double.isNaN(originalGravity) ? Double.NaN : SucroseSolution.brix(originalGravity);
         lowest = Double.POSITIVE_INFINITY;
         before = Double.POSITIVE_INFINITY;
+        risen = -1;
       }
       HydrometerRows.State state = reading.read(row);
       if (state == HydrometerRows.State.NOTHING) {
@@ -123,12 +134,24 @@ public final class ComputedTable {
         }
       }
       if (!Double.isNaN(gravityNow)) {
-        rises += gravityNow > before + RISE ? 1 : 0;
+        if (risen >= 0 && gravityNow > beforeRise + ERROR) {
+          openFrom[index] = Math.min(openFrom[index], risen);
+        }
+        boolean rise = gravityNow > before + RISE;
+        rises += rise ? 1 : 0;
+        risen = rise ? position : -1;
+        beforeRise = rise ? before : Double.NaN;
         before = gravityNow;
       }
     }
+    if (risen >= 0) {
+      openFrom[index] = Math.min(openFrom[index], risen);
+    }
     if (rises >= FEWEST_RISES && rises * READINGS_PER_RISE >= read) {
-      refuseAll(index, batch);
+      mixed.set(index);
+      refuseFrom(index, batch, 0);
+    } else if (openFrom[index] < rows.length) {
+      refuseFrom(index, batch, openFrom[index]);
     }
     int refusedHere = refusedCount - refusedBefore;
     return new Filling.BatchCount(
@@ -227,14 +250,14 @@ public final class ComputedTable {
         : column == ComputedColumn.STATE && states != null ? states[row - table.firstRow()] : null;
   }
 
-  /** Takes back a batch that must be more than one: what it began with belongs to one of them. */
-  private void refuseAll(int index, Batch batch) {
-    mixed.set(index);
+  /** Takes back the readings of a batch from a position on. */
+  private void refuseFrom(int index, Batch batch, int position) {
     BitSet done = new BitSet();
     for (int i = 0; i < refusedCount; i++) {
       done.set((int) (refused[i] >>> 32));
     }
-    for (int row : batch.rows()) {
+    for (int i = position; i < batch.rows().length; i++) {
+      int row = batch.rows()[i];
       if (!done.get(row) && reading.read(row) == HydrometerRows.State.READ) {
         numbers.values().forEach(cells -> cells[row - table.firstRow()] = Double.NaN);
         if (states != null) {
@@ -268,6 +291,9 @@ public final class ComputedTable {
               + " go up again and again and no sugar was added: two batches may be mixed in it."
               + " Name each batch in a column of its own, or part them by lines with their names.");
     }
+    if (isOpen((int) key, row)) {
+      return new CellRefusal(reading.cell(row), Code.CONTRADICTION, askAboutRise((int) key));
+    }
     int begun = batch.stepsBegunAt(row);
     double originalGravity = batch.originalGravity(begun).orElse(Double.NaN);
     if (Double.isNaN(originalGravity)) {
@@ -296,6 +322,28 @@ public final class ComputedTable {
                 LARGEST_RISE,
                 batch.name()))
         : reading.contradiction(row, originalGravity);
+  }
+
+  /** Whether a row comes at or behind a rise that nothing explains. */
+  private boolean isOpen(int index, int row) {
+    int[] rows = table.batches().get(index).rows();
+    for (int i = openFrom[index]; i < rows.length; i++) {
+      if (rows[i] == row) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private String askAboutRise(int index) {
+    Batch batch = table.batches().get(index);
+    String cell = reading.cell(batch.rows()[openFrom[index]]);
+    return "was sugar added at "
+        + cell
+        + ", or does another batch begin there? The readings of batch "
+        + batch.name()
+        + " rise there and stay up. State what was added in columns for sugar and volume, or name"
+        + " the other batch.";
   }
 
   /** The refusals in the order of rows, made when asked for. */

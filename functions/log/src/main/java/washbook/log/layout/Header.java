@@ -11,11 +11,17 @@ import washbook.log.words.Concept;
  * @param topRow first row of it
  * @param bottomRow last row of it
  * @param cells one entry a column, from left to right
+ * @param vessel the vessel that the table is about where several share the sheet's rows, else ""
  */
-public record Header(int topRow, int bottomRow, List<HeaderCell> cells) {
+public record Header(int topRow, int bottomRow, List<HeaderCell> cells, String vessel) {
 
   /** The header of one column. */
   public record HeaderCell(int column, String text, Set<Concept> meanings, Role role) {}
+
+  /** A header over rows of its own. */
+  public Header(int topRow, int bottomRow, List<HeaderCell> cells) {
+    this(topRow, bottomRow, cells, "");
+  }
 
   public int firstColumn() {
     return cells.get(0).column();

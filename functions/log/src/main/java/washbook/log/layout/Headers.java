@@ -30,12 +30,14 @@ public final class Headers {
   private final Map<String, HeaderCell> judged = new HashMap<>();
   private final HeaderCredibility weak;
   private final ReadingWithTemperature pairs;
+  private final ReadingByValues byValues;
 
   public Headers(Grid grid) {
     this.grid = grid;
     this.merged = new MergedAreas(grid.merged());
     this.weak = new HeaderCredibility(grid);
     this.pairs = new ReadingWithTemperature(grid);
+    this.byValues = new ReadingByValues(grid);
   }
 
   public List<Header> find() {
@@ -82,7 +84,16 @@ public final class Headers {
         reading |= HeaderRuns.isReading(role);
       }
     }
-    return reading && named >= 2;
+    return reading ? named >= 2 : named >= 1 && isOverGravities(row, columns);
+  }
+
+  private boolean isOverGravities(int row, int columns) {
+    for (int column = 0; column < columns; column++) {
+      if (grid.kind(row, column) == Kind.TEXT && byValues.mayBegin(row, column)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** The text that a reader sees over a column, also inside a merged cell. */
@@ -113,6 +124,7 @@ public final class Headers {
       last = column;
       runs.get(runs.size() - 1).add(cell(row, column, text));
     }
+    runs.replaceAll(run -> byValues.over(row, run));
     return HeaderRuns.toHeaders(grid, row, runs);
   }
 

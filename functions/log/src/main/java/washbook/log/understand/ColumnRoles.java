@@ -37,7 +37,7 @@ final class ColumnRoles {
    * @param lines what is said above the table
    */
   void settle(List<KeyLine> lines) {
-    reading.settle();
+    reading.settle(lines);
     settleDegrees();
     new TemperatureColumn(grid, rows, columns).settle();
     new ReadingInstrument(grid, header, rows, columns).settle(lines, reading);
@@ -177,6 +177,7 @@ final class ColumnRoles {
 
   private void settleBatch() {
     columns.takeOnlyNamed(Role.BATCH);
+    settleBatchByReadings();
     List<HeaderCell> cells = columns.with(Role.BATCH);
     HeaderCell chosen =
         cells.stream()
@@ -186,9 +187,34 @@ final class ColumnRoles {
     for (HeaderCell cell : cells) {
       if (cell != chosen) {
         columns.change(cell, Role.OTHER, "", "another column names the batch");
-      } else if (!cell.meanings().contains(Concept.BATCH)) {
+      } else if (!cell.meanings().contains(Concept.BATCH)
+          && cell.meanings().contains(Concept.VESSEL)) {
         columns.change(cell, Role.BATCH, "", "the vessel stands for the batch");
       }
+    }
+  }
+
+  /** Where no header names the batch the readings may; and none has a reading of its own each. */
+  private void settleBatchByReadings() {
+    LogColumn of =
+        columns.all().stream().filter(u -> u.role() == Role.GRAVITY).findFirst().orElse(null);
+    if (of == null) {
+      return;
+    }
+    BatchColumn byReadings = new BatchColumn(grid, rows, of);
+    List<HeaderCell> named = columns.with(Role.BATCH);
+    for (HeaderCell cell : named) {
+      if (!columns.isSaid(cell) && byReadings.holdsTimes(cell)) {
+        columns.change(cell, Role.OTHER, "", "its values are days or times, no names");
+      }
+    }
+    if (columns.with(Role.BATCH).isEmpty()) {
+      List<HeaderCell> open =
+          columns.with(Role.OTHER).stream().filter(c -> !columns.isSaid(c)).toList();
+      byReadings
+          .among(open)
+          .ifPresent(
+              c -> columns.change(c, Role.BATCH, "", "the readings begin anew where it changes"));
     }
   }
 }

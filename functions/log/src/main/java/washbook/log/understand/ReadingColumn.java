@@ -7,6 +7,7 @@ import java.util.Set;
 import washbook.log.Role;
 import washbook.log.layout.Header.HeaderCell;
 import washbook.log.layout.HeaderRoles;
+import washbook.log.layout.KeyLine;
 import washbook.log.layout.TableRows;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
@@ -36,13 +37,19 @@ final class ReadingColumn {
   /** The instrument's calibration where the header of the reading states it, °C, else NaN. */
   double calibrationByHeader = Double.NaN;
 
+  private List<KeyLine> lines = List.of();
+
   ReadingColumn(Grid grid, TableRows rows, ColumnAssignment columns) {
     this.grid = grid;
     this.rows = rows;
     this.columns = columns;
   }
 
-  void settle() {
+  /**
+   * @param lines what is said above the table
+   */
+  void settle(List<KeyLine> lines) {
+    this.lines = lines;
     List<HeaderCell> strong = new ArrayList<>();
     List<HeaderCell> generic = new ArrayList<>();
     List<HeaderCell> last = new ArrayList<>();
@@ -163,6 +170,13 @@ final class ReadingColumn {
       stated = ReadingScale.KGM3;
     }
     boolean gravities = facts.mostlyGravity();
+    if (stated == null) {
+      Optional<ReadingScale> above = ScaleAbove.of(lines).filter(s -> ScaleAbove.fits(s, facts));
+      if (above.isPresent()) {
+        columns.change(cell, Role.GRAVITY, above.get().name(), "by a line above");
+        return;
+      }
+    }
     if (stated == null || stated == ReadingScale.SG) {
       if (gravities || facts.numbers() == 0) {
         columns.change(

@@ -6,15 +6,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import washbook.log.Doubts;
+import washbook.log.LeftAlone;
 import washbook.log.LogTable;
 import washbook.log.Understanding;
 import washbook.log.evidence.Evidence;
 import washbook.log.layout.Header;
 import washbook.log.layout.Headers;
-import washbook.log.layout.OtherThings;
 import washbook.log.layout.RepeatedHeaders;
 import washbook.log.layout.TableRows;
 import washbook.log.layout.TransposedLog;
+import washbook.log.layout.Vessels;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
 import washbook.log.words.Vocabulary;
@@ -30,13 +31,15 @@ public final class SheetUnderstanding {
   /** Understands a sheet; what the map says holds before anything that the sheet says. */
   public static Understanding understand(Grid grid, LogMap map) {
     if (ChartsSheet.isOne(grid)) {
-      return new Understanding(grid.name(), List.of(), List.of());
+      return new Understanding(grid.name(), List.of(), List.of(), List.of());
     }
     RepeatedHeaders repeated = new RepeatedHeaders(grid);
     List<LogTable> tables = new ArrayList<>();
     Doubts doubts = new Doubts();
+    List<LeftAlone> leftAlone = new ArrayList<>();
     List<Header> found = new Headers(grid).find();
-    List<Header> headers = repeated.without(withMap(grid, found, map, doubts));
+    List<Header> headers =
+        vesselsApart(grid, map, repeated.without(withMap(grid, found, map, doubts)));
     List<Integer> lastRows = new ArrayList<>();
     for (int i = 0; i < headers.size(); i++) {
       Header header = headers.get(i);
@@ -51,12 +54,6 @@ public final class SheetUnderstanding {
         continue;
       }
       header = withColumns(header, said);
-      if (said.headerRow() < 0 && OtherThings.speaksOfThem(grid, header, rows)) {
-        if (rows.lastRow() >= rows.firstRow()) {
-          askAboutForeign(header, doubts);
-        }
-        continue;
-      }
       if (rows.lastRow() < rows.firstRow()) {
         continue;
       }
@@ -83,13 +80,25 @@ public final class SheetUnderstanding {
           }
           doubts.takeOver(own);
         }
-        case OTHER -> askAboutForeign(header, doubts);
+        case OTHER -> leftAlone.add(leftAlone(header, evidence));
       }
     }
     if (headers.isEmpty()) {
       TransposedLog.askAbout(grid, doubts);
     }
-    return new Understanding(grid.name(), List.copyOf(tables), doubts.all());
+    return new Understanding(
+        grid.name(), List.copyOf(tables), doubts.all(), List.copyOf(leftAlone));
+  }
+
+  /** A header for each of several vessels side by side, where no map says which is the reading. */
+  private static List<Header> vesselsApart(Grid grid, LogMap map, List<Header> headers) {
+    List<Header> apart = new ArrayList<>();
+    for (Header header : headers) {
+      boolean said =
+          map.about(grid.name(), header).filter(t -> !t.columns().isEmpty()).isPresent();
+      apart.addAll(said ? List.of(header) : Vessels.of(grid, header));
+    }
+    return apart;
   }
 
   /** The header with what a map says of columns without naming a header's row. */
@@ -105,7 +114,8 @@ public final class SheetUnderstanding {
               ? cell
               : new Header.HeaderCell(cell.column(), cell.text(), cell.meanings(), column.role()));
     }
-    return new Header(header.topRow(), header.bottomRow(), List.copyOf(cells));
+    return new Header(
+        header.topRow(), header.bottomRow(), List.copyOf(cells), header.vessel());
   }
 
   /** The table as one that waits for an answer. */
@@ -138,14 +148,17 @@ public final class SheetUnderstanding {
             + "; else nothing has to be done");
   }
 
-  private static void askAboutForeign(Header header, Doubts doubts) {
+  /** Why a table is not filled that nobody has to be asked about. */
+  private static LeftAlone leftAlone(Header header, Evidence evidence) {
     String row = String.valueOf(header.bottomRow() + 1);
-    doubts.ask(
+    String why = evidence.mostly(true);
+    return new LeftAlone(
         CellAddress.of(header.bottomRow(), header.firstColumn()),
         "The table below row "
             + row
-            + " speaks of other things than a ferment and is left alone. If it is a log, say so in"
-            + " a map: header row = "
+            + " is left alone: "
+            + (why.isEmpty() ? "nothing says that it is the log of a ferment" : why)
+            + ". If it is one, say in a map: header row = "
             + row);
   }
 

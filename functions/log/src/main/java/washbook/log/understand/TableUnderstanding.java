@@ -166,6 +166,9 @@ final class TableUnderstanding {
     if (!said.batch().isEmpty()) {
       return said.batch();
     }
+    if (!header.vessel().isEmpty()) {
+      return header.vessel();
+    }
     String name = stated(lines, Concept.BATCH);
     if (name.isEmpty()) {
       name = title();

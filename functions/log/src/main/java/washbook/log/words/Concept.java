@@ -34,6 +34,9 @@ public enum Concept {
   DATE,
   TIME,
   DAY,
+  /** Morning, noon or evening: readings of one vessel on one day. */
+  TIME_OF_DAY,
+  WEEKDAY,
   HOURS,
   BATCH,
   VESSEL,

@@ -127,7 +127,8 @@ public final class Vocabulary {
             || found.contains(Concept.TEMPERATURE)
             || found.contains(Concept.CALIBRATION)
             || found.contains(Concept.CORRECTED)
-            || found.contains(Concept.AMBIENT);
+            || found.contains(Concept.AMBIENT)
+            || found.contains(Concept.DEGREES);
     if (found.remove(Concept.BARE_C) && degrees) {
       found.add(Concept.C);
     }

@@ -79,6 +79,7 @@ class OtherThingsTest {
                 + "#2026-11-05 | 1.12 | 20 | 11.9");
     Understanding understood = SheetUnderstanding.understand(grid, LogMap.none());
     assertEquals(0, understood.tables().size());
-    assertTrue(understood.doubts().get(0).question().contains("other things"));
+    assertTrue(understood.doubts().isEmpty());
+    assertTrue(understood.leftAlone().get(0).why().contains("left alone"));
   }
 }

@@ -1,0 +1,93 @@
+package washbook.log.layout;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import washbook.log.Role;
+import washbook.log.layout.Header.HeaderCell;
+import washbook.log.sheet.Grid;
+import washbook.log.sheet.Grid.Kind;
+import washbook.log.words.CellText;
+import washbook.log.words.ReadingScale;
+
+/**
+ * Columns of gravities whose headers do not say so: the names of vessels, an abbreviation, a slip
+ * of the pen. They count beside a column of dates, days or temperatures, where no header in the row
+ * names a reading.
+ */
+final class ReadingByValues {
+  private static final int ROWS_SEEN = 60;
+
+  private static final int FEWEST = 4;
+
+  /** What gravities fall by at least to be those of a ferment, SG. */
+  private static final double FALL = 0.010;
+
+  private static final Set<Role> BESIDE =
+      EnumSet.of(Role.DATE, Role.DAY, Role.HOURS, Role.TIME, Role.TEMPERATURE);
+
+  private static final Set<Role> OPEN = EnumSet.of(Role.OTHER, Role.BATCH, Role.DAY, Role.HOURS);
+
+  private final Grid grid;
+
+  ReadingByValues(Grid grid) {
+    this.grid = grid;
+  }
+
+  /** Whether a column of gravities begins right below a cell. */
+  boolean mayBegin(int row, int column) {
+    return row + 1 < grid.rowCount()
+        && !isGravity(row - 1, column)
+        && (isGravity(row + 1, column) || isGravity(row + 2, column))
+        && holdsGravities(row, column);
+  }
+
+  /** The cells of a row, those over gravities as readings. */
+  List<HeaderCell> over(int row, List<HeaderCell> cells) {
+    if (cells.stream().anyMatch(c -> HeaderRuns.isReading(c.role()))
+        || cells.stream().noneMatch(c -> BESIDE.contains(c.role()))) {
+      return cells;
+    }
+    List<HeaderCell> judged = new ArrayList<>();
+    for (HeaderCell cell : cells) {
+      boolean reading = OPEN.contains(cell.role()) && mayBegin(row, cell.column());
+      judged.add(
+          reading
+              ? new HeaderCell(cell.column(), cell.text(), cell.meanings(), Role.GRAVITY)
+              : cell);
+    }
+    boolean beside =
+        judged.stream().anyMatch(c -> BESIDE.contains(c.role()));
+    return beside ? judged : cells;
+  }
+
+  private boolean holdsGravities(int row, int column) {
+    int gravities = 0;
+    int others = 0;
+    double highest = Double.NEGATIVE_INFINITY;
+    double last = Double.NaN;
+    int end = Math.min(grid.rowCount() - 1, row + ROWS_SEEN);
+    for (int at = row + 1; at <= end; at++) {
+      double value = CellText.plainNumber(grid, at, column);
+      if (Double.isNaN(value)) {
+        continue;
+      }
+      if (ReadingScale.looksLikeGravity(value)) {
+        gravities++;
+        last = ReadingScale.withoutThousandths(value);
+        highest = Math.max(highest, last);
+      } else {
+        others++;
+      }
+    }
+    return gravities >= FEWEST && others * 8 <= gravities && highest - last >= FALL;
+  }
+
+  private boolean isGravity(int row, int column) {
+    if (row < 0 || row >= grid.rowCount() || grid.kind(row, column) == Kind.BLANK) {
+      return false;
+    }
+    return ReadingScale.looksLikeGravity(CellText.plainNumber(grid, row, column));
+  }
+}

@@ -1,0 +1,235 @@
+package washbook.log.layout;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import washbook.log.Role;
+import washbook.log.layout.Header.HeaderCell;
+import washbook.log.sheet.Grid;
+import washbook.log.sheet.Grid.Kind;
+import washbook.log.words.Concept;
+import washbook.log.words.ReadingScale;
+import washbook.log.words.Vocabulary;
+import washbook.log.words.WashWords;
+
+/**
+ * Vessels side by side that share the columns of dates and notes: one table with several readings
+ * becomes one table for each vessel. Their names stand in a row above or in the headers themselves.
+ * Readings of one vessel at several times of day, or by several instruments, are no vessels.
+ */
+public final class Vessels {
+  /** What a name is not about: these tell readings of one vessel apart. */
+  private static final Set<Concept> NO_NAME =
+      EnumSet.of(
+          Concept.GRAVITY,
+          Concept.EXTRACT,
+          Concept.READING,
+          Concept.HYDROMETER,
+          Concept.REFRACTOMETER,
+          Concept.TEMPERATURE,
+          Concept.AMBIENT,
+          Concept.CALIBRATION,
+          Concept.CORRECTED,
+          Concept.UNCORRECTED,
+          Concept.CORRECTION,
+          Concept.ORIGINAL,
+          Concept.ORIGINALGRAVITY,
+          Concept.FINALGRAVITY,
+          Concept.TARGET,
+          Concept.POTENTIAL,
+          Concept.ALCOHOL,
+          Concept.DATE,
+          Concept.DAY,
+          Concept.TIME,
+          Concept.TIME_OF_DAY,
+          Concept.WEEKDAY,
+          Concept.NOTE,
+          Concept.TOTAL);
+
+  private static final int LONGEST_NAME = 40;
+
+  private final Grid grid;
+  private final Header header;
+  private final List<HeaderCell> readings;
+
+  private Vessels(Grid grid, Header header) {
+    this.grid = grid;
+    this.header = header;
+    this.readings = header.cells().stream().filter(c -> c.role() == Role.GRAVITY).toList();
+  }
+
+  /** A header for each vessel, or the header alone where it is about one. */
+  public static List<Header> of(Grid grid, Header header) {
+    Vessels vessels = new Vessels(grid, header);
+    if (vessels.readings.size() < 2 || !vessels.areOnOneScale()) {
+      return List.of(header);
+    }
+    List<Header> found = vessels.byRowAbove(header.topRow() - 1);
+    if (found.isEmpty() && header.bottomRow() > header.topRow()) {
+      found = vessels.byRowAbove(header.topRow());
+    }
+    if (found.isEmpty()) {
+      found = vessels.byOwnNames();
+    }
+    return found.isEmpty() ? List.of(header) : found;
+  }
+
+  private boolean areOnOneScale() {
+    Set<Optional<ReadingScale>> scales = new HashSet<>();
+    readings.forEach(r -> scales.add(ReadingScale.in(r.meanings())));
+    return scales.size() == 1;
+  }
+
+  /** Names over blocks of columns, each with one reading. */
+  private List<Header> byRowAbove(int row) {
+    if (row < 0) {
+      return List.of();
+    }
+    List<Integer> starts = new ArrayList<>();
+    List<String> names = new ArrayList<>();
+    for (int column = header.firstColumn(); column <= header.lastColumn(); column++) {
+      String text = grid.kind(row, column) == Kind.TEXT ? grid.text(row, column).strip() : "";
+      boolean again = !names.isEmpty() && names.get(names.size() - 1).equals(text);
+      if (!text.isEmpty() && !again && column > header.firstColumn() - 1) {
+        starts.add(column);
+        names.add(text);
+      }
+    }
+    List<Integer> kept = new ArrayList<>();
+    List<String> keptNames = new ArrayList<>();
+    int width = Integer.MAX_VALUE;
+    for (int i = 0; i < starts.size(); i++) {
+      int next = i + 1 < starts.size() ? starts.get(i + 1) : Integer.MAX_VALUE;
+      long inside = readingsIn(starts.get(i), next);
+      if (inside == 0) {
+        continue;
+      }
+      if (inside > 1 || !isName(names.get(i))) {
+        return List.of();
+      }
+      if (!kept.isEmpty()) {
+        width = Math.min(width, starts.get(i) - kept.get(kept.size() - 1));
+      }
+      kept.add(starts.get(i));
+      keptNames.add(names.get(i));
+    }
+    boolean all = kept.size() == readings.size() && new HashSet<>(keptNames).size() == kept.size();
+    return all && width < Integer.MAX_VALUE ? blocks(kept, keptNames, width) : List.of();
+  }
+
+  private long readingsIn(int first, int end) {
+    return readings.stream().filter(r -> r.column() >= first && r.column() < end).count();
+  }
+
+  private static boolean isName(String text) {
+    Set<Concept> meanings = Vocabulary.meanings(text);
+    return text.length() <= LONGEST_NAME && meanings.stream().noneMatch(NO_NAME::contains);
+  }
+
+  private List<Header> blocks(List<Integer> starts, List<String> names, int width) {
+    List<Header> headers = new ArrayList<>();
+    for (int i = 0; i < starts.size(); i++) {
+      List<HeaderCell> cells = new ArrayList<>();
+      for (HeaderCell cell : header.cells()) {
+        int block = block(cell.column(), starts, width);
+        if (block == i || block < 0) {
+          cells.add(cell);
+        }
+      }
+      headers.add(new Header(header.topRow(), header.bottomRow(), List.copyOf(cells), names.get(i)));
+    }
+    return headers;
+  }
+
+  private static int block(int column, List<Integer> starts, int width) {
+    for (int i = 0; i < starts.size(); i++) {
+      if (column >= starts.get(i) && column < starts.get(i) + width) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  /** Names that are the part of the headers in which they differ. */
+  private List<Header> byOwnNames() {
+    List<List<String>> words =
+        readings.stream().map(r -> List.of(r.text().strip().split("[\\s/:,()\\[\\]]+"))).toList();
+    Set<String> common = new LinkedHashSet<>(lower(words.get(0)));
+    words.forEach(w -> common.retainAll(lower(w)));
+    List<String> names = new ArrayList<>();
+    for (List<String> of : words) {
+      List<String> own = of.stream().filter(w -> !common.contains(lower(w))).toList();
+      String name = String.join(" ", own);
+      if (own.isEmpty() || own.size() > 3 || !isName(name) || !namesVessel(name, of)) {
+        return List.of();
+      }
+      names.add(
+          String.join(
+              " ",
+              of.stream().filter(w -> !common.contains(lower(w)) || mayName(w)).toList()));
+    }
+    if (new HashSet<>(names).size() < names.size()) {
+      return List.of();
+    }
+    List<Header> headers = new ArrayList<>();
+    for (int i = 0; i < readings.size(); i++) {
+      headers.add(
+          new Header(header.topRow(), header.bottomRow(), own(i, common, names), names.get(i)));
+    }
+    return headers;
+  }
+
+  /** The vessel's reading, its temperature, and what all share. */
+  private List<HeaderCell> own(int vessel, Set<String> common, List<String> names) {
+    List<HeaderCell> temperatures =
+        header.cells().stream().filter(c -> c.role() == Role.TEMPERATURE).toList();
+    boolean shared = temperatures.size() < 2;
+    int from = readings.get(vessel).column();
+    int end =
+        vessel + 1 < readings.size() ? readings.get(vessel + 1).column() : Integer.MAX_VALUE;
+    return header.cells().stream()
+        .filter(
+            c ->
+                switch (c.role()) {
+                  case GRAVITY -> c.column() == from;
+                  case TEMPERATURE ->
+                      shared
+                          || (temperatures.size() == readings.size()
+                              ? temperatures.indexOf(c) == vessel
+                              : c.column() > from && c.column() < end);
+                  default -> true;
+                })
+        .toList();
+  }
+
+  /** A letter, a number, a vessel or what is in it; any name where no header speaks of a reading. */
+  private boolean namesVessel(String own, List<String> header) {
+    Set<Concept> meanings = Vocabulary.meanings(own);
+    return own.length() <= 2
+        || Character.isDigit(own.charAt(0))
+        || meanings.contains(Concept.VESSEL)
+        || meanings.contains(Concept.BATCH)
+        || !WashWords.inValue(own).isEmpty()
+        || Vocabulary.meanings(String.join(" ", header)).stream().noneMatch(NO_NAME::contains);
+  }
+
+  /** Whether a word that all headers share belongs to a name, as Tank in Tank 1. */
+  private static boolean mayName(String word) {
+    Set<Concept> meanings = Vocabulary.meanings(word);
+    return meanings.isEmpty()
+        || meanings.contains(Concept.VESSEL)
+        || meanings.contains(Concept.BATCH);
+  }
+
+  private static List<String> lower(List<String> words) {
+    return words.stream().map(Vessels::lower).toList();
+  }
+
+  private static String lower(String word) {
+    return word.toLowerCase(java.util.Locale.ROOT);
+  }
+}

@@ -1,0 +1,54 @@
+package washbook.log.understand;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import washbook.log.layout.KeyLine;
+import washbook.log.words.Concept;
+import washbook.log.words.ReadingScale;
+import washbook.log.words.Vocabulary;
+
+/** The scale of the readings where a line above the table states it and no header does. */
+final class ScaleAbove {
+  private ScaleAbove() {}
+
+  /** The only scale that lines about the readings name. */
+  static Optional<ReadingScale> of(List<KeyLine> lines) {
+    Set<ReadingScale> found = new HashSet<>();
+    for (KeyLine line : lines) {
+      Set<Concept> meanings = Vocabulary.meanings(line.label() + " " + line.text());
+      boolean about =
+          meanings.contains(Concept.GRAVITY)
+              || meanings.contains(Concept.READING)
+              || meanings.contains(Concept.HYDROMETER);
+      boolean other =
+          line.isOriginalGravity()
+              || meanings.contains(Concept.ORIGINAL)
+              || meanings.contains(Concept.FINALGRAVITY)
+              || meanings.contains(Concept.TARGET)
+              || meanings.contains(Concept.REFRACTOMETER)
+              || meanings.contains(Concept.POTENTIAL);
+      if (about && !other) {
+        ReadingScale.in(meanings).map(s -> density(s, meanings)).ifPresent(found::add);
+      }
+    }
+    return found.size() == 1 ? Optional.of(found.iterator().next()) : Optional.empty();
+  }
+
+  private static ReadingScale density(ReadingScale scale, Set<Concept> meanings) {
+    return scale == ReadingScale.GL && meanings.contains(Concept.GRAVITY)
+        ? ReadingScale.KGM3
+        : scale;
+  }
+
+  /** Whether the values can be readings on a scale. */
+  static boolean fits(ReadingScale scale, ColumnValues values) {
+    return switch (scale) {
+      case KGM3 -> values.min() > 900 && values.max() < 1300;
+      case GCM3, SG -> values.mostlyGravity();
+      case POINTS -> !values.mostlyGravity() && values.max() >= 10 && values.max() <= 190;
+      default -> !values.mostlyGravity() && values.numbers() > 0 && values.max() < 45;
+    };
+  }
+}
