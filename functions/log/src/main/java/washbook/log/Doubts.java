@@ -20,6 +20,26 @@ public final class Doubts {
     all.addAll(others.all);
   }
 
+  /**
+   * Adds the questions of one of several like tables; what was asked about another one already, but
+   * for the letters of its columns, is not asked again.
+   */
+  public void takeOverNew(Doubts others) {
+    for (Doubt doubt : others.all) {
+      String matter = matter(doubt);
+      if (all.stream().noneMatch(d -> matter(d).equals(matter))) {
+        all.add(doubt);
+      }
+    }
+  }
+
+  private static String matter(Doubt doubt) {
+    return doubt
+        .question()
+        .replaceAll("\\b([Cc]olumns?|and) [A-Z]{1,3}\\b", "$1")
+        .replaceAll("-?\\d+(\\.\\d+)?", "");
+  }
+
   public List<Doubt> all() {
     return List.copyOf(all);
   }

@@ -1,7 +1,8 @@
 package washbook.log;
 
 /**
- * A table that is no ferment's log as far as its evidence tells: nothing is written and nobody asked.
+ * A table that is no ferment's log as far as its evidence tells: nothing is written and nobody
+ * asked.
  *
  * @param cell address of the first cell of its header
  * @param why as a sentence

@@ -37,6 +37,9 @@ public final class ComputedTable {
   /** A rise that no reading error explains, SG. */
   private static final double RISE = 0.006;
 
+  /** A rise that stays, SG: more than two readings and thermometers err by. */
+  private static final double LASTING_RISE = 0.004;
+
   /** What hydrometer and keeper err by between two readings, SG. */
   private static final double ERROR = 0.003;
 
@@ -137,14 +140,14 @@ public final class ComputedTable {
         if (risen >= 0 && gravityNow > beforeRise + ERROR) {
           openFrom[index] = Math.min(openFrom[index], risen);
         }
-        boolean rise = gravityNow > before + RISE;
-        rises += rise ? 1 : 0;
+        boolean rise = gravityNow > before + LASTING_RISE;
+        rises += gravityNow > before + RISE ? 1 : 0;
         risen = rise ? position : -1;
         beforeRise = rise ? before : Double.NaN;
         before = gravityNow;
       }
     }
-    if (risen >= 0) {
+    if (risen >= 0 && before > beforeRise + RISE) {
       openFrom[index] = Math.min(openFrom[index], risen);
     }
     if (rises >= FEWEST_RISES && rises * READINGS_PER_RISE >= read) {

@@ -12,6 +12,9 @@ import washbook.log.words.ReadingScale;
 
 /** Rows that sum up readings, as an average below a table: told by their figures. */
 final class Aggregate {
+  /** Of fewer readings a repeated figure tells nothing. */
+  private static final int FEWEST = 4;
+
   private Aggregate() {}
 
   /**
@@ -34,6 +37,37 @@ final class Aggregate {
       }
     }
     return false;
+  }
+
+  /**
+   * Whether every figure in a row is the least, the greatest or the mean of its column, whatever
+   * the row is called.
+   *
+   * @param columns of readings and of other numbers; at least two must hold a figure
+   */
+  static boolean repeatsColumns(Grid grid, int[] columns, int first, int row, BitSet skipped) {
+    int figures = 0;
+    boolean least = true;
+    boolean greatest = true;
+    boolean mean = true;
+    for (int column : columns) {
+      double figure = CellText.plainNumber(grid, row, column);
+      if (Double.isNaN(figure)) {
+        continue;
+      }
+      List<Double> values = values(grid, column, first, row, skipped);
+      if (values.size() < FEWEST) {
+        return false;
+      }
+      figures++;
+      double size = ReadingScale.withoutThousandths(figure) / figure;
+      double within = 0.51 * Math.pow(10, -decimals(figure)) * size + 1e-9;
+      double average = values.stream().mapToDouble(Double::doubleValue).average().orElseThrow();
+      least &= Math.abs(Collections.min(values) - figure * size) <= within;
+      greatest &= Math.abs(Collections.max(values) - figure * size) <= within;
+      mean &= Math.abs(average - figure * size) <= within;
+    }
+    return figures >= 2 && (least || greatest || mean);
   }
 
   private static List<Double> values(Grid grid, int column, int from, int to, BitSet skipped) {

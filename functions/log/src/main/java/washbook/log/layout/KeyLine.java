@@ -51,7 +51,18 @@ public record KeyLine(
 
   /** Whether it states the gravity before the ferment. */
   public boolean isOriginalGravity() {
-    return HeaderRoles.role(meanings) == Role.ORIGINAL_GRAVITY;
+    return HeaderRoles.role(meanings) == Role.ORIGINAL_GRAVITY || isInitialGravity();
+  }
+
+  /** Whether what was in the beginning is a gravity by its figure, whatever it is called. */
+  private boolean isInitialGravity() {
+    return has(Concept.ORIGINAL)
+        && !has(Concept.TEMPERATURE)
+        && !has(Concept.VOLUME)
+        && !has(Concept.SUGAR)
+        && !has(Concept.WATER)
+        && value > 1.02
+        && value < 1.2;
   }
 
   /** Whether it states that readings are corrected already. */

@@ -1,9 +1,11 @@
 package washbook.log.layout;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import washbook.log.Role;
 import washbook.log.sheet.Grid;
 import washbook.log.sheet.Grid.Kind;
 import washbook.log.words.BatchNameText;
@@ -41,6 +43,9 @@ public final class KeyLines {
     }
     return lines;
   }
+
+  /** As many words name a number that follows without a mark. */
+  private static final int WORDS_BEFORE_NUMBER = 2;
 
   /** A cell says one thing, or several parted by brackets, semicolons or commas. */
   private void read(int row, int column, List<KeyLine> lines) {
@@ -126,6 +131,11 @@ public final class KeyLines {
       if (meanings.equals(EnumSet.of(Concept.BATCH))) {
         return named(text, row, column);
       }
+      if (HeaderRoles.role(meanings) == Role.ORIGINAL_GRAVITY
+          && HeaderRoles.role(Vocabulary.meanings(lastWords(text.substring(0, digit))))
+              != Role.ORIGINAL_GRAVITY) {
+        return null;
+      }
       return inOneCell(text.substring(0, digit), text.substring(digit), row, column);
     }
     String label = mark >= 0 ? text.substring(0, mark) : text;
@@ -140,6 +150,13 @@ public final class KeyLines {
     return meanings.equals(EnumSet.of(Concept.BATCH))
         ? named(text, row, column)
         : new KeyLine(meanings, text, row, column, "", Double.NaN, Set.of(), Double.NaN, false);
+  }
+
+  /** What stands right before a number: a title's other words do not name it. */
+  private static String lastWords(String label) {
+    String[] words = label.strip().split("\\s+");
+    int from = Math.max(0, words.length - WORDS_BEFORE_NUMBER);
+    return String.join(" ", Arrays.asList(words).subList(from, words.length));
   }
 
   private static int separator(String text) {

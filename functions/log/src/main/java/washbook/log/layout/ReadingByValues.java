@@ -57,8 +57,7 @@ final class ReadingByValues {
               ? new HeaderCell(cell.column(), cell.text(), cell.meanings(), Role.GRAVITY)
               : cell);
     }
-    boolean beside =
-        judged.stream().anyMatch(c -> BESIDE.contains(c.role()));
+    boolean beside = judged.stream().anyMatch(c -> BESIDE.contains(c.role()));
     return beside ? judged : cells;
   }
 

@@ -98,7 +98,7 @@ public final class RepeatedHeaders {
   private double reading(int from, int to, int step, Header header) {
     int column =
         header.cells().stream()
-            .filter(c -> c.role() == Role.GRAVITY || c.role() == Role.REFRACTOMETER)
+            .filter(c -> HeaderRuns.isReading(c.role()))
             .mapToInt(HeaderCell::column)
             .findFirst()
             .orElse(-1);

@@ -22,6 +22,7 @@ public final class TableRows {
   private final Grid grid;
   private final Header header;
   private final int[] readingColumns;
+  private final int[] numberColumns;
   private final int labelColumn;
   private final Role labelRole;
   private final int firstRow;
@@ -46,6 +47,11 @@ public final class TableRows {
             .filter(c -> READINGS.contains(c.role()))
             .mapToInt(HeaderCell::column)
             .toArray();
+    numberColumns =
+        cells.stream()
+            .filter(c -> READINGS.contains(c.role()) || c.role() == Role.TEMPERATURE)
+            .mapToInt(HeaderCell::column)
+            .toArray();
     labelColumn = cells.get(0).column();
     labelRole = cells.get(0).role();
     skipped.or(repeated);
@@ -67,7 +73,7 @@ public final class TableRows {
       if (gap && (startsSomethingElse(row) || onlyStatementsFrom(row, end))) {
         return;
       }
-      if (isTotalOrKey(row)) {
+      if (isTotalOrKey(row) || isUnnamedTotal(row)) {
         skipped.set(row);
       } else if (isNameLine(row)) {
         continue;
@@ -208,6 +214,25 @@ public final class TableRows {
         ? Aggregate.sumsUp(
             grid, grid.text(row, labelColumn), readingColumns, firstRow, row, skipped)
         : isStatement(row) && isBelowName(row);
+  }
+
+  /** A row without a date among rows with dates whose figures are those of a whole column. */
+  private boolean isUnnamedTotal(int row) {
+    boolean dated = labelRole == Role.DATE || labelRole == Role.DAY || labelRole == Role.HOURS;
+    return dated
+        && lastRow > firstRow
+        && !isTime(row)
+        && isTime(lastRow)
+        && isTime(firstRow)
+        && Aggregate.repeatsColumns(grid, numberColumns, firstRow, row, skipped);
+  }
+
+  private boolean isTime(int row) {
+    return switch (grid.kind(row, labelColumn)) {
+      case DATE, NUMBER -> true;
+      case TEXT -> hasDigit(grid.text(row, labelColumn));
+      default -> false;
+    };
   }
 
   /** Whether a row begins with a word for a total or for something said about the log. */

@@ -140,7 +140,8 @@ public final class Vessels {
           cells.add(cell);
         }
       }
-      headers.add(new Header(header.topRow(), header.bottomRow(), List.copyOf(cells), names.get(i)));
+      headers.add(
+          new Header(header.topRow(), header.bottomRow(), List.copyOf(cells), names.get(i)));
     }
     return headers;
   }
@@ -169,8 +170,7 @@ public final class Vessels {
       }
       names.add(
           String.join(
-              " ",
-              of.stream().filter(w -> !common.contains(lower(w)) || mayName(w)).toList()));
+              " ", of.stream().filter(w -> !common.contains(lower(w)) || mayName(w)).toList()));
     }
     if (new HashSet<>(names).size() < names.size()) {
       return List.of();
@@ -189,8 +189,7 @@ public final class Vessels {
         header.cells().stream().filter(c -> c.role() == Role.TEMPERATURE).toList();
     boolean shared = temperatures.size() < 2;
     int from = readings.get(vessel).column();
-    int end =
-        vessel + 1 < readings.size() ? readings.get(vessel + 1).column() : Integer.MAX_VALUE;
+    int end = vessel + 1 < readings.size() ? readings.get(vessel + 1).column() : Integer.MAX_VALUE;
     return header.cells().stream()
         .filter(
             c ->
@@ -206,7 +205,9 @@ public final class Vessels {
         .toList();
   }
 
-  /** A letter, a number, a vessel or what is in it; any name where no header speaks of a reading. */
+  /**
+   * A letter, a number, a vessel or what is in it; any name where no header speaks of a reading.
+   */
   private boolean namesVessel(String own, List<String> header) {
     Set<Concept> meanings = Vocabulary.meanings(own);
     return own.length() <= 2

@@ -80,7 +80,9 @@ final class Batches {
       Batch batch = batch(entry.getKey(), batchRows);
       batches.add(batch.original().gravity().isEmpty() ? batch : additions.over(batch));
     }
-    return batches;
+    return said.firstReadingIsOriginal()
+        ? batches
+        : new PartedBatches(grid, table, order).withoutTheirStart(batches);
   }
 
   private Map<String, Ints> byName() {
@@ -179,7 +181,7 @@ final class Batches {
 
   private Batch fromColumn(String name, int[] batchRows) {
     LogColumn use = table.column(Role.ORIGINAL_GRAVITY).orElse(null);
-    if (use == null) {
+    if (use == null || said.firstReadingIsOriginal()) {
       return null;
     }
     double found = Double.NaN;

@@ -35,6 +35,7 @@ final class MapParser {
   private double volumeL;
   private String batch;
   private Map<String, Double> originals;
+  private boolean firstReadingIsOriginal;
   private LogSettings.SugarReadings sugarReadings;
   private WashKind wash;
 
@@ -81,6 +82,7 @@ final class MapParser {
     volumeL = Double.NaN;
     batch = "";
     originals = new HashMap<>();
+    firstReadingIsOriginal = false;
     sugarReadings = null;
     wash = null;
   }
@@ -102,6 +104,7 @@ final class MapParser {
               volumeL,
               batch,
               originals,
+              firstReadingIsOriginal,
               sugarReadings,
               wash));
     }
@@ -131,7 +134,13 @@ final class MapParser {
           factor = checked("factor", value, Quantity.REFRACTOMETER_FACTOR);
       case "volume" -> volumeL = quantity(value, "L", Quantity.LITRES, "L, GALUS or GALUK");
       case "batch" -> batch = value;
-      case "original gravity" -> originals.put("", gravity(value));
+      case "original gravity" -> {
+        if (value.equalsIgnoreCase("first reading")) {
+          firstReadingIsOriginal = true;
+        } else {
+          originals.put("", gravity(value));
+        }
+      }
       case "wash" -> wash = kind(value);
       case "sugar readings" ->
           sugarReadings =

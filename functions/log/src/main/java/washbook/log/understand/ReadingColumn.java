@@ -82,7 +82,8 @@ final class ReadingColumn {
     if (reading != null) {
       settleScale(reading);
       double celsius = Statement.temperatureIn(reading.text());
-      if (reading.meanings().contains(Concept.CALIBRATION)) {
+      if (reading.meanings().contains(Concept.CALIBRATION)
+          || reading.meanings().contains(Concept.HYDROMETER)) {
         calibrationByHeader = celsius;
       } else {
         temperatureByHeader = celsius;

@@ -71,14 +71,14 @@ public final class SheetUnderstanding {
       switch (told ? Evidence.Verdict.FERMENT : evidence.verdict()) {
         case FERMENT -> {
           tables.add(table);
-          doubts.takeOver(own);
+          takeOver(own, header, doubts);
         }
         case OPEN -> {
           tables.add(unsettled(table));
           if (own.all().isEmpty()) {
             askAboutOpen(header, evidence, own);
           }
-          doubts.takeOver(own);
+          takeOver(own, header, doubts);
         }
         case OTHER -> leftAlone.add(leftAlone(header, evidence));
       }
@@ -94,9 +94,9 @@ public final class SheetUnderstanding {
   private static List<Header> vesselsApart(Grid grid, LogMap map, List<Header> headers) {
     List<Header> apart = new ArrayList<>();
     for (Header header : headers) {
-      boolean said =
-          map.about(grid.name(), header).filter(t -> !t.columns().isEmpty()).isPresent();
-      apart.addAll(said ? List.of(header) : Vessels.of(grid, header));
+      Header with =
+          map.about(grid.name(), header).map(said -> withColumns(header, said)).orElse(header);
+      apart.addAll(Vessels.of(grid, with));
     }
     return apart;
   }
@@ -114,8 +114,15 @@ public final class SheetUnderstanding {
               ? cell
               : new Header.HeaderCell(cell.column(), cell.text(), cell.meanings(), column.role()));
     }
-    return new Header(
-        header.topRow(), header.bottomRow(), List.copyOf(cells), header.vessel());
+    return new Header(header.topRow(), header.bottomRow(), List.copyOf(cells), header.vessel());
+  }
+
+  private static void takeOver(Doubts own, Header header, Doubts doubts) {
+    if (header.vessel().isEmpty()) {
+      doubts.takeOver(own);
+    } else {
+      doubts.takeOverNew(own);
+    }
   }
 
   /** The table as one that waits for an answer. */

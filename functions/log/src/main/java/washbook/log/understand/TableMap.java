@@ -24,6 +24,8 @@ import washbook.log.StatedWash;
  * @param volumeL volume at the start, NaN when not said
  * @param batch name of the only batch, "" when not said
  * @param originalGravities SG 20/20 by batch; "" is every batch that has none of its own here
+ * @param firstReadingIsOriginal whether the original gravity is the first reading, whatever is
+ *     stated elsewhere
  * @param sugarReadings null when not said
  * @param wash what ferments, null when not said
  */
@@ -41,6 +43,7 @@ public record TableMap(
     double volumeL,
     String batch,
     Map<String, Double> originalGravities,
+    boolean firstReadingIsOriginal,
     LogSettings.SugarReadings sugarReadings,
     WashKind wash) {
 
@@ -72,6 +75,7 @@ public record TableMap(
         Double.NaN,
         "",
         Map.of(),
+        false,
         null,
         null);
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.Set;
 import washbook.functions.Numbers;
 import washbook.log.Batch;
 import washbook.log.Doubts;
@@ -21,10 +22,16 @@ import washbook.log.sheet.Grid;
 import washbook.log.words.BatchNameText;
 import washbook.log.words.Concept;
 import washbook.log.words.ReadingScale;
+import washbook.log.words.Vocabulary;
 
 /** Makes one table of a sheet from its header and rows. */
 final class TableUnderstanding {
   private static final int LONGEST_TITLE = 40;
+
+  /** A gravity above a table that can be the original one, SG. */
+  private static final double LEAST_ORIGINAL = 1.025;
+
+  private static final double MOST_ORIGINAL = 1.2;
 
   private final Grid grid;
   private final Header header;
@@ -65,14 +72,115 @@ final class TableUnderstanding {
     LogSettings settings = said.over(reader.read(lines, settler, wash()), reader.correctedToC);
     ColumnAssignment columns = settler.columns;
     refuseDensityAtOtherTemperature(columns, settings);
+    askAboutStatedGravity(lines, columns);
     LogTable bare = table(columns, settings, List.of());
     if (!columns.isSettled()) {
       return bare;
     }
     Batches batches =
-        new Batches(grid, bare, rows, name(lines), originalGravity(lines), said, doubts);
+        new Batches(
+            grid,
+            bare,
+            rows,
+            name(lines),
+            said.firstReadingIsOriginal() ? null : originalGravity(lines),
+            said,
+            doubts);
     LogTable made = table(columns, settings, batches.make());
     return made;
+  }
+
+  /** A gravity stated above that nothing understands may be the original one. */
+  private void askAboutStatedGravity(List<KeyLine> lines, ColumnAssignment columns) {
+    if (originalGravity(lines) != null
+        || columns.has(Role.ORIGINAL_GRAVITY)
+        || said.firstReadingIsOriginal()
+        || !said.originalGravities().isEmpty()) {
+      return;
+    }
+    if (askAboutUnreadOriginal(lines, columns)) {
+      return;
+    }
+    List<KeyLine> all = new ArrayList<>(lines);
+    all.addAll(unknownFigures(lines));
+    for (KeyLine line : all) {
+      double stated = ReadingScale.withoutThousandths(line.value());
+      boolean open =
+          (line.meanings().isEmpty() || HeaderRoles.role(line.meanings()) == Role.GRAVITY)
+              && stated > LEAST_ORIGINAL
+              && stated < MOST_ORIGINAL
+              && !line.has(Concept.FINALGRAVITY)
+              && !line.has(Concept.CALIBRATION)
+              && !line.has(Concept.POTENTIAL);
+      if (open) {
+        columns.unsettle();
+        doubts.ask(
+            line.cell(),
+            "Is "
+                + Numbers.show(line.value())
+                + " ("
+                + line.label().strip()
+                + ") the original gravity? In a map: original gravity = "
+                + Numbers.show(stated)
+                + " SG, or original gravity = first reading");
+      }
+    }
+  }
+
+  /** Figures like gravities behind a label that means nothing known. */
+  private List<KeyLine> unknownFigures(List<KeyLine> known) {
+    List<KeyLine> found = new ArrayList<>();
+    int[] columns = columnsAbove();
+    for (int row = above; row < header.topRow(); row++) {
+      int at = row;
+      if (known.stream().anyMatch(l -> l.row() == at)) {
+        continue;
+      }
+      for (int column = columns[0]; column < columns[1]; column++) {
+        double value =
+            grid.kind(row, column + 1) == Grid.Kind.NUMBER
+                ? grid.number(row, column + 1)
+                : Double.NaN;
+        boolean label =
+            grid.kind(row, column) == Grid.Kind.TEXT
+                && Vocabulary.meanings(grid.text(row, column)).isEmpty();
+        if (label && value > LEAST_ORIGINAL && value < MOST_ORIGINAL) {
+          found.add(
+              new KeyLine(
+                  Set.of(),
+                  grid.text(row, column),
+                  row,
+                  column + 1,
+                  "",
+                  value,
+                  Set.of(),
+                  Double.NaN,
+                  true));
+        }
+      }
+    }
+    return found;
+  }
+
+  /** An original gravity is stated in a form that is not read: it is not passed over. */
+  private boolean askAboutUnreadOriginal(List<KeyLine> lines, ColumnAssignment columns) {
+    for (KeyLine line : lines) {
+      if (line.isOriginalGravity() && !line.text().isEmpty() && hasDigit(line.text())) {
+        columns.unsettle();
+        doubts.ask(
+            line.cell(),
+            "What is the original gravity? '"
+                + line.text()
+                + "' is not read. In a map: original gravity = 1.085 SG, or original gravity ="
+                + " first reading");
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean hasDigit(String text) {
+    return text.chars().anyMatch(Character::isDigit);
   }
 
   private StatedWash wash() {
@@ -131,7 +239,21 @@ final class TableUnderstanding {
         lines.add(start);
       }
     }
+    if (lines.stream().noneMatch(l -> l.isCalibration() || l.saysCorrected())) {
+      lines.addAll(linesOfTheSheet());
+    }
     return lines;
+  }
+
+  /** What is said of the instrument above all tables of the sheet holds for each of them. */
+  private List<KeyLine> linesOfTheSheet() {
+    int top = headers.stream().mapToInt(Header::topRow).min().orElse(0);
+    return top == 0 || headers.size() < 2
+        ? List.of()
+        : new KeyLines(grid)
+            .find(0, top - 1, 0, grid.columnCount() - 1).stream()
+                .filter(l -> l.isCalibration() || l.saysCorrected())
+                .toList();
   }
 
   private List<KeyLine> linesAbove() {

@@ -10,6 +10,7 @@ import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
 import washbook.log.words.CellText;
 import washbook.log.words.Concept;
+import washbook.log.words.TradeWords;
 
 /** Settles which column is the temperature of the readings, and its unit. */
 final class TemperatureColumn {
@@ -30,6 +31,11 @@ final class TemperatureColumn {
     columns.takeOnlyNamed(Role.TEMPERATURE);
     List<HeaderCell> cells = columns.with(Role.TEMPERATURE);
     List<HeaderCell> filled = cells.stream().filter(c -> hasAny(c)).toList();
+    List<HeaderCell> ofTheWash =
+        filled.stream()
+            .filter(c -> TradeWords.in(c.text()).contains(TradeWords.Side.FERMENT))
+            .toList();
+    filled = ofTheWash.size() == 1 ? ofTheWash : filled;
     HeaderCell chosen = filled.isEmpty() ? cells.isEmpty() ? null : cells.get(0) : filled.get(0);
     for (HeaderCell cell : cells) {
       Optional<TemperatureUnit> unit = temperatureUnit(cell);

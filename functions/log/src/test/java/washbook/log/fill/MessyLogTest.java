@@ -280,8 +280,7 @@ class MessyLogTest {
             #2025-02-05 | 1.010 | 20\
             """);
     Filling filling = filling(grid);
-    assertEquals(
-        List.of("B4", "B5"), filling.refusals().stream().map(CellRefusal::cell).toList());
+    assertEquals(List.of("B4", "B5"), filling.refusals().stream().map(CellRefusal::cell).toList());
     assertTrue(filling.refusals().get(0).reason().startsWith("was sugar added at B4"));
     assertEquals(Answer.Code.CONTRADICTION, filling.refusals().get(0).code());
   }

@@ -1,0 +1,118 @@
+package washbook.log.understand;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import washbook.log.Batch;
+import washbook.log.LogTable;
+import washbook.log.OriginalGravity.FirstReading;
+import washbook.log.OriginalGravity.Unknown;
+import washbook.log.reading.HydrometerRows;
+import washbook.log.reading.RowTimes;
+import washbook.log.sheet.Grid;
+
+/**
+ * Batches that begin in the middle of a ferment: parted from another, blended, or noted too late.
+ * Their first reading is no original gravity; which it was must be stated. Limits are common
+ * practice, no source.
+ */
+final class PartedBatches {
+  /** Hardly any wash begins lower, SG. */
+  private static final double LEAST_START = 1.025;
+
+  /** One that begins higher is taken for a fresh wash, SG. */
+  private static final double MOST_PARTED = 1.045;
+
+  /** Two vessels of one wash do not differ by more, SG. */
+  private static final double SAME = 0.004;
+
+  /** The part of its extract that the other batch has lost by then. */
+  private static final double LOST = 0.3;
+
+  /** More batches are not compared with one another: none is parted from so many. */
+  private static final int MOST_BATCHES = 300;
+
+  private final Grid grid;
+  private final LogTable table;
+  private final RowTimes order;
+
+  PartedBatches(Grid grid, LogTable table, RowTimes order) {
+    this.grid = grid;
+    this.table = table;
+    this.order = order;
+  }
+
+  /** The batches, those that begin in mid ferment with an unknown original gravity. */
+  List<Batch> withoutTheirStart(List<Batch> batches) {
+    List<Batch> checked = new ArrayList<>();
+    for (Batch batch : batches) {
+      checked.add(
+          batch.original() instanceof FirstReading first ? checked(batch, first, batches) : batch);
+    }
+    return checked;
+  }
+
+  private Batch checked(Batch batch, FirstReading first, List<Batch> batches) {
+    if (first.sg() < LEAST_START) {
+      return without(
+          batch,
+          first,
+          String.format(
+              Locale.ROOT,
+              "its first reading, %.4f in %s, is lower than a wash begins; state the original"
+                  + " gravity, in a map: original gravity of %s = 1.060 SG",
+              first.sg(),
+              first.cell(),
+              batch.name()));
+    }
+    double day = order.days(first.row());
+    if (first.sg() > MOST_PARTED || Double.isNaN(day) || batches.size() > MOST_BATCHES) {
+      return batch;
+    }
+    for (Batch other : batches) {
+      if (other != batch && stoodSo(other, first, day)) {
+        return without(
+            batch,
+            first,
+            String.format(
+                Locale.ROOT,
+                "it begins in %s where batch %s stood then: if it was parted from it, state its"
+                    + " original gravity, in a map: original gravity of %s = 1.060 SG; if not:"
+                    + " original gravity = first reading",
+                first.cell(),
+                other.name(),
+                batch.name()));
+      }
+    }
+    return batch;
+  }
+
+  private static Batch without(Batch batch, FirstReading first, String why) {
+    return new Batch(
+        batch.name(), batch.rows(), new Unknown(first.cell(), why), OptionalDouble.empty());
+  }
+
+  /** Whether another batch had fallen to the first reading of this one when it was taken. */
+  private boolean stoodSo(Batch other, FirstReading first, double day) {
+    double original = other.originalGravity().orElse(Double.NaN);
+    if (!(original - first.sg() > LOST * (original - 1))) {
+      return false;
+    }
+    HydrometerRows reading = new HydrometerRows(grid, table);
+    double before = Double.NaN;
+    for (int row : other.rows()) {
+      if (reading.read(row) != HydrometerRows.State.READ) {
+        continue;
+      }
+      double gravity = reading.asSugarSolution();
+      double at = order.days(row);
+      if (at <= day) {
+        before = gravity;
+      } else {
+        return before >= first.sg() - SAME && gravity <= first.sg() + SAME;
+      }
+    }
+    return Math.abs(before - first.sg()) <= SAME;
+  }
+}
