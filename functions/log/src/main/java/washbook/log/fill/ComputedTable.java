@@ -137,8 +137,9 @@ public final class ComputedTable {
         }
       }
       if (!Double.isNaN(gravityNow)) {
-        if (risen >= 0 && gravityNow > beforeRise + ERROR) {
-          openFrom[index] = Math.min(openFrom[index], risen);
+        if (risen >= 0 && gravityNow > beforeRise + ERROR || gravityNow > before + RISE) {
+          int from = gravityNow > before + RISE ? position : risen;
+          openFrom[index] = Math.min(openFrom[index], from);
         }
         boolean rise = gravityNow > before + LASTING_RISE;
         rises += gravityNow > before + RISE ? 1 : 0;
@@ -146,9 +147,6 @@ public final class ComputedTable {
         beforeRise = rise ? before : Double.NaN;
         before = gravityNow;
       }
-    }
-    if (risen >= 0 && before > beforeRise + RISE) {
-      openFrom[index] = Math.min(openFrom[index], risen);
     }
     if (rises >= FEWEST_RISES && rises * READINGS_PER_RISE >= read) {
       mixed.set(index);
@@ -343,10 +341,10 @@ public final class ComputedTable {
     String cell = reading.cell(batch.rows()[openFrom[index]]);
     return "was sugar added at "
         + cell
-        + ", or does another batch begin there? The readings of batch "
+        + ", does another batch begin there, or is the reading wrong? The readings of batch "
         + batch.name()
-        + " rise there and stay up. State what was added in columns for sugar and volume, or name"
-        + " the other batch.";
+        + " rise there. State what was added in columns for sugar and volume, name the other batch,"
+        + " or correct the reading.";
   }
 
   /** The refusals in the order of rows, made when asked for. */

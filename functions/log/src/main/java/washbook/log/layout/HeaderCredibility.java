@@ -29,6 +29,7 @@ final class HeaderCredibility {
     boolean generic = false;
     boolean foreign = false;
     boolean named = false;
+    boolean gravities = false;
     for (HeaderCell cell : header.cells()) {
       Set<Concept> m = cell.meanings();
       foreign |= m.contains(Concept.FOREIGN) || m.contains(Concept.TWO_USES);
@@ -39,13 +40,15 @@ final class HeaderCredibility {
           ours |= !common && !HeaderRoles.isGeneric(m);
           generic |= HeaderRoles.isGeneric(m) && holdsGravities(header, cell);
           generic |= common;
+          gravities |= holdsGravities(header, cell);
         }
         case TEMPERATURE, ORIGINAL_GRAVITY, COMPUTED -> ours = true;
         case DATE, TIME, DAY, HOURS, BATCH -> time = true;
         default -> {}
       }
     }
-    return foreign ? named : ours || (time && generic);
+    boolean credible = named || generic || gravities;
+    return (!foreign || credible) && (ours || time && generic);
   }
 
   /** Whether a reading is called by one word that many other tables have too. */

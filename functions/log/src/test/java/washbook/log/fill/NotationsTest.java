@@ -220,9 +220,9 @@ class NotationsTest {
     assertEquals(0, filling.tables().get(0).batches().get(0).filled());
   }
 
-  /** One slip of the pen costs its own row only. */
+  /** Sugar may have been added, or a figure be wrong: nothing behind it is computed before. */
   @Test
-  void oneRiseCostsOneRow() {
+  void aRiseIsAskedAboutWithAllThatFollows() {
     TestGrid grid =
         TestGrid.of(
             "Cellar",
@@ -234,7 +234,7 @@ class NotationsTest {
             #2025-11-07 | 1.049 | 20
             #2025-11-10 | 1.013 | 20\
             """);
-    assertEquals(1, fill(grid).refusals().size());
+    assertEquals(3, fill(grid).refusals().size());
   }
 
   @Test
