@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Set;
 import washbook.functions.RefusedException;
 import washbook.functions.scale.Conversion;
+import washbook.functions.scale.TemperatureUnit;
 import washbook.log.LogColumn;
 import washbook.log.LogTable;
 import washbook.log.OriginalGravity;
@@ -17,6 +18,7 @@ import washbook.log.sheet.Grid;
 import washbook.log.words.BatchNameText;
 import washbook.log.words.CellText;
 import washbook.log.words.Concept;
+import washbook.log.words.ReadingScale;
 import washbook.log.words.TradeWords;
 import washbook.log.words.Vocabulary;
 import washbook.log.words.WashWords;
@@ -258,7 +260,7 @@ public final class Evidence {
   /** A reading as a gravity; roughly where its scale is not settled. */
   private static double gravity(double value, LogColumn reading) {
     if (value >= 900) {
-      return value / 1000;
+      return ReadingScale.SG.toGravity(value);
     }
     if (value > 0.9 && value < 1.5) {
       return value;
@@ -278,12 +280,13 @@ public final class Evidence {
     if (column == null) {
       return false;
     }
+    TemperatureUnit unit = column.unit().equals("F") ? TemperatureUnit.F : TemperatureUnit.C;
     int all = 0;
     int outside = 0;
     for (int row = table.firstRow(); row <= table.lastRow(); row++) {
       double value = number(row, column.column());
       if (!Double.isNaN(value)) {
-        double celsius = column.unit().equals("F") ? (value - 32) / 1.8 : value;
+        double celsius = unit.toCelsius(value);
         all++;
         outside += celsius < COLDEST || celsius > WARMEST ? 1 : 0;
       }

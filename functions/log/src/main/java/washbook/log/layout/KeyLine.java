@@ -56,7 +56,10 @@ public record KeyLine(
 
   /** Whether it states that readings are corrected already. */
   public boolean saysCorrected() {
-    if (!Statement.saysCorrected(meanings) || has(Concept.FACTOR) || has(Concept.ALCOHOL)) {
+    boolean inValue = has(Concept.READING) && Statement.saysCorrected(text);
+    if (!(Statement.saysCorrected(meanings) || inValue)
+        || has(Concept.FACTOR)
+        || has(Concept.ALCOHOL)) {
       return false;
     }
     if (!text.isEmpty() && Vocabulary.meanings(text).contains(Concept.NEGATION)) {

@@ -196,7 +196,9 @@ public final class KeyLines {
     CellText cell = CellText.read(value);
     boolean number = cell.form == CellText.Form.VALUE || cell.form == CellText.Form.TEMPERATURE;
     if (!number
-        && (meanings.contains(Concept.HYDROMETER) || meanings.contains(Concept.CALIBRATION))) {
+        && (meanings.contains(Concept.HYDROMETER)
+            || meanings.contains(Concept.CALIBRATION)
+            || Statement.saysCorrected(value))) {
       return new KeyLine(
           meanings,
           label,
