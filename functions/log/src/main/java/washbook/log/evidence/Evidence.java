@@ -45,7 +45,7 @@ public final class Evidence {
 
   private static final double WARMEST = 46;
 
-  /** Of so many rows notes are read, and as many lines above. */
+  /** Of this many rows notes are read, and as many lines above. */
   private static final int ROWS_READ = 400;
 
   private final Grid grid;
@@ -121,7 +121,7 @@ public final class Evidence {
     weigh(grid.name(), Clue.OTHER_SHEET);
   }
 
-  /** The columns that stand beside the reading without a gap; behind one begins another list. */
+  /** The columns that stand beside the reading without a gap; after a gap begins another list. */
   private List<LogColumn> joined() {
     List<LogColumn> run = new ArrayList<>();
     boolean withReading = false;

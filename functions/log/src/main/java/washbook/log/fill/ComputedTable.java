@@ -37,7 +37,7 @@ public final class ComputedTable {
   /** A rise that no reading error explains, SG. */
   private static final double RISE = 0.006;
 
-  /** So many rises, and one in so many readings, are more than slips of the pen. */
+  /** This many rises, and one in this many readings, are more than slips of the pen. */
   private static final int FEWEST_RISES = 2;
 
   private static final int READINGS_PER_RISE = 8;

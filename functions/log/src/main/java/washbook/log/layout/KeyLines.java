@@ -42,7 +42,7 @@ public final class KeyLines {
     return lines;
   }
 
-  /** A cell says one thing, or several parted by brackets, semicolons or commas. */
+  /** A cell says one thing, or several separated by brackets, semicolons or commas. */
   private void read(int row, int column, List<KeyLine> lines) {
     String text = grid.text(row, column).strip();
     double inWater = Statement.readingInWater(text);
