@@ -17,7 +17,7 @@ public enum ComputedColumn {
   /** Written wherever at least one row of the table is refused, and kept once it is there. */
   NOTE("note", "Washbook note", -1, false);
 
-  /** What stands behind every header of ours but the note's. */
+  /** What follows every header of ours but the note's. */
   public static final String MARK = " (Washbook)";
 
   private final String word;
@@ -54,7 +54,7 @@ public enum ComputedColumn {
     };
   }
 
-  /** Digits behind the point to show; -1 for text. */
+  /** Decimal places to show; -1 for text. */
   public int decimals() {
     return decimals;
   }

@@ -7,7 +7,7 @@ package washbook.log;
  *     corrected already have the temperature that they were corrected to
  * @param temperatureWhy where it is stated, "" when it is not
  * @param correctedAlready whether the log says that its readings are corrected already
- * @param calibrationC temperature at which the instrument is right
+ * @param calibrationC temperature at which the instrument is calibrated
  * @param calibrationWhy where it is stated
  * @param offset what the instrument shows too much, SG
  * @param refractometerFactor a refractometer's reading over the degrees Brix it means

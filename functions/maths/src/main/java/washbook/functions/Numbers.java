@@ -27,7 +27,7 @@ public final class Numbers {
     return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
   }
 
-  /** The number with at most that many digits behind the point, for sentences. */
+  /** The number with at most that many decimal places, for sentences. */
   public static String round(double value, int digits) {
     return Double.isFinite(value)
         ? show(BigDecimal.valueOf(value).setScale(digits, RoundingMode.HALF_EVEN).doubleValue())

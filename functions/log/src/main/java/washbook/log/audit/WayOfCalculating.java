@@ -31,14 +31,14 @@ record WayOfCalculating(Set<Audit.Cause> causes, String detail, ToDoubleFunction
   /** Calibrations in use, °C. */
   private static final double[] CALIBRATIONS = {20, 140.0 / 9, 15, 17.5, 25};
 
-  /** A pair of gravities that a figure may have been reckoned from. */
+  /** A pair of gravities that a figure may have been calculated from. */
   private record Source(
       Set<Audit.Cause> causes,
       String detail,
       ToDoubleFunction<AuditRow> original,
       ToDoubleFunction<AuditRow> gravity) {}
 
-  /** A way to reckon from two gravities. */
+  /** A way to calculate from two gravities. */
   private record Way(Set<Audit.Cause> causes, String detail, DoubleBinaryOperator figure) {}
 
   /** All ways to come to a column, the right one first and simpler ones before others. */

@@ -18,6 +18,7 @@ import washbook.log.sheet.Grid;
 import washbook.log.words.BatchNameText;
 import washbook.log.words.CellText;
 import washbook.log.words.Concept;
+import washbook.log.words.ReadingScale;
 import washbook.log.words.TradeWords;
 import washbook.log.words.Vocabulary;
 import washbook.log.words.WashWords;
@@ -44,7 +45,7 @@ public final class Evidence {
 
   private static final double WARMEST = 46;
 
-  /** Of so many rows notes are read, and as many lines above. */
+  /** Of this many rows notes are read, and as many lines above. */
   private static final int ROWS_READ = 400;
 
   private final Grid grid;
@@ -120,7 +121,7 @@ public final class Evidence {
     weigh(grid.name(), Clue.OTHER_SHEET);
   }
 
-  /** The columns that stand beside the reading without a gap; behind one begins another list. */
+  /** The columns that stand beside the reading without a gap; after a gap begins another list. */
   private List<LogColumn> joined() {
     List<LogColumn> run = new ArrayList<>();
     boolean withReading = false;
@@ -260,7 +261,7 @@ public final class Evidence {
   /** A reading as a gravity; roughly where its scale is not settled. */
   private static double gravity(double value, LogColumn reading) {
     if (value >= 900) {
-      return value / 1000;
+      return ReadingScale.SG.toGravity(value);
     }
     if (value > 0.9 && value < 1.5) {
       return value;
@@ -280,12 +281,13 @@ public final class Evidence {
     if (column == null) {
       return false;
     }
+    TemperatureUnit unit = column.unit().equals("F") ? TemperatureUnit.F : TemperatureUnit.C;
     int all = 0;
     int outside = 0;
     for (int row = table.firstRow(); row <= table.lastRow(); row++) {
       double value = number(row, column.column());
       if (!Double.isNaN(value)) {
-        double celsius = column.unit().equals("F") ? TemperatureUnit.F.toCelsius(value) : value;
+        double celsius = unit.toCelsius(value);
         all++;
         outside += celsius < COLDEST || celsius > WARMEST ? 1 : 0;
       }

@@ -33,7 +33,7 @@ public record BatchCurve(
     double[] abv,
     double[] temperatureC) {
 
-  /** Points more than these cannot be told apart; of longer batches so many are drawn. */
+  /** Points more than these cannot be told apart; of longer batches this many are drawn. */
   public static final int MOST_POINTS = 400;
 
   /** The curves of all batches on a sheet that have at least two points to draw. */

@@ -81,7 +81,7 @@ final class Aggregate {
     return values;
   }
 
-  /** A reading's number, whatever stands behind it. */
+  /** A reading's number, whatever stands after it. */
   private static double number(Grid grid, int row, int column) {
     return grid.kind(row, column) == Grid.Kind.TEXT
         ? CellText.read(grid.text(row, column)).value

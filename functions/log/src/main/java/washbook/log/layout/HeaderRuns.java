@@ -6,7 +6,7 @@ import washbook.log.Role;
 import washbook.log.layout.Header.HeaderCell;
 import washbook.log.sheet.Grid;
 
-/** Parts the header cells of one row into tables. */
+/** Splits the header cells of one row into tables. */
 final class HeaderRuns {
   private HeaderRuns() {}
 
@@ -45,7 +45,7 @@ final class HeaderRuns {
         .toList();
   }
 
-  /** At most one cell between them; one label with its value and a unit behind it is no header. */
+  /** At most one cell between them; one label with its value and a unit after it is no header. */
   private static boolean isNear(Grid grid, int row, List<HeaderCell> left, List<HeaderCell> right) {
     int gap = gap(left, right);
     boolean valueBetween =

@@ -166,7 +166,7 @@ public final class Headers {
         || ((first == '-' || first == '~' || first == '+') && text.length() > 1);
   }
 
-  /** A label with its value, or a name with a number behind it: no header. */
+  /** A label with its value, or a name with a number after it: no header. */
   private static boolean isStatement(String text) {
     int mark = Math.max(text.indexOf(':'), text.indexOf('='));
     if (mark > 0 && mark + 1 < text.length() && Character.isLetter(text.charAt(0))) {

@@ -18,8 +18,8 @@ import washbook.log.words.Vocabulary;
  * @param column of the value
  * @param text the value's text, "" when the cell is a number
  * @param value the number, NaN when there is none
- * @param units meanings of the unit behind the value
- * @param temperatureC temperature behind the value, NaN when there is none
+ * @param units meanings of the unit after the value
+ * @param temperatureC temperature after the value, NaN when there is none
  * @param numberCell whether the value is a number in a cell of its own
  */
 public record KeyLine(
@@ -67,7 +67,10 @@ public record KeyLine(
 
   /** Whether it states that readings are corrected already. */
   public boolean saysCorrected() {
-    if (!Statement.saysCorrected(meanings) || has(Concept.FACTOR) || has(Concept.ALCOHOL)) {
+    boolean inValue = has(Concept.READING) && Statement.saysCorrected(text);
+    if (!(Statement.saysCorrected(meanings) || inValue)
+        || has(Concept.FACTOR)
+        || has(Concept.ALCOHOL)) {
       return false;
     }
     if (!text.isEmpty() && Vocabulary.meanings(text).contains(Concept.NEGATION)) {

@@ -47,7 +47,7 @@ public final class KeyLines {
   /** As many words name a number that follows without a mark. */
   private static final int WORDS_BEFORE_NUMBER = 2;
 
-  /** A cell says one thing, or several parted by brackets, semicolons or commas. */
+  /** A cell says one thing, or several separated by brackets, semicolons or commas. */
   private void read(int row, int column, List<KeyLine> lines) {
     String text = grid.text(row, column).strip();
     double inWater = Statement.readingInWater(text);
@@ -213,7 +213,9 @@ public final class KeyLines {
     CellText cell = CellText.read(value);
     boolean number = cell.form == CellText.Form.VALUE || cell.form == CellText.Form.TEMPERATURE;
     if (!number
-        && (meanings.contains(Concept.HYDROMETER) || meanings.contains(Concept.CALIBRATION))) {
+        && (meanings.contains(Concept.HYDROMETER)
+            || meanings.contains(Concept.CALIBRATION)
+            || Statement.saysCorrected(value))) {
       return new KeyLine(
           meanings,
           label,

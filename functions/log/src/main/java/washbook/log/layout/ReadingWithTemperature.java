@@ -6,7 +6,7 @@ import washbook.log.sheet.Grid.Kind;
 import washbook.log.words.CellText;
 import washbook.log.words.Concept;
 
-/** Reading and temperature in one cell without a unit behind: {@code 1.052/15}. */
+/** Reading and temperature in one cell without a unit after it: {@code 1.052/15}. */
 final class ReadingWithTemperature {
   private static final int ROWS_SEEN = 50;
 

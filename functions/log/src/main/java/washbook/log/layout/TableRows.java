@@ -304,7 +304,7 @@ public final class TableRows {
     return isNameLine(above);
   }
 
-  /** A batch's name alone in a row, or behind a word for batch or vessel. */
+  /** A batch's name alone in a row, or after a word for batch or vessel. */
   private boolean isNameLine(int row) {
     if (labelRole == Role.BATCH || grid.kind(row, labelColumn) != Kind.TEXT) {
       return false;

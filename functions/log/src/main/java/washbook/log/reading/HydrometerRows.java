@@ -23,7 +23,7 @@ import washbook.log.words.Statement;
 import washbook.log.words.Vocabulary;
 
 /**
- * Reads one row of a table after the other and makes its reading right. One object serves a whole
+ * Reads one row of a table after the other and corrects its reading. One object serves a whole
  * table: nothing is created for a row that is in order.
  */
 public final class HydrometerRows {
@@ -64,7 +64,7 @@ public final class HydrometerRows {
   /** What the refractometer showed before the ferment, °Bx. */
   private double originalBrix = Double.NaN;
 
-  /** What the hydrometer shows, as SG, and where that scale is right. */
+  /** What the hydrometer shows, as SG, and where that scale is calibrated. */
   public double gravity;
 
   public double calibrationC;
@@ -231,7 +231,7 @@ public final class HydrometerRows {
     return gravityOf(row, cell.value, own);
   }
 
-  /** Makes a value with its temperature of a pair, where what stands behind it is settled. */
+  /** Makes a value with its temperature of a pair, where what follows it is settled. */
   private boolean takePair(int row, CellText cell) {
     String text = grid.text(row, gravityColumn);
     if (!TemperatureBesideReading.isTemperature(readingUse, cell)) {

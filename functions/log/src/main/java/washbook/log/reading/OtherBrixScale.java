@@ -3,7 +3,7 @@ package washbook.log.reading;
 import washbook.log.LogSettings;
 import washbook.log.words.ReadingScale;
 
-/** A Brix scale that is not right at 20 °C: it shows other degrees than those of CONVERT. */
+/** A Brix scale that is not calibrated at 20 °C: it shows other degrees than those of CONVERT. */
 public final class OtherBrixScale {
   private OtherBrixScale() {}
 

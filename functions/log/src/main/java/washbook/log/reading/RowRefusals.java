@@ -21,7 +21,7 @@ import washbook.log.words.ReadingScale;
  * and the range in the log's own unit.
  */
 final class RowRefusals {
-  /** Digits behind the point that tell readings apart: a hydrometer is read to 0.0005 SG. */
+  /** Decimal places that tell readings apart: a hydrometer is read to 0.0005 SG. */
   private static final int GRAVITY_DIGITS = 4;
 
   private final Grid grid;
@@ -123,7 +123,7 @@ final class RowRefusals {
             + ", or the log must say that its readings are corrected.");
   }
 
-  /** A temperature outside the range, from its own column or from behind the reading. */
+  /** A temperature outside the range, from its own column or from after the reading. */
   CellRefusal temperatureOutside(
       int row, int readingColumn, int temperatureColumn, double temperatureC) {
     boolean tooLow = temperatureC < Quantity.SUGAR_TEMPERATURE.min();

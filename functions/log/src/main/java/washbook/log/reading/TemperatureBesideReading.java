@@ -44,7 +44,7 @@ final class TemperatureBesideReading {
     return lowest > MOST_CELSIUS ? Optional.of(TemperatureUnit.F) : Optional.empty();
   }
 
-  /** Whether what stands behind the readings is a temperature: the header or the cell says so. */
+  /** Whether what follows the readings is a temperature: the header or the cell says so. */
   static boolean isTemperature(LogColumn use, CellText cell) {
     Set<Concept> m = Vocabulary.meanings(use.header());
     return cell.marked

@@ -9,7 +9,7 @@ package washbook.log.sheet;
  * @param header text of the header cell
  * @param firstRow first row that belongs to the table
  * @param lastRow last row that belongs to the table
- * @param decimals digits behind the point that a reader wants to see; -1 for text columns
+ * @param decimals decimal places that a reader wants to see; -1 for text columns
  * @param cells the content, asked with the row number
  */
 public record ColumnPatch(

@@ -34,7 +34,7 @@ import washbook.log.words.BatchNameText;
 import washbook.log.words.CellText;
 import washbook.log.words.ReadingScale;
 
-/** Parts a table's rows into batches and finds each batch's original gravity. */
+/** Splits a table's rows into batches and finds each batch's original gravity. */
 final class Batches {
   private final Grid grid;
   private final LogTable table;

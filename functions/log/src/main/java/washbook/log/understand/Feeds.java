@@ -113,7 +113,7 @@ final class Feeds {
     return -1;
   }
 
-  /** What is missing to reckon with an addition, as a sentence; asks for it once a batch. */
+  /** What is missing to calculate with an addition, as a sentence; asks for it once a batch. */
   private String missing(Batch batch, int row, double sugarHere, double waterHere) {
     String cell =
         CellAddress.of(row, sugarHere != 0 && sugar != null ? sugar.column() : water.column());

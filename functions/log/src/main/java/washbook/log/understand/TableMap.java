@@ -18,7 +18,7 @@ import washbook.log.StatedWash;
  * @param columns what columns hold, by column number from 0
  * @param temperatureC one temperature for all readings, NaN when not said
  * @param corrected whether readings are corrected already, null when not said
- * @param calibrationC where the instrument is right, NaN when not said
+ * @param calibrationC where the instrument is calibrated, NaN when not said
  * @param offset what the instrument shows too much in SG, NaN when not said
  * @param refractometerFactor NaN when not said
  * @param volumeL volume at the start, NaN when not said

@@ -42,7 +42,7 @@ final class WashAbove {
     return two ? StatedWash.none() : line.isStated() ? line : title;
   }
 
-  /** What stands behind a label for the kind of wash; "" when the text is no such label. */
+  /** What follows a label for the kind of wash; "" when the text is no such label. */
   private static String valueOf(Grid grid, int row, int column, String text) {
     int mark = Math.max(text.indexOf(':'), text.indexOf('='));
     if (mark > 0 && WashWords.isLabel(text.substring(0, mark)) && mark + 1 < text.length()) {

@@ -7,8 +7,8 @@ import java.util.regex.Pattern;
 
 /**
  * A batch's name as people head a log with it: one to three words, the first with a capital, and a
- * number, as {@code Plum 3}; behind it may stand more in brackets, after a comma or after a dash.
- * Anything else is no name: a sentence, a date, a page, a thing that was done.
+ * number, as {@code Plum 3}; more may follow in brackets, after a comma or after a dash. Anything
+ * else is no name: a sentence, a date, a page, a thing that was done.
  */
 public final class BatchNameText {
   private static final Pattern NAME =

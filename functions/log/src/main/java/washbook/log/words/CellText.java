@@ -9,8 +9,8 @@ import washbook.log.sheet.Grid;
 
 /**
  * The numbers in a cell's text, as people write them: {@code 1.085 @ 68F}, {@code 1,085}, {@code
- * ~1.05}, {@code 12 °Bx}, {@code 2 kg}. A value comes first; a second number counts only with a
- * temperature's unit behind it.
+ * ~1.05}, {@code 12 °Bx}, {@code 2 kg}. A value comes first; a second number is read only with a
+ * temperature's unit after it.
  */
 public final class CellText {
   /** What the text is. */
@@ -19,7 +19,7 @@ public final class CellText {
     NOTHING,
     /** One number, perhaps with a unit and a temperature. */
     VALUE,
-    /** A gravity and a number behind it without a unit, as 1.052/15: perhaps its temperature. */
+    /** A gravity and a number after it without a unit, as 1.052/15: perhaps its temperature. */
     PAIR,
     /** A temperature alone, as 68F. */
     TEMPERATURE,
@@ -33,7 +33,7 @@ public final class CellText {
           "...", "k.a.", "keine", "s/o", "nd", "n.d.", "nvt", "n.v.t.", "\u2013", "\u2014", "/",
           "tbd");
 
-  /** Between them a number behind a reading may be a temperature; a second gravity is not. */
+  /** Between them a number after a reading may be a temperature; a second gravity is not. */
   private static final double LEAST_PAIRED = 3;
 
   private static final double MOST_PAIRED = 140;
@@ -48,7 +48,7 @@ public final class CellText {
   private static final Pattern GRAVITY =
       Pattern.compile("[01]?[.,]\\d{2,4}(?!\\d).*|(9[789]|1[01])\\d\\d(?!\\d).*");
 
-  /** Words for degrees of whatever kind behind a number. */
+  /** Words for degrees of whatever kind after a number. */
   private static final Set<String> DEGREES =
       Set.of(
           "degrees",
@@ -73,7 +73,7 @@ public final class CellText {
   public Form form = Form.OTHER;
   public double value = Double.NaN;
 
-  /** Word behind the number in lower case, "" for none. */
+  /** Word after the number in lower case, "" for none. */
   public String unit = "";
 
   /** The temperature as it stands there, NaN when there is none. */
@@ -216,7 +216,7 @@ public final class CellText {
     return Double.parseDouble(text.substring(start, end).replace(',', '.').replace('\u2212', '-'));
   }
 
-  /** Reads letters behind a number, without degree sign, words for degrees and spaces. */
+  /** Reads letters after a number, without degree sign, words for degrees and spaces. */
   private String word() {
     int start = at;
     skip(" \u00a0\u00b0\u00ba");

@@ -4,10 +4,11 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.time.temporal.ChronoUnit;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Dates written as text: ISO, day or month first, with month names; an optional time behind. */
+/** Dates written as text: ISO, day or month first, with month names; an optional time after it. */
 public final class DateText {
   private static final LocalDate ZERO = LocalDate.of(1899, 12, 30);
 
@@ -34,6 +35,9 @@ public final class DateText {
 
   /** Serials beyond this are no dates of a log. */
   private static final double LAST_SERIAL = 1e6;
+
+  /** Seconds from midnight to noon: 12 am is midnight, 12 pm is noon. */
+  private static final double NOON = 12 * 3600;
 
   private DateText() {}
 
@@ -84,7 +88,7 @@ public final class DateText {
 
   /** A time of day such as 18:30 as a fraction of a day, NaN when it is none. */
   public static double time(String text) {
-    String t = text.strip().toLowerCase(java.util.Locale.ROOT);
+    String t = text.strip().toLowerCase(Locale.ROOT);
     boolean afternoon = t.endsWith("pm");
     boolean morning = t.endsWith("am");
     if (afternoon || morning) {
@@ -113,10 +117,12 @@ public final class DateText {
       seconds += value * unit;
       unit /= 60;
     }
-    if (afternoon && seconds < 12 * 3600) {
-      seconds += 12 * 3600;
+    if (afternoon && seconds < NOON) {
+      seconds += NOON;
+    } else if (morning && seconds >= NOON) {
+      seconds -= NOON;
     }
-    return seconds / 86400;
+    return seconds / (2 * NOON);
   }
 
   /** The text without a weekday or its abbreviation before a date in figures. */
@@ -217,7 +223,7 @@ public final class DateText {
     return named;
   }
 
-  /** Numbers parted by one of {@code / - .} or a space; -1 when anything else is in the text. */
+  /** Numbers separated by one of {@code / - .} or a space; -1 when anything else is in the text. */
   private static int numbers(String text, int[] parts) {
     int count = 0;
     boolean inNumber = false;

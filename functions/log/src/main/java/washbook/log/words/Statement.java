@@ -23,7 +23,7 @@ public final class Statement {
 
   private static final Pattern DEGREES =
       Pattern.compile(
-          "(\\d{1,3}(?:[.,]\\d+)?)\\s*(?:\u00b0|\u00ba|deg\\.?|grad|degrees)?\\s*([CcFf])\\b");
+          "(\\d{1,3}(?:[.,]\\d+)?)\\s*(?:\u00b0|\u00ba|(?i:deg\\.?|grad|degrees))?\\s*([CcFf])\\b");
 
   private static final Pattern IN_WATER =
       Pattern.compile("\\b(0[.,]9[89]\\d*|1[.,]0[01]\\d*|99\\d|100\\d|101\\d)\\b");

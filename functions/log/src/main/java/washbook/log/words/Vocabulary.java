@@ -48,13 +48,18 @@ public final class Vocabulary {
     Map<String, Set<Concept>> known = ONE.known.get();
     Set<Concept> found = known.get(text);
     if (found == null) {
-      found = ONE.match(tokens(text));
+      found = meaningsOf(tokens(text));
       if (known.size() >= REMEMBERED) {
         known.clear();
       }
       known.put(text, found);
     }
     return found;
+  }
+
+  /** The same of a text taken apart, which is not remembered. */
+  static Set<Concept> meaningsOf(List<String> tokens) {
+    return ONE.match(tokens);
   }
 
   /** Lower-case words without accents; the degree sign, % and / are words of their own. */

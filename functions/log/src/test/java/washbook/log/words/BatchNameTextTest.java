@@ -65,6 +65,26 @@ class BatchNameTextTest {
     assertEquals("", BatchNameText.of(text));
   }
 
+  /** Text after the word for batch, up to four words and forty letters. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "Plum 3 | true",
+        "12 | true",
+        "#3 | true",
+        "Late plums barrel two | true",
+        "Plum345678901234567890123456789012345678 | true",
+        "Plum3456789012345678901234567890123456789 | false",
+        "Late plums of barrel two | false",
+        "plum 3 | false",
+        "Was racked. | false",
+        "'' | false",
+      })
+  void followsAWordForBatch(String text, boolean may) {
+    assertEquals(may, BatchNameText.mayFollow(text));
+  }
+
   private static String name(String lines) {
     TestGrid grid =
         TestGrid.of(

@@ -94,7 +94,8 @@ final class CourseEntries {
                   number(
                           "temperatureC",
                           Quantity.FERMENT_TEMPERATURE,
-                          "Temperature of the ferment; leave out to count the gas alone.")
+                          "Temperature of the ferment; leave out to take only the gas into"
+                              + " account.")
                       .orNothing(),
                   wash())
               .source(
@@ -179,7 +180,8 @@ final class CourseEntries {
               .summary("SG 20/20 at which a wash ends when all that is fermentable is gone.")
               .details(
                   "By the share of the extract that yeast can ferment; the glycerol and acids that"
-                      + " it makes stay and are counted, but for MALT, whose balance has them not."
+                      + " it makes stay and are included, except for MALT, whose balance has no"
+                      + " such term."
                       + " Nutrients, strength and yeast may stop it earlier. Refuses an end below SG"
                       + " 0.970, where no yeast comes to."
                       + " FINALGRAVITYPLUSMINUS says how sure it is. Use it as expectedFinal of"

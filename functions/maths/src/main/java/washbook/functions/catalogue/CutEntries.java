@@ -55,7 +55,8 @@ final class CutEntries {
           CatalogueFunction.named("LIQUEURSTRENGTH", Group.SPIRIT)
               .summary("% vol at 20 °C of spirit with sugar and water.")
               .details(
-                  "By mass, so that the shrinking counts. Refuses more sugar than its water can"
+                  "By mass, so that the contraction is taken into account. Refuses more sugar"
+                      + " than its water can"
                       + " dissolve.")
               .takes(spirit(), strength(), sugar(), water())
               .source(TABARIE)

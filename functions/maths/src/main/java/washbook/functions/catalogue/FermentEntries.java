@@ -51,7 +51,7 @@ final class FermentEntries {
               "REALATTENUATION",
               "%",
               "Share of the original extract that is really gone.",
-              "(OE - RE) / OE; what inversion of sucrose adds is counted in OE. ",
+              "(OE - RE) / OE; OE includes what the inversion of sucrose adds. ",
               Balance::realAttenuation),
           ofTwoGravities(
               "FERMENTATIONDEGREE",

@@ -16,7 +16,7 @@ final class ReadingEntries {
       number(
               "calibrationC",
               Quantity.CALIBRATION_TEMPERATURE,
-              "Temperature at which the instrument's scale is right.")
+              "Temperature at which the instrument is calibrated.")
           .orElse(20.0);
 
   static final List<CatalogueFunction> ALL =
@@ -24,9 +24,11 @@ final class ReadingEntries {
           CatalogueFunction.named("CORRECTEDGRAVITY", Group.READINGS)
               .summary("SG 20/20 from a hydrometer reading at any temperature.")
               .details(
-                  "Counts the expansion of the wash and of the glass and the instrument's own"
+                  "Takes into account the expansion of the wash and of the glass and the"
+                      + " instrument's own"
                       + " calibration temperature. With the original gravity the alcohol's own"
-                      + " expansion is counted too (about 0.1 % vol in a warm, finished wash)."
+                      + " expansion is taken into account too (about 0.1 % vol in a warm,"
+                      + " finished wash)."
                       + " By the balance of MALT: another kind of wash moves it by less than 0.0001"
                       + " SG. Above 40 °C, where the formula of ethanol and water ends, it is"
                       + " continued to 60 °C: let such a sample cool. Refuses a reading lower than a"
@@ -62,8 +64,8 @@ final class ReadingEntries {
           CatalogueFunction.named("CORRECTEDBRIX", Group.READINGS)
               .summary("Degrees Brix at 20 °C from a Brix hydrometer at any temperature.")
               .details(
-                  "For sugar solutions without alcohol. Counts the expansion of the wash and of the"
-                      + " glass.")
+                  "For sugar solutions without alcohol. Takes into account the expansion of the"
+                      + " wash and of the glass.")
               .takes(
                   number("reading", Quantity.BRIX, "What the hydrometer shows."),
                   TEMPERATURE,

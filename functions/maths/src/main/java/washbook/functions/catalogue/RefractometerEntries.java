@@ -17,7 +17,8 @@ final class RefractometerEntries {
           + " (from memory). Balling's balance as in ABV.";
 
   private static final String MEANING =
-      " The index that alcohol adds is counted. Readings at 20 °C, or from an instrument that"
+      " The index that alcohol adds is taken into account. Readings at 20 °C, or from an"
+          + " instrument that"
           + " allows for the temperature.";
 
   static final List<CatalogueFunction> ALL =

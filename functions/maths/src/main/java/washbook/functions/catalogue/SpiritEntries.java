@@ -6,7 +6,7 @@ import java.util.List;
 import washbook.functions.catalogue.CatalogueFunction.Group;
 import washbook.functions.liquid.EthanolWater;
 import washbook.functions.quantity.Quantity;
-import washbook.functions.reading.Alcoholmeter;
+import washbook.functions.reading.Alcoholometer;
 import washbook.functions.spirit.Obscuration;
 import washbook.functions.spirit.Spirit;
 
@@ -20,14 +20,14 @@ final class SpiritEntries {
   static final List<CatalogueFunction> ALL =
       List.of(
           CatalogueFunction.named("TRUESTRENGTH", Group.SPIRIT)
-              .summary("% vol at 20 °C from an alcoholmeter reading at any temperature.")
+              .summary("% vol at 20 °C from an alcoholometer reading at any temperature.")
               .details(
                   "Counts the expansion of the spirit and of the glass. For spirit without sugar"
                       + " (see OBSCURATION). The scale is taken as % vol with both volumes at"
                       + " calibrationC."
                       + ICE)
               .takes(
-                  number("reading", Quantity.PERCENT_VOL, "What the alcoholmeter shows."),
+                  number("reading", Quantity.PERCENT_VOL, "What the alcoholometer shows."),
                   number(
                       "temperatureC",
                       Quantity.SPIRIT_TEMPERATURE,
@@ -35,13 +35,13 @@ final class SpiritEntries {
                   number(
                           "calibrationC",
                           Quantity.CALIBRATION_TEMPERATURE,
-                          "Temperature at which the instrument's scale is right.")
+                          "Temperature at which the instrument is calibrated.")
                       .orElse(20.0))
               .source(OIML + " Glass 25e-6 per K; agrees with 27 CFR 30.61 within 0.05 proof.")
               .example("42", "25")
               .portable()
               .gives(
-                  "% vol", a -> Alcoholmeter.trueStrength(a.number(0), a.number(1), a.number(2))),
+                  "% vol", a -> Alcoholometer.trueStrength(a.number(0), a.number(1), a.number(2))),
           CatalogueFunction.named("SPIRITDENSITY", Group.SPIRIT)
               .summary("Density of a spirit in kg/m3.")
               .details("For spirit without sugar." + ICE)
@@ -87,7 +87,7 @@ final class SpiritEntries {
               .summary("Litres of spirit at 20 °C from what a scale shows.")
               .details(
                   "Weighing needs no thermometer. The lift of the air (1.2 kg/m3, weights of 8000"
-                      + " kg/m3) is counted: about 0.1 %.")
+                      + " kg/m3) is taken into account: about 0.1 %.")
               .takes(
                   number("kilograms", Quantity.KILOGRAMS, "Net reading of the scale."), strength())
               .source(OIML + " Weights: OIML D 28:2004; air: common practice, no source.")
@@ -113,7 +113,7 @@ final class SpiritEntries {
                       + " that and more than 0.6 g per 100 mL; distil a sample instead.")
               .takes(
                   number(
-                      "apparent", Quantity.OBSCURED_STRENGTH, "Corrected alcoholmeter strength."),
+                      "apparent", Quantity.OBSCURED_STRENGTH, "Corrected alcoholometer strength."),
                   number("gramsPer100mL", Quantity.SOLIDS, "Grams of solids in 100 mL."))
               .source(
                   "27 CFR 30.32(a): 0.1 g per 100 mL hides 0.4 proof, 80 to 100 proof, up to 600 mg"

@@ -15,7 +15,7 @@ public final class FermentHeat {
 
   private FermentHeat() {}
 
-  /** kWh with so many grams of carbon dioxide. */
+  /** kWh with this many grams of carbon dioxide. */
   public static double kilowattHours(double gramsOfCarbonDioxide) {
     return gramsOfCarbonDioxide / CO2_GRAMS_PER_MOLE * KILOJOULES_PER_MOLE / KILOJOULES_PER_KWH;
   }

@@ -14,7 +14,7 @@ public final class FormulaShift {
 
   private FormulaShift() {}
 
-  /** The formula as it stands so many rows below and columns to the right. */
+  /** The formula as it stands this many rows below and columns to the right. */
   public static String shift(String formula, int rows, int columns) {
     StringBuilder out = new StringBuilder();
     int before = -1;

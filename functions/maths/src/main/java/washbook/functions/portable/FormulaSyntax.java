@@ -4,7 +4,7 @@ package washbook.functions.portable;
 public enum FormulaSyntax {
   /** As in .xlsx: {@code ABV(A1,'My log'!B2)}. */
   A1(','),
-  /** OpenFormula, as in .ods behind {@code of:=}: {@code ABV([.A1];['My log'.B2])}. */
+  /** OpenFormula, as in .ods after {@code of:=}: {@code ABV([.A1];['My log'.B2])}. */
   OPEN(';');
 
   private final char separator;

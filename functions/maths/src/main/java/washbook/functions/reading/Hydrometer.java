@@ -8,10 +8,10 @@ import washbook.functions.liquid.SucroseSolution;
 import washbook.functions.liquid.Water;
 
 /**
- * Glass hydrometers. A scale that is right at its calibration temperature {@code Tc} shows R in a
- * liquid at t whose density is {@code R x water(Tc) / (1 + beta (t - Tc))}: the glass has grown
- * with the warmth and displaces more. An instrument's offset is what it shows too much: its reading
- * in plain water at the calibration temperature less 1.000 (or less 0 °Bx).
+ * Glass hydrometers. A scale that is calibrated at its temperature {@code Tc} shows R in a liquid
+ * at t whose density is {@code R x water(Tc) / (1 + beta (t - Tc))}: the glass has grown with the
+ * warmth and displaces more. An instrument's offset is what it shows too much: its reading in plain
+ * water at the calibration temperature less 1.000 (or less 0 °Bx).
  */
 public final class Hydrometer {
   /** Cubic expansion of soda-lime glass per K; NBS Circular C440 tables are built on it. */

@@ -190,7 +190,7 @@ class InversePairsTest {
 
   /** The reading that the true strength would show is the reading. */
   @Test
-  void alcoholmeterReadings() {
+  void alcoholometerReadings() {
     int checked = 0;
     for (int t = -20; t <= 40; t += 2) {
       for (int i = 1; i <= STEPS; i++) {

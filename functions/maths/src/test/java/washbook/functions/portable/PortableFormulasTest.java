@@ -25,7 +25,7 @@ class PortableFormulasTest {
   private static final int LONGEST = 8192;
 
   /**
-   * 4,000 is aimed at; an alcoholmeter for 15 °C needs a little more, and one whose calibration
+   * 4,000 is aimed at; an alcoholometer for 15 °C needs a little more, and one whose calibration
    * stands in a cell has the formulas of both usual ones.
    */
   private static final int LONG = 4100;

@@ -19,7 +19,7 @@ import washbook.functions.ReferenceTable;
 import washbook.functions.ReferenceTable.Row;
 import washbook.functions.catalogue.Catalogue;
 import washbook.functions.liquid.EthanolWater;
-import washbook.functions.reading.Alcoholmeter;
+import washbook.functions.reading.Alcoholometer;
 
 /**
  * US 27 CFR part 30 (Gauging Manual), worked examples of the sections named in each row. Proof is
@@ -65,7 +65,7 @@ class GaugingManualTest {
 
   /** Reads a proof hydrometer and turns the strength back into proof. */
   private static double trueProof(double reading, double temperatureF) {
-    double p = Alcoholmeter.massFraction(reading / 2, (temperatureF - 32) / 1.8, SIXTY_F);
+    double p = Alcoholometer.massFraction(reading / 2, (temperatureF - 32) / 1.8, SIXTY_F);
     assertEquals(
         EthanolWater.percentVolume(p),
         Calls.value("TRUESTRENGTH", reading / 2, (temperatureF - 32) / 1.8, SIXTY_F),

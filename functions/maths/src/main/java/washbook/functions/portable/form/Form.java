@@ -22,7 +22,7 @@ import washbook.functions.catalogue.Catalogue;
  * @param domain where the error is measured
  * @param wanted the largest error allowed, in the function's unit
  * @param size what the error is told for, as the litres that it is an error of; 1 for most
- * @param per the same in words behind the unit, as "for each litre"; "" for most
+ * @param per the same in words after the unit, as "for each litre"; "" for most
  * @param fits the polynomials to fit, in an order in which each needs earlier ones only
  */
 public record Form(

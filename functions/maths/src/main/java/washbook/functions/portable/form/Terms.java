@@ -86,7 +86,7 @@ record Terms(List<List<Integer>> exponents, List<Double> coefficients) {
     return exponents.stream().mapToInt(term -> term.get(variable)).max().orElse(0);
   }
 
-  /** As one line: exponents with commas, a colon, the coefficient; terms parted by blanks. */
+  /** As one line: exponents with commas, a colon, the coefficient; terms separated by blanks. */
   String line() {
     StringBuilder line = new StringBuilder();
     for (int i = 0; i < exponents.size(); i++) {

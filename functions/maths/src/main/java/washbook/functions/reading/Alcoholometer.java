@@ -6,11 +6,11 @@ import washbook.functions.liquid.EthanolWater;
 import washbook.functions.liquid.Freezing;
 
 /**
- * Glass alcoholmeters in spirit without sugar. The scale is % vol with both volumes at the
+ * Glass alcoholometers in spirit without sugar. The scale is % vol with both volumes at the
  * calibration temperature; the glass grows with the warmth as a hydrometer's does.
  */
-public final class Alcoholmeter {
-  private Alcoholmeter() {}
+public final class Alcoholometer {
+  private Alcoholometer() {}
 
   /** Mass fraction of ethanol from a reading. */
   public static double massFraction(double reading, double temperatureC, double calibrationC) {

@@ -1,0 +1,105 @@
+package washbook.log.words;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Sentences in a log that say something about all its readings. */
+class StatementTest {
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "All readings corrected to 20 °C",
+        "temperature corrected",
+        "SG corrected",
+        "Alle Werte korrigiert",
+        "lectures corrigées",
+        "metingen gecorrigeerd"
+      })
+  void readingsAreCorrectedAlready(String text) {
+    assertTrue(Statement.saysCorrected(text));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "Readings not corrected",
+        "still to be corrected",
+        "uncorrected readings",
+        "nicht korrigiert",
+        "raw, later corrected",
+        "readings",
+        ""
+      })
+  void readingsAreNotCorrectedYet(String text) {
+    assertFalse(Statement.saysCorrected(text));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "calibrated at 20 °C | 20",
+        "calibrated at 60 F | 15.555555555555555",
+        "calibrated at 60°F | 15.555555555555555",
+        "bei 20 Grad C | 20",
+        "15,5 °C | 15.5",
+        "15.5 deg C | 15.5",
+        "68 degrees F | 20",
+        "20ºC | 20",
+        "at 20 °C, not 15 °C | NaN",
+        "20 | NaN",
+        "20 cm | NaN",
+        "no temperature | NaN",
+      })
+  void theOnlyTemperatureInASentence(String text, double celsius) {
+    assertEquals(celsius, Statement.temperatureIn(text), 1e-12);
+  }
+
+  /** What an instrument shows in plain water, less 1, is what it shows too much. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "Hydrometer reads 1.002 in water | 0.002",
+        "hydrometer shows 0.998 in water at 20 C | -0.002",
+        "Spindel zeigt 1,003 in Wasser | 0.003",
+        "hydrometer in water: 1002 | 0.002",
+        "hydrometer in water: 998 | -0.002",
+        "hydrometer in water 1.010 | 0.010",
+        "Hydrometer reads 1.050 in water | NaN",
+        "hydrometer reads 1.002 | NaN",
+        "water 1.002 | NaN",
+        "hydrometer not yet tried in water | NaN",
+      })
+  void whatAHydrometerShowsInWater(String text, double offset) {
+    assertEquals(offset, Statement.readingInWater(text), 1e-12);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "All samples read at 20 C | 20",
+        "Samples are cooled to 68 °F | 20",
+        "readings taken at 20 °C | 20",
+        "Proben bei 20 °C | 20",
+        "hydrometer reading at 20 C | NaN",
+        "samples corrected to 20 C | NaN",
+        "samples not at 20 C | NaN",
+        "sample hydrometer calibrated at 20 C | NaN",
+        "original sample at 20 C | NaN",
+        "sample OG at 20 C | NaN",
+        "sample final gravity at 20 C | NaN",
+        "sample offset 20 C | NaN",
+        "sample 1.002 at 20 C | NaN",
+        "cellar 20 C | NaN",
+      })
+  void theTemperatureOfAllSamples(String text, double celsius) {
+    assertEquals(celsius, Statement.samplesReadAt(text), 1e-12);
+  }
+}

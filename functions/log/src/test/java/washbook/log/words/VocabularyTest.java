@@ -1,0 +1,149 @@
+package washbook.log.words;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What words in headers mean; the words of one row mean the same in eight languages. */
+class VocabularyTest {
+  @ParameterizedTest
+  @CsvSource({
+    "GRAVITY, density, Dichte, densité, densidad, densità, densidade, dichtheid, digtheid",
+    "EXTRACT, extract, Extrakt, extrait, extracto, estratto, extrato, extract, ekstrak",
+    "READING, reading, Messwert, lecture, lectura, lettura, leitura, meting, lesing",
+    "HYDROMETER, hydrometer, Spindel, densimètre, densímetro, densimetro, densímetro, hydrometer, hidrometer",
+    "REFRACTOMETER, refractometer, Refraktometer, réfractomètre, refractómetro, rifrattometro, refratómetro, refractometer, refraktometer",
+    "TEMPERATURE, temperature, Temperatur, température, temperatura, temperatura, temperatura, temperatuur, temperatuur",
+    "CALIBRATION, calibrated, geeicht, étalonné, calibrado, tarato, calibrado, geijkt, gekalibreer",
+    "CORRECTED, corrected, korrigiert, corrigé, corregido, corretto, corrigido, gecorrigeerd, gekorrigeer",
+    "UNCORRECTED, uncorrected, unkorrigiert, brut, bruto, grezzo, bruto, ongecorrigeerd, ongekorrigeer",
+    "NEGATION, not, nicht, pas, no, non, não, niet, nie",
+    "ALCOHOL, alcohol, Alkohol, alcool, alcohol, alcol, álcool, alcohol, alkohol",
+    "SUGAR, sugar, Zucker, sucre, azúcar, zucchero, açúcar, suiker, suiker",
+    "WATER, water, Wasser, eau, agua, acqua, água, water, water",
+    "ADDED, added, zugegeben, ajouté, añadido, aggiunto, adicionado, toegevoegd, bygevoeg",
+    "VOLUME, volume, Volumen, volume, volumen, volume, volume, volume, volume",
+    "DATE, date, Datum, date, fecha, data, data, datum, datum",
+    "TIME, time, Uhrzeit, heure, hora, ora, hora, tijd, tyd",
+    "DAY, day, Tag, jour, día, giorno, dia, dag, dag",
+    "HOURS, hours, Stunden, heures, horas, ore, horas, uren, ure",
+    "BATCH, batch, Ansatz, lot, lote, lotto, lote, partij, lot",
+    "TOTAL, average, Mittelwert, moyenne, promedio, media, média, gemiddelde, gemiddelde",
+    "FACTOR, factor, Faktor, facteur, factor, fattore, fator, factor, faktor",
+    "TARGET, target, Ziel, cible, objetivo, obiettivo, alvo, doel, teiken",
+    "ORIGINALGRAVITY, original gravity, Stammwürze, densité initiale, densidad inicial, densità iniziale, densidade inicial, begindichtheid, begindigtheid",
+    "FINALGRAVITY, final gravity, Enddichte, densité finale, densidad final, densità finale, densidade final, einddichtheid, einddigtheid",
+    "SAMPLE, sample, Probe, échantillon, muestra, campione, amostra, monster, monster",
+  })
+  void aWordMeansTheSameInEightLanguages(
+      Concept concept,
+      String en,
+      String de,
+      String fr,
+      String es,
+      String it,
+      String pt,
+      String nl,
+      String af) {
+    for (String word : List.of(en, de, fr, es, it, pt, nl, af)) {
+      assertTrue(Vocabulary.meanings(word).contains(concept), word);
+      assertTrue(Vocabulary.meaningsOf(Vocabulary.tokens(word)).contains(concept), word);
+      assertTrue(Vocabulary.meanings(word.toUpperCase(Locale.ROOT)).contains(concept));
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "°C | C",
+        "deg F | F",
+        "°Bx | BRIX",
+        "°P | PLATO",
+        "° Oechsle | OECHSLE",
+        "°Bé | BAUME",
+        "kg/m³ | KGM3",
+        "g/cm3 | GCM3",
+        "g/L | GL",
+        "us gal | GALUS",
+        "gal (uk) | GALUK",
+        "imp gal | GALUK",
+        "gallons | GAL",
+        "litres | VOLUME, L",
+        "ml | ML",
+        "kg | KG",
+        "g | G",
+        "lbs | LB",
+        "% | PERCENT",
+        "c | C",
+        "f | F",
+        "Temp (C) | TEMPERATURE, C",
+        "Temp F | TEMPERATURE, F",
+        "calibrated F | CALIBRATION, F",
+        "C note | NOTE",
+        "Room F | AMBIENT, F",
+        "corrected C | CORRECTED, C",
+        "Messtemperatur | TEMPERATURE",
+        "temp and batch and room | TEMPERATURE, BATCH, AMBIENT",
+        "date and original gravity | DATE, ORIGINALGRAVITY",
+        "original | ORIGINAL",
+        "SG (20 °C) | SG, C",
+        "s.g. | GRAVITY, SG",
+        "xylophone |",
+        "'' |",
+      })
+  void aUnitMeansThisAlone(String text, String meanings) {
+    Set<Concept> expected =
+        meanings == null
+            ? Set.of()
+            : Stream.of(meanings.split(", "))
+                .map(Concept::valueOf)
+                .collect(Collectors.toCollection(() -> EnumSet.noneOf(Concept.class)));
+    Set<Concept> found = EnumSet.noneOf(Concept.class);
+    found.addAll(Vocabulary.meaningsOf(Vocabulary.tokens(text)));
+    if (expected.contains(Concept.SG)) {
+      expected.add(Concept.GRAVITY);
+    }
+    assertEquals(expected, found);
+    assertEquals(found, Vocabulary.meanings(text));
+  }
+
+  @Test
+  void theLongestMatchWins() {
+    // "original gravity" is one thing, not a gravity that is original.
+    assertEquals(EnumSet.of(Concept.ORIGINALGRAVITY), Vocabulary.meanings("original gravity"));
+    assertEquals(EnumSet.of(Concept.AMBIENT), Vocabulary.meanings("Kellertemperatur"));
+  }
+
+  @Test
+  void proseHasNoMeaning() {
+    String prose = "temperature ".repeat(11);
+    assertEquals(132, prose.length());
+    assertEquals(Set.of(), Vocabulary.meanings(prose));
+    assertTrue(Vocabulary.meanings("temperature ".repeat(10)).contains(Concept.TEMPERATURE));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "Température °C | temperature,°,c",
+        "20/20 | 20,/,20",
+        "5gal | 5,gal",
+        "Maße 3.5% | masse,3,5,%",
+        "SO2 | so2",
+        "20ºC | 20,°,c",
+      })
+  void aTextIsTakenApart(String text, String tokens) {
+    assertEquals(List.of(tokens.split(",")), Vocabulary.tokens(text));
+  }
+}
