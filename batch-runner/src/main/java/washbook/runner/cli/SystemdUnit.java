@@ -88,6 +88,7 @@ final class SystemdUnit {
             "folder", quoted(full.toString()),
             "command", command(words),
             "state", "washbook",
+            "umask", "0077",
             "written", String.join(" ", places.stream().map(SystemdUnit::quoted).toList()),
             "home", home);
     String unit =
