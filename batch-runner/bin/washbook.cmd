@@ -45,7 +45,7 @@ if defined command goto stay
 goto end
 
 :stay
-if not defined WASHBOOK_NO_PAUSE pause
+pause
 :end
 exit /b %code%
 

@@ -85,12 +85,18 @@ final class SystemdUnit {
             : "true";
     Map<String, String> facts =
         Map.of(
-            "folder", quoted(full.toString()),
-            "command", command(words),
-            "state", "washbook",
-            "umask", "0077",
-            "written", String.join(" ", places.stream().map(SystemdUnit::quoted).toList()),
-            "home", home);
+            "folder",
+            quoted(full.toString()),
+            "command",
+            command(words),
+            "state",
+            "washbook",
+            "umask",
+            "0077",
+            "written",
+            String.join(" ", places.stream().map(SystemdUnit::quoted).toList()),
+            "home",
+            home);
     String unit =
         WORD.matcher(text()).replaceAll(word -> quoteReplacement(facts.get(word.group(1))));
     return HEAD.formatted(cron(words)) + unit;

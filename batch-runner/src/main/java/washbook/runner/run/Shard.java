@@ -4,8 +4,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.zip.CRC32;
 
 /**
- * One part of a job that is spread over machines. Which part a file belongs to follows from its
- * path alone, so that machines need not talk to each other.
+ * One part of a job that is spread over machines. Which part a file belongs to follows from the
+ * files alone, so that machines need not talk to each other.
  *
  * @param index from 1 to {@code count}
  */
@@ -31,7 +31,7 @@ public record Shard(int index, int count) {
     throw new IllegalArgumentException("'" + text + "' is not I/N, for example 2/8");
   }
 
-  /** Whether this shard does the file of that path (with / between folders). */
+  /** Whether this shard does the file of that path (with / between folders), going by it alone. */
   public boolean holds(String path) {
     CRC32 crc = new CRC32();
     crc.update(path.getBytes(StandardCharsets.UTF_8));
