@@ -23,7 +23,7 @@ public final class FileList {
   private final Destination destination;
 
   /** A file with what decides in which part of a spread job it is done. */
-  private record Found(WorkItem item, ShardShare.Weighed weighed) {}
+  private record Found(WorkItem item, Shard.Weighed weighed) {}
 
   private FileList(Destination destination) {
     this.destination = destination;
@@ -98,22 +98,16 @@ public final class FileList {
 
   private void keep(WorkItem item, Path inFolder) {
     long bytes = item.refused() == null ? item.file().toFile().length() : 0;
-    found.add(new Found(item, new ShardShare.Weighed(shown(inFolder), bytes)));
+    found.add(new Found(item, new Shard.Weighed(shown(inFolder), bytes)));
   }
 
   /** Sizes change under a job that fills in place, so there only the path decides. */
   private List<WorkItem> share(Shard shard) {
     List<WorkItem> items = new ArrayList<>();
-    BitSet ours =
-        destination.inPlace()
-            ? ShardShare.byPath(shard, weighed())
-            : ShardShare.byBytes(shard, weighed());
+    List<Shard.Weighed> files = found.stream().map(Found::weighed).toList();
+    BitSet ours = destination.inPlace() ? shard.byPath(files) : shard.byBytes(files);
     ours.stream().forEach(i -> items.add(found.get(i).item));
     return items;
-  }
-
-  private List<ShardShare.Weighed> weighed() {
-    return found.stream().map(Found::weighed).toList();
   }
 
   /** Two results in one file, or a result over another input, would lose something. */

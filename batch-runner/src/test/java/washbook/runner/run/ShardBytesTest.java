@@ -12,9 +12,9 @@ import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
-import washbook.runner.run.ShardShare.Weighed;
+import washbook.runner.run.Shard.Weighed;
 
-final class ShardShareTest {
+final class ShardBytesTest {
   private static final int PARTS = 7;
 
   /** One large log among many small ones, and sizes that differ a thousandfold. */
@@ -36,7 +36,7 @@ final class ShardShareTest {
     BitSet all = new BitSet();
     long whole = files.stream().mapToLong(Weighed::bytes).sum();
     for (int part = 1; part <= PARTS; part++) {
-      BitSet ours = ShardShare.byBytes(new Shard(part, PARTS), files);
+      BitSet ours = new Shard(part, PARTS).byBytes(files);
       assertFalse(all.intersects(ours), "part " + part);
       all.or(ours);
       long bytes = ours.stream().mapToLong(i -> files.get(i).bytes()).sum();
@@ -51,9 +51,7 @@ final class ShardShareTest {
     List<Weighed> shuffled = new ArrayList<>(files);
     Collections.shuffle(shuffled, new Random(6));
     Shard shard = new Shard(3, PARTS);
-    assertEquals(
-        paths(ShardShare.byBytes(shard, files), files),
-        paths(ShardShare.byBytes(shard, shuffled), shuffled));
+    assertEquals(paths(shard.byBytes(files), files), paths(shard.byBytes(shuffled), shuffled));
   }
 
   @Test
@@ -61,14 +59,14 @@ final class ShardShareTest {
     List<Weighed> files = archive();
     List<Weighed> filled = files.stream().map(f -> new Weighed(f.path(), f.bytes() + 999)).toList();
     Shard shard = new Shard(2, PARTS);
-    assertEquals(ShardShare.byPath(shard, files), ShardShare.byPath(shard, filled));
+    assertEquals(shard.byPath(files), shard.byPath(filled));
   }
 
   @Test
   void moreMachinesThanFilesLeavesSomeWithout() {
     List<Weighed> one = List.of(new Weighed("a.csv", 10));
-    assertTrue(ShardShare.byBytes(new Shard(1, 2), one).get(0));
-    assertTrue(ShardShare.byBytes(new Shard(2, 2), one).isEmpty());
+    assertTrue(new Shard(1, 2).byBytes(one).get(0));
+    assertTrue(new Shard(2, 2).byBytes(one).isEmpty());
   }
 
   private static Set<String> paths(BitSet ours, List<Weighed> files) {
