@@ -1,15 +1,23 @@
 package washbook.runner.cli;
 
+import static java.util.regex.Matcher.quoteReplacement;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import picocli.CommandLine.ParseResult;
 
 /** Writes a systemd unit that runs a watch command as a service. */
 final class SystemdUnit {
-  private static final String TEXT =
+  private static final String HEAD =
       """
       # Put this into /etc/systemd/system/washbook.service, then make the service's user, who must
       # be let into the folders below (they must be there), and start it:
@@ -17,59 +25,13 @@ final class SystemdUnit {
       #   systemctl daemon-reload && systemctl enable --now washbook
       #   journalctl -u washbook -f
       # Or, without a service, every ten minutes by cron as that user:
-      #   */10 * * * * %5$s
-      [Unit]
-      Description=Washbook: keeps a folder of logs computed
-      RequiresMountsFor=%1$s
-
-      [Service]
-      User=washbook
-      ExecStart=%2$s
-      Restart=on-failure
-      RestartSec=30
-      # Java says 143 when it was told to end and did so.
-      SuccessExitStatus=143
-      TimeoutStopSec=90
-      StateDirectory=washbook
-      StateDirectoryMode=0700
-      UMask=0077
-      ReadWritePaths=%3$s
-      MemoryMax=1G
-      TasksMax=100
-      ProtectSystem=strict
-      ProtectHome=%4$s
-      PrivateTmp=true
-      PrivateDevices=true
-      PrivateNetwork=true
-      IPAddressDeny=any
-      RestrictAddressFamilies=none
-      NoNewPrivileges=true
-      CapabilityBoundingSet=
-      AmbientCapabilities=
-      ProtectKernelTunables=true
-      ProtectKernelModules=true
-      ProtectKernelLogs=true
-      ProtectControlGroups=true
-      ProtectClock=true
-      ProtectHostname=true
-      ProtectProc=invisible
-      RestrictNamespaces=true
-      RestrictRealtime=true
-      RestrictSUIDSGID=true
-      LockPersonality=true
-      RemoveIPC=true
-      KeyringMode=private
-      DevicePolicy=closed
-      SystemCallArchitectures=native
-      SystemCallFilter=@system-service
-      SystemCallFilter=~@privileged @resources
-      # Group and owner of a replaced log are kept.
-      SystemCallFilter=@chown
-      SystemCallErrorNumber=EPERM
-
-      [Install]
-      WantedBy=multi-user.target
+      #   */10 * * * * %s
       """;
+
+  /** The unit itself, whose @words@ the build of the Debian package fills in too. */
+  private static final String UNIT = "watch.service";
+
+  private static final Pattern WORD = Pattern.compile("@(\\w+)@");
 
   /** Below the unit's memory limit, with room for what Java takes besides. */
   private static final String MEMORY = "-Xmx512m";
@@ -121,12 +83,31 @@ final class SystemdUnit {
         String.join(" ", words).matches(".*(^|[ =])/(home|root|run/user)/.*")
             ? "read-only"
             : "true";
-    return TEXT.formatted(
-        quoted(full.toString()),
-        command(words),
-        String.join(" ", places.stream().map(SystemdUnit::quoted).toList()),
-        home,
-        cron(words));
+    Map<String, String> facts =
+        Map.of(
+            "folder",
+            quoted(full.toString()),
+            "command",
+            command(words),
+            "state",
+            "washbook",
+            "umask",
+            "0077",
+            "written",
+            String.join(" ", places.stream().map(SystemdUnit::quoted).toList()),
+            "home",
+            home);
+    String unit =
+        WORD.matcher(text()).replaceAll(word -> quoteReplacement(facts.get(word.group(1))));
+    return HEAD.formatted(cron(words)) + unit;
+  }
+
+  private static String text() {
+    try (InputStream in = SystemdUnit.class.getResourceAsStream(UNIT)) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException unreadable) {
+      throw new UncheckedIOException(unreadable);
+    }
   }
 
   private static Path full(Path path) {

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -16,15 +17,16 @@ import washbook.runner.report.FileReport.Refusal;
 
 /** Collects the files that a command is about. */
 public final class FileList {
-  private final List<WorkItem> items = new ArrayList<>();
+  private final List<Found> found = new ArrayList<>();
   private final Set<FileIdentity> seen = new HashSet<>();
   private final Set<FileIdentity> read = new HashSet<>();
   private final Destination destination;
-  private final Shard shard;
 
-  private FileList(Destination destination, Shard shard) {
+  /** A file with what decides in which part of a spread job it is done. */
+  private record Found(WorkItem item, Shard.Weighed weighed) {}
+
+  private FileList(Destination destination) {
     this.destination = destination;
-    this.shard = shard;
   }
 
   /**
@@ -33,7 +35,7 @@ public final class FileList {
    * folder that the results go to.
    */
   public static List<WorkItem> of(List<Path> given, Destination destination, Shard shard) {
-    FileList list = new FileList(destination, shard);
+    FileList list = new FileList(destination);
     for (Path path : given) {
       if (Files.isDirectory(path)) {
         list.walk(path);
@@ -47,9 +49,9 @@ public final class FileList {
         list.refuse(path, "There is no such file.");
       }
     }
-    list.items.sort(Comparator.comparing(WorkItem::shown));
+    list.found.sort(Comparator.comparing(found -> found.item.shown()));
     list.refuseSharedTargets();
-    return list.items;
+    return list.share(shard);
   }
 
   /** A folder that is named itself may be a link; inside it links to folders are not followed. */
@@ -78,48 +80,58 @@ public final class FileList {
     if (Files.isSymbolicLink(file)) {
       read.add(FileIdentity.ofTarget(file));
     }
-    if (shard.holds(shown(inFolder))) {
-      try {
-        Path target = destination.of(file, inFolder);
-        items.add(new WorkItem(file, shown(file), target, null));
-      } catch (InvalidPathException unspeakable) {
-        refuse(
-            file,
-            "Its name has characters that cannot be written under the present language settings;"
-                + " set LC_ALL=C.UTF-8.");
-      }
+    try {
+      Path target = destination.of(file, inFolder);
+      keep(new WorkItem(file, shown(file), target, null), inFolder);
+    } catch (InvalidPathException unspeakable) {
+      refuse(
+          file,
+          "Its name has characters that cannot be written under the present language settings;"
+              + " set LC_ALL=C.UTF-8.");
     }
   }
 
   private void refuse(Path path, String reason) {
-    if (shard.holds(shown(path))) {
-      items.add(new WorkItem(path, shown(path), path, null).refuse(Refusal.UNREADABLE, reason));
-    }
+    WorkItem item = new WorkItem(path, shown(path), path, null);
+    keep(item.refuse(Refusal.UNREADABLE, reason), path);
+  }
+
+  private void keep(WorkItem item, Path inFolder) {
+    long bytes = item.refused() == null ? item.file().toFile().length() : 0;
+    found.add(new Found(item, new Shard.Weighed(shown(inFolder), bytes)));
+  }
+
+  /** Sizes change under a job that fills in place, so there only the path decides. */
+  private List<WorkItem> share(Shard shard) {
+    List<WorkItem> items = new ArrayList<>();
+    List<Shard.Weighed> files = found.stream().map(Found::weighed).toList();
+    BitSet ours = destination.inPlace() ? shard.byPath(files) : shard.byBytes(files);
+    ours.stream().forEach(i -> items.add(found.get(i).item));
+    return items;
   }
 
   /** Two results in one file, or a result over another input, would lose something. */
   private void refuseSharedTargets() {
     Map<FileIdentity, WorkItem> owners = new HashMap<>();
-    for (int i = 0; i < items.size(); i++) {
-      WorkItem item = items.get(i);
+    for (int i = 0; i < found.size(); i++) {
+      WorkItem item = found.get(i).item;
       if (item.refused() != null) {
         continue;
       }
       FileIdentity target = FileIdentity.of(item.target());
       WorkItem other = owners.putIfAbsent(target, item);
       if (other != null) {
-        items.set(
-            i,
-            item.refuse(
-                Refusal.UNWRITABLE, "Its result would overwrite that of " + other.shown() + "."));
+        refuse(i, "Its result would overwrite that of " + other.shown() + ".");
       } else if (!destination.inPlace() && read.contains(target)) {
-        items.set(
-            i,
-            item.refuse(
-                Refusal.UNWRITABLE,
-                "Its result '" + item.target() + "' is itself one of the files to read."));
+        refuse(i, "Its result '" + item.target() + "' is itself one of the files to read.");
       }
     }
+  }
+
+  private void refuse(int index, String reason) {
+    Found refused = found.get(index);
+    WorkItem item = refused.item.refuse(Refusal.UNWRITABLE, reason);
+    found.set(index, new Found(item, refused.weighed));
   }
 
   private static String shown(Path path) {

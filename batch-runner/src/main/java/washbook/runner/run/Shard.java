@@ -1,16 +1,34 @@
 package washbook.runner.run;
 
 import java.nio.charset.StandardCharsets;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.List;
+import java.util.PriorityQueue;
+import java.util.stream.IntStream;
 import java.util.zip.CRC32;
 
 /**
- * One part of a job that is spread over machines. Which part a file belongs to follows from its
- * path alone, so that machines need not talk to each other.
+ * One part of a job that is spread over machines. Which part a file belongs to follows from the
+ * files alone, so that machines need not talk to each other.
  *
  * @param index from 1 to {@code count}
  */
 public record Shard(int index, int count) {
   public static final Shard WHOLE = new Shard(1, 1);
+
+  /** What opening, writing and forcing a small file costs besides its bytes; a block of a disk. */
+  private static final long FILE_BYTES = 4096;
+
+  /**
+   * A file as it decides about parts.
+   *
+   * @param path the same on every machine, with / between folders
+   */
+  record Weighed(String path, long bytes) {}
+
+  /** A part and what it has got so far. */
+  private record Load(int index, long bytes) {}
 
   public Shard {
     if (count < 1 || index < 1 || index > count) {
@@ -31,11 +49,44 @@ public record Shard(int index, int count) {
     throw new IllegalArgumentException("'" + text + "' is not I/N, for example 2/8");
   }
 
-  /** Whether this shard does the file of that path (with / between folders). */
+  /** Whether this shard does the file of that path (with / between folders), going by it alone. */
   public boolean holds(String path) {
     CRC32 crc = new CRC32();
     crc.update(path.getBytes(StandardCharsets.UTF_8));
     return crc.getValue() % count == index - 1;
+  }
+
+  /**
+   * Which of the files are this shard's, so that all are of like size: the largest file first, each
+   * to the part that has least. The answer is the same wherever the same files are seen with the
+   * same sizes, in whatever order.
+   */
+  BitSet byBytes(List<Weighed> files) {
+    PriorityQueue<Load> loads =
+        new PriorityQueue<>(Comparator.comparingLong(Load::bytes).thenComparingInt(Load::index));
+    IntStream.rangeClosed(1, count).forEach(part -> loads.add(new Load(part, 0)));
+    Comparator<Integer> largestFirst =
+        Comparator.comparing(files::get, Comparator.comparingLong(Weighed::bytes).reversed());
+    Comparator<Integer> order = largestFirst.thenComparing(i -> files.get(i).path());
+    BitSet ours = new BitSet();
+    IntStream.range(0, files.size())
+        .boxed()
+        .sorted(order)
+        .forEachOrdered(
+            i -> {
+              Load lightest = loads.remove();
+              ours.set(i, lightest.index == index);
+              long bytes = lightest.bytes + files.get(i).bytes() + FILE_BYTES;
+              loads.add(new Load(lightest.index, bytes));
+            });
+    return ours;
+  }
+
+  /** Parts of like count, for files whose size changes while other parts are at work. */
+  BitSet byPath(List<Weighed> files) {
+    BitSet ours = new BitSet();
+    IntStream.range(0, files.size()).filter(i -> holds(files.get(i).path())).forEach(ours::set);
+    return ours;
   }
 
   @Override

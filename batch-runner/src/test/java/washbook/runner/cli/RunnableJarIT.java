@@ -56,6 +56,25 @@ final class RunnableJarIT {
   }
 
   @Test
+  void theShellLauncherNeedsNoHomeAndCallsFromAnyFolderByAnyLink() throws Exception {
+    Path bin = Files.createDirectories(folder.resolve("my täsks/washbook-1/bin"));
+    Files.copy(Path.of("bin/washbook"), bin.resolve("washbook"));
+    Files.copy(JAR, bin.resolve("washbook.jar"));
+    Path links = Files.createDirectory(folder.resolve("links"));
+    Files.createSymbolicLink(
+        links.resolve("second"), Path.of("../my täsks/washbook-1/bin/washbook"));
+    Path first = Files.createSymbolicLink(links.resolve("first"), Path.of("second"));
+    for (String way :
+        List.of(first.toString(), "links/first", "my täsks/washbook-1/bin/washbook")) {
+      ProcessBuilder builder =
+          new ProcessBuilder("/bin/sh", way, "calc", "CONVERT", "50", "F", "C");
+      builder.environment().keySet().removeAll(List.of("HOME", "XDG_CACHE_HOME"));
+      builder.directory(folder.toFile());
+      assertEquals(new Cli(0, "10" + System.lineSeparator(), ""), finish(builder.start()), way);
+    }
+  }
+
+  @Test
   void theBuildMakesShellCompletionAndTheManualsSource() throws IOException {
     String completion = Files.readString(Path.of("target/washbook_completion"));
     String manual = Files.readString(Path.of("target/manual-source/washbook-fill.adoc"));

@@ -1,0 +1,69 @@
+package washbook.runner.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.yaml.snakeyaml.LoaderOptions;
+import org.yaml.snakeyaml.Yaml;
+import org.yaml.snakeyaml.constructor.SafeConstructor;
+
+/** The manifest of an Indexed Job, by what the batch/v1 API asks of one. */
+final class KubernetesJobTest {
+  private Map<?, ?> job;
+
+  @BeforeEach
+  void readTheManifest() throws IOException {
+    String text = Files.readString(Path.of("src/cluster/kubernetes-job.yaml"));
+    job = new Yaml(new SafeConstructor(new LoaderOptions())).load(text);
+  }
+
+  @Test
+  void itIsAnIndexedJobWhosePodsEndOnce() {
+    assertEquals("batch/v1", job.get("apiVersion"));
+    assertEquals("Job", job.get("kind"));
+    assertEquals("Indexed", at(job, "spec").get("completionMode"));
+    assertEquals("Never", pod().get("restartPolicy"));
+  }
+
+  @Test
+  void theCommandHasAsManyPartsAsTheJobHasIndexesAndCountsFromOne() {
+    Object parts = at(job, "spec").get("completions");
+    List<?> command = (List<?>) container().get("command");
+    assertEquals(List.of("/bin/sh", "-c"), command.subList(0, 2));
+    String line = command.get(2).toString();
+    assertTrue(line.contains("--shard \"$((JOB_COMPLETION_INDEX + 1))/" + parts + "\""), line);
+  }
+
+  @Test
+  void everyMountedVolumeIsThere() {
+    assertEquals(
+        names((List<?>) pod().get("volumes")), names((List<?>) container().get("volumeMounts")));
+  }
+
+  private Map<?, ?> pod() {
+    return at(at(at(job, "spec"), "template"), "spec");
+  }
+
+  private Map<?, ?> container() {
+    return (Map<?, ?>) ((List<?>) pod().get("containers")).get(0);
+  }
+
+  private static Map<?, ?> at(Map<?, ?> map, String key) {
+    return (Map<?, ?>) map.get(key);
+  }
+
+  private static Set<String> names(List<?> things) {
+    Set<String> names = new TreeSet<>();
+    things.forEach(thing -> names.add(((Map<?, ?>) thing).get("name").toString()));
+    return names;
+  }
+}
