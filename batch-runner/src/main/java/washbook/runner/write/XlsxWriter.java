@@ -45,6 +45,11 @@ public final class XlsxWriter implements SheetWriter {
           bySheet(workbook, patches).entrySet()) {
         XlsxPackage.Sheet sheet = entry.getKey();
         boolean[] gone = new boolean[1];
+        XlsxDrawings drawings =
+            new XlsxDrawings(
+                workbook.anchors(sheet.part()),
+                workbook.sizes(sheet.part()),
+                workbook.hasControls(sheet.part()));
         copy.change(
             sheet.part(),
             (old, to) -> {
@@ -54,11 +59,17 @@ public final class XlsxWriter implements SheetWriter {
                       sheet.name(),
                       entry.getValue(),
                       styles,
-                      shared);
+                      shared,
+                      drawings);
               patch.apply();
               gone[0] = patch.isFormulaGone();
             });
         formulaGone |= gone[0];
+        Optional<Part> drawing = workbook.drawing(sheet.part());
+        if (drawing.isPresent() && drawings.isChanged()) {
+          String name = drawing.get().name();
+          copy.change(drawing.get(), (old, to) -> drawings.patch(old, name, to, entry.getValue()));
+        }
       }
       styles.write(copy);
       Optional<Part> chain = workbook.calculationChain();
