@@ -7,7 +7,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.TreeMap;
 import washbook.log.sheet.ColumnPatch;
 import washbook.runner.markup.ByteBuilder;
@@ -32,9 +31,9 @@ final class OdsColumns {
   private final List<Run> runs = new ArrayList<>();
   private final TreeMap<Integer, String> widthStyles = new TreeMap<>();
 
-  OdsColumns(List<ColumnPatch> patches) {
+  OdsColumns(List<ColumnPatch> patches, ColumnLook look, OdsStyles styles) {
     for (ColumnPatch patch : patches) {
-      widthStyles.put(patch.column(), OdsStyles.widthName(patch.header()));
+      widthStyles.put(patch.column(), styles.width(look.width(patch)));
     }
   }
 
@@ -93,19 +92,13 @@ final class OdsColumns {
   }
 
   /** The style of a column's cells that have none of their own, or null. */
-  private String cellStyle(int column) {
+  String cellStyle(int column) {
     for (Run run : runs) {
       if (column < run.end) {
         return run.cellStyle;
       }
     }
     return null;
-  }
-
-  /** The style that a cell must state to look like one that leaves its style to another column. */
-  String cellStyleUnlike(int column, int other) {
-    String style = cellStyle(column);
-    return Objects.equals(style, cellStyle(other)) ? null : style;
   }
 
   /** Declares the columns that are missing up to the last patched one. */

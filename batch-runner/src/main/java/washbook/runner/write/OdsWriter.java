@@ -3,6 +3,7 @@ package washbook.runner.write;
 import static washbook.runner.markup.XmlScanner.ascii;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -20,9 +21,9 @@ import washbook.runner.read.OdsReader;
 import washbook.runner.sheet.SheetWriter;
 
 /**
- * Patches OpenDocument spreadsheets: the rows that get cells, the columns and the number styles
- * declared for them, all in content.xml, and nothing else. Repeated rows and cells are divided only
- * where a new cell makes one differ.
+ * Patches OpenDocument spreadsheets: the rows that get cells, the columns and the styles declared
+ * for them, all in content.xml, and nothing else. Repeated rows and cells are divided only where a
+ * new cell makes one differ.
  */
 public final class OdsWriter implements SheetWriter {
   private static final byte[] BODY = ascii("body");
@@ -39,15 +40,21 @@ public final class OdsWriter implements SheetWriter {
         ArchiveCopy copy = new ArchiveCopy(source, workbook.archive())) {
       if (!bySheet.isEmpty()) {
         String name = workbook.content().name();
-        copy.change(workbook.content(), (old, to) -> patch(new XmlSplicer(old, name, to), bySheet));
+        OdsStyles styles = new OdsStyles();
+        try (InputStream in = workbook.archive().read(workbook.content())) {
+          patch(new XmlSplicer(in, name, workbook.content().size()), bySheet, styles);
+        }
+        styles.complete();
+        copy.change(
+            workbook.content(), (old, to) -> patch(new XmlSplicer(old, name, to), bySheet, styles));
       }
       copy.write(target);
     }
   }
 
-  private static void patch(XmlSplicer splicer, Map<String, List<ColumnPatch>> bySheet)
+  private static void patch(
+      XmlSplicer splicer, Map<String, List<ColumnPatch>> bySheet, OdsStyles styles)
       throws IOException {
-    OdsStyles styles = new OdsStyles(bySheet);
     Map<String, List<ColumnPatch>> open = new LinkedHashMap<>(bySheet);
     boolean stylesSeen = false;
     boolean inSheets = false;
@@ -72,7 +79,7 @@ public final class OdsWriter implements SheetWriter {
       } else if (inSheets && OdsReader.isTable(splicer, token)) {
         List<ColumnPatch> columns = open.remove(OdsReader.name(splicer));
         if (columns != null) {
-          new OdsSheetPatch(splicer, OdsReader.name(splicer), columns).apply(token);
+          new OdsSheetPatch(splicer, OdsReader.name(splicer), columns, styles).apply(token);
         } else {
           OdsCell.skip(splicer, token);
         }
