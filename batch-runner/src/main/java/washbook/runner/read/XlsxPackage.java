@@ -168,6 +168,15 @@ public final class XlsxPackage implements Closeable {
     return new Relations(archive, sheet.name()).partByKind("drawing");
   }
 
+  /** The parts with a sheet's tables. */
+  public List<Part> tables(Part sheet) throws IOException {
+    Relations ofSheet = new Relations(archive, sheet.name());
+    return ofSheet.all().stream()
+        .filter(relation -> relation.kind().equals("table"))
+        .flatMap(relation -> ofSheet.part(relation).stream())
+        .toList();
+  }
+
   /** Whether buttons or embedded objects stand on a sheet, whose places are stated elsewhere. */
   public boolean hasControls(Part sheet) throws IOException {
     return new Relations(archive, sheet.name())

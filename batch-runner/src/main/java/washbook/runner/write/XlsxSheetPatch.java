@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Set;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.ColumnPatch;
+import washbook.runner.extent.NewColumns;
+import washbook.runner.extent.XlsxSheetEnd;
 import washbook.runner.file.UnusableFileException;
 import washbook.runner.markup.ByteBuilder;
 import washbook.runner.markup.XmlScanner.Token;
@@ -92,10 +94,15 @@ final class XlsxSheetPatch {
         prefix = splicer.prefix();
         drawings.startRows(columns);
         patchTable(token == Token.EMPTY);
-        splicer.finish();
+        XlsxSheetEnd.patch(splicer, added());
         return;
       }
     }
+  }
+
+  /** The columns that were not there before. */
+  NewColumns added() {
+    return new NewColumns(rows.added());
   }
 
   /** Whether a cell that computed something does so no longer. */
