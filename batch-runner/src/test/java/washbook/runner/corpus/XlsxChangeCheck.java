@@ -21,7 +21,8 @@ import washbook.log.sheet.SheetPatch;
 
 /**
  * Only the sheet part and the cell formats may change, and in them only by additions and the height
- * of the header's row; in the sheet's drawings only the cells that they are tied to.
+ * of the header's row; in the sheet's drawings only the cells that they are tied to; of tables,
+ * filters, print areas and row shading only how far right they reach.
  */
 public final class XlsxChangeCheck implements ChangeCheck {
   @Override
@@ -41,6 +42,8 @@ public final class XlsxChangeCheck implements ChangeCheck {
       byte[] now = ZipParts.content(after, part);
       if (part.toLowerCase(Locale.ROOT).contains("styles")) {
         assertOnlyFormatsAdded(parse(old), parse(now));
+      } else if (part.matches("(?i).*(/tables/|workbook[^/]*$).*")) {
+        assertEquals(withoutReach(old), withoutReach(now), part);
       } else if (part.toLowerCase(Locale.ROOT).contains("drawings/")) {
         assertEquals(withoutCells(old), withoutCells(now), part);
       } else {
@@ -54,6 +57,14 @@ public final class XlsxChangeCheck implements ChangeCheck {
   private static String withoutCells(byte[] drawing) {
     return new String(drawing, StandardCharsets.UTF_8)
         .replaceAll("((?:col|colOff|row|rowOff)>)\\s*\\d+\\s*<", "$1<");
+  }
+
+  private static String withoutReach(byte[] part) {
+    return new String(part, StandardCharsets.UTF_8)
+        .replaceAll("<tableColumn [^>]*name=\"" + ForcedPatch.HEADER + "\"/>", "")
+        .replaceAll("<tableColumns count=\"\\d+\"", "<tableColumns")
+        .replaceAll("( ref=\"[A-Z]+\\d+:)[A-Z]+", "$1")
+        .replaceAll("(<definedName[^>]*_xlnm[.](Print_Area|_Filter)[^>]*>[^<,]*:\\$)[A-Z]+", "$1");
   }
 
   private static Document parse(byte[] bytes) throws Exception {
@@ -102,7 +113,12 @@ public final class XlsxChangeCheck implements ChangeCheck {
               || isHeader && attribute.getNodeName().equals("ht")
               || name.equals("dimension") && attribute.getNodeName().equals("ref");
       if (!hint) {
-        attributes.add(attribute.getNodeName() + "=" + attribute.getNodeValue());
+        boolean reach = name.equals("autoFilter") || name.equals("conditionalFormatting");
+        String value = attribute.getNodeValue();
+        attributes.add(
+            attribute.getNodeName()
+                + "="
+                + (reach ? value.replaceAll(":[A-Z]+(\\d)", ":$1") : value));
       }
     }
     if (name.equals("row") && inside.isEmpty() && attributes.size() <= 1) {
