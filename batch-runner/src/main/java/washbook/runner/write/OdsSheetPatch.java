@@ -8,6 +8,8 @@ import java.util.List;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.ColumnPatch;
 import washbook.log.sheet.Grid.Kind;
+import washbook.runner.extent.NewColumns;
+import washbook.runner.extent.OdsExtent;
 import washbook.runner.file.UnusableFileException;
 import washbook.runner.markup.ByteBuilder;
 import washbook.runner.markup.XmlScanner.Token;
@@ -30,6 +32,7 @@ final class OdsSheetPatch {
   private final PatchRows rows;
   private final OdsColumns columns;
   private final OdsStyles styles;
+  private final NewColumns newColumns;
   private final ColumnLook look = new ColumnLook();
   private final BitSet patchedColumns = new BitSet();
   private final OdsRow old = new OdsRow();
@@ -39,7 +42,13 @@ final class OdsSheetPatch {
   private boolean rowsBegun;
   private boolean rowsEnded;
 
-  OdsSheetPatch(XmlSplicer splicer, String sheetName, List<ColumnPatch> patches, OdsStyles styles) {
+  OdsSheetPatch(
+      XmlSplicer splicer,
+      String sheetName,
+      List<ColumnPatch> patches,
+      OdsStyles styles,
+      NewColumns newColumns) {
+    this.newColumns = newColumns;
     this.styles = styles;
     this.splicer = splicer;
     this.sheetName = sheetName;
@@ -65,6 +74,7 @@ final class OdsSheetPatch {
       splicer.replace(end - 2, end, markup.bytes(), markup.length());
       return;
     }
+    OdsExtent.patchPages(splicer, newColumns);
     int outside = splicer.depth() - 1;
     while (true) {
       Token token = splicer.next();
@@ -91,9 +101,18 @@ final class OdsSheetPatch {
         if (level == 0 && rowsBegun) {
           endRows();
         }
-        OdsCell.skip(splicer, token);
+        if (token == Token.START && splicer.is(OdsExtent.RULES)) {
+          OdsExtent.patchRules(splicer, newColumns);
+        } else {
+          OdsCell.skip(splicer, token);
+        }
       }
     }
+  }
+
+  /** The columns that were not there before. */
+  NewColumns added() {
+    return new NewColumns(rows.added());
   }
 
   private boolean isRowHolder() {
@@ -238,9 +257,6 @@ final class OdsSheetPatch {
     int at = old.columns;
     for (int i = first; i < rows.size(); i++) {
       int place = rows.column(i).patch.column();
-      if (rows.column(i).isHeader(number)) {
-        rows.column(i).isOurs = true;
-      }
       if (rows.content(i).isBlank()) {
         continue;
       }

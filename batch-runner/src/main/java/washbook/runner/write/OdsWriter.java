@@ -6,12 +6,15 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import washbook.log.sheet.ColumnPatch;
 import washbook.log.sheet.SheetPatch;
 import washbook.runner.archive.ArchiveCopy;
+import washbook.runner.extent.NewColumns;
+import washbook.runner.extent.OdsExtent;
 import washbook.runner.file.UnusableFileException;
 import washbook.runner.markup.XmlScanner.Token;
 import washbook.runner.markup.XmlSplicer;
@@ -41,19 +44,25 @@ public final class OdsWriter implements SheetWriter {
       if (!bySheet.isEmpty()) {
         String name = workbook.content().name();
         OdsStyles styles = new OdsStyles();
+        Map<String, NewColumns> added = new HashMap<>();
         try (InputStream in = workbook.archive().read(workbook.content())) {
-          patch(new XmlSplicer(in, name, workbook.content().size()), bySheet, styles);
+          patch(new XmlSplicer(in, name, workbook.content().size()), bySheet, styles, added);
         }
         styles.complete();
         copy.change(
-            workbook.content(), (old, to) -> patch(new XmlSplicer(old, name, to), bySheet, styles));
+            workbook.content(),
+            (old, to) -> patch(new XmlSplicer(old, name, to), bySheet, styles, added));
       }
       copy.write(target);
     }
   }
 
+  /** Takes in which columns are new, or makes room for those that are known to be. */
   private static void patch(
-      XmlSplicer splicer, Map<String, List<ColumnPatch>> bySheet, OdsStyles styles)
+      XmlSplicer splicer,
+      Map<String, List<ColumnPatch>> bySheet,
+      OdsStyles styles,
+      Map<String, NewColumns> added)
       throws IOException {
     Map<String, List<ColumnPatch>> open = new LinkedHashMap<>(bySheet);
     boolean stylesSeen = false;
@@ -77,12 +86,18 @@ public final class OdsWriter implements SheetWriter {
       } else if (level == 2) {
         inSheets = start && splicer.is(OdsReader.SPREADSHEET);
       } else if (inSheets && OdsReader.isTable(splicer, token)) {
-        List<ColumnPatch> columns = open.remove(OdsReader.name(splicer));
+        String sheet = OdsReader.name(splicer);
+        List<ColumnPatch> columns = open.remove(sheet);
         if (columns != null) {
-          new OdsSheetPatch(splicer, OdsReader.name(splicer), columns, styles).apply(token);
+          NewColumns known = added.getOrDefault(sheet, new NewColumns(List.of()));
+          OdsSheetPatch patch = new OdsSheetPatch(splicer, sheet, columns, styles, known);
+          patch.apply(token);
+          added.put(sheet, patch.added());
         } else {
           OdsCell.skip(splicer, token);
         }
+      } else if (inSheets && level == 3 && start && splicer.is(OdsExtent.DATABASE_RANGES)) {
+        OdsExtent.patchFilters(splicer, added);
       } else if (level == 1 || level == 3) {
         OdsCell.skip(splicer, token);
       }
