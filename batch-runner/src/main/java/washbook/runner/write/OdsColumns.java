@@ -30,10 +30,17 @@ final class OdsColumns {
 
   private final List<Run> runs = new ArrayList<>();
   private final TreeMap<Integer, String> widthStyles = new TreeMap<>();
+  private final Map<Integer, Double> widths = new TreeMap<>();
+  private final Map<Integer, Double> given = new TreeMap<>();
+  private int last;
 
-  OdsColumns(List<ColumnPatch> patches, ColumnLook look, OdsStyles styles) {
+  OdsColumns(List<ColumnPatch> patches, ColumnLook look, OdsStyles styles, OdsRoom room) {
     for (ColumnPatch patch : patches) {
-      widthStyles.put(patch.column(), styles.width(look.width(patch)));
+      last = Math.max(last, patch.column());
+      if (room.mayWiden(patch.column())) {
+        widths.put(patch.column(), OdsStyles.millimetres(look.width(patch)));
+        widthStyles.put(patch.column(), styles.width(look.width(patch)));
+      }
     }
   }
 
@@ -67,6 +74,7 @@ final class OdsColumns {
     for (Map.Entry<Integer, String> patched : widthStyles.subMap(start, end).entrySet()) {
       column(patched.getKey() - at, style, others, to);
       column(1, patched.getValue(), others, to);
+      given.put(patched.getKey(), widths.get(patched.getKey()));
       at = patched.getKey() + 1;
     }
     column(end - at, style, others, to);
@@ -87,6 +95,11 @@ final class OdsColumns {
     to.raw(rest, 0, rest.length).raw("/>");
   }
 
+  /** The widths that columns have been given so far, in millimetres. */
+  Map<Integer, Double> given() {
+    return given;
+  }
+
   private int count() {
     return runs.isEmpty() ? 0 : runs.get(runs.size() - 1).end;
   }
@@ -103,7 +116,7 @@ final class OdsColumns {
 
   /** Declares the columns that are missing up to the last patched one. */
   void extend(ByteBuilder to) {
-    int end = widthStyles.lastKey() + 1;
+    int end = last + 1;
     if (end > count()) {
       String style = runs.isEmpty() ? null : runs.get(runs.size() - 1).style;
       declare(count(), end, style, "", to);

@@ -32,6 +32,7 @@ final class OdsSheetPatch {
   private final PatchRows rows;
   private final OdsColumns columns;
   private final OdsStyles styles;
+  private final OdsRoom room;
   private final NewColumns newColumns;
   private final ColumnLook look = new ColumnLook();
   private final BitSet patchedColumns = new BitSet();
@@ -47,13 +48,15 @@ final class OdsSheetPatch {
       String sheetName,
       List<ColumnPatch> patches,
       OdsStyles styles,
+      OdsRoom room,
       NewColumns newColumns) {
     this.newColumns = newColumns;
+    this.room = room;
     this.styles = styles;
     this.splicer = splicer;
     this.sheetName = sheetName;
     this.rows = new PatchRows(patches);
-    this.columns = new OdsColumns(patches, look, styles);
+    this.columns = new OdsColumns(patches, look, styles, room);
     for (ColumnPatch patch : patches) {
       patchedColumns.set(patch.column());
     }
@@ -173,7 +176,11 @@ final class OdsSheetPatch {
     row = Math.min(first + repeated, Integer.MAX_VALUE / 2);
     int next = rows.next(first);
     if (next >= row) {
-      OdsCell.skip(splicer, token);
+      if (room.isEmpty() || columns.given().isEmpty()) {
+        OdsCell.skip(splicer, token);
+      } else {
+        room.keepSizes(splicer, token, columns.given());
+      }
       return;
     }
     splicer.holdFrom(splicer.tokenStart());
@@ -358,10 +365,11 @@ final class OdsSheetPatch {
     String left = styleBeside(patch.column());
     if (column.isHeader(number)) {
       String base = left == null ? own : left;
-      return patch.header().indexOf(' ') < 0 ? base : styles.wrapping(base);
+      boolean wraps = patch.header().indexOf(' ') >= 0 && room.mayRaise(number);
+      return wraps ? styles.wrapping(base) : base;
     }
     String base = styles.isPlain(own) ? left : own;
-    if (look.isNote(patch)) {
+    if (look.isNote(patch) && room.mayRaise(number)) {
       return styles.note(base);
     }
     boolean shown = !Double.isNaN(content.number()) && patch.decimals() >= 0;

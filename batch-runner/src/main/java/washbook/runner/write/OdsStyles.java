@@ -44,6 +44,11 @@ final class OdsStyles {
     complete = true;
   }
 
+  /** How wide a column is that shows so many letters. */
+  static double millimetres(int letters) {
+    return (LETTER * letters + MARGINS) / 10.0;
+  }
+
   /** The style of a column that shows so many letters. */
   String width(int letters) {
     String name = "washbook-width-" + letters;
@@ -54,7 +59,7 @@ final class OdsStyles {
                 + key
                 + "\" style:family=\"table-column\"><style:table-column-properties"
                 + " style:column-width=\""
-                + Decimal.format((LETTER * letters + MARGINS) / 10.0)
+                + Decimal.format(millimetres(letters))
                 + "mm\"/></style:style>");
     return name;
   }

@@ -19,6 +19,7 @@ import washbook.runner.file.UnusableFileException;
 import washbook.runner.markup.XmlScanner.Token;
 import washbook.runner.markup.XmlSplicer;
 import washbook.runner.read.OdsCell;
+import washbook.runner.read.OdsDrawings;
 import washbook.runner.read.OdsPackage;
 import washbook.runner.read.OdsReader;
 import washbook.runner.sheet.SheetWriter;
@@ -44,27 +45,32 @@ public final class OdsWriter implements SheetWriter {
       if (!bySheet.isEmpty()) {
         String name = workbook.content().name();
         OdsStyles styles = new OdsStyles();
-        Map<String, NewColumns> added = new HashMap<>();
+        Changes changes = new Changes(bySheet, styles, new HashMap<>(), OdsDrawings.of(workbook));
         try (InputStream in = workbook.archive().read(workbook.content())) {
-          patch(new XmlSplicer(in, name, workbook.content().size()), bySheet, styles, added);
+          patch(new XmlSplicer(in, name, workbook.content().size()), changes);
         }
         styles.complete();
-        copy.change(
-            workbook.content(),
-            (old, to) -> patch(new XmlSplicer(old, name, to), bySheet, styles, added));
+        copy.change(workbook.content(), (old, to) -> patch(new XmlSplicer(old, name, to), changes));
       }
       copy.write(target);
     }
   }
 
-  /** Takes in which columns are new, or makes room for those that are known to be. */
-  private static void patch(
-      XmlSplicer splicer,
-      Map<String, List<ColumnPatch>> bySheet,
+  /**
+   * What is to be changed.
+   *
+   * @param added the columns that are new, by sheet; known after a first look
+   * @param drawings where they stand, by sheet
+   */
+  private record Changes(
+      Map<String, List<ColumnPatch>> columns,
       OdsStyles styles,
-      Map<String, NewColumns> added)
-      throws IOException {
-    Map<String, List<ColumnPatch>> open = new LinkedHashMap<>(bySheet);
+      Map<String, NewColumns> added,
+      Map<String, OdsDrawings.OnSheet> drawings) {}
+
+  private static void patch(XmlSplicer splicer, Changes changes) throws IOException {
+    OdsStyles styles = changes.styles;
+    Map<String, List<ColumnPatch>> open = new LinkedHashMap<>(changes.columns);
     boolean stylesSeen = false;
     boolean inSheets = false;
     for (Token token = splicer.next(); token != Token.DONE; token = splicer.next()) {
@@ -89,15 +95,17 @@ public final class OdsWriter implements SheetWriter {
         String sheet = OdsReader.name(splicer);
         List<ColumnPatch> columns = open.remove(sheet);
         if (columns != null) {
-          NewColumns known = added.getOrDefault(sheet, new NewColumns(List.of()));
-          OdsSheetPatch patch = new OdsSheetPatch(splicer, sheet, columns, styles, known);
+          NewColumns known = changes.added.getOrDefault(sheet, new NewColumns(List.of()));
+          OdsRoom room =
+              new OdsRoom(changes.drawings.getOrDefault(sheet, OdsDrawings.OnSheet.NONE), columns);
+          OdsSheetPatch patch = new OdsSheetPatch(splicer, sheet, columns, styles, room, known);
           patch.apply(token);
-          added.put(sheet, patch.added());
+          changes.added.put(sheet, patch.added());
         } else {
           OdsCell.skip(splicer, token);
         }
       } else if (inSheets && level == 3 && start && splicer.is(OdsExtent.DATABASE_RANGES)) {
-        OdsExtent.patchFilters(splicer, added);
+        OdsExtent.patchFilters(splicer, changes.added);
       } else if (level == 1 || level == 3) {
         OdsCell.skip(splicer, token);
       }
