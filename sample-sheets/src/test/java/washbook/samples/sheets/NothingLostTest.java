@@ -87,9 +87,7 @@ class NothingLostTest {
       try (XSSFWorkbook before = open(GoldenTest.SAMPLES.resolve(name + ".xlsx"));
           XSSFWorkbook after = open(GoldenTest.GOLDEN.resolve(name + ".xlsx"))) {
         assertEquals(before.getNumberOfSheets(), after.getNumberOfSheets());
-        assertEquals(
-            before.getAllNames().stream().map(n -> n.getRefersToFormula()).toList(),
-            after.getAllNames().stream().map(n -> n.getRefersToFormula()).toList());
+        assertEquals(names(before), names(after));
         for (int i = 0; i < before.getNumberOfSheets(); i++) {
           same(before.getSheetAt(i), after.getSheetAt(i));
           comments += before.getSheetAt(i).getCellComments().size();
@@ -102,6 +100,17 @@ class NothingLostTest {
     }
     assertEquals(2, comments);
     assertEquals(2, charts);
+  }
+
+  /** What is filtered and printed may reach further right. */
+  private static List<String> names(XSSFWorkbook workbook) {
+    return workbook.getAllNames().stream()
+        .map(
+            name ->
+                name.getNameName().startsWith("_xlnm.")
+                    ? name.getRefersToFormula().replaceAll(":\\$[A-Z]+", ":")
+                    : name.getRefersToFormula())
+        .toList();
   }
 
   private static void same(XSSFSheet before, XSSFSheet after) {
