@@ -57,8 +57,9 @@ class ArchitectureTest {
           runner.markup: runner.file, runner.archive
           runner.sheet: log.sheet, runner.file, runner.markup
           runner.read: log.sheet, runner.file, runner.archive, runner.markup, runner.sheet
+          runner.extent: log.sheet, runner.file, runner.archive, runner.markup, runner.sheet
           runner.write: functions, functions.portable, log.sheet, runner.file, runner.archive, \
-          runner.markup, runner.sheet, runner.read
+          runner.markup, runner.sheet, runner.read, runner.extent
           runner.chart: functions, log.*, runner.file, runner.archive, runner.markup, runner.sheet, \
           runner.read
           runner: runner.file, runner.sheet, runner.read, runner.write, runner.chart

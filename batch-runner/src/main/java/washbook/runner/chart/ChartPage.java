@@ -11,15 +11,22 @@ import washbook.log.understand.ChartsSheet;
 
 /**
  * What stands on the sheet with charts, the same in all formats: title, one heading and up to three
- * charts below each other for every batch, and under all of them one table with the numbers drawn.
- * Rows count from 0.
+ * charts below each other for every batch, each batch on a page of its own, and under all of them,
+ * folded away, one table with the numbers drawn. Rows count from 0.
  */
 final class ChartPage {
   static final int ROWS_PER_CHART = 13;
+
+  /** A blank column keeps the batch's name off the numbers. */
+  static final int BATCH_COLUMN = 5;
+
   static final double WIDTH_CM = 15.6;
   static final double HEIGHT_CM = 5.7;
   static final double ROW_CM = 0.4516;
-  static final List<String> HEADS = List.of("Day", "Gravity", "% vol", "°C", "Batch");
+  static final List<String> HEADS = List.of("Day", "Gravity", "% vol", "Temperature", "", "Batch");
+
+  /** Stands above the folded rows. */
+  static final String FOLDED = "The numbers drawn are in the rows folded here.";
 
   /** More batches than these make a sheet that no one reads and few programs open quickly. */
   static final int MOST_BATCHES = 60;
@@ -30,7 +37,7 @@ final class ChartPage {
   enum Quantity {
     GRAVITY("Corrected gravity (SG)", 1, 4, 0.01, "0.000", "1F4E5F", "circle"),
     ABV("Alcohol to date (% vol)", 2, 2, 1, "0", "9C3D10", "square"),
-    TEMPERATURE("Temperature of the wash (°C)", 3, 1, 5, "0", "3F6B1F", "diamond");
+    TEMPERATURE("Temperature of the wash", 3, 1, 5, "0", "3F6B1F", "diamond");
 
     final String title;
     final int column;
@@ -61,9 +68,16 @@ final class ChartPage {
       return switch (this) {
         case GRAVITY -> curve.gravity();
         case ABV -> curve.abv();
-        case TEMPERATURE -> curve.temperatureC();
+        case TEMPERATURE -> temperatures(curve);
       };
     }
+  }
+
+  /** In the log's own unit. */
+  private static double[] temperatures(BatchCurve curve) {
+    return curve.inFahrenheit()
+        ? Arrays.stream(curve.temperatureC()).map(c -> c * 1.8 + 32).toArray()
+        : curve.temperatureC();
   }
 
   /** One chart: where it stands and which rows of the table it draws. */
@@ -71,7 +85,12 @@ final class ChartPage {
       int number, int atRow, BatchCurve curve, Quantity quantity, int firstRow, int lastRow) {
 
     String title() {
-      return curve.batch() + ": " + quantity.title;
+      return curve.batch() + ": " + name();
+    }
+
+    String name() {
+      boolean temperature = quantity == Quantity.TEMPERATURE;
+      return quantity.title + (temperature ? curve.inFahrenheit() ? " (°F)" : " (°C)" : "");
     }
 
     String timeTitle() {
@@ -96,7 +115,7 @@ final class ChartPage {
         case 0 -> rounded(curve.days()[point], 3);
         case 1 -> rounded(curve.gravity()[point], Quantity.GRAVITY.decimals);
         case 2 -> rounded(curve.abv()[point], Quantity.ABV.decimals);
-        default -> rounded(curve.temperatureC()[point], Quantity.TEMPERATURE.decimals);
+        default -> rounded(temperatures(curve)[point], Quantity.TEMPERATURE.decimals);
       };
     }
   }

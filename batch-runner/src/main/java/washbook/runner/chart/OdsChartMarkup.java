@@ -14,6 +14,18 @@ import washbook.runner.chart.ChartPage.Chart;
 final class OdsChartMarkup {
   static final String KIND = "application/vnd.oasis.opendocument.chart";
 
+  /** Rows of this style begin a page. */
+  static final String PAGE_STYLE = "washbook-page";
+
+  static final String PAGE_STYLE_MARKUP =
+      "<style:style style:name=\""
+          + PAGE_STYLE
+          + "\" style:family=\"table-row\"><style:table-row-properties"
+          + " xmlns:fo=\"urn:oasis:names:tc:opendocument:xmlns:xsl-fo-compatible:1.0\""
+          + " fo:break-before=\"page\" style:row-height=\"4.516mm\""
+          + " style:use-optimal-row-height=\"false\"/></style:style>";
+
+  private static final String HIDDEN = " table:visibility=\"collapse\"";
   private static final String OASIS = "urn:oasis:names:tc:opendocument:xmlns:";
   private static final String NAMES =
       names("office", "office:1.0")
@@ -46,20 +58,23 @@ final class OdsChartMarkup {
     for (Chart chart : page.charts()) {
       frame(text, chart, series);
     }
-    text.append("</table:shapes><table:table-column table:number-columns-repeated=\"5\"/>");
-    int row = words(text, 0, 0, List.of(ChartPage.title()));
-    row = words(text, row, 1, List.of(page.note()));
+    text.append("</table:shapes><table:table-column table:number-columns-repeated=\"6\"/>");
+    int row = words(text, 0, 0, "", List.of(ChartPage.title()));
+    row = words(text, row, 1, "", List.of(page.note()));
     for (int i = 0; i < page.curves().size(); i++) {
       String heading = ChartPage.heading(page.curves().get(i));
-      row = words(text, row, page.headingRow(i), List.of(heading));
+      String onNewPage = i == 0 ? "" : " table:style-name=\"" + PAGE_STYLE + "\"";
+      row = words(text, row, page.headingRow(i), onNewPage, List.of(heading));
     }
-    words(text, row, page.tableRow(), ChartPage.HEADS);
+    row = words(text, row, page.tableRow() - 1, "", List.of(ChartPage.FOLDED));
+    text.append("<table:table-row-group table:display=\"false\">");
+    words(text, row, page.tableRow(), HIDDEN, ChartPage.HEADS);
     for (BatchCurve curve : page.curves()) {
       for (int point = 0; point < curve.days().length; point++) {
         point(text, curve, point);
       }
     }
-    return text.append("</table:table>").toString();
+    return text.append("</table:table-row-group></table:table>").toString();
   }
 
   private static void frame(StringBuilder text, Chart chart, String series) {
@@ -76,24 +91,29 @@ final class OdsChartMarkup {
   }
 
   /** A row of texts, with the blank rows before it; gives the row behind it. */
-  private static int words(StringBuilder text, int next, int row, List<String> words) {
+  private static int words(
+      StringBuilder text, int next, int row, String attributes, List<String> words) {
     if (row > next) {
       text.append("<table:table-row table:number-rows-repeated=\"").append(row - next);
       text.append("\"><table:table-cell/></table:table-row>");
     }
-    text.append("<table:table-row>");
+    text.append("<table:table-row").append(attributes).append('>');
     words.forEach(word -> word(text, word));
     text.append("</table:table-row>");
     return row + 1;
   }
 
   private static void word(StringBuilder text, String word) {
+    if (word.isEmpty()) {
+      text.append("<table:table-cell/>");
+      return;
+    }
     text.append("<table:table-cell office:value-type=\"string\"><text:p>");
     text.append(escaped(word)).append("</text:p></table:table-cell>");
   }
 
   private static void point(StringBuilder text, BatchCurve curve, int point) {
-    text.append("<table:table-row>");
+    text.append("<table:table-row").append(HIDDEN).append('>');
     for (int column = 0; column < 4; column++) {
       double number = Chart.number(curve, point, column);
       if (Double.isNaN(number)) {
@@ -104,6 +124,7 @@ final class OdsChartMarkup {
         text.append("</text:p></table:table-cell>");
       }
     }
+    text.append("<table:table-cell/>");
     word(text, curve.batch());
     text.append("</table:table-row>");
   }
@@ -130,16 +151,21 @@ final class OdsChartMarkup {
         + numberStyle(quantity.format)
         + style(
             "all",
-            "<style:graphic-properties draw:stroke=\"none\" draw:fill=\"solid\" draw:fill-color=\"#ffffff\"/>")
+            "<style:graphic-properties draw:stroke=\"none\" draw:fill=\"solid\""
+                + " draw:fill-color=\"#ffffff\"/>")
         + style("title", words(11, "bold"))
         + style("words", words(9, "normal"))
-        + style("plot", "<style:chart-properties chart:treat-empty-cells=\"ignore\"/>")
+        + style(
+            "plot",
+            "<style:chart-properties chart:treat-empty-cells=\"ignore\""
+                + " chart:include-hidden-cells=\"true\"/>")
         + style(
             "time",
             axis(days[0], days[days.length - 1])
                 + "<style:graphic-properties svg:stroke-color=\"#303030\"/>"
                 + words(9, "normal"))
-        + "<style:style style:name=\"value\" style:family=\"chart\" style:data-style-name=\"digits\">"
+        + "<style:style style:name=\"value\" style:family=\"chart\""
+        + " style:data-style-name=\"digits\">"
         + axis(chart.from(), chart.to())
         + "<style:graphic-properties svg:stroke-color=\"#303030\"/>"
         + words(9, "normal")
@@ -177,7 +203,8 @@ final class OdsChartMarkup {
         + range(chart, 0)
         + "\"/><chart:data-point chart:repeated=\""
         + days.length
-        + "\"/></chart:series><chart:wall chart:style-name=\"all\"/></chart:plot-area></chart:chart></office:chart></office:body>"
+        + "\"/></chart:series><chart:wall"
+        + " chart:style-name=\"all\"/></chart:plot-area></chart:chart></office:chart></office:body>"
         + "</office:document-content>";
   }
 
@@ -195,7 +222,8 @@ final class OdsChartMarkup {
   }
 
   private static String axis(double from, double to) {
-    return "<style:chart-properties chart:link-data-style-to-source=\"false\" chart:display-label=\"true\" chart:minimum=\""
+    return "<style:chart-properties chart:link-data-style-to-source=\"false\""
+        + " chart:display-label=\"true\" chart:minimum=\""
         + number(from)
         + "\" chart:maximum=\""
         + number(to)
@@ -204,8 +232,8 @@ final class OdsChartMarkup {
 
   private static String numberStyle(String format) {
     int decimals = format.indexOf('.') < 0 ? 0 : format.length() - 2;
-    return "<number:number-style style:name=\"digits\"><number:number number:min-integer-digits=\"1\""
-        + " number:decimal-places=\""
+    return "<number:number-style style:name=\"digits\"><number:number"
+        + " number:min-integer-digits=\"1\" number:decimal-places=\""
         + decimals
         + "\"/></number:number-style>";
   }

@@ -31,6 +31,7 @@ import washbook.runner.read.OdsReader;
  * 9.1 and 11.1).
  */
 public final class OdsChartWriter implements ChartWriter {
+  private static final byte[] AUTOMATIC = ascii("automatic-styles");
   private static final String MANIFEST = "META-INF/manifest.xml";
   private static final String MANIFEST_NAMES = "urn:oasis:names:tc:opendocument:xmlns:manifest:1.0";
   private static final Pattern OBJECT = Pattern.compile("xlink:href=\"(?:\\./)?([^\"/]+)\"");
@@ -111,6 +112,8 @@ public final class OdsChartWriter implements ChartWriter {
         inSheets = start && level == 2 && splicer.is(OdsReader.SPREADSHEET);
         if (inSheets) {
           refuseLocked(splicer);
+        } else if (tag && level == 1 && splicer.is(AUTOMATIC)) {
+          putStyle(splicer, token);
         }
       } else if (OdsReader.isTable(splicer, token)) {
         seen = true;
@@ -133,6 +136,32 @@ public final class OdsChartWriter implements ChartWriter {
       }
     }
     splicer.finish();
+  }
+
+  /** Adds the style of rows that begin a page, unless it is there. */
+  private static void putStyle(XmlSplicer splicer, Token first) throws IOException {
+    byte[] style = ascii(OdsChartMarkup.PAGE_STYLE_MARKUP);
+    if (first == Token.EMPTY) {
+      String whole = ">" + OdsChartMarkup.PAGE_STYLE_MARKUP + "</office:automatic-styles>";
+      splicer.replace(splicer.tokenEnd() - 2, splicer.tokenEnd(), ascii(whole));
+      return;
+    }
+    int outside = splicer.depth() - 1;
+    boolean there = false;
+    while (splicer.depth() > outside) {
+      Token token = splicer.next();
+      boolean tag = token == Token.START || token == Token.EMPTY;
+      there |=
+          tag
+              && splicer.attribute(ascii("style:name"))
+              && splicer.value().equals(OdsChartMarkup.PAGE_STYLE);
+      if (token == Token.DONE) {
+        throw splicer.damaged("the styles are not closed");
+      }
+    }
+    if (!there) {
+      splicer.insert(splicer.tokenStart(), style, style.length);
+    }
   }
 
   private static void replaceTable(

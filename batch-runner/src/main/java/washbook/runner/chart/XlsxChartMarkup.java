@@ -18,6 +18,7 @@ final class XlsxChartMarkup {
   static final String STRICT_RELATIONS = "http://purl.oclc.org/ooxml/officeDocument/relationships";
   private static final String DRAWING = "http://schemas.openxmlformats.org/drawingml/2006/";
   private static final String STRICT_DRAWING = "http://purl.oclc.org/ooxml/drawingml/";
+  private static final String FOLDED = " outlineLevel=\"1\" hidden=\"1\"";
   private static final String START =
       "<?xml version=\"1.0\" encoding=\"UTF-8\" standalone=\"yes\"?>\n";
 
@@ -57,16 +58,20 @@ final class XlsxChartMarkup {
   static String sheet(ChartPage page) {
     StringBuilder text = new StringBuilder(START);
     text.append("<worksheet xmlns=\"").append(MAIN).append("\" xmlns:r=\"").append(RELATIONS);
-    text.append("\"><sheetPr><pageSetUpPr fitToPage=\"1\"/></sheetPr><sheetFormatPr");
-    text.append(" defaultRowHeight=\"12.8\" customHeight=\"1\"/>");
+    text.append(
+        "\"><sheetPr><outlinePr summaryBelow=\"0\"/><pageSetUpPr fitToPage=\"1\"/></sheetPr>");
+    text.append("<sheetFormatPr defaultRowHeight=\"12.8\" customHeight=\"1\"");
+    text.append(" outlineLevelRow=\"1\"/>");
     text.append("<cols><col min=\"1\" max=\"4\" width=\"16\" customWidth=\"1\"/>");
-    text.append("<col min=\"5\" max=\"5\" width=\"22\" customWidth=\"1\"/></cols><sheetData>");
+    text.append("<col min=\"5\" max=\"5\" width=\"2\" customWidth=\"1\"/>");
+    text.append("<col min=\"6\" max=\"6\" width=\"22\" customWidth=\"1\"/></cols><sheetData>");
     words(text, 0, List.of(ChartPage.title()), true);
     words(text, 1, List.of(page.note()), false);
     for (int i = 0; i < page.curves().size(); i++) {
       words(text, page.headingRow(i), List.of(ChartPage.heading(page.curves().get(i))), true);
     }
-    words(text, page.tableRow(), ChartPage.HEADS, true);
+    words(text, page.tableRow() - 1, " collapsed=\"1\"", List.of(ChartPage.FOLDED), false);
+    words(text, page.tableRow(), FOLDED, ChartPage.HEADS, true);
     int row = page.tableRow() + 1;
     for (BatchCurve curve : page.curves()) {
       for (int point = 0; point < curve.days().length; point++) {
@@ -80,22 +85,31 @@ final class XlsxChartMarkup {
     return text.append("<drawing r:id=\"rId1\"/></worksheet>").toString();
   }
 
-  /** Every batch on a page of its own, and so is the table. */
+  /** Every batch on a page of its own. */
   private static void breaks(StringBuilder text, ChartPage page) {
-    int count = page.curves().size();
+    int count = page.curves().size() - 1;
+    if (count < 1) {
+      return;
+    }
     text.append("<rowBreaks count=\"").append(count);
     text.append("\" manualBreakCount=\"").append(count).append("\">");
     for (int i = 1; i <= count; i++) {
-      int row = i < count ? page.headingRow(i) : page.tableRow();
-      text.append("<brk id=\"").append(row).append("\" max=\"16383\" man=\"1\"/>");
+      text.append("<brk id=\"").append(page.headingRow(i)).append("\" max=\"16383\" man=\"1\"/>");
     }
     text.append("</rowBreaks>");
   }
 
   private static void words(StringBuilder text, int row, List<String> words, boolean bold) {
-    text.append("<row r=\"").append(row + 1).append("\">");
+    words(text, row, "", words, bold);
+  }
+
+  private static void words(
+      StringBuilder text, int row, String attributes, List<String> words, boolean bold) {
+    text.append("<row r=\"").append(row + 1).append('"').append(attributes).append('>');
     for (int column = 0; column < words.size(); column++) {
-      word(text, row, column, words.get(column), bold);
+      if (!words.get(column).isEmpty()) {
+        word(text, row, column, words.get(column), bold);
+      }
     }
     text.append("</row>");
   }
@@ -108,7 +122,7 @@ final class XlsxChartMarkup {
   }
 
   private static void point(StringBuilder text, int row, BatchCurve curve, int point) {
-    text.append("<row r=\"").append(row + 1).append("\">");
+    text.append("<row r=\"").append(row + 1).append('"').append(FOLDED).append('>');
     for (int column = 0; column < 4; column++) {
       double number = Chart.number(curve, point, column);
       if (!Double.isNaN(number)) {
@@ -116,7 +130,7 @@ final class XlsxChartMarkup {
         text.append(number(number)).append("</v></c>");
       }
     }
-    word(text, row, 4, curve.batch(), false);
+    word(text, row, ChartPage.BATCH_COLUMN, curve.batch(), false);
     text.append("</row>");
   }
 
@@ -133,7 +147,8 @@ final class XlsxChartMarkup {
           <xdr:cNvGraphicFramePr/></xdr:nvGraphicFramePr><xdr:xfrm><a:off x="0" y="0"/>\
           <a:ext cx="0" cy="0"/></xdr:xfrm><a:graphic><a:graphicData uri="%schart">\
           <c:chart xmlns:c="%schart" xmlns:r="%s" r:id="rId%d"/></a:graphicData></a:graphic>\
-          </xdr:graphicFrame><xdr:clientData/></xdr:oneCellAnchor>"""
+          </xdr:graphicFrame><xdr:clientData/></xdr:oneCellAnchor>\
+          """
               .formatted(
                   chart.atRow(),
                   (long) (ChartPage.WIDTH_CM * EMU_PER_CM),
@@ -159,7 +174,7 @@ final class XlsxChartMarkup {
         + "<c:autoTitleDeleted val=\"0\"/><c:plotArea><c:layout/><c:scatterChart>"
         + "<c:scatterStyle val=\"lineMarker\"/><c:varyColors val=\"0\"/><c:ser>"
         + "<c:idx val=\"0\"/><c:order val=\"0\"/><c:tx><c:v>"
-        + escaped(quantity.title)
+        + escaped(chart.name())
         + "</c:v></c:tx><c:spPr><a:ln w=\"22225\">"
         + colour
         + "</a:ln></c:spPr><c:marker><c:symbol val=\""
@@ -174,7 +189,7 @@ final class XlsxChartMarkup {
         + "<c:axId val=\"1\"/><c:axId val=\"2\"/></c:scatterChart>"
         + axis(1, 2, "b", days[0], days[days.length - 1], "General", chart.timeTitle(), false)
         + axis(2, 1, "l", chart.from(), chart.to(), quantity.format, "", true)
-        + "</c:plotArea><c:plotVisOnly val=\"1\"/><c:dispBlanksAs val=\"span\"/></c:chart>"
+        + "</c:plotArea><c:plotVisOnly val=\"0\"/><c:dispBlanksAs val=\"span\"/></c:chart>"
         + "</c:chartSpace>";
   }
 
@@ -200,9 +215,10 @@ final class XlsxChartMarkup {
 
   private static String title(String words, boolean bold) {
     return """
-        <c:title><c:tx><c:rich><a:bodyPr/><a:p><a:pPr><a:defRPr sz="%d" b="%d"/></a:pPr><a:r>\
-        <a:rPr lang="en" sz="%d" b="%d"/><a:t>%s</a:t></a:r></a:p></c:rich></c:tx>\
-        <c:overlay val="0"/></c:title>"""
+    <c:title><c:tx><c:rich><a:bodyPr/><a:p><a:pPr><a:defRPr sz="%d" b="%d"/></a:pPr><a:r>\
+    <a:rPr lang="en" sz="%d" b="%d"/><a:t>%s</a:t></a:r></a:p></c:rich></c:tx>\
+    <c:overlay val="0"/></c:title>\
+    """
         .formatted(
             bold ? 1100 : 900, bold ? 1 : 0, bold ? 1100 : 900, bold ? 1 : 0, escaped(words));
   }

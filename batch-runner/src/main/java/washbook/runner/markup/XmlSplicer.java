@@ -20,6 +20,12 @@ public final class XmlSplicer extends XmlScanner {
     this.out = out;
   }
 
+  /** Passes nothing on: for a first look at what would be spliced. */
+  public XmlSplicer(InputStream in, String partName, long size) throws IOException {
+    super(in, partName, size);
+    this.out = null;
+  }
+
   /** Keeps all bytes from here on in reach until {@link #release}. */
   public void holdFrom(int position) {
     hold = position;
@@ -56,6 +62,9 @@ public final class XmlSplicer extends XmlScanner {
   }
 
   private void emit(byte[] from, int start, int length) throws IOException {
+    if (out == null) {
+      return;
+    }
     if (changed) {
       out.write(from, start, length);
     } else {
@@ -69,13 +78,16 @@ public final class XmlSplicer extends XmlScanner {
       throw new IllegalStateException("these bytes have already been passed on");
     }
     passOn(start);
+    passedOn = end;
+    if (out == null) {
+      return;
+    }
     if (!changed && Arrays.equals(bytes(), start, end, by, 0, length)) {
       out.same(length);
     } else {
       changed = true;
       out.write(by, 0, length);
     }
-    passedOn = end;
   }
 
   public void replace(int start, int end, byte[] by) throws IOException {

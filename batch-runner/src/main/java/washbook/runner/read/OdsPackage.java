@@ -26,6 +26,7 @@ public final class OdsPackage implements Closeable {
     {"text", "urn:oasis:names:tc:opendocument:xmlns:text:1.0"},
     {"style", "urn:oasis:names:tc:opendocument:xmlns:style:1.0"},
     {"number", "urn:oasis:names:tc:opendocument:xmlns:datastyle:1.0"},
+    {"fo", "urn:oasis:names:tc:opendocument:xmlns:xsl-fo-compatible:1.0"},
     {"of", "urn:oasis:names:tc:opendocument:xmlns:of:1.2"},
   };
 

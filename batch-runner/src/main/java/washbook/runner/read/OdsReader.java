@@ -7,6 +7,7 @@ import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import washbook.log.sheet.Grid;
 import washbook.log.sheet.Grid.Kind;
 import washbook.runner.file.UnusableFileException;
@@ -37,6 +38,7 @@ public final class OdsReader implements SheetReader {
         InputStream in = workbook.archive().read(workbook.content())) {
       XmlScanner scanner = new XmlScanner(in, workbook.content().name(), workbook.content().size());
       Texts texts = new Texts();
+      Map<String, OdsDrawings.OnSheet> drawings = OdsDrawings.of(workbook);
       List<Grid> grids = new ArrayList<>();
       boolean inSheets = false;
       for (Token token = scanner.next(); token != Token.DONE; token = scanner.next()) {
@@ -49,6 +51,10 @@ public final class OdsReader implements SheetReader {
           CompactGrid grid = new CompactGrid(name(scanner), texts);
           if (start) {
             new Sheet(scanner, grid).read();
+          }
+          for (Grid.Area area :
+              drawings.getOrDefault(grid.name(), OdsDrawings.OnSheet.NONE).areas()) {
+            grid.draw(area);
           }
           grids.add(grid);
         } else if (start && scanner.depth() > 3 && inSheets) {

@@ -2,6 +2,7 @@ package washbook.runner.read;
 
 import java.io.Closeable;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -9,9 +10,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import washbook.runner.archive.Archive;
 import washbook.runner.archive.Part;
 import washbook.runner.file.UnusableFileException;
+import washbook.runner.markup.XmlScanner;
+import washbook.runner.markup.XmlScanner.Token;
 import washbook.runner.sheet.Texts;
 
 /**
@@ -21,6 +25,11 @@ import washbook.runner.sheet.Texts;
 public final class XlsxPackage implements Closeable {
   /** A worksheet; chart and dialog sheets are left out. */
   public record Sheet(String name, Part part) {}
+
+  private static final byte[] SHEET_DATA = XmlScanner.ascii("sheetData");
+  private static final byte[] COLUMN = XmlScanner.ascii("col");
+  private static final byte[] FORMAT = XmlScanner.ascii("sheetFormatPr");
+  private static final Set<String> CONTROLS = Set.of("ctrlProp", "control", "oleObject", "package");
 
   private final Archive archive;
   private final List<Sheet> sheets = new ArrayList<>();
@@ -152,6 +161,64 @@ public final class XlsxPackage implements Closeable {
 
   public Optional<Part> calculationChain() {
     return relations.partByKind("calcChain");
+  }
+
+  /** The part with a sheet's charts and pictures. */
+  public Optional<Part> drawing(Part sheet) throws IOException {
+    return new Relations(archive, sheet.name()).partByKind("drawing");
+  }
+
+  /** The parts with a sheet's tables. */
+  public List<Part> tables(Part sheet) throws IOException {
+    Relations ofSheet = new Relations(archive, sheet.name());
+    return ofSheet.all().stream()
+        .filter(relation -> relation.kind().equals("table"))
+        .flatMap(relation -> ofSheet.part(relation).stream())
+        .toList();
+  }
+
+  /** Whether buttons or embedded objects stand on a sheet, whose places are stated elsewhere. */
+  public boolean hasControls(Part sheet) throws IOException {
+    return new Relations(archive, sheet.name())
+        .all().stream().anyMatch(relation -> CONTROLS.contains(relation.kind()));
+  }
+
+  /** The widths that a sheet states, which stand before its cells. */
+  public XlsxSizes sizes(Part sheet) throws IOException {
+    XlsxSizes sizes = new XlsxSizes();
+    try (InputStream in = archive.read(sheet)) {
+      XmlScanner scanner = new XmlScanner(in, sheet.name(), sheet.size());
+      Token token = scanner.next();
+      while (token != Token.DONE && !(token != Token.TEXT && scanner.is(SHEET_DATA))) {
+        if ((token == Token.EMPTY || token == Token.START) && scanner.is(COLUMN)) {
+          sizes.readColumns(scanner);
+        } else if ((token == Token.EMPTY || token == Token.START) && scanner.is(FORMAT)) {
+          sizes.readUsual(scanner);
+        }
+        token = scanner.next();
+      }
+    }
+    return sizes;
+  }
+
+  /** Where the drawings of a sheet stand; none where their part cannot be read. */
+  public List<XlsxAnchor> anchors(Part sheet) throws IOException {
+    Optional<Part> drawing = drawing(sheet);
+    List<XlsxAnchor> anchors = new ArrayList<>();
+    if (drawing.isEmpty()) {
+      return anchors;
+    }
+    try (InputStream in = archive.read(drawing.get())) {
+      XmlScanner scanner = new XmlScanner(in, drawing.get().name(), drawing.get().size());
+      for (Token token = scanner.next(); token != Token.DONE; token = scanner.next()) {
+        if (XlsxAnchor.isAnchor(scanner, token)) {
+          anchors.add(XlsxAnchor.read(scanner, XmlScanner::tokenStart));
+        }
+      }
+    } catch (UnusableFileException unreadable) {
+      anchors.clear();
+    }
+    return anchors;
   }
 
   /** By what the workbook's relationships name a part. */

@@ -25,7 +25,11 @@ public final class XlsxReader implements SheetReader {
         CompactGrid grid = new CompactGrid(sheet.name(), texts);
         try (InputStream in = workbook.archive().read(sheet.part())) {
           XmlScanner scanner = new XmlScanner(in, sheet.part().name(), sheet.part().size());
-          new XlsxSheet(scanner, grid, texts, dateStyles, workbook.date1904()).read(sharedCount);
+          XlsxSheet cells = new XlsxSheet(scanner, grid, texts, dateStyles, workbook.date1904());
+          cells.read(sharedCount);
+          for (XlsxAnchor anchor : workbook.anchors(sheet.part())) {
+            grid.draw(anchor.area(cells.sizes()));
+          }
         }
         grids.add(grid);
       }

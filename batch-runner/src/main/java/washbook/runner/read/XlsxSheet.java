@@ -19,6 +19,8 @@ final class XlsxSheet {
   private static final byte[] MERGE_CELL = ascii("mergeCell");
   private static final byte[] REF = ascii("ref");
   private static final byte[] ROW = ascii("row");
+  private static final byte[] COLUMN = ascii("col");
+  private static final byte[] FORMAT = ascii("sheetFormatPr");
   private static final byte[] IS = ascii("is");
 
   private enum Type {
@@ -38,6 +40,7 @@ final class XlsxSheet {
   private final double dateOffset;
   private final TextBuffer content = new TextBuffer();
   private final XlsxPosition position = new XlsxPosition();
+  private final XlsxSizes sizes = new XlsxSizes();
 
   /** {@code shared} must be the texts that the grid was made with. */
   XlsxSheet(
@@ -55,10 +58,26 @@ final class XlsxSheet {
       if (token == Token.START && !seen && scanner.depth() == 2 && scanner.is(SHEET_DATA)) {
         seen = true;
         readRows(sharedCount);
+      } else if (!seen && token != Token.END && token != Token.TEXT) {
+        readSizes(token);
       } else if ((token == Token.START || token == Token.EMPTY) && scanner.is(MERGE_CELL)) {
         readMerged();
       }
     }
+  }
+
+  private void readSizes(Token token) throws IOException {
+    if (token == Token.EMPTY || token == Token.START) {
+      if (scanner.is(COLUMN)) {
+        sizes.readColumns(scanner);
+      } else if (scanner.is(FORMAT)) {
+        sizes.readUsual(scanner);
+      }
+    }
+  }
+
+  XlsxSizes sizes() {
+    return sizes;
   }
 
   private void readRows(int sharedCount) throws IOException {

@@ -8,6 +8,7 @@ import washbook.log.ComputedColumn;
 import washbook.log.LogTable;
 import washbook.log.Understanding;
 import washbook.log.fill.Filling;
+import washbook.log.fill.WrittenColumns;
 import washbook.log.reading.RowTimes;
 import washbook.log.sheet.ColumnPatch;
 import washbook.log.sheet.Grid;
@@ -20,8 +21,9 @@ final class SeriesReader {
   static List<BatchSeries> read(Grid grid, Understanding understanding, Filling filling) {
     List<BatchSeries> series = new ArrayList<>();
     for (LogTable table : understanding.tables()) {
-      ColumnPatch gravity = column(table, filling, ComputedColumn.CORRECTED_GRAVITY);
-      ColumnPatch abv = column(table, filling, ComputedColumn.ABV);
+      ColumnPatch gravity =
+          WrittenColumns.of(understanding, table, filling, ComputedColumn.CORRECTED_GRAVITY);
+      ColumnPatch abv = WrittenColumns.of(understanding, table, filling, ComputedColumn.ABV);
       if (gravity == null && abv == null) {
         continue;
       }
@@ -72,16 +74,5 @@ final class SeriesReader {
                 ? i
                 : (int) ((long) i * (count - 1) / (BatchSeries.MOST_POINTS - 1)));
     return chosen;
-  }
-
-  private static ColumnPatch column(LogTable table, Filling filling, ComputedColumn computed) {
-    for (ColumnPatch patch : filling.patch().columns()) {
-      if (patch.headerRow() == table.headerRow()
-          && patch.firstRow() == table.firstRow()
-          && patch.header().equals(computed.header())) {
-        return patch;
-      }
-    }
-    return null;
   }
 }

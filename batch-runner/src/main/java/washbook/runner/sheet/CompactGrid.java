@@ -34,6 +34,7 @@ public final class CompactGrid implements Grid {
   private final String name;
   private final Texts texts;
   private final List<Area> merged = new ArrayList<>();
+  private final List<Area> drawings = new ArrayList<>();
   private final WorkLimit work;
   private Chunk[][] columns = new Chunk[16][];
   private int rowCount;
@@ -94,6 +95,17 @@ public final class CompactGrid implements Grid {
   public void merge(Area area) throws UnusableFileException {
     texts.limit().take(48);
     merged.add(area);
+  }
+
+  /** Notes the cells that a drawing lies over. */
+  public void draw(Area area) throws UnusableFileException {
+    texts.limit().take(48);
+    drawings.add(area);
+  }
+
+  @Override
+  public List<Area> drawings() {
+    return List.copyOf(drawings);
   }
 
   private void put(int row, int column, Kind kind, double number, boolean formula)

@@ -108,6 +108,11 @@ public final class PatchRows {
     return -1;
   }
 
+  /** The columns whose headers have not been found in the sheet, once all rows have gone by. */
+  public List<ColumnPatch> added() {
+    return columns.stream().filter(column -> !column.isOurs).map(column -> column.patch).toList();
+  }
+
   public int firstColumn() {
     return columns.get(0).patch.column();
   }

@@ -7,7 +7,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.TreeMap;
 import washbook.log.sheet.ColumnPatch;
 import washbook.runner.markup.ByteBuilder;
@@ -31,10 +30,17 @@ final class OdsColumns {
 
   private final List<Run> runs = new ArrayList<>();
   private final TreeMap<Integer, String> widthStyles = new TreeMap<>();
+  private final Map<Integer, Double> widths = new TreeMap<>();
+  private final Map<Integer, Double> given = new TreeMap<>();
+  private int last;
 
-  OdsColumns(List<ColumnPatch> patches) {
+  OdsColumns(List<ColumnPatch> patches, ColumnLook look, OdsStyles styles, OdsRoom room) {
     for (ColumnPatch patch : patches) {
-      widthStyles.put(patch.column(), OdsStyles.widthName(patch.header()));
+      last = Math.max(last, patch.column());
+      if (room.mayWiden(patch.column())) {
+        widths.put(patch.column(), OdsStyles.millimetres(look.width(patch)));
+        widthStyles.put(patch.column(), styles.width(look.width(patch)));
+      }
     }
   }
 
@@ -68,6 +74,7 @@ final class OdsColumns {
     for (Map.Entry<Integer, String> patched : widthStyles.subMap(start, end).entrySet()) {
       column(patched.getKey() - at, style, others, to);
       column(1, patched.getValue(), others, to);
+      given.put(patched.getKey(), widths.get(patched.getKey()));
       at = patched.getKey() + 1;
     }
     column(end - at, style, others, to);
@@ -88,12 +95,17 @@ final class OdsColumns {
     to.raw(rest, 0, rest.length).raw("/>");
   }
 
+  /** The widths that columns have been given so far, in millimetres. */
+  Map<Integer, Double> given() {
+    return given;
+  }
+
   private int count() {
     return runs.isEmpty() ? 0 : runs.get(runs.size() - 1).end;
   }
 
   /** The style of a column's cells that have none of their own, or null. */
-  private String cellStyle(int column) {
+  String cellStyle(int column) {
     for (Run run : runs) {
       if (column < run.end) {
         return run.cellStyle;
@@ -102,15 +114,9 @@ final class OdsColumns {
     return null;
   }
 
-  /** The style that a cell must state to look like one that leaves its style to another column. */
-  String cellStyleUnlike(int column, int other) {
-    String style = cellStyle(column);
-    return Objects.equals(style, cellStyle(other)) ? null : style;
-  }
-
   /** Declares the columns that are missing up to the last patched one. */
   void extend(ByteBuilder to) {
-    int end = widthStyles.lastKey() + 1;
+    int end = last + 1;
     if (end > count()) {
       String style = runs.isEmpty() ? null : runs.get(runs.size() - 1).style;
       declare(count(), end, style, "", to);

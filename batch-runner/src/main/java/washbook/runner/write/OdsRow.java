@@ -74,10 +74,8 @@ final class OdsRow {
    * Reads the row whose tag is the present token.
    *
    * @param patched whether a column may be patched
-   * @param styles whether the styles of all cells are wanted
    */
-  void read(
-      XmlSplicer splicer, Token first, java.util.function.IntPredicate patched, boolean styles)
+  void read(XmlSplicer splicer, Token first, java.util.function.IntPredicate patched)
       throws IOException {
     clear();
     empty = first == Token.EMPTY;
@@ -101,7 +99,7 @@ final class OdsRow {
         }
         boolean covered = splicer.is(OdsCell.COVERED);
         if (covered || splicer.is(OdsCell.CELL)) {
-          readCell(splicer, token, covered, patched, styles);
+          readCell(splicer, token, covered, patched);
         } else {
           OdsCell.skip(splicer, token);
         }
@@ -111,11 +109,7 @@ final class OdsRow {
   }
 
   private void readCell(
-      XmlSplicer splicer,
-      Token token,
-      boolean covered,
-      java.util.function.IntPredicate patched,
-      boolean styles)
+      XmlSplicer splicer, Token token, boolean covered, java.util.function.IntPredicate patched)
       throws IOException {
     if (count == pool.size()) {
       pool.add(new Cell());
@@ -139,7 +133,7 @@ final class OdsRow {
     if (cell.known) {
       readContent(splicer, token, cell);
     } else {
-      if (styles && splicer.attribute(STYLE)) {
+      if (splicer.attribute(STYLE)) {
         cell.style = splicer.value();
       }
       OdsCell.skip(splicer, token);

@@ -8,6 +8,8 @@ import java.util.List;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.ColumnPatch;
 import washbook.log.sheet.Grid.Kind;
+import washbook.runner.extent.NewColumns;
+import washbook.runner.extent.OdsExtent;
 import washbook.runner.file.UnusableFileException;
 import washbook.runner.markup.ByteBuilder;
 import washbook.runner.markup.XmlScanner.Token;
@@ -30,8 +32,11 @@ final class OdsSheetPatch {
   private final String sheetName;
   private final PatchRows rows;
   private final OdsColumns columns;
+  private final OdsStyles styles;
+  private final OdsRoom room;
+  private final NewColumns newColumns;
+  private final ColumnLook look = new ColumnLook();
   private final BitSet patchedColumns = new BitSet();
-  private final BitSet headerRows = new BitSet();
   private final OdsRow old = new OdsRow();
   private final ByteBuilder single = new ByteBuilder();
   private final ByteBuilder markup = new ByteBuilder();
@@ -39,19 +44,22 @@ final class OdsSheetPatch {
   private boolean rowsBegun;
   private boolean rowsEnded;
 
-  /** The header cell written last in the present row. */
-  private int lastColumn;
-
-  private String lastStyle;
-
-  OdsSheetPatch(XmlSplicer splicer, String sheetName, List<ColumnPatch> patches) {
+  OdsSheetPatch(
+      XmlSplicer splicer,
+      String sheetName,
+      List<ColumnPatch> patches,
+      OdsStyles styles,
+      OdsRoom room,
+      NewColumns newColumns) {
+    this.newColumns = newColumns;
+    this.room = room;
+    this.styles = styles;
     this.splicer = splicer;
     this.sheetName = sheetName;
     this.rows = new PatchRows(patches);
-    this.columns = new OdsColumns(patches);
+    this.columns = new OdsColumns(patches, look, styles, room);
     for (ColumnPatch patch : patches) {
       patchedColumns.set(patch.column());
-      headerRows.set(patch.headerRow());
     }
   }
 
@@ -70,6 +78,7 @@ final class OdsSheetPatch {
       splicer.replace(end - 2, end, markup.bytes(), markup.length());
       return;
     }
+    OdsExtent.patchPages(splicer, newColumns);
     int outside = splicer.depth() - 1;
     while (true) {
       Token token = splicer.next();
@@ -96,9 +105,18 @@ final class OdsSheetPatch {
         if (level == 0 && rowsBegun) {
           endRows();
         }
-        OdsCell.skip(splicer, token);
+        if (token == Token.START && splicer.is(OdsExtent.RULES)) {
+          OdsExtent.patchRules(splicer, newColumns);
+        } else {
+          OdsCell.skip(splicer, token);
+        }
       }
     }
+  }
+
+  /** The columns that were not there before. */
+  NewColumns added() {
+    return new NewColumns(rows.added());
   }
 
   private boolean isRowHolder() {
@@ -146,7 +164,6 @@ final class OdsSheetPatch {
       }
       single.clear();
       single.raw("<table:table-row>");
-      lastColumn = -2;
       appendCells(next, 0);
       markup.raw(single.bytes(), 0, single.length()).raw("</table:table-row>");
       row = next + 1;
@@ -160,12 +177,15 @@ final class OdsSheetPatch {
     row = Math.min(first + repeated, Integer.MAX_VALUE / 2);
     int next = rows.next(first);
     if (next >= row) {
-      OdsCell.skip(splicer, token);
+      if (room.isEmpty() || columns.given().isEmpty()) {
+        OdsCell.skip(splicer, token);
+      } else {
+        room.keepSizes(splicer, token, columns.given());
+      }
       return;
     }
     splicer.holdFrom(splicer.tokenStart());
-    boolean header = headerRows.nextSetBit(first) >= 0 && headerRows.nextSetBit(first) < row;
-    old.read(splicer, token, patchedColumns::get, header);
+    old.read(splicer, token, patchedColumns::get);
     int base = splicer.held();
     splicer.release();
     byte[] bytes = splicer.bytes();
@@ -202,7 +222,6 @@ final class OdsSheetPatch {
   private boolean patchRow(int number, byte[] bytes, int base) throws IOException {
     single.clear();
     old.copyTag(single, bytes, base);
-    lastColumn = -2;
     boolean changed = false;
     int copied = old.tagEnd;
     int next = 0;
@@ -246,9 +265,6 @@ final class OdsSheetPatch {
     int at = old.columns;
     for (int i = first; i < rows.size(); i++) {
       int place = rows.column(i).patch.column();
-      if (rows.column(i).isHeader(number)) {
-        rows.column(i).isOurs = true;
-      }
       if (rows.content(i).isBlank()) {
         continue;
       }
@@ -335,25 +351,43 @@ final class OdsSheetPatch {
       OdsCells.paragraphs(single, content, column.patch.decimals());
       single.raw("</").raw(element).raw(">");
     }
-    lastColumn = column.patch.column();
-    lastStyle = style;
   }
 
-  /** What is there keeps its looks; a header looks like the one to its left. */
+  /** What is there keeps its looks; what is new looks like the log to its left. */
   private String style(int number, PatchRows.Column column, CellContent content, OdsRow.Cell cell) {
     String own = cell == null ? null : cell.style;
-    if (cell != null && !cell.isBlank()) {
+    if (content.isBlank() || cell != null && !cell.isBlank()) {
       return own;
     }
-    int place = column.patch.column();
+    ColumnPatch patch = column.patch;
+    String left = styleBeside(patch.column());
     if (column.isHeader(number)) {
-      String left = lastColumn == place - 1 ? lastStyle : old.styleOf(place - 1);
-      if (left == null && place > 0 && old.cellStyle == null) {
-        left = columns.cellStyleUnlike(place - 1, place);
-      }
-      return left == null ? own : left;
+      String base = left == null ? own : left;
+      boolean wraps = patch.header().indexOf(' ') >= 0 && room.mayRaise(number);
+      return wraps ? styles.wrapping(base) : base;
     }
-    boolean shown = !Double.isNaN(content.number()) && column.patch.decimals() >= 0;
-    return shown ? OdsStyles.name(column.patch.decimals()) : own;
+    String base = styles.isPlain(own) ? left : own;
+    if (look.isNote(patch) && room.mayRaise(number)) {
+      return styles.note(base);
+    }
+    boolean shown = !Double.isNaN(content.number()) && patch.decimals() >= 0;
+    String style = shown ? styles.number(base, patch.decimals()) : styles.text(base);
+    return style == null ? own : style;
+  }
+
+  /** The style of the log's cell beside the patched columns, wherever it is stated; or null. */
+  private String styleBeside(int patched) {
+    int column = patched - 1;
+    while (column >= 0 && patchedColumns.get(column)) {
+      column--;
+    }
+    if (column < 0) {
+      return null;
+    }
+    String style = old.styleOf(column);
+    if (style == null) {
+      style = old.cellStyle == null ? columns.cellStyle(column) : old.cellStyle;
+    }
+    return style;
   }
 }

@@ -3,82 +3,123 @@ package washbook.runner.write;
 import static washbook.runner.markup.XmlScanner.ascii;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import washbook.log.sheet.ColumnPatch;
 import washbook.runner.markup.ByteBuilder;
+import washbook.runner.markup.Decimal;
 import washbook.runner.markup.XmlScanner.Token;
 import washbook.runner.markup.XmlSplicer;
 
-/** The styles that patched columns need, each added once to the automatic styles. */
+/**
+ * The styles that patched columns need, each added once to the automatic styles. These stand before
+ * the cells, so the document is gone through twice: the first time tells which are asked for.
+ */
 final class OdsStyles {
   static final byte[] AUTOMATIC = ascii("automatic-styles");
+  private static final byte[] STYLE = ascii("style");
   private static final byte[] NAME = ascii("style:name");
+  private static final byte[] FAMILY = ascii("style:family");
+  private static final String USUAL = "Default";
 
-  /** Millimetres for a letter of a header, and for the narrowest column. */
-  private static final int LETTER = 2;
+  /** Tenths of a millimetre for a bold letter of 11 points, and for the margins of a column. */
+  private static final int LETTER = 23;
 
-  private static final int NARROWEST = 23;
+  private static final int MARGINS = 20;
 
-  /** Markup by the name of the style. */
-  private final Map<String, String> missing = new TreeMap<>();
+  /** Markup of the styles that were asked for, by their names. */
+  private final Map<String, String> asked = new TreeMap<>();
 
-  OdsStyles(Map<String, ? extends Iterable<ColumnPatch>> patches) {
-    for (Iterable<ColumnPatch> columns : patches.values()) {
-      for (ColumnPatch column : columns) {
-        if (column.decimals() >= 0) {
-          missing.put(name(column.decimals()), numberStyle(column.decimals()));
-        }
-        missing.put(widthName(column.header()), widthStyle(column.header()));
-      }
+  /** Markup of the document's cell styles, by their names. */
+  private final Map<String, String> cells = new HashMap<>();
+
+  /** Whether all that is wanted has been asked for. */
+  private boolean complete;
+
+  /** From now on styles are written. */
+  void complete() {
+    complete = true;
+  }
+
+  /** How wide a column is that shows so many letters. */
+  static double millimetres(int letters) {
+    return (LETTER * letters + MARGINS) / 10.0;
+  }
+
+  /** The style of a column that shows so many letters. */
+  String width(int letters) {
+    String name = "washbook-width-" + letters;
+    asked.computeIfAbsent(
+        name,
+        key ->
+            "<style:style style:name=\""
+                + key
+                + "\" style:family=\"table-column\"><style:table-column-properties"
+                + " style:column-width=\""
+                + Decimal.format(millimetres(letters))
+                + "mm\"/></style:style>");
+    return name;
+  }
+
+  /** A style like {@code base}, which may be null, in which text wraps. */
+  String wrapping(String base) {
+    String markup = cells.get(base);
+    if (markup == null) {
+      return lookOf(base, "washbook-wrap", null, true);
     }
+    String name = "washbook-wrap-" + base;
+    asked.computeIfAbsent(name, key -> OdsLook.wrapping(markup, key));
+    return name;
   }
 
-  /** The style of a number with so many digits behind the point. */
-  static String name(int decimals) {
-    return "washbook-" + decimals;
+  /** Whether a style, which may be null, looks like that of most cells. */
+  boolean isPlain(String base) {
+    String markup = cells.get(base);
+    return markup == null ? base == null || base.equals(USUAL) : OdsLook.isPlain(markup);
   }
 
-  /** The style of a column that is wide enough for its header. */
-  static String widthName(String header) {
-    return "washbook-width-" + width(header);
-  }
-
-  private static int width(String header) {
-    return Math.max(NARROWEST, LETTER * header.length());
-  }
-
-  private static String widthStyle(String header) {
-    return "<style:style style:name=\""
-        + widthName(header)
-        + "\" style:family=\"table-column\"><style:table-column-properties style:column-width=\""
-        + width(header)
-        + "mm\"/></style:style>";
-  }
-
-  private static String numberStyle(int decimals) {
+  /** The look of {@code base} for numbers with so many digits behind the point. */
+  String number(String base, int decimals) {
     String number = "washbook-number-" + decimals;
-    return "<number:number-style style:name=\""
-        + number
-        + "\"><number:number number:decimal-places=\""
-        + decimals
-        + "\" number:min-decimal-places=\""
-        + decimals
-        + "\" number:min-integer-digits=\"1\"/></number:number-style>"
-        + "<style:style style:name=\""
-        + name(decimals)
-        + "\" style:family=\"table-cell\" style:parent-style-name=\"Default\""
-        + " style:data-style-name=\""
-        + number
-        + "\"/>";
+    asked.computeIfAbsent(
+        number,
+        key ->
+            "<number:number-style style:name=\""
+                + key
+                + "\"><number:number number:decimal-places=\""
+                + decimals
+                + "\" number:min-decimal-places=\""
+                + decimals
+                + "\" number:min-integer-digits=\"1\"/></number:number-style>");
+    return lookOf(base, "washbook-" + decimals, number, false);
+  }
+
+  /** The look of {@code base} for sentences, which wrap. */
+  String note(String base) {
+    return lookOf(base, "washbook-note", null, true);
+  }
+
+  /** The look of {@code base} for a word; null where that is the usual one. */
+  String text(String base) {
+    return isPlain(base) ? null : lookOf(base, "washbook-text", null, false);
+  }
+
+  private String lookOf(String base, String kind, String number, boolean wraps) {
+    boolean plain = isPlain(base);
+    String name = plain ? kind : kind + "-" + base;
+    String markup = plain ? null : cells.get(base);
+    String parent = plain ? USUAL : base;
+    asked.computeIfAbsent(name, key -> OdsLook.lookOf(markup, parent, key, number, wraps));
+    return name;
   }
 
   /** Adds what is missing; the present token begins the automatic styles. */
   void patch(XmlSplicer splicer, boolean empty) throws IOException {
     if (empty) {
-      byte[] added = markup();
+      byte[] added = markup(Set.of());
       if (added.length > 0) {
         ByteBuilder whole = new ByteBuilder();
         whole.raw(">").raw(added, 0, added.length).raw("</office:automatic-styles>");
@@ -98,17 +139,40 @@ final class OdsStyles {
         break;
       }
       if ((token == Token.START || token == Token.EMPTY) && splicer.attribute(NAME)) {
-        names.add(splicer.value());
+        String name = splicer.value();
+        names.add(name);
+        if (!complete && splicer.is(STYLE) && isOfCells(splicer)) {
+          read(splicer, token, name);
+        }
       }
     }
-    missing.keySet().removeAll(names);
-    byte[] added = markup();
+    byte[] added = markup(names);
     splicer.insert(splicer.tokenStart(), added, added.length);
+  }
+
+  private static boolean isOfCells(XmlSplicer splicer) throws IOException {
+    return splicer.attribute(FAMILY) && splicer.value().equals("table-cell");
+  }
+
+  private void read(XmlSplicer splicer, Token first, String name) throws IOException {
+    splicer.holdFrom(splicer.tokenStart());
+    int outside = splicer.depth() - 1;
+    Token token = first;
+    while (token == Token.START && splicer.depth() > outside) {
+      if (splicer.next() == Token.DONE) {
+        throw splicer.damaged("the styles are not closed");
+      }
+    }
+    int start = splicer.held();
+    splicer.release();
+    String markup =
+        new String(splicer.bytes(), start, splicer.tokenEnd() - start, StandardCharsets.UTF_8);
+    cells.put(name, markup);
   }
 
   /** Adds automatic styles before the present token of a document that has none. */
   void insertAll(XmlSplicer splicer) throws IOException {
-    byte[] added = markup();
+    byte[] added = markup(Set.of());
     if (added.length > 0) {
       ByteBuilder whole = new ByteBuilder();
       whole.raw("<office:automatic-styles>").raw(added, 0, added.length);
@@ -117,7 +181,11 @@ final class OdsStyles {
     }
   }
 
-  private byte[] markup() {
-    return ascii(String.join("", missing.values()));
+  private byte[] markup(Set<String> present) {
+    StringBuilder markup = new StringBuilder();
+    if (complete) {
+      asked.forEach((name, one) -> markup.append(present.contains(name) ? "" : one));
+    }
+    return markup.toString().getBytes(StandardCharsets.UTF_8);
   }
 }

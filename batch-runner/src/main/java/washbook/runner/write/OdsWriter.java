@@ -3,26 +3,31 @@ package washbook.runner.write;
 import static washbook.runner.markup.XmlScanner.ascii;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import washbook.log.sheet.ColumnPatch;
 import washbook.log.sheet.SheetPatch;
 import washbook.runner.archive.ArchiveCopy;
+import washbook.runner.extent.NewColumns;
+import washbook.runner.extent.OdsExtent;
 import washbook.runner.file.UnusableFileException;
 import washbook.runner.markup.XmlScanner.Token;
 import washbook.runner.markup.XmlSplicer;
 import washbook.runner.read.OdsCell;
+import washbook.runner.read.OdsDrawings;
 import washbook.runner.read.OdsPackage;
 import washbook.runner.read.OdsReader;
 import washbook.runner.sheet.SheetWriter;
 
 /**
- * Patches OpenDocument spreadsheets: the rows that get cells, the columns and the number styles
- * declared for them, all in content.xml, and nothing else. Repeated rows and cells are divided only
- * where a new cell makes one differ.
+ * Patches OpenDocument spreadsheets: the rows that get cells, the columns and the styles declared
+ * for them, all in content.xml, and nothing else. Repeated rows and cells are divided only where a
+ * new cell makes one differ.
  */
 public final class OdsWriter implements SheetWriter {
   private static final byte[] BODY = ascii("body");
@@ -39,16 +44,33 @@ public final class OdsWriter implements SheetWriter {
         ArchiveCopy copy = new ArchiveCopy(source, workbook.archive())) {
       if (!bySheet.isEmpty()) {
         String name = workbook.content().name();
-        copy.change(workbook.content(), (old, to) -> patch(new XmlSplicer(old, name, to), bySheet));
+        OdsStyles styles = new OdsStyles();
+        Changes changes = new Changes(bySheet, styles, new HashMap<>(), OdsDrawings.of(workbook));
+        try (InputStream in = workbook.archive().read(workbook.content())) {
+          patch(new XmlSplicer(in, name, workbook.content().size()), changes);
+        }
+        styles.complete();
+        copy.change(workbook.content(), (old, to) -> patch(new XmlSplicer(old, name, to), changes));
       }
       copy.write(target);
     }
   }
 
-  private static void patch(XmlSplicer splicer, Map<String, List<ColumnPatch>> bySheet)
-      throws IOException {
-    OdsStyles styles = new OdsStyles(bySheet);
-    Map<String, List<ColumnPatch>> open = new LinkedHashMap<>(bySheet);
+  /**
+   * What is to be changed.
+   *
+   * @param added the columns that are new, by sheet; known after a first look
+   * @param drawings where they stand, by sheet
+   */
+  private record Changes(
+      Map<String, List<ColumnPatch>> columns,
+      OdsStyles styles,
+      Map<String, NewColumns> added,
+      Map<String, OdsDrawings.OnSheet> drawings) {}
+
+  private static void patch(XmlSplicer splicer, Changes changes) throws IOException {
+    OdsStyles styles = changes.styles;
+    Map<String, List<ColumnPatch>> open = new LinkedHashMap<>(changes.columns);
     boolean stylesSeen = false;
     boolean inSheets = false;
     for (Token token = splicer.next(); token != Token.DONE; token = splicer.next()) {
@@ -70,12 +92,20 @@ public final class OdsWriter implements SheetWriter {
       } else if (level == 2) {
         inSheets = start && splicer.is(OdsReader.SPREADSHEET);
       } else if (inSheets && OdsReader.isTable(splicer, token)) {
-        List<ColumnPatch> columns = open.remove(OdsReader.name(splicer));
+        String sheet = OdsReader.name(splicer);
+        List<ColumnPatch> columns = open.remove(sheet);
         if (columns != null) {
-          new OdsSheetPatch(splicer, OdsReader.name(splicer), columns).apply(token);
+          NewColumns known = changes.added.getOrDefault(sheet, new NewColumns(List.of()));
+          OdsRoom room =
+              new OdsRoom(changes.drawings.getOrDefault(sheet, OdsDrawings.OnSheet.NONE), columns);
+          OdsSheetPatch patch = new OdsSheetPatch(splicer, sheet, columns, styles, room, known);
+          patch.apply(token);
+          changes.added.put(sheet, patch.added());
         } else {
           OdsCell.skip(splicer, token);
         }
+      } else if (inSheets && level == 3 && start && splicer.is(OdsExtent.DATABASE_RANGES)) {
+        OdsExtent.patchFilters(splicer, changes.added);
       } else if (level == 1 || level == 3) {
         OdsCell.skip(splicer, token);
       }

@@ -6,6 +6,8 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.apache.poi.hssf.record.DrawingRecord;
+import org.apache.poi.hssf.record.EscherAggregate;
 import org.apache.poi.hssf.usermodel.HSSFCell;
 import org.apache.poi.hssf.usermodel.HSSFCellStyle;
 import org.apache.poi.hssf.usermodel.HSSFRichTextString;
@@ -29,6 +31,9 @@ import washbook.runner.sheet.SheetWriter;
  * read. When no cell would change the copy is the same file.
  */
 public final class XlsWriter implements SheetWriter {
+  /** Of a cell, in 256ths of a character. */
+  private static final int MARGINS = 182;
+
   private static final SpreadsheetVersion LIMITS = SpreadsheetVersion.EXCEL97;
 
   @Override
@@ -60,6 +65,8 @@ public final class XlsWriter implements SheetWriter {
   private static final class Cells {
     private final HSSFWorkbook workbook;
     private final Map<Integer, HSSFCellStyle> numberStyles = new HashMap<>();
+    private final Map<Short, HSSFCellStyle> wrappingStyles = new HashMap<>();
+    private final ColumnLook look = new ColumnLook();
     private boolean changed;
 
     Cells(HSSFWorkbook workbook) {
@@ -102,17 +109,45 @@ public final class XlsWriter implements SheetWriter {
       if (!putText(sheet, patch.headerRow(), patch.column(), patch.header()) || !wasBlank) {
         return;
       }
-      int letters = Math.min(patch.header().length() + 2, 255);
+      HSSFCell header = find(sheet, patch.headerRow(), patch.column());
+      HSSFCell left =
+          patch.column() > 0 ? find(sheet, patch.headerRow(), patch.column() - 1) : null;
+      HSSFCellStyle beside = left == null ? header.getCellStyle() : left.getCellStyle();
+      if (hasDrawings(sheet)) {
+        // They are tied to cells: a wider column or a higher row would stretch them.
+        header.setCellStyle(beside);
+        return;
+      }
+      header.setCellStyle(wrapping(beside));
+      int letters = look.width(patch);
       if (sheet.getColumnWidth(patch.column()) == 256 * sheet.getDefaultColumnWidth()
           && letters > sheet.getDefaultColumnWidth()) {
-        sheet.setColumnWidth(patch.column(), 256 * letters);
+        sheet.setColumnWidth(patch.column(), 256 * letters + MARGINS);
       }
-      if (patch.column() > 0) {
-        HSSFCell left = find(sheet, patch.headerRow(), patch.column() - 1);
-        if (left != null) {
-          find(sheet, patch.headerRow(), patch.column()).setCellStyle(left.getCellStyle());
-        }
+      double width = sheet.getColumnWidth(patch.column()) / 256.0;
+      int lines = ColumnLook.lines(patch.header(), width);
+      float height = lines * sheet.getDefaultRowHeightInPoints();
+      if (lines > 1 && header.getRow().getHeightInPoints() < height) {
+        header.getRow().setHeightInPoints(height);
       }
+    }
+
+    private static boolean hasDrawings(HSSFSheet sheet) {
+      return sheet.getSheet().findFirstRecordLocBySid(DrawingRecord.sid) >= 0
+          || sheet.getSheet().findFirstRecordLocBySid(EscherAggregate.sid) >= 0;
+    }
+
+    private HSSFCellStyle wrapping(HSSFCellStyle look) {
+      return look.getWrapText()
+          ? look
+          : wrappingStyles.computeIfAbsent(
+              look.getIndex(),
+              key -> {
+                HSSFCellStyle style = workbook.createCellStyle();
+                style.cloneStyleFrom(look);
+                style.setWrapText(true);
+                return style;
+              });
     }
 
     private void putCell(HSSFSheet sheet, ColumnPatch patch, int row) throws UnusableFileException {

@@ -5,6 +5,7 @@ import static washbook.runner.markup.XmlScanner.ascii;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.BitSet;
+import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.TreeMap;
@@ -13,13 +14,18 @@ import java.util.regex.Pattern;
 import washbook.log.sheet.ColumnPatch;
 import washbook.runner.markup.XmlScanner.Token;
 import washbook.runner.markup.XmlSplicer;
+import washbook.runner.read.XlsxSizes;
 import washbook.runner.sheet.CellReference;
 
 /**
- * Widths for the new columns (ECMA-376-1:2016, 18.3.1.13 col), so that their headers can be read. A
- * column that has a width of its own keeps it.
+ * Widths for the new columns (ECMA-376-1:2016, 18.3.1.13 col), so that the words of their headers
+ * can be read. A column that has a width of its own keeps it.
  */
 final class XlsxColumns {
+  /** The margins of a cell, in characters (18.3.1.13). */
+  static final double FRACTION = 0.7109375;
+
+  private static final String FRACTION_TEXT = ".7109375";
   private static final byte[] COL = ascii("col");
   private static final byte[] MIN = ascii("min");
   private static final byte[] MAX = ascii("max");
@@ -33,10 +39,24 @@ final class XlsxColumns {
   private final NavigableMap<Integer, Integer> widths = new TreeMap<>();
   private final Map<Integer, Integer> styles = new TreeMap<>();
 
-  XlsxColumns(Iterable<ColumnPatch> columns) {
+  /** What the columns were, and what they are with the widths that were given. */
+  private final XlsxSizes before;
+
+  private final TreeMap<Integer, Integer> given = new TreeMap<>();
+
+  /** No width changes where the sheet's drawings keep its sizes. */
+  XlsxColumns(List<ColumnPatch> columns, XlsxDrawings drawings) {
+    this.before = drawings.before();
     for (ColumnPatch column : columns) {
-      widths.merge(column.column() + 1, column.header().length() + 2, Math::max);
+      if (!drawings.keepsSizes()) {
+        widths.merge(column.column() + 1, drawings.width(column, columns), Math::max);
+      }
     }
+  }
+
+  /** Puts the widths that were given into the sizes. */
+  void setIn(XlsxSizes after) {
+    given.forEach((column, width) -> after.setColumn(column - 1, width + FRACTION));
   }
 
   /** The cell format that cells of the column have by default. */
@@ -47,6 +67,7 @@ final class XlsxColumns {
   /** Writes the whole element where a sheet has none. */
   void insertAll(XmlSplicer splicer) throws IOException {
     if (!widths.isEmpty()) {
+      given.putAll(widths);
       String prefix = splicer.prefix();
       StringBuilder markup = new StringBuilder("<" + prefix + "cols>");
       widths.forEach((column, width) -> markup.append(element(prefix, column, column, width, "")));
@@ -86,6 +107,7 @@ final class XlsxColumns {
     covered.keySet().forEach(column -> styles.put(column, style));
     boolean hasOwnWidth = splicer.attribute(WIDTH) && isTrue(splicer, CUSTOM);
     if (token == Token.EMPTY && !hasOwnWidth && !isTrue(splicer, HIDDEN)) {
+      given.putAll(covered);
       splicer.replace(
           splicer.tokenStart(),
           splicer.tokenEnd(),
@@ -134,12 +156,13 @@ final class XlsxColumns {
   }
 
   private void insertBefore(XmlSplicer splicer, String prefix, int first) throws IOException {
-    NavigableMap<Integer, Integer> before = widths.headMap(first, false);
+    NavigableMap<Integer, Integer> earlier = widths.headMap(first, false);
     StringBuilder markup = new StringBuilder();
-    before.forEach((column, width) -> markup.append(element(prefix, column, column, width, "")));
-    if (!before.isEmpty()) {
+    earlier.forEach((column, width) -> markup.append(element(prefix, column, column, width, "")));
+    if (!earlier.isEmpty()) {
+      given.putAll(earlier);
       insert(splicer, markup.toString());
-      before.clear();
+      earlier.clear();
     }
   }
 
@@ -152,7 +175,8 @@ final class XlsxColumns {
         + last
         + "\" width=\""
         + width
-        + ".7109375\""
+        + FRACTION_TEXT
+        + "\""
         + (kept.isEmpty() ? "" : " " + kept)
         + " customWidth=\"1\"/>";
   }

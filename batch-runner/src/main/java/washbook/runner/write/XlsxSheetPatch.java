@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Set;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.ColumnPatch;
+import washbook.runner.extent.NewColumns;
+import washbook.runner.extent.XlsxSheetEnd;
 import washbook.runner.file.UnusableFileException;
 import washbook.runner.markup.ByteBuilder;
 import washbook.runner.markup.XmlScanner.Token;
@@ -25,7 +27,6 @@ final class XlsxSheetPatch {
   private static final byte[] REF = ascii("ref");
   private static final byte[] R = ascii("r");
   private static final byte[] S = ascii("s");
-  private static final byte[] SPANS = ascii("spans");
   private static final byte[] CUSTOM_FORMAT = ascii("customFormat");
 
   private static final Set<String> NO = Set.of("0", "false");
@@ -36,6 +37,7 @@ final class XlsxSheetPatch {
   private final XlsxColumns columns;
   private final XlsxStyles styles;
   private final XlsxOldCell old;
+  private final XlsxDrawings drawings;
   private final ByteBuilder markup = new ByteBuilder();
   private String prefix = "";
   private int row = -1;
@@ -52,11 +54,13 @@ final class XlsxSheetPatch {
       String sheetName,
       List<ColumnPatch> patches,
       XlsxStyles styles,
-      XlsxOldCell.SharedStrings sharedStrings) {
+      XlsxOldCell.SharedStrings sharedStrings,
+      XlsxDrawings drawings) {
+    this.drawings = drawings;
     this.splicer = splicer;
     this.sheetName = sheetName;
     this.rows = new PatchRows(patches);
-    this.columns = new XlsxColumns(patches);
+    this.columns = new XlsxColumns(patches, drawings);
     this.styles = styles;
     this.old = new XlsxOldCell(sharedStrings);
   }
@@ -89,11 +93,17 @@ final class XlsxSheetPatch {
           columns.insertAll(splicer);
         }
         prefix = splicer.prefix();
+        drawings.startRows(columns);
         patchTable(token == Token.EMPTY);
-        splicer.finish();
+        XlsxSheetEnd.patch(splicer, added());
         return;
       }
     }
+  }
+
+  /** The columns that were not there before. */
+  NewColumns added() {
+    return new NewColumns(rows.added());
   }
 
   /** Whether a cell that computed something does so no longer. */
@@ -159,6 +169,9 @@ final class XlsxSheetPatch {
         insertRowsBefore(number);
         boolean patched = rows.next(number) == number;
         row = number;
+        if (patched || drawings.isAtOrAbove(row)) {
+          drawings.readRow(splicer, row);
+        }
         if (patched) {
           patchRow(token == Token.EMPTY);
         }
@@ -201,7 +214,7 @@ final class XlsxSheetPatch {
             ? Math.max(
                 0, CellReference.number(splicer.bytes(), splicer.valueStart(), splicer.valueEnd()))
             : 0);
-    widenSpans();
+    new XlsxRowTag(splicer, rows, drawings).change(row);
     if (!empty) {
       patchCells();
     } else if (rows.lastFilled() >= 0) {
@@ -211,22 +224,6 @@ final class XlsxSheetPatch {
       markup.raw("</").raw(prefix).raw("row>");
       int slash = splicer.tokenEnd() - 2;
       splicer.replace(slash, splicer.tokenEnd(), markup.bytes(), markup.length());
-    }
-  }
-
-  private void widenSpans() throws IOException {
-    int last = rows.lastFilled() + 1;
-    if (last > 0 && splicer.attribute(SPANS)) {
-      byte[] bytes = splicer.bytes();
-      int colon = splicer.valueStart();
-      while (colon < splicer.valueEnd() && bytes[colon] != ':') {
-        colon++;
-      }
-      int first = CellReference.number(bytes, splicer.valueStart(), colon);
-      int end = CellReference.number(bytes, colon + 1, splicer.valueEnd());
-      if (first >= 0 && end >= 0 && end < last) {
-        splicer.replace(colon + 1, splicer.valueEnd(), ascii(Integer.toString(last)));
-      }
     }
   }
 
@@ -309,13 +306,18 @@ final class XlsxSheetPatch {
     lastStyle = style;
   }
 
-  /** A header looks like the one to its left; a cell below like its row or column has it. */
+  /** A cell looks like the one to its left, else like its row or column has it. */
   private int newStyle(PatchRows.Column column) {
+    boolean beside = lastColumn == column.patch.column() - 1;
     if (column.isHeader(row)) {
-      return lastColumn == column.patch.column() - 1 ? lastStyle : 0;
+      return styles.wrapping(beside ? lastStyle : 0);
     }
     int base = rowStyle > 0 ? rowStyle : columns.style(column.patch.column());
-    return styles.withDecimals(base, column.patch.decimals());
+    int style =
+        beside && !styles.isPlain(lastStyle)
+            ? styles.lookOf(lastStyle, column.patch.decimals())
+            : styles.withDecimals(base, column.patch.decimals());
+    return drawings.isNote(column.patch) ? styles.wrapping(style) : style;
   }
 
   private void patchCell(boolean empty, int index) throws IOException {

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -41,6 +42,11 @@ final class XlsxStyles {
   /** More cell formats than this are refused by spreadsheet programs. */
   private static final int MOST_FORMATS = 64_000;
 
+  /** Beside numbers of decimals in the keys of what is known. */
+  private static final int WRAPPING = 0xFE;
+
+  private static final int LOOK = 0xFD;
+
   private static final Pattern FORMAT_ID =
       Pattern.compile("\\snumFmtId\\s*=\\s*[\"'](\\d{1,9})[\"']");
   private static final Pattern REPLACED =
@@ -55,6 +61,8 @@ final class XlsxStyles {
 
   private final Map<String, Integer> codes = new HashMap<>();
   private final Map<Long, Integer> known = new HashMap<>();
+  private final BitSet asked = new BitSet();
+  private final BitSet plain = new BitSet();
   private int oldFormats;
   private String oldPrefix = "";
   private int nextCode = FIRST_OWN_FORMAT;
@@ -163,6 +171,46 @@ final class XlsxStyles {
     }
     formats.add(derived);
     return formats.size() - 1;
+  }
+
+  /** A cell format like {@code base} in which text wraps. */
+  int wrapping(int base) {
+    if (base >= formats.size()) {
+      return base;
+    }
+    return known.computeIfAbsent(
+        (long) base << 8 | WRAPPING, key -> put(XlsxLook.wrapping(formats.get(base), oldPrefix)));
+  }
+
+  /** Whether a cell format has no font, fill or border of its own. */
+  boolean isPlain(int base) {
+    if (base >= formats.size()) {
+      return true;
+    }
+    if (!asked.get(base)) {
+      asked.set(base);
+      plain.set(base, XlsxLook.isPlain(formats.get(base)));
+    }
+    return plain.get(base);
+  }
+
+  /** Font, fill and border of {@code base} for numbers with so many digits, or text. */
+  int lookOf(int base, int decimals) {
+    int look =
+        known.computeIfAbsent(
+            (long) base << 8 | LOOK, key -> put(XlsxLook.lookOf(formats.get(base), oldPrefix)));
+    return withDecimals(look, decimals);
+  }
+
+  /** The number of a cell format, which is added where the workbook has none like it. */
+  private int put(String format) {
+    Integer number = numbers.get(format);
+    if (number == null && formats.size() < MOST_FORMATS) {
+      number = formats.size();
+      numbers.put(format, number);
+      formats.add(format);
+    }
+    return number == null ? 0 : number;
   }
 
   private int code(int decimals) {

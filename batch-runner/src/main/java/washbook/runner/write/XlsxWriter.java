@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -16,6 +17,9 @@ import washbook.log.sheet.SheetPatch;
 import washbook.runner.archive.ArchiveCopy;
 import washbook.runner.archive.Part;
 import washbook.runner.archive.PartOutput;
+import washbook.runner.extent.NewColumns;
+import washbook.runner.extent.XlsxNames;
+import washbook.runner.extent.XlsxTable;
 import washbook.runner.file.UnusableFileException;
 import washbook.runner.markup.XmlScanner.Token;
 import washbook.runner.markup.XmlSplicer;
@@ -25,8 +29,9 @@ import washbook.runner.sheet.Texts;
 
 /**
  * Patches .xlsx and .xlsm: the sheet parts that get columns, the cell formats if one for so many
- * digits is missing, and nothing else. Where a formula of ours becomes a value the order of
- * calculation, which would still name it, is left out; programs make a new one.
+ * digits is missing, how far tables, filters and print areas beside them reach, and nothing else.
+ * Where a formula of ours becomes a value the order of calculation, which would still name it, is
+ * left out; programs make a new one.
  */
 public final class XlsxWriter implements SheetWriter {
   private static final byte[] PART_NAME = ascii("PartName");
@@ -41,10 +46,16 @@ public final class XlsxWriter implements SheetWriter {
       XlsxOldCell.SharedStrings shared =
           () -> texts[0] == null ? texts[0] = workbook.sharedStrings() : texts[0];
       boolean formulaGone = false;
+      Map<String, NewColumns> added = new HashMap<>();
       for (Map.Entry<XlsxPackage.Sheet, List<ColumnPatch>> entry :
           bySheet(workbook, patches).entrySet()) {
         XlsxPackage.Sheet sheet = entry.getKey();
         boolean[] gone = new boolean[1];
+        XlsxDrawings drawings =
+            new XlsxDrawings(
+                workbook.anchors(sheet.part()),
+                workbook.sizes(sheet.part()),
+                workbook.hasControls(sheet.part()));
         copy.change(
             sheet.part(),
             (old, to) -> {
@@ -54,11 +65,25 @@ public final class XlsxWriter implements SheetWriter {
                       sheet.name(),
                       entry.getValue(),
                       styles,
-                      shared);
+                      shared,
+                      drawings);
               patch.apply();
               gone[0] = patch.isFormulaGone();
+              added.put(sheet.name(), patch.added());
             });
         formulaGone |= gone[0];
+        for (Part table : workbook.tables(sheet.part())) {
+          XlsxTable.grow(workbook.archive(), copy, table, added.get(sheet.name()));
+        }
+        Optional<Part> drawing = workbook.drawing(sheet.part());
+        if (drawing.isPresent() && drawings.isChanged()) {
+          String name = drawing.get().name();
+          copy.change(drawing.get(), (old, to) -> drawings.patch(old, name, to, entry.getValue()));
+        }
+      }
+      if (added.values().stream().anyMatch(columns -> !columns.isEmpty())) {
+        String name = workbook.workbook().name();
+        copy.change(workbook.workbook(), (old, to) -> XlsxNames.patch(old, name, to, added));
       }
       styles.write(copy);
       Optional<Part> chain = workbook.calculationChain();

@@ -19,6 +19,7 @@ import java.util.function.UnaryOperator;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
+import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
@@ -104,7 +105,8 @@ class ChartPartsTest {
         1,
         count(
             text(again, TYPES),
-            "washbook-charts.xml\" ContentType=\"application/vnd.openxmlformats-officedocument.spreadsheetml"));
+            "washbook-charts.xml\""
+                + " ContentType=\"application/vnd.openxmlformats-officedocument.spreadsheetml"));
   }
 
   @Test
@@ -134,6 +136,44 @@ class ChartPartsTest {
     Path again = folder.resolve("again.xlsx");
     new XlsxChartWriter().write(both, CURVES, true, again);
     assertEquals(-1, Files.mismatch(both, again));
+  }
+
+  @Test
+  void numbersAreFoldedAwayAndEachBatchHasAPageAndItsOwnUnit() throws IOException {
+    BatchCurve first = CURVES.get(0);
+    BatchCurve warm =
+        new BatchCurve(
+            "Molasses 2",
+            "Log",
+            true,
+            first.days(),
+            first.gravity(),
+            first.abv(),
+            first.temperatureC(),
+            true);
+    Path log = TestLogs.plain(folder.resolve("log.xlsx"), 1.085, 4);
+    Path charts = folder.resolve("charts.xlsx");
+    new XlsxChartWriter().write(log, List.of(first, warm), false, charts);
+    try (InputStream in = Files.newInputStream(charts);
+        XSSFWorkbook workbook = new XSSFWorkbook(in)) {
+      XSSFSheet sheet = workbook.getSheet("Washbook charts");
+      assertEquals(1, sheet.getRowBreaks().length);
+      int numbers = 0;
+      for (var row : sheet) {
+        for (var cell : row) {
+          boolean number = cell.getCellType() == CellType.NUMERIC;
+          numbers += number ? 1 : 0;
+          assertTrue(!number || row.getZeroHeight() && row.getOutlineLevel() == 1);
+        }
+      }
+      assertEquals(24, numbers);
+      int last = sheet.getLastRowNum();
+      assertEquals(69.8, sheet.getRow(last).getCell(3).getNumericCellValue(), 1e-9);
+      assertEquals("Molasses 2", sheet.getRow(last).getCell(5).getStringCellValue());
+    }
+    String chart = text(charts, "xl/charts/washbook-chart6.xml");
+    assertTrue(chart.contains("Temperature of the wash (°F)"), chart);
+    assertTrue(chart.contains("<c:plotVisOnly val=\"0\"/>"), chart);
   }
 
   @Test

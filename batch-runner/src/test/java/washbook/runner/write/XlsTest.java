@@ -113,8 +113,10 @@ class XlsTest {
     try (HSSFWorkbook workbook = new HSSFWorkbook(Files.newInputStream(target))) {
       HSSFSheet sheet = workbook.getSheet("Plum 3");
       assertEquals("0.00", sheet.getRow(3).getCell(3).getCellStyle().getDataFormatString());
-      assertEquals(
-          sheet.getRow(2).getCell(2).getCellStyle(), sheet.getRow(2).getCell(4).getCellStyle());
+      HSSFCellStyle header = sheet.getRow(2).getCell(4).getCellStyle();
+      assertEquals(13, header.getFillForegroundColor());
+      assertTrue(header.getWrapText());
+      assertEquals(sheet.getRow(2).getCell(3).getCellStyle(), header);
     }
     Path again = directory.resolve("again.xls");
     new XlsWriter().write(target, TestColumn.on("Plum 3", columns()), again);

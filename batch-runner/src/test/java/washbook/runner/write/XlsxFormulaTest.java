@@ -83,8 +83,9 @@ class XlsxFormulaTest {
   @Test
   void formulasSharedWithinOurColumnAreReplacedAndOthersRefused() throws Exception {
     String shared =
-        "<row r=\"2\"><c r=\"B2\"><f t=\"shared\" ref=\"B2:%s\" si=\"0\">A2*2</f><v>2.2</v></c></row>"
-            + "<row r=\"3\"><c r=\"B3\"><f t=\"shared\" si=\"0\"/><v>2.2</v></c></row>";
+        "<row r=\"2\"><c r=\"B2\"><f t=\"shared\" ref=\"B2:%s\""
+            + " si=\"0\">A2*2</f><v>2.2</v></c></row><row r=\"3\"><c r=\"B3\"><f t=\"shared\""
+            + " si=\"0\"/><v>2.2</v></c></row>";
     Path filled = fill(workbook(String.format(shared, "B3")), values(2, Map.of(1, 5.5, 2, 6.5)));
     assertFalse(part(filled, "xl/worksheets/sheet1.xml").contains("shared"));
     UnusableFileException refused =
@@ -116,12 +117,13 @@ class XlsxFormulaTest {
     Path filled =
         fill(raw, TestColumn.on("Log", TestColumn.of(2, 0, HEADER, 3, 1, Map.of(1, 2.5, 3, 4.5))));
     assertEquals(
-        "<x:worksheet xmlns:x=\"http://purl.oclc.org/ooxml/spreadsheetml/main\"><x:cols>"
-            + "<x:col min=\"3\" max=\"3\" width=\"24.7109375\" customWidth=\"1\"/></x:cols>"
-            + "<x:sheetData><x:row spans='1:3'><x:c><x:v>1</x:v></x:c><x:c r=\"C1\" t=\"inlineStr\">"
-            + "<x:is><x:t>ABV to date (Washbook)</x:t></x:is></x:c></x:row><x:row><x:c r=\"C2\">"
-            + "<x:v>2.5</x:v></x:c></x:row><x:row r=\"4\"><x:c r=\"C4\"><x:v>4.5</x:v></x:c>"
-            + "</x:row></x:sheetData></x:worksheet>",
+        "<x:worksheet xmlns:x=\"http://purl.oclc.org/ooxml/spreadsheetml/main\"><x:cols><x:col"
+            + " min=\"3\" max=\"3\" width=\"11.7109375\""
+            + " customWidth=\"1\"/></x:cols><x:sheetData><x:row spans='1:3'"
+            + " ht=\"30\"><x:c><x:v>1</x:v></x:c><x:c r=\"C1\" t=\"inlineStr\"><x:is><x:t>ABV to"
+            + " date (Washbook)</x:t></x:is></x:c></x:row><x:row><x:c"
+            + " r=\"C2\"><x:v>2.5</x:v></x:c></x:row><x:row r=\"4\"><x:c"
+            + " r=\"C4\"><x:v>4.5</x:v></x:c></x:row></x:sheetData></x:worksheet>",
         part(filled, "xl/worksheets/sheet1.xml"));
   }
 
@@ -136,7 +138,7 @@ class XlsxFormulaTest {
     assertTrue(
         sheet.contains(
             "<cols><col min=\"1\" max=\"1\" width=\"8\" customWidth=\"1\"/><col min=\"2\" max=\"2\""
-                + " width=\"24.7109375\" style=\"0\" customWidth=\"1\"/><col min=\"3\" "
+                + " width=\"11.7109375\" style=\"0\" customWidth=\"1\"/><col min=\"3\" "
                 + "max=\"1024\" width=\"11.53\" style=\"0\"/></cols>"),
         sheet);
   }

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.PaneInformation;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -86,9 +87,7 @@ class NothingLostTest {
       try (XSSFWorkbook before = open(GoldenTest.SAMPLES.resolve(name + ".xlsx"));
           XSSFWorkbook after = open(GoldenTest.GOLDEN.resolve(name + ".xlsx"))) {
         assertEquals(before.getNumberOfSheets(), after.getNumberOfSheets());
-        assertEquals(
-            before.getAllNames().stream().map(n -> n.getRefersToFormula()).toList(),
-            after.getAllNames().stream().map(n -> n.getRefersToFormula()).toList());
+        assertEquals(names(before), names(after));
         for (int i = 0; i < before.getNumberOfSheets(); i++) {
           same(before.getSheetAt(i), after.getSheetAt(i));
           comments += before.getSheetAt(i).getCellComments().size();
@@ -101,6 +100,17 @@ class NothingLostTest {
     }
     assertEquals(2, comments);
     assertEquals(2, charts);
+  }
+
+  /** What is filtered and printed may reach further right. */
+  private static List<String> names(XSSFWorkbook workbook) {
+    return workbook.getAllNames().stream()
+        .map(
+            name ->
+                name.getNameName().startsWith("_xlnm.")
+                    ? name.getRefersToFormula().replaceAll(":\\$[A-Z]+", ":")
+                    : name.getRefersToFormula())
+        .toList();
   }
 
   private static void same(XSSFSheet before, XSSFSheet after) {
@@ -120,7 +130,9 @@ class NothingLostTest {
         where);
     for (Row row : before) {
       Row now = after.getRow(row.getRowNum());
-      assertEquals(row.getHeight(), now.getHeight(), where);
+      if (row.getHeight() != now.getHeight()) {
+        assertTrue(now.getHeight() > row.getHeight() && hasNewText(row, now), where);
+      }
       for (Cell cell : row) {
         Cell same = now.getCell(cell.getColumnIndex());
         assertEquals(cell.toString(), same.toString(), where + " " + cell.getAddress());
@@ -131,6 +143,17 @@ class NothingLostTest {
             where);
       }
     }
+  }
+
+  /** A new header or note that wraps needs a higher row. */
+  private static boolean hasNewText(Row before, Row after) {
+    for (Cell cell : after) {
+      boolean isNew = cell.getColumnIndex() >= before.getLastCellNum();
+      if (isNew && cell.getCellType() == CellType.STRING && cell.getCellStyle().getWrapText()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static String frozen(XSSFSheet sheet) {

@@ -23,6 +23,8 @@ import washbook.log.sheet.Grid;
  * @param gravity corrected, SG 20/20; NaN where refused
  * @param abv % vol so far; NaN where refused
  * @param temperatureC as measured; NaN where the log has none
+ * @param inFahrenheit whether the log's own temperatures are degF, as its readers expect to see
+ *     them
  */
 public record BatchCurve(
     String batch,
@@ -31,7 +33,20 @@ public record BatchCurve(
     double[] days,
     double[] gravity,
     double[] abv,
-    double[] temperatureC) {
+    double[] temperatureC,
+    boolean inFahrenheit) {
+
+  /** A curve of a log in degrees Celsius. */
+  public BatchCurve(
+      String batch,
+      String sheet,
+      boolean timed,
+      double[] days,
+      double[] gravity,
+      double[] abv,
+      double[] temperatureC) {
+    this(batch, sheet, timed, days, gravity, abv, temperatureC, false);
+  }
 
   /** Points more than these cannot be told apart; of longer batches this many are drawn. */
   public static final int MOST_POINTS = 400;
@@ -40,8 +55,9 @@ public record BatchCurve(
   public static List<BatchCurve> of(Grid grid, Understanding understanding, Filling filling) {
     List<BatchCurve> curves = new ArrayList<>();
     for (LogTable table : understanding.tables()) {
-      ColumnPatch gravity = column(table, filling, ComputedColumn.CORRECTED_GRAVITY);
-      ColumnPatch abv = column(table, filling, ComputedColumn.ABV);
+      ColumnPatch gravity =
+          WrittenColumns.of(understanding, table, filling, ComputedColumn.CORRECTED_GRAVITY);
+      ColumnPatch abv = WrittenColumns.of(understanding, table, filling, ComputedColumn.ABV);
       if (gravity == null && abv == null) {
         continue;
       }
@@ -82,7 +98,8 @@ public record BatchCurve(
         days,
         numbers(gravity, rows),
         numbers(abv, rows),
-        Arrays.stream(rows).mapToDouble(row -> measured(table, reading, row)).toArray());
+        Arrays.stream(rows).mapToDouble(row -> measured(table, reading, row)).toArray(),
+        table.column(Role.TEMPERATURE).filter(use -> use.unit().equals("F")).isPresent());
   }
 
   private static boolean isTime(double[] days) {
@@ -125,20 +142,5 @@ public record BatchCurve(
     int[] chosen = new int[MOST_POINTS];
     Arrays.setAll(chosen, i -> rows[(int) ((long) i * (rows.length - 1) / (MOST_POINTS - 1))]);
     return chosen;
-  }
-
-  /** Of tables side by side each has its own column, the first one right of its beginning. */
-  private static ColumnPatch column(LogTable table, Filling filling, ComputedColumn computed) {
-    ColumnPatch found = null;
-    for (ColumnPatch patch : filling.patch().columns()) {
-      if (patch.headerRow() == table.headerRow()
-          && patch.firstRow() == table.firstRow()
-          && patch.column() >= table.firstColumn()
-          && patch.header().equals(computed.header())
-          && (found == null || patch.column() < found.column())) {
-        found = patch;
-      }
-    }
-    return found;
   }
 }

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import washbook.log.ComputedColumn;
 import washbook.log.ComputedHeader;
 import washbook.log.LogColumn;
@@ -17,8 +18,8 @@ import washbook.log.sheet.Grid;
  * Finds the columns for computed cells. Columns of an earlier run are used again. New ones go
  * directly right of the table when all of them have room there and, where something stands further
  * right, a blank column stays between. Otherwise they go right of everything in the table's rows,
- * after a blank column, and their headers name the table, so that they are not taken for another
- * table's.
+ * drawings too, after a blank column, and their headers name the table, so that they are not taken
+ * for another table's.
  */
 final class ComputedColumnPlaces {
   /** A column and the header to write above it. */
@@ -90,8 +91,12 @@ final class ComputedColumnPlaces {
                     && table.firstColumn() <= t.lastColumn());
   }
 
-  /** The table's only batch when no other table has that name, else its columns. */
   private String label(LogTable table) {
+    return label(tables, table);
+  }
+
+  /** The table's only batch when no other table has that name, else its columns. */
+  static String label(List<LogTable> tables, LogTable table) {
     String name = table.batches().size() == 1 ? table.batches().get(0).name() : "";
     long same =
         tables.stream()
@@ -119,7 +124,18 @@ final class ComputedColumnPlaces {
     if (!blank(table, first, first + count - 1)) {
       return false;
     }
+    // New columns are up to two fifths wider than those that a drawing further right stands over.
+    int reach = first + count - 1 + (2 * count + 4) / 5;
+    if (drawings(table).anyMatch(d -> d.lastColumn() >= first && d.firstColumn() <= reach)) {
+      return false;
+    }
     return blank(table, first + count, first + count) || lastUsed(table) < first;
+  }
+
+  /** The drawings beside the rows of a table. */
+  private Stream<Grid.Area> drawings(LogTable table) {
+    return grid.drawings().stream()
+        .filter(d -> d.lastRow() >= table.headerRow() && d.firstRow() <= table.lastRow());
   }
 
   private boolean blank(LogTable table, int first, int last) {
@@ -151,7 +167,8 @@ final class ComputedColumnPlaces {
   }
 
   private int lastUsed(LogTable table) {
-    int last = table.lastColumn();
+    int drawn = drawings(table).mapToInt(Grid.Area::lastColumn).max().orElse(0);
+    int last = Math.max(table.lastColumn(), drawn);
     for (int row = table.headerRow(); row <= table.lastRow(); row++) {
       for (int column = grid.columnsUsed(row) - 1; column > last; column--) {
         if (grid.kind(row, column) != Grid.Kind.BLANK) {

@@ -54,4 +54,9 @@ public interface Grid {
   boolean isFormula(int row, int column);
 
   List<Area> merged();
+
+  /** The cells that charts, pictures and other drawings lie over, as far as the reader knows. */
+  default List<Area> drawings() {
+    return List.of();
+  }
 }

@@ -13,6 +13,7 @@ public final class TestGrid implements Grid {
   private final String name;
   private final List<Object[]> rows = new ArrayList<>();
   private final List<Area> merged = new ArrayList<>();
+  private final List<Area> drawings = new ArrayList<>();
   private int columns;
 
   private TestGrid(String name) {
@@ -31,6 +32,17 @@ public final class TestGrid implements Grid {
       grid.rows.add(row);
     }
     return grid;
+  }
+
+  /** Puts a drawing over these cells. */
+  public TestGrid draw(int firstRow, int firstColumn, int lastRow, int lastColumn) {
+    drawings.add(new Area(firstRow, firstColumn, lastRow, lastColumn));
+    return this;
+  }
+
+  @Override
+  public List<Area> drawings() {
+    return drawings;
   }
 
   public TestGrid merge(int firstRow, int firstColumn, int lastRow, int lastColumn) {

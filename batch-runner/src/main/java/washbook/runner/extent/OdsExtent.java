@@ -1,0 +1,140 @@
+package washbook.runner.extent;
+
+import static washbook.runner.markup.XmlScanner.ascii;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.function.ToIntFunction;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import washbook.log.sheet.Grid.Area;
+import washbook.runner.markup.XmlScanner.Token;
+import washbook.runner.markup.XmlSplicer;
+
+/**
+ * What reaches over a log in an OpenDocument spreadsheet: print ranges, filters and rules that
+ * shade whole rows (OpenDocument 1.3 part 3, 19.696 table:print-ranges, 9.4.15
+ * table:database-range; LibreOffice's own calcext:conditional-format).
+ */
+public final class OdsExtent {
+  public static final byte[] RULES = ascii("conditional-formats");
+  public static final byte[] DATABASE_RANGES = ascii("database-ranges");
+  private static final byte[] RULE = ascii("conditional-format");
+  private static final byte[] DATABASE_RANGE = ascii("database-range");
+  private static final byte[] PRINTED = ascii("table:print-ranges");
+  private static final byte[] TARGET = ascii("table:target-range-address");
+  private static final byte[] BUTTONS = ascii("table:display-filter-buttons");
+  private static final byte[] SHADED = ascii("calcext:target-range-address");
+  private static final byte[] VALUE = ascii("calcext:value");
+  private static final String BY_FORMULA = "formula-is(";
+
+  private static final String SHEET = "\\$?('(?:[^']|'')+'|[^\\s.'$]+)?";
+  private static final Pattern RANGE =
+      Pattern.compile(
+          SHEET + "\\.(\\$?[A-Z]{1,3}\\$?\\d{1,7}):" + SHEET + "\\.(\\$?[A-Z]{1,3}\\$?\\d{1,7})");
+
+  private OdsExtent() {}
+
+  /** Widens the print range of the sheet whose tag is the present token, if it has just one. */
+  public static void patchPages(XmlSplicer splicer, NewColumns columns) throws IOException {
+    if (splicer.attribute(PRINTED)) {
+      widen(splicer, splicer.value(), columns::endOfPage);
+    }
+  }
+
+  /** Goes through the rules of formatting that the present token opens. */
+  public static void patchRules(XmlSplicer splicer, NewColumns columns) throws IOException {
+    int outside = splicer.depth() - 1;
+    while (splicer.depth() > outside) {
+      Token token = splicer.next();
+      if (token == Token.DONE) {
+        throw splicer.damaged("rules of formatting are not closed");
+      }
+      if (token == Token.START && splicer.is(RULE) && splicer.attribute(SHADED)) {
+        patchRule(splicer, columns);
+      }
+    }
+  }
+
+  private static void patchRule(XmlSplicer splicer, NewColumns columns) throws IOException {
+    String range = splicer.value();
+    splicer.holdFrom(splicer.tokenStart());
+    int start = splicer.valueStart() - splicer.held();
+    int end = splicer.valueEnd() - splicer.held();
+    int outside = splicer.depth() - 1;
+    boolean byRow = true;
+    while (splicer.depth() > outside) {
+      Token token = splicer.next();
+      if (token == Token.DONE) {
+        throw splicer.damaged("rules of formatting are not closed");
+      }
+      if (token == Token.START || token == Token.EMPTY) {
+        String value = splicer.attribute(VALUE) ? splicer.value() : "";
+        byRow &= value.startsWith(BY_FORMULA) && ShadingFormula.isByRow(value);
+      }
+    }
+    int base = splicer.held();
+    splicer.release();
+    if (byRow) {
+      replace(splicer, base + start, base + end, wider(range, columns::endOfShading));
+    }
+  }
+
+  /** Goes through the named and filtered ranges that the present token opens. */
+  public static void patchFilters(XmlSplicer splicer, Map<String, NewColumns> columns)
+      throws IOException {
+    int outside = splicer.depth() - 1;
+    while (splicer.depth() > outside) {
+      Token token = splicer.next();
+      if (token == Token.DONE) {
+        throw splicer.damaged("the database ranges are not closed");
+      }
+      boolean filter =
+          (token == Token.START || token == Token.EMPTY)
+              && splicer.is(DATABASE_RANGE)
+              && splicer.attribute(BUTTONS)
+              && splicer.value().equals("true");
+      if (filter && splicer.attribute(TARGET)) {
+        NewColumns beside = columns.get(sheet(splicer.value()));
+        if (beside != null) {
+          widen(splicer, splicer.value(), beside::endOfFilter);
+        }
+      }
+    }
+  }
+
+  private static String sheet(String range) {
+    Matcher parts = RANGE.matcher(range);
+    String name = parts.matches() && parts.group(1) != null ? parts.group(1) : "";
+    return name.startsWith("'") ? name.substring(1, name.length() - 1).replace("''", "'") : name;
+  }
+
+  /** Replaces the present attribute's value. */
+  private static void widen(XmlSplicer splicer, String range, ToIntFunction<Area> end)
+      throws IOException {
+    replace(splicer, splicer.valueStart(), splicer.valueEnd(), wider(range, end));
+  }
+
+  private static void replace(XmlSplicer splicer, int start, int end, String wider)
+      throws IOException {
+    if (wider != null) {
+      String markup = wider.replace("&", "&amp;").replace("<", "&lt;").replace("\"", "&quot;");
+      splicer.replace(start, end, markup.getBytes(StandardCharsets.UTF_8));
+    }
+  }
+
+  /** Null where nothing changes. */
+  private static String wider(String text, ToIntFunction<Area> end) {
+    Matcher parts = RANGE.matcher(text);
+    CellRange range = parts.matches() ? CellRange.of(parts.group(2) + ":" + parts.group(4)) : null;
+    if (range == null) {
+      return null;
+    }
+    int column = end.applyAsInt(range.area());
+    String cells = range.upTo(column);
+    return column == range.area().lastColumn()
+        ? null
+        : text.substring(0, parts.start(4)) + cells.substring(cells.indexOf(':') + 1);
+  }
+}
