@@ -159,7 +159,7 @@ final class XlsxChartMarkup {
         + "<c:autoTitleDeleted val=\"0\"/><c:plotArea><c:layout/><c:scatterChart>"
         + "<c:scatterStyle val=\"lineMarker\"/><c:varyColors val=\"0\"/><c:ser>"
         + "<c:idx val=\"0\"/><c:order val=\"0\"/><c:tx><c:v>"
-        + escaped(quantity.title)
+        + escaped(quantity.title(chart.curve()))
         + "</c:v></c:tx><c:spPr><a:ln w=\"22225\">"
         + colour
         + "</a:ln></c:spPr><c:marker><c:symbol val=\""
@@ -173,7 +173,7 @@ final class XlsxChartMarkup {
         + "</c:yVal><c:smooth val=\"0\"/></c:ser>"
         + "<c:axId val=\"1\"/><c:axId val=\"2\"/></c:scatterChart>"
         + axis(1, 2, "b", days[0], days[days.length - 1], "General", chart.timeTitle(), false)
-        + axis(2, 1, "l", chart.from(), chart.to(), quantity.format, "", true)
+        + axis(2, 1, "l", chart.from(), chart.to(), quantity.format(chart.curve()), "", true)
         + "</c:plotArea><c:plotVisOnly val=\"1\"/><c:dispBlanksAs val=\"span\"/></c:chart>"
         + "</c:chartSpace>";
   }

@@ -83,16 +83,17 @@ final class Recogniser {
 
   private static Map<Integer, Double> column(Grid grid, LogTable table, ComputedColumn wanted) {
     Map<Integer, Double> numbers = new HashMap<>();
-    for (ColumnPatch patch : fill(grid, table, wanted).patch().columns()) {
-      if (patch.header().startsWith(wanted.header().replace(ComputedColumn.MARK, ""))) {
-        for (int row = patch.firstRow(); row <= patch.lastRow(); row++) {
-          double value = patch.cells().number(row);
-          if (!Double.isNaN(value)) {
-            numbers.put(row, value);
-          }
-        }
-      }
-    }
+    fill(grid, table, wanted)
+        .column(table, wanted)
+        .ifPresent(
+            column -> {
+              for (int row = table.firstRow(); row <= table.lastRow(); row++) {
+                double value = column.inGravity(row);
+                if (!Double.isNaN(value)) {
+                  numbers.put(row, value);
+                }
+              }
+            });
     return numbers;
   }
 

@@ -183,6 +183,7 @@ public final class ComputedTable {
     int at = row - table.firstRow();
     numbers.forEach((column, cells) -> cells[at] = value(column, originalGravity, balance));
     put(ComputedColumn.CORRECTED_GRAVITY, at, shown);
+    put(ComputedColumn.SPECIFIC_GRAVITY, at, shown);
     if (!OriginalGravityLookUp.isTheFirst(batch, row)) {
       put(ComputedColumn.FIRST_GRAVITY, at, Double.NaN);
     }
@@ -202,7 +203,7 @@ public final class ComputedTable {
 
   private static double value(ComputedColumn column, double originalGravity, Balance balance) {
     return switch (column) {
-      case CORRECTED_GRAVITY -> balance.gravity();
+      case CORRECTED_GRAVITY, SPECIFIC_GRAVITY -> balance.gravity();
       case ABV -> balance.percentVolume();
       case APPARENT_ATTENUATION -> balance.apparentAttenuation();
       case REAL_ATTENUATION -> balance.realAttenuation();

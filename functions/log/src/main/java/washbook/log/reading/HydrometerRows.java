@@ -101,7 +101,7 @@ public final class HydrometerRows {
   }
 
   /** The unit of a column of temperatures, °C where it has none. */
-  static TemperatureUnit unitOf(LogColumn temperature) {
+  public static TemperatureUnit unitOf(LogColumn temperature) {
     return temperature == null || temperature.unit().isEmpty()
         ? TemperatureUnit.C
         : TemperatureUnit.valueOf(temperature.unit());

@@ -2,14 +2,13 @@ package washbook.log.reading;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Locale;
 import washbook.functions.Answer.Code;
 import washbook.functions.Numbers;
 import washbook.functions.quantity.Quantity;
 import washbook.functions.scale.TemperatureUnit;
-import washbook.log.LogColumn;
 import washbook.log.LogTable;
 import washbook.log.Role;
+import washbook.log.WrittenScale;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.CellRefusal;
 import washbook.log.sheet.Grid;
@@ -25,26 +24,17 @@ final class RowRefusals {
   private static final int GRAVITY_DIGITS = 4;
 
   private final Grid grid;
+  private final WrittenScale written;
   private final ReadingScale scale;
   private final boolean thousands;
   private final TemperatureUnit temperatureUnit;
 
   RowRefusals(Grid grid, LogTable table) {
     this.grid = grid;
-    LogColumn reading = table.column(Role.GRAVITY).orElse(null);
-    scale = ReadingScale.of(reading == null ? "" : reading.unit());
-    thousands = reading != null && scale == ReadingScale.SG && inThousands(table, reading.column());
+    written = WrittenScale.of(grid, table);
+    scale = written.scale();
+    thousands = written.inThousandths();
     temperatureUnit = HydrometerRows.unitOf(table.column(Role.TEMPERATURE).orElse(null));
-  }
-
-  private boolean inThousands(LogTable table, int column) {
-    for (int row = table.firstRow(); row <= table.lastRow(); row++) {
-      double value = CellText.plainNumber(grid, row, column);
-      if (ReadingScale.looksLikeGravity(value)) {
-        return scale.isInThousandths(value);
-      }
-    }
-    return false;
   }
 
   /** A cell's value as a person reads it: a text in quotes, a number without endless digits. */
@@ -79,13 +69,7 @@ final class RowRefusals {
 
   /** A gravity on the log's own scale. */
   String show(double gravity) {
-    if (scale == ReadingScale.SG) {
-      return thousands
-          ? String.format(Locale.ROOT, "%.1f", 1000 * gravity)
-          : String.format(Locale.ROOT, "%.4f", gravity);
-    }
-    String format = scale == ReadingScale.GCM3 ? "%.4f" : "%.2f";
-    return String.format(Locale.ROOT, format, scale.fromGravity(gravity)) + scale.sign();
+    return written.shown(gravity).plain() + scale.sign();
   }
 
   static String temperatureRange(TemperatureUnit unit) {
