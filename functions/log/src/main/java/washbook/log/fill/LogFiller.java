@@ -118,12 +118,16 @@ public final class LogFiller {
             table.firstRow(),
             table.lastRow(),
             corrected ? scale.decimals() : column.decimals(),
-            new FilledCells(column, scale, fill, formulas));
+            new FilledCells(column, scale, language, fill, formulas));
     return new FilledColumn(table, column, scale, patch);
   }
 
   private record FilledCells(
-      ComputedColumn column, WrittenScale scale, ComputedTable fill, RowFormulas formulas)
+      ComputedColumn column,
+      WrittenScale scale,
+      Language language,
+      ComputedTable fill,
+      RowFormulas formulas)
       implements ColumnPatch.Cells {
     @Override
     public double number(int row) {
@@ -133,7 +137,7 @@ public final class LogFiller {
 
     @Override
     public String text(int row) {
-      return fill.text(column, row);
+      return fill.text(column, row, language);
     }
 
     @Override

@@ -10,6 +10,9 @@ import java.util.List;
  *     Figure}s and other messages
  */
 public record Message(String key, List<Object> arguments) {
+  /** Nothing to say. */
+  public static final Message NONE = of("blank");
+
   public Message {
     arguments = List.copyOf(arguments);
   }
