@@ -69,6 +69,15 @@ final class FillArguments {
   private String scale = "own";
 
   @Option(
+      names = "--language",
+      paramLabel = "CODE",
+      description =
+          "The language of headers, notes and reasons: en, de, fr, es, it, pt, nl or af. Without it"
+              + " headers and notes are in each log's own language, the reasons listed here in that"
+              + " of LC_ALL, LC_MESSAGES or LANG.")
+  private String language = "";
+
+  @Option(
       names = "--chart",
       description =
           "Add one sheet, Washbook charts, with gravity, alcohol and temperature of every batch over"
@@ -107,7 +116,7 @@ final class FillArguments {
 
   SheetFiller filler() {
     return new LogSheetFiller(
-        map.read(), new FillOptions(computed(), style, scale(), Optional.empty(), Language.EN));
+        map.read(), new FillOptions(computed(), style, scale(), language(), userLanguage()));
   }
 
   /** Sheets that the map speaks of. Ask after {@link #filler}. */
@@ -123,6 +132,7 @@ final class FillArguments {
         style.name(),
         computed().toString(),
         scale().toString(),
+        language() + " " + userLanguage(),
         Boolean.toString(chart),
         map.text());
   }
@@ -136,6 +146,18 @@ final class FillArguments {
       throw usage("There is no scale '" + scale + "'; see --help.");
     }
     return named;
+  }
+
+  private Optional<Language> language() {
+    Optional<Language> named = Language.of(language);
+    if (named.isEmpty() && !language.isBlank()) {
+      throw usage("There is no language '" + language + "'; see --help.");
+    }
+    return named;
+  }
+
+  private Language userLanguage() {
+    return language().orElseGet(() -> Language.ofUser(System.getenv()));
   }
 
   private Set<ComputedColumn> computed() {

@@ -1,6 +1,8 @@
 package washbook.log.language;
 
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /** The languages that logs are understood and written in. */
@@ -28,6 +30,20 @@ public enum Language {
       }
     }
     return Optional.empty();
+  }
+
+  /**
+   * The language in which a user wants to be spoken to, by the first of LC_ALL, LC_MESSAGES and
+   * LANG that says something; English where that is none of ours.
+   */
+  public static Language ofUser(Map<String, String> environment) {
+    for (String name : List.of("LC_ALL", "LC_MESSAGES", "LANG")) {
+      String value = environment.getOrDefault(name, "");
+      if (!value.isBlank()) {
+        return of(value).orElse(EN);
+      }
+    }
+    return EN;
   }
 
   /** Whether decimals are written with a comma. */

@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
@@ -125,5 +126,14 @@ class MessagesTest {
   void aTextOfThePersonsIsQuotedAsItStands() {
     assertEquals("{1} 1.5", Message.of("plain", "{1} 1.5").in(Language.DE));
     assertThrows(IllegalArgumentException.class, () -> Message.of("no such thing").in(Language.EN));
+  }
+
+  @Test
+  void aUsersLanguageIsTheFirstThatTheEnvironmentNames() {
+    assertEquals(Language.EN, Language.ofUser(Map.of()));
+    assertEquals(Language.DE, Language.ofUser(Map.of("LANG", "de_AT.UTF-8")));
+    assertEquals(Language.FR, Language.ofUser(Map.of("LANG", "de_DE", "LC_MESSAGES", "fr")));
+    assertEquals(Language.EN, Language.ofUser(Map.of("LC_ALL", "C.UTF-8", "LANG", "de_DE")));
+    assertEquals(Language.EN, Language.ofUser(Map.of("LANG", "sv_SE")));
   }
 }
