@@ -50,7 +50,8 @@ final class ReportBuilder {
     }
     for (CellRefusal refusal : filling.refusals()) {
       refusals.add(
-          new Refusal(inSheet(sheet, refusal.cell()), refusal.code().name(), refusal.reason(language)));
+          new Refusal(
+              inSheet(sheet, refusal.cell()), refusal.code().name(), refusal.reason(language)));
     }
   }
 

@@ -111,11 +111,14 @@ final class Recogniser {
 
   /** The sheet with the computed columns in it. */
   static Sheet filled(Sheet sheet) {
+    return filled(sheet, FillOptions.usual());
+  }
+
+  static Sheet filled(Sheet sheet, FillOptions options) {
     Grid grid = new SheetGrid(sheet);
     Understanding understood = SheetUnderstanding.understand(grid, LogMap.none());
     Sheet filled = sheet.copy();
-    for (ColumnPatch patch :
-        LogFiller.fill(grid, understood, FillOptions.usual()).patch().columns()) {
+    for (ColumnPatch patch : LogFiller.fill(grid, understood, options).patch().columns()) {
       filled.put(patch.headerRow(), patch.column(), patch.header());
       for (int row = patch.firstRow(); row <= patch.lastRow(); row++) {
         double number = patch.cells().number(row);
