@@ -78,8 +78,8 @@ class MenuIT {
     assertTrue(said.contains("table A1:C5"), said);
     assertTrue(said.contains("B \"SG\": gravity in SG"), said);
     assertTrue(said.contains("filled: 3; refused: 1"), said);
-    assertEquals("Corrected gravity (Washbook)", book.shown("D1"));
-    assertEquals("ABV to date (Washbook)", book.shown("E1"));
+    assertEquals("Corrected gravity (SG)", book.shown("D1"));
+    assertEquals("Alcohol to date (% vol)", book.shown("E1"));
     double first = java("CORRECTEDGRAVITY", 1.085, 20.0);
     double corrected = java("CORRECTEDGRAVITY", 1.05, 24.0, null, first);
     assertEquals(corrected, book.number("D3"), 1e-12);

@@ -41,26 +41,27 @@ class ArchitectureTest {
           functions.catalogue: functions, functions.*
           functions.portable.form: functions, functions.*, functions.catalogue
           functions.portable: functions, functions.*, functions.catalogue, functions.portable.form
-          log.sheet: functions
-          log.words: functions, functions.*, log.sheet
-          log: functions, functions.*, log.sheet, log.words
-          log.reading: functions, functions.*, log, log.sheet, log.words
+          log.language:
+          log.sheet: functions, log.language
+          log.words: functions, functions.*, log.sheet, log.language
+          log: functions, functions.*, log.sheet, log.words, log.language
+          log.reading: functions, functions.*, log, log.sheet, log.words, log.language
           log.layout: functions, functions.*, log, log.sheet, log.words
           log.evidence: functions, functions.*, log, log.sheet, log.words, log.reading
           log.understand: functions, functions.*, log, log.sheet, log.words, log.reading, log.layout, \
-          log.evidence
+          log.evidence, log.language
           log.fill: functions, functions.*, functions.catalogue, functions.portable, log, log.sheet, \
-          log.words, log.reading
+          log.words, log.reading, log.language
           log.audit: functions, functions.*, log, log.sheet, log.words, log.reading, log.fill
           runner.file:
           runner.archive: runner.file
-          runner.markup: runner.file, runner.archive
+          runner.markup: functions, runner.file, runner.archive
           runner.sheet: log.sheet, runner.file, runner.markup
           runner.read: log.sheet, runner.file, runner.archive, runner.markup, runner.sheet
           runner.extent: log.sheet, runner.file, runner.archive, runner.markup, runner.sheet
           runner.write: functions, functions.portable, log.sheet, runner.file, runner.archive, \
           runner.markup, runner.sheet, runner.read, runner.extent
-          runner.chart: functions, log.*, runner.file, runner.archive, runner.markup, runner.sheet, \
+          runner.chart: functions, functions.*, log.*, runner.file, runner.archive, runner.markup, runner.sheet, \
           runner.read
           runner: runner.file, runner.sheet, runner.read, runner.write, runner.chart
           runner.report: functions, runner.file

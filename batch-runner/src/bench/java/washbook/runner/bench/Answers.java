@@ -14,7 +14,7 @@ final class Answers {
   /** Every row has to be filled; every hundredth, and the eighth, is calculated again. */
   static void check(Path target, int rows) throws IOException {
     Grid grid = FileFormats.of(target).reader().read(target).get(0);
-    if (!grid.text(0, 9).equals("ABV to date (Washbook)") || grid.columnCount() != 12) {
+    if (!grid.text(0, 9).equals("Alcohol to date (% vol)") || grid.columnCount() != 12) {
       throw new AssertionError("the columns are not where they should be");
     }
     for (int row = 0; row < rows; row++) {

@@ -6,7 +6,11 @@ import java.util.List;
 import java.util.Locale;
 import washbook.functions.Numbers;
 import washbook.functions.XmlText;
+import washbook.functions.scale.TemperatureUnit;
+import washbook.log.ComputedColumn;
+import washbook.log.ComputedHeader;
 import washbook.log.fill.BatchCurve;
+import washbook.log.language.Language;
 import washbook.log.understand.ChartsSheet;
 
 /**
@@ -64,20 +68,45 @@ final class ChartPage {
       this.symbol = symbol;
     }
 
+    /** What is drawn, on the log's own scale and in its unit of temperature. */
     double[] of(BatchCurve curve) {
       return switch (this) {
-        case GRAVITY -> curve.gravity();
+        case GRAVITY -> curve.shownGravity();
         case ABV -> curve.abv();
-        case TEMPERATURE -> temperatures(curve);
+        case TEMPERATURE -> curve.shownTemperature();
       };
     }
-  }
 
-  /** In the log's own unit. */
-  private static double[] temperatures(BatchCurve curve) {
-    return curve.inFahrenheit()
-        ? Arrays.stream(curve.temperatureC()).map(c -> c * 1.8 + 32).toArray()
-        : curve.temperatureC();
+    String title(BatchCurve curve) {
+      return switch (this) {
+        case GRAVITY ->
+            ComputedHeader.title(ComputedColumn.CORRECTED_GRAVITY, curve.scale(), Language.EN);
+        case ABV -> title;
+        case TEMPERATURE -> "Temperature of the wash (\u00b0" + curve.temperatureUnit() + ")";
+      };
+    }
+
+    int decimals(BatchCurve curve) {
+      return this == GRAVITY ? curve.scale().decimals() : decimals;
+    }
+
+    /** Distance of the axis's marks; on another scale than SG as far apart as there. */
+    double step(BatchCurve curve) {
+      return switch (this) {
+        case GRAVITY ->
+            curve.scale().isPlainGravity()
+                ? step
+                : Math.pow(10, Math.round(Math.log10(curve.scale().change(step)) - 0.3));
+        case ABV -> step;
+        case TEMPERATURE -> curve.temperatureUnit() == TemperatureUnit.F ? 2 * step : step;
+      };
+    }
+
+    /** The axis's number format. */
+    String format(BatchCurve curve) {
+      boolean other = this == GRAVITY && !curve.scale().isPlainGravity();
+      return !other || step(curve) < 0.1 ? format : step(curve) < 1 ? "0.0" : "0";
+    }
   }
 
   /** One chart: where it stands and which rows of the table it draws. */
@@ -89,8 +118,7 @@ final class ChartPage {
     }
 
     String name() {
-      boolean temperature = quantity == Quantity.TEMPERATURE;
-      return quantity.title + (temperature ? curve.inFahrenheit() ? " (°F)" : " (°C)" : "");
+      return quantity.title(curve);
     }
 
     String timeTitle() {
@@ -100,24 +128,38 @@ final class ChartPage {
     /** The value axis from here, a whole step at or below all points. */
     double from() {
       double lowest = Arrays.stream(quantity.of(curve)).filter(Double::isFinite).min().orElse(0);
-      return rounded(Math.floor(lowest / quantity.step + 1e-6) * quantity.step, 2);
+      return rounded(Math.floor(lowest / step() + 1e-6) * step(), 2);
+    }
+
+    private double step() {
+      return quantity.step(curve);
     }
 
     double to() {
       double highest = Arrays.stream(quantity.of(curve)).filter(Double::isFinite).max().orElse(1);
-      double end = rounded(Math.ceil(highest / quantity.step - 1e-6) * quantity.step, 2);
-      return end > from() ? end : rounded(end + quantity.step, 2);
+      double end = rounded(Math.ceil(highest / step() - 1e-6) * step(), 2);
+      return end > from() ? end : rounded(end + step(), 2);
     }
 
     /** The number of a point's cell, NaN for none; {@code column} as in the table. */
     static double number(BatchCurve curve, int point, int column) {
       return switch (column) {
         case 0 -> rounded(curve.days()[point], 3);
-        case 1 -> rounded(curve.gravity()[point], Quantity.GRAVITY.decimals);
-        case 2 -> rounded(curve.abv()[point], Quantity.ABV.decimals);
-        default -> rounded(temperatures(curve)[point], Quantity.TEMPERATURE.decimals);
+        case 1 -> drawn(curve, point, Quantity.GRAVITY);
+        case 2 -> drawn(curve, point, Quantity.ABV);
+        default -> drawn(curve, point, Quantity.TEMPERATURE);
       };
     }
+  }
+
+  private static double drawn(BatchCurve curve, int point, Quantity quantity) {
+    double drawn =
+        switch (quantity) {
+          case GRAVITY -> curve.shownGravity(point);
+          case ABV -> curve.abv()[point];
+          case TEMPERATURE -> curve.temperatureUnit().fromCelsius(curve.temperatureC()[point]);
+        };
+    return rounded(drawn, quantity.decimals(curve));
   }
 
   private final List<BatchCurve> curves;

@@ -148,7 +148,7 @@ final class OdsChartMarkup {
     return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<office:document-content"
         + CHART_NAMES
         + " office:version=\"1.3\"><office:automatic-styles>"
-        + numberStyle(quantity.format)
+        + numberStyle(quantity.format(chart.curve()))
         + style(
             "all",
             "<style:graphic-properties draw:stroke=\"none\" draw:fill=\"solid\""

@@ -188,7 +188,7 @@ final class XlsxChartMarkup {
         + "</c:yVal><c:smooth val=\"0\"/></c:ser>"
         + "<c:axId val=\"1\"/><c:axId val=\"2\"/></c:scatterChart>"
         + axis(1, 2, "b", days[0], days[days.length - 1], "General", chart.timeTitle(), false)
-        + axis(2, 1, "l", chart.from(), chart.to(), quantity.format, "", true)
+        + axis(2, 1, "l", chart.from(), chart.to(), quantity.format(chart.curve()), "", true)
         + "</c:plotArea><c:plotVisOnly val=\"0\"/><c:dispBlanksAs val=\"span\"/></c:chart>"
         + "</c:chartSpace>";
   }

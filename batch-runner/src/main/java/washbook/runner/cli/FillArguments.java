@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Mixin;
@@ -12,8 +13,10 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import washbook.log.ComputedColumn;
+import washbook.log.WrittenScale;
 import washbook.log.fill.FillOptions;
 import washbook.log.fill.FormulaStyle;
+import washbook.log.language.Language;
 import washbook.runner.run.Destination;
 import washbook.runner.run.LogSheetFiller;
 import washbook.runner.run.SheetFiller;
@@ -53,8 +56,26 @@ final class FillArguments {
       paramLabel = "NAME",
       description =
           "The columns to fill, of gravity, abv, apparent, real (these four by default), extract,"
-              + " sugar, rate, state, plusminus, original; or all.")
+              + " sugar, rate, state, plusminus, original, sg; or all.")
   private List<String> columns = List.of();
+
+  @Option(
+      names = "--scale",
+      paramLabel = "SCALE",
+      description =
+          "The scale of the corrected reading: own (default: the one on which the log's readings"
+              + " stand), or SG, POINTS, BRIX, PLATO, BALLING, BAUME, OECHSLE, KMW, TWADDELL, KGM3,"
+              + " GCM3, GL, POTENTIAL.")
+  private String scale = "own";
+
+  @Option(
+      names = "--language",
+      paramLabel = "CODE",
+      description =
+          "The language of headers, notes and reasons: en, de, fr, es, it, pt, nl or af. Without it"
+              + " headers and notes are in each log's own language, the reasons listed here in that"
+              + " of LC_ALL, LC_MESSAGES or LANG.")
+  private String language = "";
 
   @Option(
       names = "--chart",
@@ -94,7 +115,8 @@ final class FillArguments {
   }
 
   SheetFiller filler() {
-    return new LogSheetFiller(map.read(), new FillOptions(computed(), style));
+    return new LogSheetFiller(
+        map.read(), new FillOptions(computed(), style, scale(), language(), userLanguage()));
   }
 
   /** Sheets that the map speaks of. Ask after {@link #filler}. */
@@ -109,8 +131,33 @@ final class FillArguments {
         Boolean.toString(inPlace),
         style.name(),
         computed().toString(),
+        scale().toString(),
+        language() + " " + userLanguage(),
         Boolean.toString(chart),
         map.text());
+  }
+
+  private Optional<WrittenScale> scale() {
+    if (scale.strip().equalsIgnoreCase("own")) {
+      return Optional.empty();
+    }
+    Optional<WrittenScale> named = WrittenScale.named(scale);
+    if (named.isEmpty()) {
+      throw usage("There is no scale '" + scale + "'; see --help.");
+    }
+    return named;
+  }
+
+  private Optional<Language> language() {
+    Optional<Language> named = Language.of(language);
+    if (named.isEmpty() && !language.isBlank()) {
+      throw usage("There is no language '" + language + "'; see --help.");
+    }
+    return named;
+  }
+
+  private Language userLanguage() {
+    return language().orElseGet(() -> Language.ofUser(System.getenv()));
   }
 
   private Set<ComputedColumn> computed() {

@@ -5,7 +5,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 import washbook.log.ComputedColumn;
+import washbook.log.ComputedHeader;
+import washbook.log.WrittenScale;
 import washbook.log.audit.Audit;
+import washbook.log.language.Language;
 import washbook.log.sheet.CellAddress;
 import washbook.runner.report.AuditReport.BatchReport;
 import washbook.runner.report.AuditReport.ColumnReport;
@@ -98,6 +101,6 @@ final class AuditColumns {
   }
 
   private static String title(ComputedColumn computed) {
-    return computed.header().replace(ComputedColumn.MARK, "");
+    return ComputedHeader.title(computed, WrittenScale.SG, Language.EN);
   }
 }

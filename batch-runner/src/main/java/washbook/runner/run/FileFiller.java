@@ -69,7 +69,7 @@ public final class FileFiller implements FolderRun.Work<FileResult> {
     FileStamp before = FileStamp.of(item.file());
     FileFormat format = FileFormats.of(item.file());
     List<SheetPatch> patches = new ArrayList<>();
-    ReportBuilder report = new ReportBuilder(item.shown());
+    ReportBuilder report = new ReportBuilder(item.shown(), job.filler().messages());
     ChartsWanted charts = job.charts() ? new ChartsWanted() : null;
     for (Grid grid : format.reader().read(item.file())) {
       Understanding understanding = job.filler().understand(grid);

@@ -4,6 +4,7 @@ import washbook.log.Understanding;
 import washbook.log.fill.FillOptions;
 import washbook.log.fill.Filling;
 import washbook.log.fill.LogFiller;
+import washbook.log.language.Language;
 import washbook.log.sheet.Grid;
 import washbook.log.understand.LogMap;
 import washbook.log.understand.SheetUnderstanding;
@@ -19,5 +20,10 @@ public record LogSheetFiller(LogMap map, FillOptions options) implements SheetFi
   @Override
   public Filling fill(Grid grid, Understanding understanding) {
     return LogFiller.fill(grid, understanding, options);
+  }
+
+  @Override
+  public Language messages() {
+    return options.userLanguage();
   }
 }

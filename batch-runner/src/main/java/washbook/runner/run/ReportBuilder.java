@@ -7,6 +7,7 @@ import washbook.log.Understanding;
 import washbook.log.fill.Filling;
 import washbook.log.fill.Filling.BatchCount;
 import washbook.log.fill.Filling.TableCount;
+import washbook.log.language.Language;
 import washbook.log.sheet.CellRefusal;
 import washbook.runner.report.BatchSeries;
 import washbook.runner.report.FileReport;
@@ -18,12 +19,17 @@ import washbook.runner.report.FileReport.TableReport;
 /** Gathers a file's report sheet by sheet. */
 final class ReportBuilder {
   private final String path;
+  private final Language language;
   private final List<TableReport> tables = new ArrayList<>();
   private final List<Refusal> refusals = new ArrayList<>();
   private final List<BatchSeries> curves = new ArrayList<>();
 
-  ReportBuilder(String path) {
+  /**
+   * @param language in which the reasons are told
+   */
+  ReportBuilder(String path, Language language) {
     this.path = path;
+    this.language = language;
   }
 
   void add(Understanding understanding, Filling filling) {
@@ -44,7 +50,8 @@ final class ReportBuilder {
     }
     for (CellRefusal refusal : filling.refusals()) {
       refusals.add(
-          new Refusal(inSheet(sheet, refusal.cell()), refusal.code().name(), refusal.reason()));
+          new Refusal(
+              inSheet(sheet, refusal.cell()), refusal.code().name(), refusal.reason(language)));
     }
   }
 

@@ -7,10 +7,9 @@ import washbook.log.Batch;
 import washbook.log.ComputedColumn;
 import washbook.log.LogTable;
 import washbook.log.Understanding;
+import washbook.log.fill.FilledColumn;
 import washbook.log.fill.Filling;
-import washbook.log.fill.WrittenColumns;
 import washbook.log.reading.RowTimes;
-import washbook.log.sheet.ColumnPatch;
 import washbook.log.sheet.Grid;
 import washbook.runner.report.BatchSeries;
 
@@ -21,9 +20,8 @@ final class SeriesReader {
   static List<BatchSeries> read(Grid grid, Understanding understanding, Filling filling) {
     List<BatchSeries> series = new ArrayList<>();
     for (LogTable table : understanding.tables()) {
-      ColumnPatch gravity =
-          WrittenColumns.of(understanding, table, filling, ComputedColumn.CORRECTED_GRAVITY);
-      ColumnPatch abv = WrittenColumns.of(understanding, table, filling, ComputedColumn.ABV);
+      FilledColumn gravity = filling.column(table, ComputedColumn.CORRECTED_GRAVITY).orElse(null);
+      FilledColumn abv = filling.column(table, ComputedColumn.ABV).orElse(null);
       if (gravity == null && abv == null) {
         continue;
       }
@@ -42,7 +40,7 @@ final class SeriesReader {
   }
 
   private static BatchSeries read(
-      Batch batch, RowTimes times, ColumnPatch gravity, ColumnPatch abv) {
+      Batch batch, RowTimes times, FilledColumn gravity, FilledColumn abv) {
     int[] rows = thinned(batch.rows());
     double[] days = times.daysFromFirst(rows);
     boolean timed = Arrays.stream(days).allMatch(Double::isFinite);
@@ -56,8 +54,8 @@ final class SeriesReader {
         batch.name(), timed ? "days since the first reading" : "reading", points);
   }
 
-  private static double value(ColumnPatch column, int row) {
-    return column == null ? Double.NaN : BatchSeries.rounded(column.cells().number(row));
+  private static double value(FilledColumn column, int row) {
+    return column == null ? Double.NaN : BatchSeries.rounded(column.inGravity(row));
   }
 
   private static int[] thinned(int[] rows) {

@@ -2,6 +2,7 @@ package washbook.runner.run;
 
 import washbook.log.Understanding;
 import washbook.log.fill.Filling;
+import washbook.log.language.Language;
 import washbook.log.sheet.Grid;
 
 /** Understands and computes one sheet. */
@@ -11,4 +12,9 @@ public interface SheetFiller {
 
   /** The wanted columns. */
   Filling fill(Grid grid, Understanding understanding);
+
+  /** The language in which its user is told what was refused. */
+  default Language messages() {
+    return Language.EN;
+  }
 }

@@ -92,7 +92,7 @@ public final class CsvWriter implements SheetWriter {
     }
 
     private void refuseOthers(int row, Field field, String old) throws UnusableFileException {
-      if (field.patch.headerRow() == row && field.content.equals(old)) {
+      if (field.patch.headerRow() == row && field.patch.isOurs(old)) {
         ours.add(field.patch);
       }
       OwnCells.refuseOthers(

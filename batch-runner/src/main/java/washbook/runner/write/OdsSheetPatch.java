@@ -285,7 +285,10 @@ final class OdsSheetPatch {
       throws UnusableFileException {
     String address = CellAddress.of(number, column.patch.column());
     if (column.isHeader(number)) {
-      column.isOurs = cell.formula == null && OdsCells.clean(content.text()).equals(cell.text);
+      column.isOurs =
+          cell.formula == null
+              && (OdsCells.clean(content.text()).equals(cell.text)
+                  || OdsCells.clean(column.patch.headerBefore()).equals(cell.text));
     }
     OwnCells.refuseOthers(sheetName, number, column.patch.column(), column.isOurs, cell.isBlank());
     boolean held = holds(content, cell);

@@ -92,7 +92,7 @@ public final class XlsWriter implements SheetWriter {
         boolean ours =
             header != null
                 && header.getCellType() == CellType.STRING
-                && header.getStringCellValue().equals(column.header());
+                && column.isOurs(header.getStringCellValue());
         OwnCells.refuseOthers(
             patch.sheet(), column.headerRow(), column.column(), ours, isBlank(header));
         putHeader(sheet, column);

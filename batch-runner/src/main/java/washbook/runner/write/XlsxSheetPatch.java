@@ -354,7 +354,7 @@ final class XlsxSheetPatch {
   private void refuseOthers(PatchRows.Column column, CellContent content) throws IOException {
     String address = column.letters + (row + 1);
     if (column.isHeader(row)) {
-      column.isOurs = !old.isFormula() && content.text().equals(old.text());
+      column.isOurs = !old.isFormula() && column.patch.isOurs(old.text());
     }
     OwnCells.refuseOthers(sheetName, row, column.patch.column(), column.isOurs, old.isBlank());
     String kind = old.formulaKind();

@@ -38,7 +38,7 @@ final class FillCommandTest {
     assertTrue(run.out().replaceAll("\\s+", " ").contains(SafetyNote.text()), run.out());
     try (Workbook book = WorkbookFactory.create(folder.resolve("Plum 3.filled.xlsx").toFile())) {
       Sheet sheet = book.getSheet("Log");
-      assertEquals("Corrected gravity (Washbook)", sheet.getRow(0).getCell(3).getStringCellValue());
+      assertEquals("Corrected gravity (SG)", sheet.getRow(0).getCell(3).getStringCellValue());
       double gravity = sheet.getRow(9).getCell(3).getNumericCellValue();
       double first = sheet.getRow(1).getCell(3).getNumericCellValue();
       Answer abv = Catalogue.get("ABV").call(first, gravity);

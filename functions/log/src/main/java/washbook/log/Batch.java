@@ -2,6 +2,7 @@ package washbook.log;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import washbook.log.language.Message;
 
 /**
  * The rows of one ferment inside a table.
@@ -25,9 +26,9 @@ public record Batch(
    * @param fromPosition index into the rows from which it holds
    * @param originalGravity SG 20/20 of everything put in by then; empty when the amounts are not
    *     known
-   * @param why what is missing when it is not known, else ""
+   * @param missing what is missing when it is not known, else {@link Message#NONE}
    */
-  public record Step(int fromPosition, OptionalDouble originalGravity, String why) {}
+  public record Step(int fromPosition, OptionalDouble originalGravity, Message missing) {}
 
   /** A batch to which nothing was added. */
   public Batch(String name, int[] rows, OriginalGravity original, OptionalDouble originalBrix) {
@@ -87,8 +88,11 @@ public record Batch(
     return stepsBegun == 0 ? original.gravity() : steps.get(stepsBegun - 1).originalGravity();
   }
 
-  /** Why it is not known. */
-  public String originalGravityWhy(int stepsBegun) {
-    return stepsBegun == 0 ? original.why() : steps.get(stepsBegun - 1).why();
+  /** Why it is not known; {@link Message#NONE} where it is. */
+  public Message originalGravityMissing(int stepsBegun) {
+    if (stepsBegun > 0) {
+      return steps.get(stepsBegun - 1).missing();
+    }
+    return original instanceof OriginalGravity.Unknown unknown ? unknown.missing() : Message.NONE;
   }
 }

@@ -2,43 +2,39 @@ package washbook.log;
 
 /** The columns that can be computed for a log; {@code word} is their name on the command line. */
 public enum ComputedColumn {
-  CORRECTED_GRAVITY("gravity", "Corrected gravity", 4, true),
-  ABV("abv", "ABV to date", 2, true),
-  APPARENT_ATTENUATION("apparent", "Apparent attenuation", 1, true),
-  REAL_ATTENUATION("real", "Real attenuation", 1, true),
-  TRUE_EXTRACT("extract", "True extract in % mass", 2, false),
-  SUGAR_LEFT("sugar", "Sugar left in g/L", 1, false),
-  RATE("rate", "Points per day", 2, false),
-  STATE("state", "State", -1, false),
-  PLUS_MINUS("plusminus", "Plus or minus in % vol", 2, false),
-  ORIGINAL_GRAVITY("original", "Original gravity", 4, false),
+  /** The corrected reading, on the scale that is wanted: the log's own unless another is named. */
+  CORRECTED_GRAVITY("gravity", 4, true),
+  ABV("abv", 2, true),
+  APPARENT_ATTENUATION("apparent", 1, true),
+  REAL_ATTENUATION("real", 1, true),
+  TRUE_EXTRACT("extract", 2, false),
+  SUGAR_LEFT("sugar", 1, false),
+  RATE("rate", 2, false),
+  STATE("state", -1, false),
+  PLUS_MINUS("plusminus", 2, false),
+  ORIGINAL_GRAVITY("original", 4, false),
   /** On the row of a batch's first reading only; comes by itself where formulas need it. */
-  FIRST_GRAVITY("first", "First gravity", 4, false),
+  FIRST_GRAVITY("first", 4, false),
+  /**
+   * The corrected reading as SG beside one on another scale; comes by itself where formulas need
+   * it.
+   */
+  SPECIFIC_GRAVITY("sg", 4, false),
   /** Written wherever at least one row of the table is refused, and kept once it is there. */
-  NOTE("note", "Washbook note", -1, false);
-
-  /** What follows every header of ours but the note's. */
-  public static final String MARK = " (Washbook)";
+  NOTE("note", -1, false);
 
   private final String word;
-  private final String title;
   private final int decimals;
   private final boolean byDefault;
 
-  ComputedColumn(String word, String title, int decimals, boolean byDefault) {
+  ComputedColumn(String word, int decimals, boolean byDefault) {
     this.word = word;
-    this.title = title;
     this.decimals = decimals;
     this.byDefault = byDefault;
   }
 
   public String word() {
     return word;
-  }
-
-  /** The header as written into the sheet. */
-  public String header() {
-    return this == NOTE ? title : title + MARK;
   }
 
   /** The catalogue's function of original gravity and gravity that gives it; null for others. */
@@ -54,7 +50,7 @@ public enum ComputedColumn {
     };
   }
 
-  /** Decimal places to show; -1 for text. */
+  /** Decimal places to show; -1 for text. Those of the corrected reading are its scale's. */
   public int decimals() {
     return decimals;
   }

@@ -2,6 +2,8 @@ package washbook.log;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import washbook.log.language.Language;
+import washbook.log.language.Message;
 import washbook.log.words.ReadingScale;
 
 /** The gravity of a wash before the ferment, SG 20/20, with where it comes from. */
@@ -47,7 +49,12 @@ public sealed interface OriginalGravity {
   }
 
   /** Nothing states it, or what does cannot be used. */
-  record Unknown(String cell, String why) implements OriginalGravity {
+  record Unknown(String cell, Message missing) implements OriginalGravity {
+    @Override
+    public String why() {
+      return missing.in(Language.EN);
+    }
+
     @Override
     public OptionalDouble gravity() {
       return OptionalDouble.empty();

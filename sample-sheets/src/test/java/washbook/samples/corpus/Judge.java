@@ -10,6 +10,7 @@ import washbook.log.ComputedColumn;
 import washbook.log.LogColumn;
 import washbook.log.LogTable;
 import washbook.log.Role;
+import washbook.log.fill.FilledColumn;
 import washbook.log.sheet.ColumnPatch;
 import washbook.log.sheet.Grid;
 
@@ -211,10 +212,10 @@ final class Judge {
   }
 
   private void figures(Expected.Table table, LogTable found, Taken.Sheet sheet, boolean[] seen) {
-    ColumnPatch gravity = patch(ComputedColumn.CORRECTED_GRAVITY, found, sheet);
-    ColumnPatch abv = patch(ComputedColumn.ABV, found, sheet);
-    ColumnPatch apparent = patch(ComputedColumn.APPARENT_ATTENUATION, found, sheet);
-    ColumnPatch real = patch(ComputedColumn.REAL_ATTENUATION, found, sheet);
+    FilledColumn gravity = patch(ComputedColumn.CORRECTED_GRAVITY, found, sheet);
+    FilledColumn abv = patch(ComputedColumn.ABV, found, sheet);
+    FilledColumn apparent = patch(ComputedColumn.APPARENT_ATTENUATION, found, sheet);
+    FilledColumn real = patch(ComputedColumn.REAL_ATTENUATION, found, sheet);
     int unfilled = 0;
     String first = "";
     for (Expected.Row row : table.rows()) {
@@ -287,24 +288,13 @@ final class Judge {
     }
   }
 
-  private static double number(ColumnPatch patch, int row) {
-    boolean inside = patch != null && row >= patch.firstRow() && row <= patch.lastRow();
-    return inside ? patch.cells().number(row) : Double.NaN;
+  private static double number(FilledColumn column, int row) {
+    boolean inside =
+        column != null && row >= column.patch().firstRow() && row <= column.patch().lastRow();
+    return inside ? column.inGravity(row) : Double.NaN;
   }
 
-  /** The table's own column: of several beside each other, the tables' order is the columns'. */
-  private static ColumnPatch patch(ComputedColumn what, LogTable table, Taken.Sheet sheet) {
-    String title = what.header().replace(ComputedColumn.MARK, "");
-    List<LogTable> beside =
-        sheet.understanding().tables().stream()
-            .filter(t -> t.settled() && t.headerRow() == table.headerRow())
-            .toList();
-    List<ColumnPatch> columns =
-        sheet.filling().patch().columns().stream()
-            .filter(p -> p.headerRow() == table.headerRow() && p.header().startsWith(title))
-            .sorted((a, b) -> Integer.compare(a.column(), b.column()))
-            .toList();
-    int place = beside.indexOf(table);
-    return place >= 0 && place < columns.size() ? columns.get(place) : null;
+  private static FilledColumn patch(ComputedColumn what, LogTable table, Taken.Sheet sheet) {
+    return sheet.filling().column(table, what).orElse(null);
   }
 }

@@ -83,16 +83,17 @@ final class Recogniser {
 
   private static Map<Integer, Double> column(Grid grid, LogTable table, ComputedColumn wanted) {
     Map<Integer, Double> numbers = new HashMap<>();
-    for (ColumnPatch patch : fill(grid, table, wanted).patch().columns()) {
-      if (patch.header().startsWith(wanted.header().replace(ComputedColumn.MARK, ""))) {
-        for (int row = patch.firstRow(); row <= patch.lastRow(); row++) {
-          double value = patch.cells().number(row);
-          if (!Double.isNaN(value)) {
-            numbers.put(row, value);
-          }
-        }
-      }
-    }
+    fill(grid, table, wanted)
+        .column(table, wanted)
+        .ifPresent(
+            column -> {
+              for (int row = table.firstRow(); row <= table.lastRow(); row++) {
+                double value = column.inGravity(row);
+                if (!Double.isNaN(value)) {
+                  numbers.put(row, value);
+                }
+              }
+            });
     return numbers;
   }
 
@@ -110,11 +111,14 @@ final class Recogniser {
 
   /** The sheet with the computed columns in it. */
   static Sheet filled(Sheet sheet) {
+    return filled(sheet, FillOptions.usual());
+  }
+
+  static Sheet filled(Sheet sheet, FillOptions options) {
     Grid grid = new SheetGrid(sheet);
     Understanding understood = SheetUnderstanding.understand(grid, LogMap.none());
     Sheet filled = sheet.copy();
-    for (ColumnPatch patch :
-        LogFiller.fill(grid, understood, FillOptions.usual()).patch().columns()) {
+    for (ColumnPatch patch : LogFiller.fill(grid, understood, options).patch().columns()) {
       filled.put(patch.headerRow(), patch.column(), patch.header());
       for (int row = patch.firstRow(); row <= patch.lastRow(); row++) {
         double number = patch.cells().number(row);

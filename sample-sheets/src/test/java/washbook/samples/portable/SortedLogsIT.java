@@ -116,7 +116,7 @@ class SortedLogsIT {
       PropertyValue fields = new PropertyValue();
       fields.Name = "SortFields";
       fields.Value = new TableSortField[] {field};
-      String range = "A2:" + column("First gravity (Washbook)") + last;
+      String range = "A2:" + column("First gravity (SG, Washbook)") + last;
       UnoRuntime.queryInterface(XSortable.class, book.sheet().getCellRangeByName(range))
           .sort(new PropertyValue[] {fields});
     }
@@ -143,13 +143,13 @@ class SortedLogsIT {
       double[] first = readings.get(batch + " " + firstDay);
       double original = calc("CORRECTEDGRAVITY", first[0], first[1]);
       double gravity = calc("CORRECTEDGRAVITY", own[0], own[1], 20.0, original);
-      assertShown("Corrected gravity (Washbook)", row, gravity, 0.0001, message);
+      assertShown("Corrected gravity (SG)", row, gravity, 0.0001, message);
       // An original gravity and a gravity that are off by their formulas' errors.
-      assertShown("ABV to date (Washbook)", row, calc("ABV", original, gravity), 0.05, message);
+      assertShown("Alcohol to date (% vol)", row, calc("ABV", original, gravity), 0.05, message);
       double apparent = calc("APPARENTATTENUATION", original, gravity);
-      assertShown("Apparent attenuation (Washbook)", row, apparent, 0.4, message);
+      assertShown("Apparent attenuation (%)", row, apparent, 0.4, message);
       double real = calc("REALATTENUATION", original, gravity);
-      assertShown("Real attenuation (Washbook)", row, real, 0.4, message);
+      assertShown("Real attenuation (%)", row, real, 0.4, message);
     }
 
     private void assertShown(String header, int row, double right, double bound, String message) {

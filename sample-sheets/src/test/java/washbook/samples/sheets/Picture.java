@@ -22,6 +22,7 @@ import org.apache.poi.ss.usermodel.DataFormatter;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import washbook.log.ComputedHeader;
 import washbook.log.sheet.CellAddress;
 
 /**
@@ -112,7 +113,7 @@ public final class Picture {
   private static List<String> lines(String text) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
-    int longest = text.endsWith("(Washbook)") ? LONGEST_HEAD : LONGEST_LINE;
+    int longest = ComputedHeader.read(text).isPresent() ? LONGEST_HEAD : LONGEST_LINE;
     for (String word : text.split("\\s+")) {
       if (line.length() > 0 && line.length() + word.length() >= longest) {
         lines.add(line.toString());

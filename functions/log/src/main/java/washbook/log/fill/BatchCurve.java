@@ -3,14 +3,16 @@ package washbook.log.fill;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
+import washbook.functions.scale.TemperatureUnit;
 import washbook.log.Batch;
 import washbook.log.ComputedColumn;
 import washbook.log.LogTable;
 import washbook.log.Role;
 import washbook.log.Understanding;
+import washbook.log.WrittenScale;
 import washbook.log.reading.HydrometerRows;
 import washbook.log.reading.RowTimes;
-import washbook.log.sheet.ColumnPatch;
 import washbook.log.sheet.Grid;
 
 /**
@@ -23,8 +25,8 @@ import washbook.log.sheet.Grid;
  * @param gravity corrected, SG 20/20; NaN where refused
  * @param abv % vol so far; NaN where refused
  * @param temperatureC as measured; NaN where the log has none
- * @param inFahrenheit whether the log's own temperatures are degF, as its readers expect to see
- *     them
+ * @param scale on which the log's gravities are drawn
+ * @param temperatureUnit in which its temperatures are drawn
  */
 public record BatchCurve(
     String batch,
@@ -34,9 +36,13 @@ public record BatchCurve(
     double[] gravity,
     double[] abv,
     double[] temperatureC,
-    boolean inFahrenheit) {
+    WrittenScale scale,
+    TemperatureUnit temperatureUnit) {
 
-  /** A curve of a log in degrees Celsius. */
+  /** Points more than these cannot be told apart; of longer batches this many are drawn. */
+  public static final int MOST_POINTS = 400;
+
+  /** Drawn on SG and in °C. */
   public BatchCurve(
       String batch,
       String sheet,
@@ -45,19 +51,31 @@ public record BatchCurve(
       double[] gravity,
       double[] abv,
       double[] temperatureC) {
-    this(batch, sheet, timed, days, gravity, abv, temperatureC, false);
+    this(batch, sheet, timed, days, gravity, abv, temperatureC, WrittenScale.SG, TemperatureUnit.C);
   }
 
-  /** Points more than these cannot be told apart; of longer batches this many are drawn. */
-  public static final int MOST_POINTS = 400;
+  /** The gravities on the log's own scale. */
+  public double[] shownGravity() {
+    return IntStream.range(0, gravity.length).mapToDouble(this::shownGravity).toArray();
+  }
+
+  /** The gravity of a point on the log's own scale. */
+  public double shownGravity(int point) {
+    double sg = gravity[point];
+    return scale.isPlainGravity() || Double.isNaN(sg) ? sg : scale.fromGravity(sg);
+  }
+
+  /** The temperatures in the log's own unit. */
+  public double[] shownTemperature() {
+    return Arrays.stream(temperatureC).map(temperatureUnit::fromCelsius).toArray();
+  }
 
   /** The curves of all batches on a sheet that have at least two points to draw. */
   public static List<BatchCurve> of(Grid grid, Understanding understanding, Filling filling) {
     List<BatchCurve> curves = new ArrayList<>();
     for (LogTable table : understanding.tables()) {
-      ColumnPatch gravity =
-          WrittenColumns.of(understanding, table, filling, ComputedColumn.CORRECTED_GRAVITY);
-      ColumnPatch abv = WrittenColumns.of(understanding, table, filling, ComputedColumn.ABV);
+      FilledColumn gravity = filling.column(table, ComputedColumn.CORRECTED_GRAVITY).orElse(null);
+      FilledColumn abv = filling.column(table, ComputedColumn.ABV).orElse(null);
       if (gravity == null && abv == null) {
         continue;
       }
@@ -81,8 +99,8 @@ public record BatchCurve(
       LogTable table,
       Batch batch,
       int[] rows,
-      ColumnPatch gravity,
-      ColumnPatch abv,
+      FilledColumn gravity,
+      FilledColumn abv,
       RowTimes order,
       HydrometerRows reading) {
     double[] days = Arrays.stream(rows).mapToDouble(order::days).toArray();
@@ -99,7 +117,8 @@ public record BatchCurve(
         numbers(gravity, rows),
         numbers(abv, rows),
         Arrays.stream(rows).mapToDouble(row -> measured(table, reading, row)).toArray(),
-        table.column(Role.TEMPERATURE).filter(use -> use.unit().equals("F")).isPresent());
+        gravity == null ? WrittenScale.SG : gravity.scale(),
+        HydrometerRows.unitOf(table.column(Role.TEMPERATURE).orElse(null)));
   }
 
   private static boolean isTime(double[] days) {
@@ -125,13 +144,13 @@ public record BatchCurve(
     return stated ? Double.NaN : reading.temperatureC;
   }
 
-  private static boolean isNumber(ColumnPatch column, int row) {
-    return column != null && !Double.isNaN(column.cells().number(row));
+  private static boolean isNumber(FilledColumn column, int row) {
+    return column != null && !Double.isNaN(column.inGravity(row));
   }
 
-  private static double[] numbers(ColumnPatch column, int[] rows) {
+  private static double[] numbers(FilledColumn column, int[] rows) {
     return Arrays.stream(rows)
-        .mapToDouble(row -> column == null ? Double.NaN : column.cells().number(row))
+        .mapToDouble(row -> column == null ? Double.NaN : column.inGravity(row))
         .toArray();
   }
 

@@ -1,16 +1,26 @@
 package washbook.log.fill;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import washbook.log.ComputedColumn;
 import washbook.log.ComputedHeader;
+import washbook.log.ComputedHeaders;
 import washbook.log.LogColumn;
 import washbook.log.LogTable;
 import washbook.log.Role;
+import washbook.log.WrittenScale;
+import washbook.log.language.Language;
+import washbook.log.language.Message;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
 
@@ -22,8 +32,19 @@ import washbook.log.sheet.Grid;
  * for another table's.
  */
 final class ComputedColumnPlaces {
-  /** A column and the header to write above it. */
-  record Place(int column, String header) {}
+  /**
+   * A column and the header to write above it.
+   *
+   * @param before the header's text that an earlier run has written; "" for a new column
+   */
+  record Place(int column, ComputedHeader header, String before) {}
+
+  /**
+   * What an earlier run has written for a table.
+   *
+   * @param scale of the corrected reading from now on
+   */
+  record Present(Map<ComputedColumn, Place> places, WrittenScale scale) {}
 
   private record Taken(int firstRow, int lastRow, int column) {}
 
@@ -31,52 +52,92 @@ final class ComputedColumnPlaces {
   private final List<LogTable> tables;
   private final List<Taken> taken = new ArrayList<>();
 
+  /** The texts of rows with headers as they will be, by row and column. */
+  private final Map<Integer, Map<Integer, String>> written = new HashMap<>();
+
   ComputedColumnPlaces(Grid grid, List<LogTable> tables) {
     this.grid = grid;
     this.tables = tables;
   }
 
-  /** The columns that an earlier run has written for a table. */
-  Map<ComputedColumn, Place> present(LogTable table) {
+  /**
+   * The columns that an earlier run has written for a table. A corrected reading on SG, as all
+   * earlier versions have written it, becomes that on the wanted scale unless SG is needed too.
+   */
+  Present present(LogTable table, WrittenScale wanted, boolean gravityIsNeeded) {
     Map<ComputedColumn, Place> present = new EnumMap<>(ComputedColumn.class);
-    for (LogColumn use : table.columns()) {
-      ComputedHeader header =
-          use.role() == Role.COMPUTED ? ComputedHeader.read(use.header()) : null;
-      if (header != null && header.label().isEmpty()) {
-        present.putIfAbsent(header.column(), new Place(use.column(), use.header()));
+    Place gravity = null;
+    Place other = null;
+    for (Place place : found(table)) {
+      if (place.header().column() != ComputedColumn.CORRECTED_GRAVITY) {
+        present.putIfAbsent(place.header().column(), place);
+      } else if (place.header().scale().isPlainGravity()) {
+        gravity = gravity == null ? place : gravity;
+      } else {
+        other = other == null ? place : other;
       }
     }
-    String label = label(table);
+    boolean beside = other != null || (gravityIsNeeded && !wanted.isPlainGravity());
+    if (gravity != null) {
+      present.put(
+          beside ? ComputedColumn.SPECIFIC_GRAVITY : ComputedColumn.CORRECTED_GRAVITY, gravity);
+    }
+    if (other != null) {
+      present.put(ComputedColumn.CORRECTED_GRAVITY, other);
+    }
+    boolean stays = other != null && gravity != null && wanted.isPlainGravity();
+    return new Present(present, stays ? other.header().scale() : wanted);
+  }
+
+  private List<Place> found(LogTable table) {
+    List<Place> found = new ArrayList<>();
+    for (LogColumn use : table.columns()) {
+      Optional<ComputedHeader> header =
+          use.role() == Role.COMPUTED ? ComputedHeader.read(use.header()) : Optional.empty();
+      header
+          .filter(h -> h.label().isEmpty())
+          .ifPresent(h -> found.add(new Place(use.column(), h, use.header())));
+    }
     int columns = Math.min(grid.columnsUsed(table.headerRow()), Grid.MOST_COLUMNS);
     for (int column = table.lastColumn() + 1; column < columns; column++) {
       if (grid.kind(table.headerRow(), column) == Grid.Kind.TEXT) {
-        String text = grid.text(table.headerRow(), column);
-        ComputedHeader header = ComputedHeader.read(text);
-        if (header != null && header.label().equals(label)) {
-          present.putIfAbsent(header.column(), new Place(column, text));
-        }
+        int at = column;
+        ComputedHeader.read(grid.text(table.headerRow(), column).strip())
+            .filter(h -> !h.label().isEmpty() && labels(table).contains(h.label()))
+            .ifPresent(h -> found.add(new Place(at, h, grid.text(table.headerRow(), at).strip())));
       }
     }
-    return present;
+    return found;
   }
 
-  /** A column for each of the wanted ones. */
-  Map<ComputedColumn, Place> place(LogTable table, Set<ComputedColumn> wanted) {
-    Map<ComputedColumn, Place> places = present(table);
+  /**
+   * A column for each of the wanted ones.
+   *
+   * @param present those that an earlier run has written
+   */
+  Map<ComputedColumn, Place> place(
+      LogTable table, Set<ComputedColumn> wanted, Present present, Language language) {
+    Map<ComputedColumn, Place> places = new EnumMap<>(present.places());
     places.keySet().retainAll(wanted);
     List<ComputedColumn> open = wanted.stream().filter(c -> !places.containsKey(c)).toList();
     if (!open.isEmpty()) {
       int beside = table.lastColumn() + 1;
       boolean room = !sharesRows(table) && isFree(table, beside, open.size());
       int first = room ? beside : Math.max(beside, lastUsed(table) + 2);
+      String label = room ? "" : label(table, language);
       for (int i = 0; i < open.size(); i++) {
-        ComputedHeader header = new ComputedHeader(open.get(i), room ? "" : label(table));
-        places.put(open.get(i), new Place(first + i, header.text()));
+        places.put(
+            open.get(i),
+            new Place(
+                first + i,
+                new ComputedHeader(open.get(i), WrittenScale.SG, !label.isEmpty(), label),
+                ""));
       }
     }
     for (Place place : places.values()) {
       taken.add(new Taken(table.headerRow(), table.lastRow(), place.column()));
     }
+    write(table, places, present.scale(), language);
     return places;
   }
 
@@ -91,12 +152,57 @@ final class ComputedColumnPlaces {
                     && table.firstColumn() <= t.lastColumn());
   }
 
-  private String label(LogTable table) {
-    return label(tables, table);
+  /**
+   * Settles the headers: plain where they are found again for ours and no column of the person's is
+   * taken for ours with them, else marked.
+   */
+  private void write(
+      LogTable table, Map<ComputedColumn, Place> places, WrittenScale scale, Language language) {
+    Map<Integer, String> row =
+        written.computeIfAbsent(table.headerRow(), r -> ComputedHeaders.texts(grid, r));
+    Set<Integer> before = new ComputedHeaders(row).columns();
+    Set<ComputedColumn> marked = EnumSet.noneOf(ComputedColumn.class);
+    boolean settled = false;
+    while (!settled) {
+      places.replaceAll((column, place) -> headed(column, place, scale, marked.contains(column)));
+      places.values().forEach(p -> row.put(p.column(), p.header().text(language)));
+      ComputedHeaders read = new ComputedHeaders(row);
+      Set<ComputedColumn> lost = EnumSet.noneOf(ComputedColumn.class);
+      places.forEach(
+          (column, place) -> {
+            if (read.at(place.column()).isEmpty()) {
+              lost.add(column);
+            }
+          });
+      Set<Integer> foreign = new HashSet<>(read.columns());
+      foreign.removeAll(before);
+      places.values().forEach(place -> foreign.remove(place.column()));
+      settled = !marked.addAll(foreign.isEmpty() ? lost : places.keySet());
+    }
+  }
+
+  private static Place headed(
+      ComputedColumn column, Place place, WrittenScale scale, boolean marked) {
+    String label = place.header().label();
+    return new Place(
+        place.column(),
+        new ComputedHeader(
+            column,
+            column == ComputedColumn.CORRECTED_GRAVITY ? scale : WrittenScale.SG,
+            marked || !label.isEmpty() || column == ComputedColumn.NOTE,
+            label),
+        place.before());
+  }
+
+  /** The names that a table goes by in the headers of all languages. */
+  private Set<String> labels(LogTable table) {
+    return Arrays.stream(Language.values())
+        .map(language -> label(table, language))
+        .collect(Collectors.toSet());
   }
 
   /** The table's only batch when no other table has that name, else its columns. */
-  static String label(List<LogTable> tables, LogTable table) {
+  private String label(LogTable table, Language language) {
     String name = table.batches().size() == 1 ? table.batches().get(0).name() : "";
     long same =
         tables.stream()
@@ -104,10 +210,11 @@ final class ComputedColumnPlaces {
             .count();
     return !name.isEmpty() && same == 1
         ? name
-        : "columns "
-            + CellAddress.letters(table.firstColumn())
-            + " to "
-            + CellAddress.letters(lastOwn(table));
+        : Message.of(
+                "header.columns",
+                CellAddress.letters(table.firstColumn()),
+                CellAddress.letters(lastOwn(table)))
+            .in(language);
   }
 
   private static int lastOwn(LogTable table) {

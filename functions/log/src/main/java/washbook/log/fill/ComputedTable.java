@@ -6,7 +6,6 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import washbook.functions.Answer;
@@ -21,6 +20,8 @@ import washbook.functions.quantity.Quantity;
 import washbook.log.Batch;
 import washbook.log.ComputedColumn;
 import washbook.log.LogTable;
+import washbook.log.language.Language;
+import washbook.log.language.Message;
 import washbook.log.reading.HydrometerRows;
 import washbook.log.reading.RowTimes;
 import washbook.log.sheet.CellRefusal;
@@ -207,6 +208,7 @@ public final class ComputedTable {
     int at = row - table.firstRow();
     numbers.forEach((column, cells) -> cells[at] = value(column, originalGravity, balance));
     put(ComputedColumn.CORRECTED_GRAVITY, at, shown);
+    put(ComputedColumn.SPECIFIC_GRAVITY, at, shown);
     if (!OriginalGravityLookUp.isTheFirst(batch, row)) {
       put(ComputedColumn.FIRST_GRAVITY, at, Double.NaN);
     }
@@ -226,7 +228,7 @@ public final class ComputedTable {
 
   private static double value(ComputedColumn column, double originalGravity, Balance balance) {
     return switch (column) {
-      case CORRECTED_GRAVITY -> balance.gravity();
+      case CORRECTED_GRAVITY, SPECIFIC_GRAVITY -> balance.gravity();
       case ABV -> balance.percentVolume();
       case APPARENT_ATTENUATION -> balance.apparentAttenuation();
       case REAL_ATTENUATION -> balance.realAttenuation();
@@ -245,10 +247,13 @@ public final class ComputedTable {
   }
 
   /** The text of a cell, null for none. */
-  String text(ComputedColumn column, int row) {
-    return column == ComputedColumn.NOTE
-        ? note(row)
-        : column == ComputedColumn.STATE && states != null ? states[row - table.firstRow()] : null;
+  String text(ComputedColumn column, int row, Language language) {
+    if (column == ComputedColumn.NOTE) {
+      return note(row, language);
+    }
+    String state =
+        column == ComputedColumn.STATE && states != null ? states[row - table.firstRow()] : null;
+    return state == null ? null : Message.of("state." + state.replace(' ', '-')).in(language);
   }
 
   /** Takes back the readings of a batch from a position on. */
@@ -285,12 +290,7 @@ public final class ComputedTable {
     }
     if (mixed.get((int) key)) {
       return new CellRefusal(
-          reading.cell(row),
-          Code.CONTRADICTION,
-          "the readings of batch "
-              + batch.name()
-              + " go up again and again and no sugar was added: two batches may be mixed in it."
-              + " Name each batch in a column of its own, or part them by lines with their names.");
+          reading.cell(row), Code.CONTRADICTION, Message.of("batch.mixed", batch.name()));
     }
     if (isOpen((int) key, row)) {
       return new CellRefusal(reading.cell(row), Code.CONTRADICTION, askAboutRise((int) key));
@@ -301,11 +301,7 @@ public final class ComputedTable {
       return new CellRefusal(
           reading.cell(row),
           Code.BLANK,
-          "the original gravity of batch "
-              + batch.name()
-              + " is not known: "
-              + batch.originalGravityWhy(begun)
-              + ".");
+          Message.of("original.unknown", batch.name(), batch.originalGravityMissing(begun)));
     }
     double gravity = corrected(row, batch, SucroseSolution.brix(originalGravity));
     double before = reading.beforeFerment(originalGravity);
@@ -315,12 +311,10 @@ public final class ComputedTable {
         ? new CellRefusal(
             reading.cell(row),
             Code.CONTRADICTION,
-            String.format(
-                Locale.ROOT,
-                "corrected reading %s is more than %.3f SG above an earlier reading of batch %s and"
-                    + " no sugar was added: another batch, or one of them is wrong.",
+            Message.of(
+                "batch.rise",
                 reading.shown(gravity),
-                LARGEST_RISE,
+                reading.shownDifference(LARGEST_RISE),
                 batch.name()))
         : reading.contradiction(row, originalGravity);
   }
@@ -368,14 +362,14 @@ public final class ComputedTable {
   }
 
   /** Why a row was refused, null when it was not. */
-  String note(int row) {
+  String note(int row, Language language) {
     int at = Arrays.binarySearch(refused, 0, refusedCount, (long) row << 32);
     at = at < 0 ? -at - 1 : at;
     if (at >= refusedCount || (int) (refused[at] >>> 32) != row) {
       return null;
     }
     CellRefusal refusal = refusal(refused[at]);
-    return refusal.cell() + ": " + refusal.reason();
+    return refusal.cell() + ": " + refusal.reason(language);
   }
 
   public double number(ComputedColumn column, int row) {

@@ -2,19 +2,36 @@ package washbook.log.fill;
 
 import java.util.Arrays;
 import java.util.EnumSet;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import washbook.log.ComputedColumn;
+import washbook.log.WrittenScale;
+import washbook.log.language.Language;
 
 /**
  * What to fill in.
  *
  * @param columns the wanted columns; the note column comes by itself where a row is refused
  * @param style what the cells hold
+ * @param scale of the corrected reading; empty for each log's own
+ * @param language of headers and notes; empty for each log's own
+ * @param userLanguage decides where a log's words are those of several languages, this one among
+ *     them
  */
-public record FillOptions(Set<ComputedColumn> columns, FormulaStyle style) {
+public record FillOptions(
+    Set<ComputedColumn> columns,
+    FormulaStyle style,
+    Optional<WrittenScale> scale,
+    Optional<Language> language,
+    Language userLanguage) {
   public FillOptions {
     columns = columns.isEmpty() ? Set.of() : EnumSet.copyOf(columns);
+  }
+
+  /** On each log's own scale and in its own language. */
+  public FillOptions(Set<ComputedColumn> columns, FormulaStyle style) {
+    this(columns, style, Optional.empty(), Optional.empty(), Language.EN);
   }
 
   /** The usual columns as plain numbers. */
@@ -24,5 +41,20 @@ public record FillOptions(Set<ComputedColumn> columns, FormulaStyle style) {
             .filter(ComputedColumn::byDefault)
             .collect(Collectors.toSet()),
         FormulaStyle.VALUES);
+  }
+
+  /** The same with the corrected reading on one scale in all logs. */
+  public FillOptions on(WrittenScale scale) {
+    return new FillOptions(columns, style, Optional.of(scale), language, userLanguage);
+  }
+
+  /** The same in one language in all logs. */
+  public FillOptions in(Language language) {
+    return new FillOptions(columns, style, scale, Optional.of(language), userLanguage);
+  }
+
+  /** The same for a user of that language. */
+  public FillOptions forUser(Language user) {
+    return new FillOptions(columns, style, scale, language, user);
   }
 }

@@ -1,7 +1,10 @@
 package washbook.log.fill;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import washbook.log.ComputedColumn;
+import washbook.log.LogTable;
 import washbook.log.sheet.CellRefusal;
 import washbook.log.sheet.SheetPatch;
 
@@ -9,10 +12,22 @@ import washbook.log.sheet.SheetPatch;
  * The computed columns of one sheet.
  *
  * @param patch what is to be written
+ * @param columns the same column by column, with what each holds
  * @param tables counts for the report, one for each table
  * @param refusals every refused row once, in the order of the sheet
  */
-public record Filling(SheetPatch patch, List<TableCount> tables, List<CellRefusal> refusals) {
+public record Filling(
+    SheetPatch patch,
+    List<FilledColumn> columns,
+    List<TableCount> tables,
+    List<CellRefusal> refusals) {
+
+  /** The column of a table with that content. */
+  public Optional<FilledColumn> column(LogTable table, ComputedColumn wanted) {
+    return columns.stream()
+        .filter(column -> column.table() == table && column.column() == wanted)
+        .findFirst();
+  }
 
   /** Rows of one table. */
   public record TableCount(String range, List<BatchCount> batches) {}

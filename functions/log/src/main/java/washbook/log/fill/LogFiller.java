@@ -2,7 +2,6 @@ package washbook.log.fill;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -12,6 +11,8 @@ import java.util.Set;
 import washbook.log.ComputedColumn;
 import washbook.log.LogTable;
 import washbook.log.Understanding;
+import washbook.log.WrittenScale;
+import washbook.log.language.Language;
 import washbook.log.sheet.ColumnPatch;
 import washbook.log.sheet.Grid;
 import washbook.log.sheet.SheetPatch;
@@ -40,13 +41,27 @@ public final class LogFiller {
     ComputedColumnPlaces placement = new ComputedColumnPlaces(grid, understanding.tables());
     Map<LogTable, ComputedTable> fills = new LinkedHashMap<>();
     Map<LogTable, Set<ComputedColumn>> wanted = new HashMap<>();
+    Map<LogTable, ComputedColumnPlaces.Present> present = new HashMap<>();
     for (LogTable table : understanding.tables()) {
       if (table.settled()) {
+        boolean gravityIsNeeded =
+            source != null || options.columns().contains(ComputedColumn.SPECIFIC_GRAVITY);
+        ComputedColumnPlaces.Present there =
+            placement.present(
+                table,
+                options.scale().orElseGet(() -> WrittenScale.of(grid, table)),
+                gravityIsNeeded);
         Set<ComputedColumn> columns = EnumSet.noneOf(ComputedColumn.class);
         columns.addAll(options.columns());
-        columns.addAll(placement.present(table).keySet());
+        columns.addAll(there.places().keySet());
         if (source != null) {
           columns.addAll(OriginalGravityLookUp.columns(grid, table));
+          if (columns.contains(ComputedColumn.CORRECTED_GRAVITY)) {
+            columns.add(ComputedColumn.SPECIFIC_GRAVITY);
+          }
+        }
+        if (there.scale().isPlainGravity()) {
+          columns.remove(ComputedColumn.SPECIFIC_GRAVITY);
         }
         boolean noted = columns.remove(ComputedColumn.NOTE);
         ComputedTable fill = new ComputedTable(grid, table, columns);
@@ -55,64 +70,74 @@ public final class LogFiller {
         }
         fills.put(table, fill);
         wanted.put(table, columns);
+        present.put(table, there);
       }
     }
-    List<ColumnPatch> patches = new ArrayList<>();
+    List<FilledColumn> filled = new ArrayList<>();
     for (LogTable table : fills.keySet()) {
-      patches.addAll(
-          patches(
-              grid,
-              understanding,
-              table,
-              fills.get(table),
-              placement.place(table, wanted.get(table)),
-              source));
+      Language language =
+          options.language().orElseGet(() -> LogLanguage.of(grid, table, options.userLanguage()));
+      Map<ComputedColumn, ComputedColumnPlaces.Place> places =
+          placement.place(table, wanted.get(table), present.get(table), language);
+      RowFormulas formulas =
+          source == null
+              ? null
+              : new RowFormulas(grid, table, source, places, understanding.tables());
+      places.forEach(
+          (column, place) ->
+              filled.add(filled(table, column, place, language, fills.get(table), formulas)));
     }
-    patches.sort(Comparator.comparing(ColumnPatch::headerRow).thenComparing(ColumnPatch::column));
+    List<ColumnPatch> patches =
+        filled.stream()
+            .map(FilledColumn::patch)
+            .sorted(Comparator.comparing(ColumnPatch::headerRow).thenComparing(ColumnPatch::column))
+            .toList();
     return new Filling(
-        new SheetPatch(understanding.sheet(), List.copyOf(patches)),
+        new SheetPatch(understanding.sheet(), patches),
+        List.copyOf(filled),
         fills.values().stream().map(ComputedTable::count).toList(),
         new JoinedList<>(fills.values().stream().map(ComputedTable::refusals).toList()));
   }
 
-  private static List<ColumnPatch> patches(
-      Grid grid,
-      Understanding understanding,
+  private static FilledColumn filled(
       LogTable table,
+      ComputedColumn column,
+      ComputedColumnPlaces.Place place,
+      Language language,
       ComputedTable fill,
-      Map<ComputedColumn, ComputedColumnPlaces.Place> places,
-      FormulaSource source) {
-    RowFormulas formulas =
-        source == null
-            ? null
-            : new RowFormulas(grid, table, source, places, understanding.tables());
-    List<ColumnPatch> patches = new ArrayList<>();
-    for (Map.Entry<ComputedColumn, ComputedColumnPlaces.Place> entry :
-        new EnumMap<>(places).entrySet()) {
-      ComputedColumn column = entry.getKey();
-      patches.add(
-          new ColumnPatch(
-              entry.getValue().column(),
-              table.headerRow(),
-              entry.getValue().header(),
-              table.firstRow(),
-              table.lastRow(),
-              column.decimals(),
-              new FilledCells(column, fill, formulas)));
-    }
-    return patches;
+      RowFormulas formulas) {
+    WrittenScale scale = place.header().scale();
+    boolean corrected = column == ComputedColumn.CORRECTED_GRAVITY;
+    String header = place.header().text(language);
+    ColumnPatch patch =
+        new ColumnPatch(
+            place.column(),
+            table.headerRow(),
+            header,
+            place.before().isEmpty() ? header : place.before(),
+            table.firstRow(),
+            table.lastRow(),
+            corrected ? scale.decimals() : column.decimals(),
+            new FilledCells(column, scale, language, fill, formulas));
+    return new FilledColumn(table, column, scale, patch);
   }
 
-  private record FilledCells(ComputedColumn column, ComputedTable fill, RowFormulas formulas)
+  private record FilledCells(
+      ComputedColumn column,
+      WrittenScale scale,
+      Language language,
+      ComputedTable fill,
+      RowFormulas formulas)
       implements ColumnPatch.Cells {
     @Override
     public double number(int row) {
-      return fill.number(column, row);
+      double number = fill.number(column, row);
+      return scale.isPlainGravity() || Double.isNaN(number) ? number : scale.fromGravity(number);
     }
 
     @Override
     public String text(int row) {
-      return fill.text(column, row);
+      return fill.text(column, row, language);
     }
 
     @Override

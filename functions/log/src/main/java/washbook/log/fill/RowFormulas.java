@@ -19,6 +19,7 @@ import washbook.log.OriginalGravity.Stated;
 import washbook.log.OriginalGravity.StatedNumber;
 import washbook.log.Role;
 import washbook.log.StatedWash;
+import washbook.log.WrittenScale;
 import washbook.log.reading.HydrometerRows;
 import washbook.log.reading.OtherBrixScale;
 import washbook.log.sheet.CellAddress;
@@ -37,6 +38,7 @@ final class RowFormulas {
   private final FormulaSource source;
   private final HydrometerRows reading;
   private final int correctedColumn;
+  private final WrittenScale shownOn;
   private final int originalColumn;
   private final OriginalGravityLookUp first;
   private final int[] batchOfRow;
@@ -67,7 +69,14 @@ final class RowFormulas {
     fahrenheit = unit(Role.TEMPERATURE).equals("F");
     refractometerColumn = column(Role.REFRACTOMETER);
     refractometerInBrix = unit(Role.REFRACTOMETER).equals("BRIX");
-    correctedColumn = column(places, ComputedColumn.CORRECTED_GRAVITY);
+    ComputedColumnPlaces.Place shown = places.get(ComputedColumn.CORRECTED_GRAVITY);
+    shownOn = shown == null ? WrittenScale.SG : shown.header().scale();
+    correctedColumn =
+        column(
+            places,
+            shownOn.isPlainGravity()
+                ? ComputedColumn.CORRECTED_GRAVITY
+                : ComputedColumn.SPECIFIC_GRAVITY);
     originalColumn = column(places, ComputedColumn.ORIGINAL_GRAVITY);
     first =
         new OriginalGravityLookUp(grid, table, column(places, ComputedColumn.FIRST_GRAVITY), all);
@@ -101,7 +110,12 @@ final class RowFormulas {
     }
     Batch batch = table.batches().get(index);
     reading.begin(batch);
-    if (column == ComputedColumn.CORRECTED_GRAVITY || column == ComputedColumn.FIRST_GRAVITY) {
+    if (column == ComputedColumn.CORRECTED_GRAVITY && !shownOn.isPlainGravity()) {
+      return onItsScale(CellAddress.of(row, correctedColumn));
+    }
+    if (column == ComputedColumn.CORRECTED_GRAVITY
+        || column == ComputedColumn.SPECIFIC_GRAVITY
+        || column == ComputedColumn.FIRST_GRAVITY) {
       return corrected(batch, row);
     }
     if (column == ComputedColumn.ORIGINAL_GRAVITY) {
@@ -230,6 +244,21 @@ final class RowFormulas {
       case GCM3 -> convert(cell + "*1000", on.wordOfConvert(), "SG");
       default -> convert(cell, on.wordOfConvert(), "SG");
     };
+  }
+
+  /** The corrected reading on another scale, from the cell that holds it as SG. */
+  private String onItsScale(String gravity) {
+    String figure;
+    if (shownOn.inThousandths()) {
+      figure = gravity + "*1000";
+    } else {
+      String converted = convert(gravity, "SG", shownOn.scale().wordOfConvert());
+      if (shownOn.scale() != ReadingScale.GCM3) {
+        return converted;
+      }
+      figure = converted + "/1000";
+    }
+    return "IF(" + gravity + "=\"\",\"\"," + figure + ")";
   }
 
   private String convert(String cell, String from, String to) {

@@ -5,8 +5,10 @@ import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import washbook.log.ComputedHeader;
+import washbook.log.ComputedHeaders;
 import washbook.log.Role;
 import washbook.log.layout.Header.HeaderCell;
 import washbook.log.sheet.Grid;
@@ -31,6 +33,11 @@ public final class Headers {
   private final HeaderCredibility weak;
   private final ReadingWithTemperature pairs;
   private final ReadingByValues byValues;
+
+  /** Our headers in the row asked about last. */
+  private ComputedHeaders ours;
+
+  private int oursRow = -1;
 
   public Headers(Grid grid) {
     this.grid = grid;
@@ -130,10 +137,26 @@ public final class Headers {
 
   /** A header cell, judged with a look at the values below where its words leave two ways. */
   private HeaderCell cell(int row, int column, String text) {
+    if (isOurs(row, column, text)) {
+      return new HeaderCell(column, text.strip(), EnumSet.noneOf(Concept.class), Role.COMPUTED);
+    }
     HeaderCell cell = cell(column, text);
     return cell.role() == Role.TEMPERATURE && pairs.standBelow(row, cell)
         ? new HeaderCell(column, cell.text(), cell.meanings(), Role.GRAVITY)
         : cell;
+  }
+
+  /** Whether an earlier run has written a header, which its neighbours may have to tell. */
+  private boolean isOurs(int row, int column, String text) {
+    Optional<ComputedHeader> read = ComputedHeader.read(text.strip());
+    if (read.isEmpty() || read.get().isMarked()) {
+      return read.isPresent();
+    }
+    if (oursRow != row) {
+      ours = ComputedHeaders.in(grid, row);
+      oursRow = row;
+    }
+    return ours.at(column).isPresent();
   }
 
   private HeaderCell cell(int column, String text) {
@@ -150,9 +173,6 @@ public final class Headers {
   private static HeaderCell judge(String text) {
     String trimmed = text.strip();
     Set<Concept> none = EnumSet.noneOf(Concept.class);
-    if (ComputedHeader.read(trimmed) != null) {
-      return new HeaderCell(-1, trimmed, none, Role.COMPUTED);
-    }
     if (trimmed.isEmpty() || isValue(trimmed) || isStatement(trimmed)) {
       return new HeaderCell(-1, trimmed, none, Role.OTHER);
     }

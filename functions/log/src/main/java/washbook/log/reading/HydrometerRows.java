@@ -1,5 +1,7 @@
 package washbook.log.reading;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import washbook.functions.Answer.Code;
 import washbook.functions.RefusedException;
@@ -13,6 +15,7 @@ import washbook.log.LogColumn;
 import washbook.log.LogSettings;
 import washbook.log.LogTable;
 import washbook.log.Role;
+import washbook.log.language.Message;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.CellRefusal;
 import washbook.log.sheet.Grid;
@@ -101,7 +104,7 @@ public final class HydrometerRows {
   }
 
   /** The unit of a column of temperatures, °C where it has none. */
-  static TemperatureUnit unitOf(LogColumn temperature) {
+  public static TemperatureUnit unitOf(LogColumn temperature) {
     return temperature == null || temperature.unit().isEmpty()
         ? TemperatureUnit.C
         : TemperatureUnit.valueOf(temperature.unit());
@@ -124,10 +127,7 @@ public final class HydrometerRows {
           new CellRefusal(
               cell(row),
               Code.CONTRADICTION,
-              "the row is called '"
-                  + grid.text(row, labelColumn).strip()
-                  + "', but its reading is not what sums up those above; it needs a date or day to"
-                  + " be a reading.");
+              Message.of("reading.total", RowRefusals.quoted(grid.text(row, labelColumn).strip())));
       return State.REFUSED;
     }
     return state;
@@ -187,9 +187,8 @@ public final class HydrometerRows {
           return refusal == null ? State.NOTHING : State.REFUSED;
         }
       }
-      case DATE -> refuse(row, gravityColumn, Code.NOT_A_NUMBER, "reading is a date or time");
-      case LOGICAL, ERROR ->
-          refuse(row, gravityColumn, Code.NOT_A_NUMBER, "reading is an error or a truth value");
+      case DATE -> refuse(row, gravityColumn, Code.NOT_A_NUMBER, "reading.date");
+      case LOGICAL, ERROR -> refuse(row, gravityColumn, Code.NOT_A_NUMBER, "reading.error");
     }
     if (refusal != null) {
       return State.REFUSED;
@@ -206,7 +205,8 @@ public final class HydrometerRows {
           row,
           gravityColumn,
           Code.NOT_A_NUMBER,
-          "reading '" + grid.text(row, gravityColumn) + "' is not a single number");
+          "reading.notANumber",
+          grid.text(row, gravityColumn));
       return false;
     }
     ReadingScale own = scale;
@@ -217,11 +217,9 @@ public final class HydrometerRows {
             row,
             gravityColumn,
             Code.UNKNOWN_WORD,
-            "reading '"
-                + grid.text(row, gravityColumn)
-                + "' has the unit '"
-                + cell.unit
-                + "', which is no scale of sugar");
+            "reading.foreignUnit",
+            grid.text(row, gravityColumn),
+            cell.unit);
         return false;
       }
     }
@@ -235,22 +233,14 @@ public final class HydrometerRows {
   private boolean takePair(int row, CellText cell) {
     String text = grid.text(row, gravityColumn);
     if (!TemperatureBesideReading.isTemperature(readingUse, cell)) {
-      refuse(
-          row,
-          gravityColumn,
-          Code.NOT_A_NUMBER,
-          "reading '" + text + "' holds two numbers, and nothing says what the second one is");
+      refuse(row, gravityColumn, Code.NOT_A_NUMBER, "reading.twoNumbers", text);
       return false;
     }
     if (pairUnit == null) {
       pairUnit = TemperatureBesideReading.unit(grid, table, readingUse);
     }
     if (pairUnit.isEmpty()) {
-      refuse(
-          row,
-          gravityColumn,
-          Code.NOT_A_NUMBER,
-          "reading '" + text + "' has a temperature that may be in \u00b0C or \u00b0F");
+      refuse(row, gravityColumn, Code.NOT_A_NUMBER, "reading.openUnit", text);
       return false;
     }
     cell.temperatureUnit = pairUnit.get();
@@ -348,35 +338,27 @@ public final class HydrometerRows {
         if (Statement.saysCorrected(text)) {
           return settings.correctedAlready() ? settings.temperatureC() : settings.calibrationC();
         }
-        refuse(
-            row,
-            temperatureColumn,
-            Code.NOT_A_NUMBER,
-            "temperature '" + text + "' is not a temperature");
+        refuse(row, temperatureColumn, Code.NOT_A_NUMBER, "temperature.notOne", text);
         return Double.NaN;
       case BLANK:
         return Double.NaN;
       default:
-        refuse(
-            row,
-            temperatureColumn,
-            Code.NOT_A_NUMBER,
-            "temperature is a date, an error or a truth value");
+        refuse(row, temperatureColumn, Code.NOT_A_NUMBER, "temperature.error");
         return Double.NaN;
     }
   }
 
-  private void refuse(int row, int column, Code code, String what) {
-    refusal =
-        new CellRefusal(
-            CellAddress.of(row, column),
-            code,
-            what
-                + "; it must be "
-                + (column == temperatureColumn
-                    ? RowRefusals.temperatureRange(temperatureUnit)
-                    : refusals.range())
-                + ".");
+  /** Refuses with a message of the texts quoted and the range that is wanted. */
+  private void refuse(int row, int column, Code code, String key, String... texts) {
+    List<Object> arguments = new ArrayList<>();
+    for (String text : texts) {
+      arguments.add(RowRefusals.quoted(text));
+    }
+    arguments.add(
+        column == temperatureColumn
+            ? RowRefusals.temperatureRange(temperatureUnit)
+            : refusals.range());
+    refusal = new CellRefusal(CellAddress.of(row, column), code, new Message(key, arguments));
   }
 
   /** Address of a row's reading. */
@@ -451,7 +433,12 @@ public final class HydrometerRows {
   }
 
   /** A gravity on the log's own scale, to be read. */
-  public String shown(double gravity) {
+  public Message shown(double gravity) {
     return refusals.show(gravity);
+  }
+
+  /** A difference of gravities on the log's own scale, to be read. */
+  public Message shownDifference(double gravity) {
+    return refusals.difference(gravity);
   }
 }

@@ -5,6 +5,8 @@ import washbook.functions.Numbers;
 import washbook.functions.quantity.Quantity;
 import washbook.functions.scale.SugarScale;
 import washbook.log.LogColumn;
+import washbook.log.language.Figure;
+import washbook.log.language.Message;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.CellRefusal;
 import washbook.log.sheet.Grid;
@@ -48,11 +50,10 @@ final class RefractometerRows {
             new CellRefusal(
                 CellAddress.of(row, column),
                 Code.NOT_A_NUMBER,
-                "refractometer reading '"
-                    + grid.text(row, column)
-                    + "' is not a single number; it must be "
-                    + range()
-                    + ".");
+                Message.of(
+                    "refractometer.notANumber",
+                    RowRefusals.quoted(grid.text(row, column)),
+                    range()));
         return HydrometerRows.State.REFUSED;
       }
       return check(row, cell.value);
@@ -72,41 +73,39 @@ final class RefractometerRows {
     }
     refusal =
         RowRefusals.outside(
-            row,
-            column,
-            "refractometer reading " + RowRefusals.quoted(grid, row, column),
-            range(),
-            brix < 1);
+            row, column, "refractometer", RowRefusals.quoted(grid, row, column), range(), brix < 1);
     return HydrometerRows.State.REFUSED;
   }
 
   /** The range of the instrument in the log's own unit. */
-  private String range() {
+  private Message range() {
     Quantity range = Quantity.REFRACTOMETER_BRIX;
     return scale == ReadingScale.SG
-        ? Numbers.round(SugarScale.BRIX.toGravity(range.min()), 4)
-            + " to "
-            + Numbers.round(SugarScale.BRIX.toGravity(range.max()), 4)
-            + " SG"
-        : range.range();
+        ? Message.of(
+            "range",
+            asGravity(range.min()),
+            asGravity(range.max()),
+            Message.of("unit", Message.of("scale.SG")))
+        : RowRefusals.range(range.min(), range.max(), ReadingScale.BRIX.sign());
+  }
+
+  private static Figure asGravity(double brix) {
+    return new Figure(Numbers.round(SugarScale.BRIX.toGravity(brix), 4));
   }
 
   /** A reading that does not go with what the instrument showed before the ferment. */
   CellRefusal contradiction(int row, double presentBrix, double originalBrix) {
-    String before =
+    Object before =
         scale == ReadingScale.SG
-            ? Numbers.round(SugarScale.BRIX.toGravity(originalBrix), 4)
-            : Numbers.round(originalBrix, 2) + " \u00b0Bx";
-    String what =
-        "refractometer reading " + RowRefusals.quoted(grid, row, column) + " does not go with ";
+            ? asGravity(originalBrix)
+            : Message.of(
+                "amount", new Figure(Numbers.round(originalBrix, 2)), ReadingScale.BRIX.sign());
     return new CellRefusal(
         CellAddress.of(row, column),
         Code.CONTRADICTION,
-        what
-            + "the original reading "
-            + before
-            + (presentBrix > originalBrix
-                ? "; it must be below it, or sugar was added."
-                : "; it must be above what the wash can ferment to."));
+        Message.of(
+            presentBrix > originalBrix ? "refractometer.above" : "refractometer.below",
+            RowRefusals.quoted(grid, row, column),
+            before));
   }
 }

@@ -2,14 +2,15 @@ package washbook.log.reading;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Locale;
 import washbook.functions.Answer.Code;
 import washbook.functions.Numbers;
 import washbook.functions.quantity.Quantity;
 import washbook.functions.scale.TemperatureUnit;
-import washbook.log.LogColumn;
 import washbook.log.LogTable;
 import washbook.log.Role;
+import washbook.log.WrittenScale;
+import washbook.log.language.Figure;
+import washbook.log.language.Message;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.CellRefusal;
 import washbook.log.sheet.Grid;
@@ -25,102 +26,121 @@ final class RowRefusals {
   private static final int GRAVITY_DIGITS = 4;
 
   private final Grid grid;
+  private final WrittenScale written;
   private final ReadingScale scale;
   private final boolean thousands;
   private final TemperatureUnit temperatureUnit;
 
   RowRefusals(Grid grid, LogTable table) {
     this.grid = grid;
-    LogColumn reading = table.column(Role.GRAVITY).orElse(null);
-    scale = ReadingScale.of(reading == null ? "" : reading.unit());
-    thousands = reading != null && scale == ReadingScale.SG && inThousands(table, reading.column());
+    written = WrittenScale.of(grid, table);
+    scale = written.scale();
+    thousands = written.inThousandths();
     temperatureUnit = HydrometerRows.unitOf(table.column(Role.TEMPERATURE).orElse(null));
   }
 
-  private boolean inThousands(LogTable table, int column) {
-    for (int row = table.firstRow(); row <= table.lastRow(); row++) {
-      double value = CellText.plainNumber(grid, row, column);
-      if (ReadingScale.looksLikeGravity(value)) {
-        return scale.isInThousandths(value);
-      }
-    }
-    return false;
+  /** A cell's value as a person reads it: a text in quotes, a number without endless digits. */
+  static Object quoted(Grid grid, int row, int column) {
+    return grid.kind(row, column) == Grid.Kind.TEXT
+        ? quoted(grid.text(row, column).strip())
+        : new Figure(Numbers.round(grid.number(row, column), GRAVITY_DIGITS));
   }
 
-  /** A cell's value as a person reads it: a text in quotes, a number without endless digits. */
-  static String quoted(Grid grid, int row, int column) {
-    return grid.kind(row, column) == Grid.Kind.TEXT
-        ? "'" + grid.text(row, column).strip() + "'"
-        : Numbers.round(grid.number(row, column), GRAVITY_DIGITS);
+  static Message quoted(String text) {
+    return Message.of("quoted", text);
   }
 
   /** The range of readings on the log's scale. */
-  String range() {
+  Message range() {
     return range(scale, thousands);
   }
 
-  private static String range(ReadingScale scale, boolean thousands) {
+  private static Message range(ReadingScale scale, boolean thousands) {
     if (scale == ReadingScale.SG && !thousands) {
-      return Quantity.GRAVITY.range();
+      return range(Quantity.GRAVITY.min(), Quantity.GRAVITY.max(), sign(scale));
     }
-    return inwards(Quantity.GRAVITY.min(), scale, RoundingMode.CEILING)
-        + " to "
-        + inwards(Quantity.GRAVITY.max(), scale, RoundingMode.FLOOR)
-        + scale.sign();
+    return Message.of(
+        "range",
+        inwards(Quantity.GRAVITY.min(), scale, RoundingMode.CEILING),
+        inwards(Quantity.GRAVITY.max(), scale, RoundingMode.FLOOR),
+        scale == ReadingScale.SG ? "" : sign(scale));
+  }
+
+  static Message range(double low, double high, Object sign) {
+    return Message.of("range", new Figure(Numbers.show(low)), new Figure(Numbers.show(high)), sign);
+  }
+
+  /** A scale's name after a number, with the space before it. */
+  private static Object sign(ReadingScale scale) {
+    return switch (scale) {
+      case SG, POINTS -> Message.of("unit", Message.of("scale." + scale));
+      default -> scale.sign();
+    };
   }
 
   /** An end of the range, rounded so that it is not refused itself. */
-  private static String inwards(double gravity, ReadingScale scale, RoundingMode mode) {
+  private static Figure inwards(double gravity, ReadingScale scale, RoundingMode mode) {
     double value = scale == ReadingScale.SG ? 1000 * gravity : scale.fromGravity(gravity);
     double clean = Double.parseDouble(Numbers.round(value, 12));
     int digits = scale == ReadingScale.GCM3 ? 3 : 1;
-    return Numbers.show(BigDecimal.valueOf(clean).setScale(digits, mode).doubleValue());
+    return new Figure(Numbers.show(BigDecimal.valueOf(clean).setScale(digits, mode).doubleValue()));
   }
 
   /** A gravity on the log's own scale. */
-  String show(double gravity) {
-    if (scale == ReadingScale.SG) {
-      return thousands
-          ? String.format(Locale.ROOT, "%.1f", 1000 * gravity)
-          : String.format(Locale.ROOT, "%.4f", gravity);
-    }
-    String format = scale == ReadingScale.GCM3 ? "%.4f" : "%.2f";
-    return String.format(Locale.ROOT, format, scale.fromGravity(gravity)) + scale.sign();
+  Message show(double gravity) {
+    return Message.of(
+        "amount", written.shown(gravity), scale == ReadingScale.SG ? "" : sign(scale));
   }
 
-  static String temperatureRange(TemperatureUnit unit) {
-    return unit == TemperatureUnit.C
-        ? Quantity.SUGAR_TEMPERATURE.range()
-        : Numbers.round(unit.fromCelsius(Quantity.SUGAR_TEMPERATURE.min()), 1)
-            + " to "
-            + Numbers.round(unit.fromCelsius(Quantity.SUGAR_TEMPERATURE.max()), 1)
-            + " \u00b0F";
+  /** A difference of gravities on the log's own scale. */
+  Message difference(double gravity) {
+    String plain =
+        written.isPlainGravity()
+            ? Numbers.round(gravity, GRAVITY_DIGITS)
+            : Numbers.round(written.change(gravity), 1);
+    return Message.of("amount", new Figure(plain), thousands ? "" : sign(scale));
+  }
+
+  static Message temperatureRange(TemperatureUnit unit) {
+    return Message.of(
+        "range",
+        degrees(unit, Quantity.SUGAR_TEMPERATURE.min()),
+        degrees(unit, Quantity.SUGAR_TEMPERATURE.max()),
+        " \u00b0" + unit);
+  }
+
+  private static Figure degrees(TemperatureUnit unit, double celsius) {
+    return new Figure(Numbers.round(unit.fromCelsius(celsius), 1));
   }
 
   CellRefusal readingOutside(
       int row, int column, ReadingScale own, boolean inThousandths, boolean tooLow) {
     return outside(
-        row, column, "reading " + quoted(grid, row, column), range(own, inThousandths), tooLow);
+        row, column, "reading", quoted(grid, row, column), range(own, inThousandths), tooLow);
   }
 
-  static CellRefusal outside(int row, int column, String what, String range, boolean tooLow) {
+  /**
+   * @param what what is outside: the message's key without its ending
+   */
+  static CellRefusal outside(
+      int row, int column, String what, Object shown, Message range, boolean tooLow) {
     return new CellRefusal(
         CellAddress.of(row, column),
         tooLow ? Code.TOO_LOW : Code.TOO_HIGH,
-        what + (tooLow ? " is too low" : " is too high") + "; it must be " + range + ".");
+        Message.of(what + (tooLow ? ".tooLow" : ".tooHigh"), shown, range));
   }
 
   /** A row without a temperature: its cell is blank, or says so in a word. */
   CellRefusal noTemperature(int row, int column, boolean hasColumn) {
     boolean word = hasColumn && grid.kind(row, column) == Grid.Kind.TEXT;
     String text = word ? grid.text(row, column).strip() : "";
+    Message range = temperatureRange(temperatureUnit);
     return new CellRefusal(
         CellAddress.of(row, column),
         text.isEmpty() ? Code.BLANK : Code.NOT_A_NUMBER,
-        (text.isEmpty() ? "temperature is blank" : "temperature '" + text + "' is no number")
-            + "; it must be "
-            + temperatureRange(temperatureUnit)
-            + ", or the log must say that its readings are corrected.");
+        text.isEmpty()
+            ? Message.of("temperature.blank", range)
+            : Message.of("temperature.word", quoted(text), range));
   }
 
   /** A temperature outside the range, from its own column or from after the reading. */
@@ -133,7 +153,8 @@ final class RowRefusals {
       return outside(
           row,
           readingColumn,
-          "the temperature in " + quoted(grid, row, readingColumn),
+          "temperature.inReading",
+          quoted(grid, row, readingColumn),
           temperatureRange(isC ? TemperatureUnit.C : TemperatureUnit.F),
           tooLow);
     }
@@ -143,18 +164,19 @@ final class RowRefusals {
       return outside(
           row,
           temperatureColumn >= 0 ? temperatureColumn : readingColumn,
-          "temperature " + Numbers.round(temperatureC, 1) + " \u00b0C",
-          temperatureRange(TemperatureUnit.C),
+          "temperature",
+          Message.of("amount", degrees(temperatureUnit, temperatureC), " \u00b0" + temperatureUnit),
+          temperatureRange(temperatureUnit),
           tooLow);
     }
     CellText cell = text(row, temperatureColumn);
     boolean hasUnit = cell != null && cell.form == CellText.Form.TEMPERATURE;
     TemperatureUnit unit = hasUnit ? cell.temperatureUnit : temperatureUnit;
-    String sign = hasUnit ? "" : " \u00b0" + unit;
     return outside(
         row,
         temperatureColumn,
-        "temperature " + quoted(grid, row, temperatureColumn) + sign,
+        "temperature",
+        Message.of("amount", quoted(grid, row, temperatureColumn), hasUnit ? "" : " \u00b0" + unit),
         temperatureRange(unit),
         tooLow);
   }
@@ -167,34 +189,24 @@ final class RowRefusals {
 
   /** A reading that does not go with the batch's original gravity. */
   CellRefusal contradiction(int row, int column, double gravity, double originalGravity) {
-    String what = "reading " + quoted(grid, row, column) + " (corrected " + show(gravity) + ") is ";
     return new CellRefusal(
         CellAddress.of(row, column),
         Code.CONTRADICTION,
-        gravity >= originalGravity
-            ? what
-                + "above the original gravity "
-                + show(originalGravity)
-                + " and no sugar was added; it must be "
-                + range(originalGravity)
-            : what
-                + "lower than a wash of original gravity "
-                + show(originalGravity)
-                + " can ferment to; it must be "
-                + range(originalGravity));
+        Message.of(
+            gravity >= originalGravity ? "original.above" : "original.below",
+            quoted(grid, row, column),
+            show(gravity),
+            show(originalGravity),
+            Message.of(
+                "range",
+                lowest(),
+                show(originalGravity),
+                written.isPlainGravity() ? sign(scale) : "")));
   }
 
-  private String range(double originalGravity) {
-    return inwards(Quantity.GRAVITY.min()) + " to " + show(originalGravity) + sign() + ".";
-  }
-
-  private String inwards(double gravity) {
-    return scale == ReadingScale.SG && !thousands
-        ? Numbers.show(gravity)
-        : inwards(gravity, scale, RoundingMode.CEILING);
-  }
-
-  private String sign() {
-    return scale == ReadingScale.SG && !thousands ? " SG" : "";
+  private Figure lowest() {
+    return written.isPlainGravity()
+        ? new Figure(Numbers.show(Quantity.GRAVITY.min()))
+        : inwards(Quantity.GRAVITY.min(), scale, RoundingMode.CEILING);
   }
 }

@@ -7,6 +7,7 @@ package washbook.log.sheet;
  * @param column where it goes, from 0
  * @param headerRow row of the header cell, from 0
  * @param header text of the header cell
+ * @param headerBefore text of the header of ours that it replaces; the same where there is none
  * @param firstRow first row that belongs to the table
  * @param lastRow last row that belongs to the table
  * @param decimals decimal places that a reader wants to see; -1 for text columns
@@ -16,10 +17,29 @@ public record ColumnPatch(
     int column,
     int headerRow,
     String header,
+    String headerBefore,
     int firstRow,
     int lastRow,
     int decimals,
     Cells cells) {
+
+  /** A column whose header does not change. */
+  public ColumnPatch(
+      int column,
+      int headerRow,
+      String header,
+      int firstRow,
+      int lastRow,
+      int decimals,
+      Cells cells) {
+    this(column, headerRow, header, header, firstRow, lastRow, decimals, cells);
+  }
+
+  /** Whether a header's text says that the column is one that we have written before. */
+  public boolean isOurs(String text) {
+    String stripped = text.strip();
+    return stripped.equals(header) || stripped.equals(headerBefore);
+  }
 
   /** The cells of one computed column. All three answers for a row together are its content. */
   public interface Cells {

@@ -23,6 +23,8 @@ import washbook.log.OriginalGravity.Stated;
 import washbook.log.OriginalGravity.StatedNumber;
 import washbook.log.OriginalGravity.Unknown;
 import washbook.log.Role;
+import washbook.log.language.Figure;
+import washbook.log.language.Message;
 import washbook.log.layout.KeyLine;
 import washbook.log.layout.KeyLines;
 import washbook.log.layout.TableRows;
@@ -36,6 +38,9 @@ import washbook.log.words.ReadingScale;
 
 /** Splits a table's rows into batches and finds each batch's original gravity. */
 final class Batches {
+  private static final Message ORIGINALS =
+      range(Quantity.ORIGINAL_GRAVITY, Message.of("unit", Message.of("scale.SG")));
+
   private final Grid grid;
   private final LogTable table;
   private final TableRows rows;
@@ -206,7 +211,7 @@ final class Batches {
                 + Numbers.show(value)
                 + ": which one holds? Correct the column, or say in a map: original gravity ="
                 + " 1.085 SG");
-        return unknown(name, batchRows, cell, "the log states two original gravities");
+        return unknown(name, batchRows, cell, Message.of("why.two"));
       }
     }
     if (foundRow < 0) {
@@ -233,9 +238,18 @@ final class Batches {
 
   /** A stated original gravity that was read at a temperature of its own. */
   private Batch corrected(KeyLine line, String name, int[] batchRows, ReadingScale scale) {
+    Quantity temperatures = Quantity.SUGAR_TEMPERATURE;
+    double shown = line.temperatureC();
+    if (!(shown >= temperatures.min() && shown <= temperatures.max())) {
+      Message degrees = Message.of("amount", new Figure(Numbers.round(shown, 1)), " \u00b0C");
+      return unknown(
+          name,
+          batchRows,
+          line.cell(),
+          Message.of("why.outside", degrees, range(temperatures, " \u00b0C")));
+    }
     try {
       double reading = scale.toCheckedGravity(line.value());
-      Quantity.SUGAR_TEMPERATURE.check("temperature", line.temperatureC());
       double gravity =
           Hydrometer.correctedGravity(
               reading,
@@ -244,7 +258,8 @@ final class Batches {
               table.settings().offset());
       return stated(name, batchRows, gravity, Optional.of(ReadingScale.SG), line.cell(), false);
     } catch (RefusedException refused) {
-      return unknown(name, batchRows, line.cell(), refused.refusal().reason());
+      return unknown(
+          name, batchRows, line.cell(), Message.of("why.outside", line.cell(), ORIGINALS));
     }
   }
 
@@ -283,7 +298,7 @@ final class Batches {
               + "? In a map: original gravity = "
               + Numbers.show(value)
               + " BRIX");
-      return unknown(name, batchRows, cell, "the scale of the stated original gravity is unclear");
+      return unknown(name, batchRows, cell, Message.of("why.scale"));
     }
     try {
       double gravity =
@@ -296,7 +311,11 @@ final class Batches {
           new Stated(gravity, cell, "stated in " + cell, number),
           originalBrix(gravity));
     } catch (RefusedException refused) {
-      return unknown(name, batchRows, cell, refused.refusal().reason());
+      return unknown(
+          name,
+          batchRows,
+          cell,
+          Message.of("why.outside", new Figure(Numbers.show(value)), ORIGINALS));
     }
   }
 
@@ -312,11 +331,8 @@ final class Batches {
               name,
               batchRows,
               reading.refusal.cell(),
-              "the batch's first reading, in row "
-                  + (row + 1)
-                  + ", is refused ("
-                  + reading.refusal.cell()
-                  + "); state the original gravity or complete that row");
+              Message.of(
+                  "why.first", new Figure(Integer.toString(row + 1)), reading.refusal.cell()));
         }
         case READ -> {
           String cell = reading.cell(row);
@@ -324,7 +340,11 @@ final class Batches {
           try {
             Quantity.ORIGINAL_GRAVITY.check("original gravity", gravity);
           } catch (RefusedException refused) {
-            return unknown(name, batchRows, cell, refused.refusal().reason());
+            return unknown(
+                name,
+                batchRows,
+                cell,
+                Message.of("why.outside", reading.shown(gravity), ORIGINALS));
           }
           return new Batch(
               name,
@@ -336,7 +356,7 @@ final class Batches {
         }
       }
     }
-    return unknown(name, batchRows, "", "it has no reading");
+    return unknown(name, batchRows, "", Message.of("why.noReading"));
   }
 
   /** What the refractometer would show in a wash of that original gravity. */
@@ -354,7 +374,15 @@ final class Batches {
         : originalBrix(originalGravity);
   }
 
-  private static Batch unknown(String name, int[] batchRows, String cell, String why) {
+  private static Message range(Quantity quantity, Object sign) {
+    return Message.of(
+        "range",
+        new Figure(Numbers.show(quantity.min())),
+        new Figure(Numbers.show(quantity.max())),
+        sign);
+  }
+
+  private static Batch unknown(String name, int[] batchRows, String cell, Message why) {
     return new Batch(name, batchRows, new Unknown(cell, why), OptionalDouble.empty());
   }
 

@@ -12,6 +12,7 @@ import washbook.log.Doubts;
 import washbook.log.LogColumn;
 import washbook.log.LogTable;
 import washbook.log.Role;
+import washbook.log.language.Message;
 import washbook.log.reading.HydrometerRows;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
@@ -57,10 +58,10 @@ final class Feeds {
     int[] rows = batch.rows();
     int first = firstReading(rows);
     List<Batch.Step> steps = new ArrayList<>();
-    steps.add(new Batch.Step(0, batch.original().gravity(), ""));
+    steps.add(new Batch.Step(0, batch.original().gravity(), Message.NONE));
     List<Double> kilograms = new ArrayList<>();
     List<Double> litres = new ArrayList<>();
-    String missing = "";
+    Message missing = Message.NONE;
     for (int position = first; position >= 0 && position < rows.length; position++) {
       int row = rows[position];
       double sugarHere = amount(row, sugar);
@@ -70,7 +71,7 @@ final class Feeds {
       if ((!added && !noted) || (position == first && !risesAfter(rows, position))) {
         continue;
       }
-      if (missing.isEmpty()) {
+      if (missing.equals(Message.NONE)) {
         missing = noted ? askNote(row) : missing(batch, row, sugarHere, waterHere);
       }
       kilograms.add(sugarHere);
@@ -82,8 +83,8 @@ final class Feeds {
   }
 
   private Batch.Step step(
-      Batch batch, int from, List<Double> kilograms, List<Double> water, String missing) {
-    if (!missing.isEmpty()) {
+      Batch batch, int from, List<Double> kilograms, List<Double> water, Message missing) {
+    if (!missing.equals(Message.NONE)) {
       return new Batch.Step(from, OptionalDouble.empty(), missing);
     }
     double[] litres = new double[water.size() + 1];
@@ -98,9 +99,9 @@ final class Feeds {
     double[] sugars = kilograms.stream().mapToDouble(Double::doubleValue).toArray();
     try {
       return new Batch.Step(
-          from, OptionalDouble.of(Feeding.original(litres, gravities, sugars)), "");
+          from, OptionalDouble.of(Feeding.original(litres, gravities, sugars)), Message.NONE);
     } catch (RefusedException refused) {
-      return new Batch.Step(from, OptionalDouble.empty(), refused.refusal().reason());
+      return new Batch.Step(from, OptionalDouble.empty(), Message.of("why.feed"));
     }
   }
 
@@ -114,19 +115,19 @@ final class Feeds {
   }
 
   /** What is missing to calculate with an addition, as a sentence; asks for it once a batch. */
-  private String missing(Batch batch, int row, double sugarHere, double waterHere) {
+  private Message missing(Batch batch, int row, double sugarHere, double waterHere) {
     String cell =
         CellAddress.of(row, sugarHere != 0 && sugar != null ? sugar.column() : water.column());
-    String missing = "";
+    Message missing = Message.NONE;
     if (Double.isNaN(sugarHere) || Double.isNaN(waterHere)) {
-      missing = "what was added in " + cell + " has no clear amount and unit";
+      missing = Message.of("why.amount", cell);
       doubts.ask(
           cell,
           "How much was added, and in which unit? In a map for example: column "
               + cell.replaceAll("\\d", "")
               + (sugarHere != 0 && sugar != null ? " = SUGAR_ADDED in KG" : " = WATER_ADDED in L"));
     } else if (Double.isNaN(startVolume(batch))) {
-      missing = "sugar or water was added in " + cell + ", but the volume is not stated";
+      missing = Message.of("why.volume", cell);
       doubts.ask(
           cell,
           "How many litres was batch "
@@ -136,13 +137,13 @@ final class Feeds {
     return missing;
   }
 
-  private String askNote(int row) {
+  private Message askNote(int row) {
     String cell = CellAddress.of(row, note.column());
     doubts.ask(
         cell,
         "The note says that sugar was added. Put the amount into a column of its own (sugar"
             + " added, kg), or remove the word if nothing was added");
-    return "the note in " + cell + " says that sugar was added, but no column says how much";
+    return Message.of("why.note", cell);
   }
 
   private boolean saysAdded(int row) {

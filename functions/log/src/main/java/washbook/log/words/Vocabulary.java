@@ -14,7 +14,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import washbook.log.language.Language;
 
 /**
  * The vocabulary of headers and key lines. It knows no language: every line of its data file gives
@@ -36,7 +38,7 @@ public final class Vocabulary {
   private final ThreadLocal<Map<String, Set<Concept>>> known =
       ThreadLocal.withInitial(HashMap::new);
 
-  private record Entry(Concept concept, List<String> tokens) {}
+  private record Entry(Concept concept, Optional<Language> language, List<String> tokens) {}
 
   private Vocabulary() {}
 
@@ -60,6 +62,25 @@ public final class Vocabulary {
   /** The same of a text taken apart, which is not remembered. */
   static Set<Concept> meaningsOf(List<String> tokens) {
     return ONE.match(tokens);
+  }
+
+  /**
+   * The languages whose words stand in a text, each as often as words of it do. Units are the same
+   * in all languages and count for none.
+   */
+  public static List<Language> languages(String text) {
+    return text.isEmpty() || text.length() > LONGEST ? List.of() : ONE.languages(tokens(text));
+  }
+
+  private List<Language> languages(List<String> tokens) {
+    List<Language> found = new ArrayList<>();
+    int at = 0;
+    while (at < tokens.size()) {
+      List<Entry> here = longest(tokens, at);
+      here.stream().flatMap(e -> e.language.stream()).distinct().forEach(found::add);
+      at += here.isEmpty() ? 1 : here.get(0).tokens.size();
+    }
+    return found;
   }
 
   /** Lower-case words without accents; the degree sign, % and / are words of their own. */
@@ -99,31 +120,34 @@ public final class Vocabulary {
     Set<Concept> found = EnumSet.noneOf(Concept.class);
     int at = 0;
     while (at < tokens.size()) {
-      int longest = 0;
-      Set<Concept> here = EnumSet.noneOf(Concept.class);
-      for (Entry entry : byFirstToken.getOrDefault(tokens.get(at), List.of())) {
-        int length = entry.tokens.size();
-        if (length >= longest && matches(entry.tokens, tokens, at)) {
-          if (length > longest) {
-            here.clear();
-          }
-          longest = length;
-          here.add(entry.concept);
-        }
-      }
-      if (longest == 0) {
-        for (Entry entry : withStar) {
-          if (starMatches(entry.tokens.get(0), tokens.get(at))) {
-            longest = 1;
-            here.add(entry.concept);
-          }
-        }
-      }
-      found.addAll(here);
-      at += Math.max(1, longest);
+      List<Entry> here = longest(tokens, at);
+      here.forEach(entry -> found.add(entry.concept));
+      at += here.isEmpty() ? 1 : here.get(0).tokens.size();
     }
     settleLetters(found, tokens.size() == 1);
     return found;
+  }
+
+  /** The longest entries that stand at a token; those with a star where no other does. */
+  private List<Entry> longest(List<String> tokens, int at) {
+    List<Entry> here = new ArrayList<>();
+    for (Entry entry : byFirstToken.getOrDefault(tokens.get(at), List.of())) {
+      int longest = here.isEmpty() ? 0 : here.get(0).tokens.size();
+      if (entry.tokens.size() >= longest && matches(entry.tokens, tokens, at)) {
+        if (entry.tokens.size() > longest) {
+          here.clear();
+        }
+        here.add(entry);
+      }
+    }
+    if (here.isEmpty()) {
+      for (Entry entry : withStar) {
+        if (starMatches(entry.tokens.get(0), tokens.get(at))) {
+          here.add(entry);
+        }
+      }
+    }
+    return here;
   }
 
   private static void settleLetters(Set<Concept> found, boolean alone) {
@@ -173,15 +197,16 @@ public final class Vocabulary {
   private void addLine(String line) {
     String[] parts = line.split("\\|", 3);
     Concept concept = Concept.valueOf(parts[0].strip());
+    Optional<Language> language = Language.of(parts[1]);
     for (String word : parts[2].split(",")) {
       String trimmed = word.strip();
       if (trimmed.contains("*")) {
-        withStar.add(new Entry(concept, List.of(trimmed)));
+        withStar.add(new Entry(concept, language, List.of(trimmed)));
       } else {
         List<String> tokens = tokens(trimmed);
         byFirstToken
             .computeIfAbsent(tokens.get(0), k -> new ArrayList<>())
-            .add(new Entry(concept, tokens));
+            .add(new Entry(concept, language, tokens));
       }
     }
   }

@@ -40,16 +40,17 @@ class FormulaTest {
   void aStatedOriginalGravityIsHeldInPlace() {
     assertEquals(
         List.of(
+            "WASHBOOK.CONVERT(F4,\"SG\",\"BRIX\")",
+            "WASHBOOK.ABV($B$2/1000,F4)",
             "WASHBOOK.CORRECTEDGRAVITY("
                 + "WASHBOOK.CONVERT(WASHBOOK.CORRECTEDBRIX(B4,20,15.555555555555555),\"BRIX\",\"SG\"),"
-                + "WASHBOOK.CONVERT(C4,\"F\",\"C\"),20,$B$2/1000)",
-            "WASHBOOK.ABV($B$2/1000,D4)"),
+                + "WASHBOOK.CONVERT(C4,\"F\",\"C\"),20,$B$2/1000)"),
         formulas(STATED, 3, ComputedColumn.CORRECTED_GRAVITY, ComputedColumn.ABV));
   }
 
   @Test
   void aTextReadingStandsAsItsNumber() {
-    String formula = formulas(STATED, 4, ComputedColumn.CORRECTED_GRAVITY).get(0);
+    String formula = formulas(STATED, 4, ComputedColumn.CORRECTED_GRAVITY).get(1);
     String number =
         washbook.functions.Numbers.show(
             SimpleLogTest.calc(

@@ -8,7 +8,6 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import washbook.log.ComputedColumn;
 import washbook.log.Understanding;
 import washbook.log.sheet.ColumnPatch;
 import washbook.log.sheet.TestGrid;
@@ -36,7 +35,7 @@ class InstrumentTest {
     Filling filling = LogFiller.fill(grid, understood, FillOptions.usual());
     ColumnPatch alcohol =
         filling.patch().columns().stream()
-            .filter(c -> c.header().equals(ComputedColumn.ABV.header()))
+            .filter(c -> c.header().equals("Alcohol to date (% vol)"))
             .findFirst()
             .orElseThrow();
     return alcohol.cells().number(4);

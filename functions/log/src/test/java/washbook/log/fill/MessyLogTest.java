@@ -97,7 +97,9 @@ class MessyLogTest {
     Filling filling = filling(grid);
     List<ColumnPatch> patches = filling.patch().columns();
     assertEquals(
-        List.of("Corrected gravity, Plum 3 (Washbook)", "Corrected gravity, Sugar 4 (Washbook)"),
+        List.of(
+            "Corrected gravity (SG, Washbook), Plum 3",
+            "Corrected gravity (SG, Washbook), Sugar 4"),
         patches.stream()
             .map(ColumnPatch::header)
             .filter(h -> h.startsWith("Corrected gravity"))
@@ -326,7 +328,8 @@ class MessyLogTest {
     LogMap map = LogMap.parse("header row = 2\ncolumn B = REFRACTOMETER in BRIX");
     Understanding clear = SheetUnderstanding.understand(grid, map);
     TestGrid filled = grid.with(LogFiller.fill(grid, clear, FillOptions.usual()).patch());
-    assertEquals(calc("REFRACTOMETERGRAVITY", 20.4, 12.4), filled.number(3, 3), 1e-12);
+    double gravity = calc("REFRACTOMETERGRAVITY", 20.4, 12.4);
+    assertEquals(calc("CONVERT", gravity, "SG", "BRIX"), filled.number(3, 3), 1e-12);
   }
 
   @Test

@@ -40,10 +40,10 @@ public class SimpleLogTest {
     assertEquals(List.of(), filling.refusals());
     assertEquals(
         List.of(
-            "Corrected gravity (Washbook)",
-            "ABV to date (Washbook)",
-            "Apparent attenuation (Washbook)",
-            "Real attenuation (Washbook)"),
+            "Corrected gravity (SG)",
+            "Alcohol to date (% vol)",
+            "Apparent attenuation (%)",
+            "Real attenuation (%)"),
         filling.patch().columns().stream().map(ColumnPatch::header).toList());
     TestGrid filled = PLUM.with(filling.patch());
     double original = calc("CORRECTEDGRAVITY", 1.085, 24.0);

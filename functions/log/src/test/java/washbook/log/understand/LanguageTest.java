@@ -11,6 +11,9 @@ import washbook.log.LogColumn;
 import washbook.log.LogTable;
 import washbook.log.Role;
 import washbook.log.Understanding;
+import washbook.log.WrittenScale;
+import washbook.log.fill.FillOptions;
+import washbook.log.fill.LogFiller;
 import washbook.log.fill.SimpleLogTest;
 import washbook.log.sheet.TestGrid;
 import washbook.log.words.DateText;
@@ -134,13 +137,17 @@ class LanguageTest {
     Understanding understood = SheetUnderstanding.understand(grid, LogMap.none());
     assertEquals(List.of(), understood.doubts());
     assertEquals(unit, understood.tables().get(0).column(Role.GRAVITY).orElseThrow().unit());
-    TestGrid filled = SimpleLogTest.fill(grid);
     double shown = Double.parseDouble(first);
     double gravity =
         shown > 900 && unit.equals("SG")
             ? shown / 1000
             : SimpleLogTest.calc("CONVERT", shown, unit, "SG");
+    FillOptions onGravity = FillOptions.usual().on(WrittenScale.SG);
+    TestGrid filled = grid.with(LogFiller.fill(grid, understood, onGravity).patch());
     assertEquals(SimpleLogTest.calc("CORRECTEDGRAVITY", gravity, 20.0), filled.number(1, 3));
+    TestGrid own = SimpleLogTest.fill(grid);
+    assertEquals(shown, own.number(1, 3), 1e-9 * Math.abs(shown), "read at 20 \u00b0C");
+    assertEquals(filled.number(2, 4), own.number(2, 4), "alcohol");
   }
 
   @Test

@@ -1,0 +1,12 @@
+package washbook.log.language;
+
+/**
+ * A number in a sentence; the language decides on its decimal mark.
+ *
+ * @param plain with a point
+ */
+public record Figure(String plain) {
+  String in(Language language) {
+    return language.hasDecimalComma() ? plain.replace('.', ',') : plain;
+  }
+}

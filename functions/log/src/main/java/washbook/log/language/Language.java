@@ -1,0 +1,53 @@
+package washbook.log.language;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** The languages that logs are understood and written in. */
+public enum Language {
+  EN,
+  DE,
+  FR,
+  ES,
+  IT,
+  PT,
+  NL,
+  AF;
+
+  /** The code of ISO 639, as in file names and environment variables. */
+  public String code() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+
+  /** The language of a code with or without a country: {@code de}, {@code de_AT.UTF-8}. */
+  public static Optional<Language> of(String code) {
+    String start = code.strip().toLowerCase(Locale.ROOT).split("[_.@-]", 2)[0];
+    for (Language language : values()) {
+      if (language.code().equals(start)) {
+        return Optional.of(language);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * The language in which a user wants to be spoken to, by the first of LC_ALL, LC_MESSAGES and
+   * LANG that says something; English where that is none of ours.
+   */
+  public static Language ofUser(Map<String, String> environment) {
+    for (String name : List.of("LC_ALL", "LC_MESSAGES", "LANG")) {
+      String value = environment.getOrDefault(name, "");
+      if (!value.isBlank()) {
+        return of(value).orElse(EN);
+      }
+    }
+    return EN;
+  }
+
+  /** Whether decimals are written with a comma. */
+  boolean hasDecimalComma() {
+    return this != EN;
+  }
+}

@@ -1,0 +1,139 @@
+package washbook.log.language;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Properties;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** The texts of all languages are there, whole, and in that language. */
+class MessagesTest {
+  private static final Pattern PLACEHOLDER = Pattern.compile("\\{\\d}");
+
+  /** Texts without words, and words that two languages share. */
+  private static final Set<String> SAME_IN_ENGLISH =
+      Set.of(
+          "blank",
+          "unit",
+          "plain",
+          "amount",
+          "quoted",
+          "scale.SG",
+          "scale.THOUSANDTHS",
+          "FR scale.POINTS");
+
+  private static Properties texts(Language language) {
+    Properties texts = new Properties();
+    try (Reader reader =
+        new InputStreamReader(
+            Messages.class.getResourceAsStream(language.code() + ".properties"),
+            StandardCharsets.UTF_8)) {
+      texts.load(reader);
+    } catch (IOException e) {
+      throw new java.io.UncheckedIOException(e);
+    }
+    return texts;
+  }
+
+  @ParameterizedTest
+  @EnumSource(Language.class)
+  void noTextIsMissingAndNoneIsLeftOver(Language language) {
+    assertEquals(
+        new TreeSet<>(texts(Language.EN).stringPropertyNames()),
+        new TreeSet<>(texts(language).stringPropertyNames()));
+  }
+
+  @ParameterizedTest
+  @EnumSource(Language.class)
+  void everyPlaceholderOfATextStandsInItOnce(Language language) {
+    Properties english = texts(Language.EN);
+    Properties here = texts(language);
+    for (String key : english.stringPropertyNames()) {
+      assertEquals(
+          placeholders(english.getProperty(key)), placeholders(here.getProperty(key)), key);
+    }
+  }
+
+  private static List<String> placeholders(String text) {
+    return PLACEHOLDER.matcher(text).results().map(r -> r.group()).sorted().toList();
+  }
+
+  @ParameterizedTest
+  @EnumSource(value = Language.class, names = "EN", mode = EnumSource.Mode.EXCLUDE)
+  void noTextIsLeftInEnglish(Language language) {
+    Properties english = texts(Language.EN);
+    Properties here = texts(language);
+    Set<String> left =
+        english.stringPropertyNames().stream()
+            .filter(key -> english.getProperty(key).equals(here.getProperty(key)))
+            .filter(key -> !SAME_IN_ENGLISH.contains(key))
+            .filter(key -> !SAME_IN_ENGLISH.contains(language + " " + key))
+            .collect(Collectors.toSet());
+    assertEquals(Set.of(), left);
+    Pattern words =
+        Pattern.compile(
+            "\\b(the|and|reading|must|too|which|with|above|below|sugar|log|batch|row)\\b");
+    for (String key : here.stringPropertyNames()) {
+      assertFalse(words.matcher(here.getProperty(key)).find(), here.getProperty(key));
+    }
+  }
+
+  /** Every key named in the code is in the files; a key begins a message only where it is one. */
+  @Test
+  void everyMessageThatTheCodeNamesIsThere() throws IOException {
+    Set<String> known = texts(Language.EN).stringPropertyNames();
+    Pattern named = Pattern.compile("Message\\.of\\(\\s*\"([a-z.A-Z-]+)\"[,)]");
+    Set<String> missing = new TreeSet<>();
+    try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
+      for (Path file : files.filter(f -> f.toString().endsWith(".java")).toList()) {
+        Matcher matcher = named.matcher(Files.readString(file));
+        while (matcher.find()) {
+          if (!known.contains(matcher.group(1))) {
+            missing.add(matcher.group(1));
+          }
+        }
+      }
+    }
+    assertEquals(Set.of(), missing);
+  }
+
+  @Test
+  void numbersTakeTheDecimalMarkOfTheLanguage() {
+    Message range = Message.of("range", new Figure("0.97"), new Figure("1.19"), " SG");
+    assertEquals("0.97 to 1.19 SG", range.in(Language.EN));
+    assertEquals("0,97 bis 1,19 SG", range.in(Language.DE));
+    assertEquals("0,97 à 1,19 SG", range.in(Language.FR));
+  }
+
+  @Test
+  void aTextOfThePersonsIsQuotedAsItStands() {
+    assertEquals("{1} 1.5", Message.of("plain", "{1} 1.5").in(Language.DE));
+    assertThrows(IllegalArgumentException.class, () -> Message.of("no such thing").in(Language.EN));
+  }
+
+  @Test
+  void aUsersLanguageIsTheFirstThatTheEnvironmentNames() {
+    assertEquals(Language.EN, Language.ofUser(Map.of()));
+    assertEquals(Language.DE, Language.ofUser(Map.of("LANG", "de_AT.UTF-8")));
+    assertEquals(Language.FR, Language.ofUser(Map.of("LANG", "de_DE", "LC_MESSAGES", "fr")));
+    assertEquals(Language.EN, Language.ofUser(Map.of("LC_ALL", "C.UTF-8", "LANG", "de_DE")));
+    assertEquals(Language.EN, Language.ofUser(Map.of("LANG", "sv_SE")));
+  }
+}
