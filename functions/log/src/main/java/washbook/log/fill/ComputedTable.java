@@ -330,15 +330,10 @@ public final class ComputedTable {
     return false;
   }
 
-  private String askAboutRise(int index) {
+  private Message askAboutRise(int index) {
     Batch batch = table.batches().get(index);
-    String cell = reading.cell(batch.rows()[openFrom[index]]);
-    return "was sugar added at "
-        + cell
-        + ", does another batch begin there, or is the reading wrong? The readings of batch "
-        + batch.name()
-        + " rise there. State what was added in columns for sugar and volume, name the other batch,"
-        + " or correct the reading.";
+    return Message.of(
+        "batch.open", reading.cell(batch.rows()[openFrom[index]]), batch.name());
   }
 
   /** The refusals in the order of rows, made when asked for. */

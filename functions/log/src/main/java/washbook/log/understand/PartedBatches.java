@@ -2,12 +2,13 @@ package washbook.log.understand;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import washbook.log.Batch;
 import washbook.log.LogTable;
 import washbook.log.OriginalGravity.FirstReading;
 import washbook.log.OriginalGravity.Unknown;
+import washbook.log.language.Figure;
+import washbook.log.language.Message;
 import washbook.log.reading.HydrometerRows;
 import washbook.log.reading.RowTimes;
 import washbook.log.sheet.Grid;
@@ -58,13 +59,7 @@ final class PartedBatches {
       return without(
           batch,
           first,
-          String.format(
-              Locale.ROOT,
-              "its first reading, %.4f in %s, is lower than a wash begins; state the original"
-                  + " gravity, in a map: original gravity of %s = 1.060 SG",
-              first.sg(),
-              first.cell(),
-              batch.name()));
+          Message.of("original.low", new Figure(String.format(java.util.Locale.ROOT, "%.4f", first.sg())), first.cell(), batch.name()));
     }
     double day = order.days(first.row());
     if (first.sg() > MOST_PARTED || Double.isNaN(day) || batches.size() > MOST_BATCHES) {
@@ -75,20 +70,13 @@ final class PartedBatches {
         return without(
             batch,
             first,
-            String.format(
-                Locale.ROOT,
-                "it begins in %s where batch %s stood then: if it was parted from it, state its"
-                    + " original gravity, in a map: original gravity of %s = 1.060 SG; if not:"
-                    + " original gravity = first reading",
-                first.cell(),
-                other.name(),
-                batch.name()));
+            Message.of("original.parted", first.cell(), other.name(), batch.name()));
       }
     }
     return batch;
   }
 
-  private static Batch without(Batch batch, FirstReading first, String why) {
+  private static Batch without(Batch batch, FirstReading first, Message why) {
     return new Batch(
         batch.name(), batch.rows(), new Unknown(first.cell(), why), OptionalDouble.empty());
   }

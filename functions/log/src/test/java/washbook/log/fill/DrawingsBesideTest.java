@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import washbook.log.Understanding;
+import washbook.functions.scale.TemperatureUnit;
 import washbook.log.sheet.ColumnPatch;
+import washbook.functions.scale.TemperatureUnit;
 import washbook.log.sheet.TestGrid;
 import washbook.log.understand.LogMap;
 import washbook.log.understand.SheetUnderstanding;
@@ -52,6 +54,7 @@ class DrawingsBesideTest {
     TestGrid grid = TestGrid.of("Log", "Day|SG|Temp F\n0|1.085|68\n3|1.05|70\n6|1.02|70");
     Understanding understanding = SheetUnderstanding.understand(grid, LogMap.none());
     Filling filling = LogFiller.fill(grid, understanding, FillOptions.usual());
-    assertEquals(true, BatchCurve.of(grid, understanding, filling).get(0).inFahrenheit());
+    assertEquals(
+        TemperatureUnit.F, BatchCurve.of(grid, understanding, filling).get(0).temperatureUnit());
   }
 }
