@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -115,6 +117,37 @@ class UnitFactorsTest {
       assertEquals(value > 1.2 ? Code.TOO_HIGH : Code.TOO_LOW, refused.refusal().code());
       assertTrue(refused.getMessage().contains("is outside the range"), refused.getMessage());
     }
+  }
+
+  /**
+   * Densities at 20 °C: OIML R 22, table of alcoholic strength by volume (50 % vol from memory). US
+   * proof: 27 CFR 30.11, twice the % vol at 60 °F. UK proof: 57.1 % vol is 100 (from memory), by the
+   * definition in the Alcoholic Liquor Duties Act 1979, section 2(2).
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "100, ABV, KGM3, 789.24, 0.01",
+    "50, ABV, KGM3, 930.14, 0.01",
+    "930.14, KGM3, ABV, 50, 0.01",
+    "100, ABW, ABV, 100, 1e-9",
+    "0, ABW, ABV, 0, 1e-9",
+    "100, PROOFUS, ABV, 50, 0.1",
+    "50, ABV, PROOFUS, 100, 0.15",
+    "100, PROOFUK, ABV, 57.1, 0.1",
+    "57.1, ABV, PROOFUK, 100, 0.1",
+  })
+  void aStrengthIsWhatTheTablesSay(
+      double value, String from, String to, double expected, double within) {
+    assertEquals(expected, Conversion.convert(value, from, to), within);
+  }
+
+  @Test
+  void everyWordOfEveryKindIsKnown() {
+    assertTrue(
+        Conversion.words()
+            .containsAll(
+                List.of("SG", "BRIX", "ABV", "PROOFUK", "C", "F", "L", "GALUS", "GALUK", "LB")));
+    assertEquals(Conversion.words().size(), Set.copyOf(Conversion.words()).size());
   }
 
   @Test
