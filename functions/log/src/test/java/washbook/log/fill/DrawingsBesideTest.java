@@ -4,10 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import washbook.functions.scale.TemperatureUnit;
 import washbook.log.Understanding;
-import washbook.functions.scale.TemperatureUnit;
 import washbook.log.sheet.ColumnPatch;
-import washbook.functions.scale.TemperatureUnit;
 import washbook.log.sheet.TestGrid;
 import washbook.log.understand.LogMap;
 import washbook.log.understand.SheetUnderstanding;

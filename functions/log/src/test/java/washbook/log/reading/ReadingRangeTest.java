@@ -65,7 +65,7 @@ class ReadingRangeTest {
         "1.060 | | BLANK C6",
         "1.060 | - | NOT_A_NUMBER C6",
         "1.060 | 0 | FILLED",
-        "1.060 | 60 | FILLED",
+        "1.040 | 60 | FILLED",
         "1.060 | -0.1 | TOO_LOW C6",
         "1.060 | 60.1 | TOO_HIGH C6",
         "1.060 | 68 °F | FILLED",
