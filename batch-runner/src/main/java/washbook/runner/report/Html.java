@@ -10,13 +10,13 @@ import java.util.List;
 import washbook.functions.SafetyNote;
 
 /** Pieces of our self-contained pages: style and script stand inside, nothing is fetched. */
-final class Html {
+public final class Html {
   /** How each of our pages begins. */
   static final String BEGIN = "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset";
 
   private Html() {}
 
-  static String text(String text) {
+  public static String text(String text) {
     String shown = ShownText.lines(text);
     StringBuilder escaped = new StringBuilder(shown.length() + 16);
     for (int i = 0; i < shown.length(); i++) {
@@ -33,7 +33,7 @@ final class Html {
     return escaped.toString();
   }
 
-  static String head(String title) {
+  public static String head(String title) {
     return """
         <!DOCTYPE html>
         <html lang="en">
@@ -54,25 +54,28 @@ final class Html {
   }
 
   /** A table's head; clicking a cell of it sorts by that column. */
-  static String tableHead(List<String> columns) {
+  public static String tableHead(List<String> columns) {
     StringBuilder head = new StringBuilder("<table class=\"sortable\">\n<thead><tr>");
     for (String column : columns) {
-      head.append("<th scope=\"col\"><button type=\"button\">")
+      // On paper a browser leaves buttons out of heads that it repeats, so the words stand twice.
+      head.append("<th scope=\"col\" data-head=\"")
+          .append(text(column))
+          .append("\"><button type=\"button\">")
           .append(text(column))
           .append("</button></th>");
     }
     return head.append("</tr></thead>\n<tbody>\n").toString();
   }
 
-  static String cell(String text) {
+  public static String cell(String text) {
     return "<td>" + text(text) + "</td>";
   }
 
-  static String number(String text) {
+  public static String number(String text) {
     return "<td class=\"number\">" + text(text) + "</td>";
   }
 
-  static String foot() {
+  public static String foot() {
     StringBuilder foot = new StringBuilder("<section class=\"safety\">\n<h2>");
     foot.append(text(SafetyNote.TITLE)).append("</h2>\n<ul>\n");
     for (String line : SafetyNote.LINES) {

@@ -18,6 +18,11 @@ public final class SafetyNote {
           "Distilling needs a licence in most places, and excise may be due. Figures here are for"
               + " planning and for your own log: local codes and licensed practice decide.");
 
+  /** The pointer at the end of a command. */
+  public static final String POINTER =
+      TITLE
+          + ": vapour, carbon dioxide and methanol can kill; 'washbook --help' has the whole note.";
+
   private SafetyNote() {}
 
   /** The whole note as one paragraph. */
