@@ -53,6 +53,8 @@ class ArchitectureTest {
           log.fill: functions, functions.*, functions.catalogue, functions.portable, log, log.sheet, \
           log.words, log.reading, log.language
           log.audit: functions, functions.*, log, log.sheet, log.words, log.reading, log.fill
+          log.overview: functions, functions.*, functions.catalogue, log, log.sheet, log.reading, \
+          log.fill
           runner.file:
           runner.archive: runner.file
           runner.markup: functions, runner.file, runner.archive
@@ -64,11 +66,14 @@ class ArchitectureTest {
           runner.chart: functions, functions.*, log.*, runner.file, runner.archive, runner.markup, runner.sheet, \
           runner.read
           runner: runner.file, runner.sheet, runner.read, runner.write, runner.chart
-          runner.report: functions, runner.file
+          runner.report: functions, log.overview, runner.file
           runner.run: functions, log.*, runner, runner.file, runner.archive, runner.sheet, \
           runner.read, runner.write, runner.chart, runner.report
+          runner.season: functions, log.sheet, log.understand, log.overview, runner, runner.file, \
+          runner.sheet, runner.report, runner.run
           runner.cli: functions, functions.catalogue, functions.portable, log.*, runner, \
-          runner.file, runner.sheet, runner.read, runner.write, runner.report, runner.run
+          runner.file, runner.sheet, runner.read, runner.write, runner.report, runner.run, \
+          runner.season
           office.call: functions, functions.quantity, functions.catalogue
           office.generate: functions, functions.quantity, functions.catalogue
           office.menu: functions, functions.catalogue, functions.portable, log.*

@@ -46,6 +46,7 @@ final class FillCommand implements Callable<Integer> {
   @Mixin private FillArguments fill;
   @Mixin private RunArguments run;
   @Mixin private JournalArguments journal;
+  @Mixin private WarningArguments warnings;
 
   @Option(names = "--dry-run", description = "Compute and report, but write no workbook.")
   private boolean dryRun;
@@ -66,7 +67,8 @@ final class FillCommand implements Callable<Integer> {
             fill.writesFormulas(),
             fill.charts(),
             dryRun,
-            report != null && Reports.hasCharts(report));
+            report != null && Reports.hasCharts(report),
+            report == null ? null : warnings.overviews());
     if (fill.out() != null && !dryRun) {
       LeftBehind.clearTree(fill.out());
     }
@@ -112,6 +114,7 @@ final class FillCommand implements Callable<Integer> {
     List<String> settings = new ArrayList<>(fill.settings());
     settings.add(files.toString());
     settings.add(shard.toString());
+    settings.add(warnings.settings());
     return dryRun ? null : journal.open("fill", settings, items.size(), parent.err());
   }
 }

@@ -8,9 +8,10 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
+import washbook.runner.report.FileReport.Refusal;
+import washbook.runner.report.RefusalGroup;
 import washbook.runner.run.Failure;
 import washbook.runner.run.PortableJob;
-import washbook.runner.write.PortableResult.Left;
 
 /** {@code washbook portable}: formulas that need no pack. */
 @Command(
@@ -72,8 +73,11 @@ final class PortableCommand implements Callable<Integer> {
                     + (formulas == 1 ? " formula is" : " formulas are")
                     + " portable now"
                     + (done.target() == null ? "." : ", in " + done.target() + "."));
-    for (Left stays : done.result().left()) {
-      parent.out().println("  " + stays.cell() + " stays: " + stays.reason());
+    List<Refusal> left =
+        done.result().left().stream().map(l -> new Refusal(l.cell(), "", l.reason())).toList();
+    for (RefusalGroup stays : RefusalGroup.of(left)) {
+      String verb = stays.count() == 1 ? " stays: " : " stay: ";
+      parent.out().println("  " + stays.cells() + verb + stays.reason());
     }
   }
 }

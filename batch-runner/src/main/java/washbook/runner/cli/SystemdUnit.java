@@ -37,7 +37,7 @@ final class SystemdUnit {
   private static final String MEMORY = "-Xmx512m";
 
   private static final Set<String> FOLDERS = Set.of("--out");
-  private static final Set<String> FILES = Set.of("--map", "--journal");
+  private static final Set<String> FILES = Set.of("--map", "--journal", "--season");
 
   private SystemdUnit() {}
 
@@ -66,7 +66,7 @@ final class SystemdUnit {
         words.add(equals > 0 ? name + "=" + path : path.toString());
         if (FOLDERS.contains(name)) {
           places.add(path.toString());
-        } else if (name.equals("--journal")) {
+        } else if (!name.equals("--map")) {
           places.add(path.getParent().toString());
         }
       } else {

@@ -20,6 +20,7 @@ import washbook.runner.run.Failure;
       ExplainCommand.class,
       AuditCommand.class,
       WatchCommand.class,
+      SeasonCommand.class,
       ReportCommand.class,
       CalcCommand.class,
       FunctionsCommand.class,
@@ -73,6 +74,7 @@ final class WashbookCommand {
     line.setErr(new PrintWriter(err, true, Terminal.charset()));
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setUsageHelpAutoWidth(true);
+    SafetyWords.addTo(line, err);
     line.setExecutionExceptionHandler(
         (failure, command, parsed) -> {
           new SafePrinter(err)

@@ -40,6 +40,7 @@ import washbook.runner.run.Watcher;
       "  washbook watch logs --out computed",
       "  washbook watch logs --in-place --backup --log json",
       "  washbook watch logs --once",
+      "  washbook watch logs --in-place --season season.xlsx",
       "  washbook watch logs --in-place --print-unit > washbook.service"
     })
 final class WatchCommand implements Callable<Integer> {
@@ -48,6 +49,15 @@ final class WatchCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
   @ParentCommand private WashbookCommand parent;
   @Mixin private FillArguments fill;
+  @Mixin private WarningArguments warnings;
+
+  @Option(
+      names = "--season",
+      paramLabel = "FILE",
+      description =
+          "Keep one table of all batches up to date, as 'washbook season' writes it: .xlsx, .ods,"
+              + " .csv, .html or .json.")
+  private Path season;
 
   @Option(names = "--once", description = "End when every file that is there has been seen to.")
   private boolean once;
@@ -116,9 +126,22 @@ final class WatchCommand implements Callable<Integer> {
       throw usage("'" + folder + "' is not a folder.");
     }
     SheetFiller filler = fill.filler();
+    if (season != null) {
+      SeasonCommand.checkPlace(spec, "--season", season);
+    }
     FillJob job =
-        new FillJob(filler, fill.destination(), fill.writesFormulas(), fill.charts(), false, false);
+        new FillJob(
+            filler,
+            fill.destination(),
+            fill.writesFormulas(),
+            fill.charts(),
+            false,
+            season != null,
+            season == null ? null : warnings.overviews());
     List<String> settings = new ArrayList<>(fill.settings());
+    if (season != null) {
+      settings.addAll(List.of("season", warnings.settings()));
+    }
     settings.add(folder.toAbsolutePath().normalize().toString());
     String sign = JournalPlace.sign(settings);
     Map<String, String> environment = System.getenv();
@@ -139,7 +162,11 @@ final class WatchCommand implements Callable<Integer> {
       }
       Watcher.Pace pace = new Watcher.Pace(seconds(intervalSeconds), seconds(settleSeconds), RETRY);
       Watcher watcher = new Watcher(folder, job, Shard.WHOLE, journal, pace, stop);
-      watcher.run(threads, once, log);
+      if (season != null) {
+        watcher.leaveOut(season);
+      }
+      watcher.run(
+          threads, once, season == null ? log : new WatchSeason(log, season, warnings.limits()));
       noted = !watcher.isUnnoted();
       log.event("stopped", folder.toString(), log.totals().sentence());
     } finally {

@@ -9,7 +9,6 @@ import washbook.runner.report.AuditReport.ColumnReport;
 import washbook.runner.report.AuditReport.RowReport;
 import washbook.runner.report.CurveChart.Curve;
 import washbook.runner.report.CurveChart.Side;
-import washbook.runner.report.FileReport.Refusal;
 
 /** The audit as one page for people. */
 final class AuditHtml implements ReportWriter<AuditReport> {
@@ -18,9 +17,14 @@ final class AuditHtml implements ReportWriter<AuditReport> {
   private final PendingFile rows;
   private final PendingFile questions;
   private final PendingFile charts;
+  private final PendingFile failures;
+  private final PendingFile silent;
   private final AuditTotals totals = new AuditTotals();
   private boolean anyRow;
   private boolean anyQuestion;
+  private boolean anyFailure;
+  private boolean anyLeftOut;
+  private int silentCount;
   private int chartCount;
 
   AuditHtml(ReportPlace target) throws IOException {
@@ -29,27 +33,37 @@ final class AuditHtml implements ReportWriter<AuditReport> {
     rows = new PendingFile(target);
     questions = new PendingFile(target);
     charts = new PendingFile(target);
+    failures = new PendingFile(target);
+    silent = new PendingFile(target);
   }
 
   @Override
   public void add(AuditReport report) throws IOException {
     totals.add(report);
+    anyLeftOut |= report.curves().size() >= BatchSeries.MOST_BATCHES;
+    if (report.status() == AuditReport.Status.FAILED) {
+      anyFailure = true;
+      String reason = report.refusals().isEmpty() ? "" : report.refusals().get(0).reason();
+      failures.writer().write("<tr class=\"bad\">" + Html.cell(report.path()));
+      failures.writer().write("<td class=\"status\">" + Html.text(reason) + "</td></tr>\n");
+      return;
+    }
     if (report.columns().isEmpty()) {
-      String status = "<td class=\"status\">" + Html.text(report.status().word()) + "</td>";
-      String blank = "<td></td>";
-      columns.writer().write("<tr>" + Html.cell(report.path()) + blank + blank);
-      columns.writer().write(blank.repeat(4) + status + "</tr>\n");
+      silentCount++;
+      silent.writer().write("<li>" + Html.text(report.path()) + ": ");
+      silent.writer().write(Html.text(report.status().word()) + "</li>\n");
     }
     for (ColumnReport column : report.columns()) {
       add(report.path(), column);
     }
-    for (Refusal refusal : report.refusals()) {
+    for (RefusalGroup refusal : RefusalGroup.of(report.refusals())) {
       anyQuestion = true;
-      String row = Html.cell(report.path()) + Html.cell(refusal.cell());
+      String row = Html.cell(report.path()) + Html.cell(refusal.cells());
       questions.writer().write("<tr>" + row + Html.cell(refusal.reason()) + "</tr>\n");
     }
     for (AuditReport.Curves curves : report.curves()) {
       if (++chartCount > BatchSeries.MOST_CHARTS) {
+        anyLeftOut = true;
         break;
       }
       charts.writer().write(chart(curves).figure(report.path()));
@@ -96,8 +110,21 @@ final class AuditHtml implements ReportWriter<AuditReport> {
                 "At",
                 "Likely cause")));
     end(columns, page);
+    if (silentCount > 0) {
+      page.write(
+          "<details><summary>" + silentCount + (silentCount == 1 ? " file has" : " files have"));
+      page.write(" no figures to compare</summary>\n<ul>\n");
+      Html.copy(silent.reread(), page);
+      page.write("</ul>\n</details>\n");
+    }
+    if (anyFailure) {
+      page.write("<h2>Files that could not be read</h2>\n");
+      page.write(Html.tableHead(List.of("File", "Reason")));
+      end(failures, page);
+    }
     if (anyRow) {
       page.write("<h2>Rows that differ</h2>\n");
+      page.write("<p class=\"totals\">A difference is the log's figure less Washbook's.</p>\n");
       page.write(
           Html.tableHead(
               List.of("File", "Batch", "Column", "Cell", "In the log", "Washbook", "Difference")));
@@ -109,7 +136,8 @@ final class AuditHtml implements ReportWriter<AuditReport> {
       end(questions, page);
     }
     if (chartCount > 0) {
-      page.write("<h2>Batches</h2>\n<p class=\"totals\">" + BatchSeries.LIMITS + "</p>\n");
+      page.write("<h2>Batches</h2>\n");
+      page.write(anyLeftOut ? "<p class=\"totals\">" + BatchSeries.LIMITS + "</p>\n" : "");
       page.write("<p class=\"legend\"><span class=\"ours\">Washbook</span> ");
       page.write("<span class=\"own\">the log's own figures</span></p>\n<div class=\"charts\">\n");
       Html.copy(charts.reread(), page);
@@ -122,7 +150,7 @@ final class AuditHtml implements ReportWriter<AuditReport> {
 
   @Override
   public void close() throws IOException {
-    PendingFile.closeAll(List.of(file, columns, rows, questions, charts));
+    PendingFile.closeAll(List.of(file, columns, rows, questions, charts, failures, silent));
   }
 
   private static void end(PendingFile body, Writer page) throws IOException {

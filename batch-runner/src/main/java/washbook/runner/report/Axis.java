@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Locale;
 
 /** A chart's axis with round numbers on it. */
-record Axis(double low, double high, double step) {
+public record Axis(double low, double high, double step) {
 
   /** An axis that holds all finite values and spans at least {@code leastSpan}. */
-  static Axis over(double[] values, double leastSpan) {
+  public static Axis over(double[] values, double leastSpan) {
     double low = Double.POSITIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;
     for (double value : values) {
@@ -28,11 +28,12 @@ record Axis(double low, double high, double step) {
   }
 
   /** The place of {@code value} between the ends {@code from} (low) and {@code to} (high). */
-  double place(double value, double from, double to) {
+  public double place(double value, double from, double to) {
     return from + (value - low) / (high - low) * (to - from);
   }
 
-  List<Double> ticks() {
+  /** The numbers on it. */
+  public List<Double> ticks() {
     List<Double> ticks = new ArrayList<>();
     for (int i = 0; low + i * step <= high + step / 2; i++) {
       ticks.add(low + i * step);
@@ -40,7 +41,8 @@ record Axis(double low, double high, double step) {
     return ticks;
   }
 
-  String show(double tick, int leastDecimals) {
+  /** A number on it as text. */
+  public String show(double tick, int leastDecimals) {
     int needed = (int) Math.max(leastDecimals, Math.ceil(-Math.log10(step) - 1e-9));
     return String.format(Locale.ROOT, "%." + needed + "f", tick == 0 ? 0.0 : tick);
   }

@@ -2,6 +2,7 @@ package washbook.runner.report;
 
 import com.google.gson.annotations.JsonAdapter;
 import java.util.Arrays;
+import java.util.stream.Collectors;
 
 /**
  * The course of one batch, for a chart. The names of the components are those of the JSON report.
@@ -26,10 +27,29 @@ public record BatchSeries(
   static final String LIMITS =
       "At most " + MOST_BATCHES + " of a sheet and " + MOST_CHARTS + " of all files.";
 
+  /** What the times are when the log states them. */
+  public static final String DAYS = "days since the first reading";
+
+  /** Whether the log states times. */
+  public boolean isOverDays() {
+    return unit.equals(DAYS);
+  }
+
   /** Whether there is nothing to draw. */
   public boolean isEmpty() {
     return Arrays.stream(points)
         .noneMatch(point -> Double.isFinite(point[1]) || Double.isFinite(point[2]));
+  }
+
+  /** Whether a file has more batches on a sheet than are drawn. */
+  static boolean leavesOut(FileReport report) {
+    return report.tables().stream()
+        .collect(
+            Collectors.groupingBy(
+                FileReport.TableReport::sheet, Collectors.summingInt(t -> t.batches().size())))
+        .values()
+        .stream()
+        .anyMatch(batches -> batches > MOST_BATCHES);
   }
 
   /** Five digits behind the point: finer than a chart shows and short in a report. */

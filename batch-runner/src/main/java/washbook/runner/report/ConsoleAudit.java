@@ -3,7 +3,6 @@ package washbook.runner.report;
 import java.io.PrintStream;
 import java.util.List;
 import java.util.Locale;
-import washbook.functions.SafetyNote;
 import washbook.runner.report.AuditReport.BatchReport;
 import washbook.runner.report.AuditReport.ColumnReport;
 import washbook.runner.report.AuditReport.RowReport;
@@ -59,7 +58,7 @@ public final class ConsoleAudit {
     }
   }
 
-  /** Prints the totals and the caution. */
+  /** Prints the totals. */
   public void finish() {
     if (quiet) {
       return;
@@ -69,8 +68,6 @@ public final class ConsoleAudit {
     }
     out.println();
     out.print(ConsoleReport.wrapped(totals.sentence()));
-    out.println();
-    out.print(ConsoleReport.wrapped(SafetyNote.text()));
   }
 
   private void print(ColumnReport column) {

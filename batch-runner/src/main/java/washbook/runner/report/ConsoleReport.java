@@ -5,7 +5,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import washbook.functions.SafetyNote;
 import washbook.runner.report.FileReport.BatchReport;
 import washbook.runner.report.FileReport.Refusal;
 import washbook.runner.report.FileReport.Status;
@@ -81,7 +80,7 @@ public final class ConsoleReport {
         : sheet;
   }
 
-  /** Prints the totals and the caution. */
+  /** Prints the totals. */
   public void finish() {
     if (quiet && totals.count() > 0) {
       return;
@@ -95,10 +94,6 @@ public final class ConsoleReport {
       if (earlierFiles > 0) {
         out.println(earlierFiles + " of them were done by an earlier run and have not changed.");
       }
-    }
-    if (totals.count(Status.FILLED) + totals.count(Status.PARTLY_FILLED) > 0) {
-      out.println();
-      out.print(wrapped(SafetyNote.text()));
     }
   }
 

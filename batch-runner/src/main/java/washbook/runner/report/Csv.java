@@ -3,13 +3,14 @@ package washbook.runner.report;
 import java.io.IOException;
 
 /** Comma-separated values by RFC 4180, safe to open in a spreadsheet. */
-final class Csv {
+public final class Csv {
   /** Also the wide forms, which some programs take for the plain ones. */
   private static final String FORMULA_STARTS = "=+-@\t\r\uff1d\uff0b\uff0d\uff20";
 
   private Csv() {}
 
-  static void writeLine(Appendable out, String... values) throws IOException {
+  /** One line, each value quoted where it has to be. */
+  public static void writeLine(Appendable out, String... values) throws IOException {
     for (int i = 0; i < values.length; i++) {
       out.append(i == 0 ? "" : ",").append(field(values[i]));
     }

@@ -1,17 +1,22 @@
 package washbook.runner.report;
 
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import washbook.functions.Numbers;
 import washbook.functions.SafetyNote;
+import washbook.log.overview.BatchOverview;
+import washbook.log.overview.Warning;
 import washbook.runner.report.FileReport.BatchReport;
 import washbook.runner.report.FileReport.Refusal;
 import washbook.runner.report.FileReport.TableReport;
 
 /** The report as comma-separated values: a line for each file, batch and refusal. */
 final class CsvReport implements ReportWriter<FileResult> {
-  static final List<String> COLUMNS =
+  /** Columns that reports have always begun with. */
+  static final List<String> FIRST_COLUMNS =
       List.of(
           "kind",
           "path",
@@ -27,18 +32,27 @@ final class CsvReport implements ReportWriter<FileResult> {
           "code",
           "reason");
 
+  /** What only lines of the kind overview have. */
+  private static final List<OverviewColumn> MORE =
+      Arrays.stream(OverviewColumn.values())
+          .filter(column -> !List.of("file", "refused").contains(column.word()))
+          .filter(column -> !FIRST_COLUMNS.contains(column.word()))
+          .toList();
+
   private final PendingFile file;
 
   CsvReport(ReportPlace target) throws IOException {
     file = new PendingFile(target);
-    line(COLUMNS.toArray(String[]::new));
+    List<String> columns = new ArrayList<>(FIRST_COLUMNS);
+    MORE.forEach(column -> columns.add(column.word()));
+    Csv.writeLine(file.writer(), columns.toArray(String[]::new));
   }
 
   @Override
   public void add(FileResult result) throws IOException {
     FileReport report = result.report();
     String path = report.path();
-    String refused = Integer.toString(report.refusals().size());
+    String refused = Integer.toString(report.rows() - report.filled());
     line(
         "file",
         path,
@@ -72,6 +86,9 @@ final class CsvReport implements ReportWriter<FileResult> {
             "");
       }
     }
+    for (BatchOverview batch : report.overview()) {
+      add(new OverviewLine(path, batch));
+    }
     for (Refusal refusal : report.refusals()) {
       line(
           "refusal",
@@ -87,6 +104,41 @@ final class CsvReport implements ReportWriter<FileResult> {
           refusal.cell(),
           refusal.code(),
           refusal.reason());
+    }
+  }
+
+  private void add(OverviewLine line) throws IOException {
+    List<String> values = new ArrayList<>();
+    for (String column : FIRST_COLUMNS) {
+      values.add(
+          switch (column) {
+            case "kind" -> "overview";
+            case "path" -> line.file();
+            case "sheet" -> OverviewColumn.SHEET.text(line);
+            case "batch" -> OverviewColumn.BATCH.text(line);
+            case "originalGravity" -> OverviewColumn.ORIGINAL.text(line);
+            case "rows" -> OverviewColumn.READINGS.text(line);
+            case "refused" -> OverviewColumn.REFUSED.text(line);
+            default -> "";
+          });
+    }
+    MORE.forEach(column -> values.add(column.text(line)));
+    Csv.writeLine(file.writer(), values.toArray(String[]::new));
+    for (Warning warning : line.batch().warnings()) {
+      line(
+          "warning",
+          line.file(),
+          "",
+          line.batch().sheet(),
+          "",
+          line.batch().batch(),
+          "",
+          "",
+          "",
+          "",
+          warning.cell(),
+          warning.kind().name(),
+          warning.reason() + " (" + warning.source() + ")");
     }
   }
 
@@ -119,6 +171,8 @@ final class CsvReport implements ReportWriter<FileResult> {
   }
 
   private void line(String... values) throws IOException {
-    Csv.writeLine(file.writer(), values);
+    String[] all = Arrays.copyOf(values, FIRST_COLUMNS.size() + MORE.size());
+    Arrays.fill(all, values.length, all.length, "");
+    Csv.writeLine(file.writer(), all);
   }
 }

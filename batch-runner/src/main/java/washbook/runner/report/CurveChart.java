@@ -112,6 +112,7 @@ record CurveChart(String title, String unit, double[] x, Side left, Side right) 
     StringBuilder path = new StringBuilder();
     StringBuilder dots = new StringBuilder();
     boolean joined = false;
+    String[] last = {};
     for (int i = 0; i < x.length; i++) {
       if (!Double.isFinite(curve.values()[i]) || !Double.isFinite(x[i])) {
         joined = false;
@@ -120,7 +121,11 @@ record CurveChart(String title, String unit, double[] x, Side left, Side right) 
       String at = number(across.place(x[i], LEFT, end));
       String up = number(axis.place(curve.values()[i], BOTTOM, TOP));
       path.append(joined ? 'L' : 'M').append(at).append(' ').append(up);
+      if (!joined && last.length > 0) {
+        gap(svg, curve, last, at, up);
+      }
       joined = true;
+      last = new String[] {at, up};
       if (x.length <= MOST_DOTS) {
         dots.append("<circle class=\"").append(curve.style()).append("\" r=\"2.5\" cx=\"");
         dots.append(at).append("\" cy=\"").append(up).append("\"/>");
@@ -130,6 +135,13 @@ record CurveChart(String title, String unit, double[] x, Side left, Side right) 
       svg.append("<path class=\"").append(curve.style()).append("\" d=\"").append(path);
       svg.append("\"/>").append(dots).append('\n');
     }
+  }
+
+  /** Where readings were refused the curve goes on as a thin dotted line. */
+  private static void gap(StringBuilder svg, Curve curve, String[] from, String x, String y) {
+    svg.append("<line class=\"gap ").append(curve.style()).append("\" x1=\"").append(from[0]);
+    svg.append("\" y1=\"").append(from[1]).append("\" x2=\"").append(x).append("\" y2=\"");
+    svg.append(y).append("\"/>\n");
   }
 
   private String described() {

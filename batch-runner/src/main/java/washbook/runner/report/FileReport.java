@@ -4,6 +4,7 @@ import com.google.gson.annotations.SerializedName;
 import java.util.List;
 import java.util.function.ToIntFunction;
 import java.util.stream.Stream;
+import washbook.log.overview.BatchOverview;
 
 /**
  * What was done with one file. The names of the components are those of the JSON report.
@@ -11,17 +12,29 @@ import java.util.stream.Stream;
  * @param path as the user would write it, with / between folders
  * @param status one of {@link Status}
  * @param curves for the charts; empty unless they were asked for
+ * @param overview where each batch stands; empty unless it was asked for
  */
 public record FileReport(
     String path,
     Status status,
     List<TableReport> tables,
     List<Refusal> refusals,
-    List<BatchSeries> curves) {
+    List<BatchSeries> curves,
+    List<BatchOverview> overview) {
 
-  /** A report that was written without curves has none. */
+  /** A report that was written without curves or overview has none. */
   public FileReport {
     curves = curves == null ? List.of() : curves;
+    overview = overview == null ? List.of() : overview;
+  }
+
+  public FileReport(
+      String path,
+      Status status,
+      List<TableReport> tables,
+      List<Refusal> refusals,
+      List<BatchSeries> curves) {
+    this(path, status, tables, refusals, curves, List.of());
   }
 
   /** One table of readings. */
@@ -93,7 +106,7 @@ public record FileReport(
   /** The same with one more refusal, which says nothing about the rows. */
   public FileReport with(Refusal refusal) {
     List<Refusal> more = Stream.concat(refusals.stream(), Stream.of(refusal)).toList();
-    return new FileReport(path, status, tables, more, curves);
+    return new FileReport(path, status, tables, more, curves, overview);
   }
 
   public int rows() {

@@ -11,17 +11,17 @@ import washbook.functions.SafetyNote;
 import washbook.functions.XmlText;
 
 /** Pieces of our self-contained pages: style and script stand inside, nothing is fetched. */
-final class Html {
+public final class Html {
   /** How each of our pages begins. */
   static final String BEGIN = "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset";
 
   private Html() {}
 
-  static String text(String text) {
+  public static String text(String text) {
     return XmlText.escaped(ShownText.lines(text)).replace("'", "&#39;");
   }
 
-  static String head(String title) {
+  public static String head(String title) {
     return """
     <!DOCTYPE html>
     <html lang="en">
@@ -42,25 +42,28 @@ final class Html {
   }
 
   /** A table's head; clicking a cell of it sorts by that column. */
-  static String tableHead(List<String> columns) {
+  public static String tableHead(List<String> columns) {
     StringBuilder head = new StringBuilder("<table class=\"sortable\">\n<thead><tr>");
     for (String column : columns) {
-      head.append("<th scope=\"col\"><button type=\"button\">")
+      // On paper a browser leaves buttons out of heads that it repeats, so the words stand twice.
+      head.append("<th scope=\"col\" data-head=\"")
+          .append(text(column))
+          .append("\"><button type=\"button\">")
           .append(text(column))
           .append("</button></th>");
     }
     return head.append("</tr></thead>\n<tbody>\n").toString();
   }
 
-  static String cell(String text) {
+  public static String cell(String text) {
     return "<td>" + text(text) + "</td>";
   }
 
-  static String number(String text) {
+  public static String number(String text) {
     return "<td class=\"number\">" + text(text) + "</td>";
   }
 
-  static String foot() {
+  public static String foot() {
     StringBuilder foot = new StringBuilder("<section class=\"safety\">\n<h2>");
     foot.append(text(SafetyNote.TITLE)).append("</h2>\n<ul>\n");
     for (String line : SafetyNote.LINES) {

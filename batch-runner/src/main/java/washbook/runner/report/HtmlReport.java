@@ -3,7 +3,7 @@ package washbook.runner.report;
 import java.io.IOException;
 import java.io.Writer;
 import java.util.List;
-import washbook.runner.report.FileReport.Refusal;
+import washbook.log.overview.BatchOverview;
 
 /** The report as one page for people: a sortable table, the refusals, a chart of each batch. */
 final class HtmlReport implements ReportWriter<FileResult> {
@@ -11,15 +11,22 @@ final class HtmlReport implements ReportWriter<FileResult> {
   private final PendingFile refusals;
   private final PendingFile charts;
   private final PendingFile rows;
+  private final PendingFile batches;
+  private final PendingFile warnings;
   private final Totals totals = new Totals();
   private int chartCount;
   private boolean anyRefusal;
+  private boolean anyBatch;
+  private boolean anyWarning;
+  private boolean anyLeftOut;
 
   HtmlReport(ReportPlace target) throws IOException {
     file = new PendingFile(target);
     rows = new PendingFile(target);
     refusals = new PendingFile(target);
     charts = new PendingFile(target);
+    batches = new PendingFile(target);
+    warnings = new PendingFile(target);
   }
 
   @Override
@@ -29,26 +36,35 @@ final class HtmlReport implements ReportWriter<FileResult> {
     Writer row = rows.writer();
     row.write(report.refusals().isEmpty() ? "<tr>" : "<tr class=\"bad\">");
     row.write(Html.cell(report.path()));
-    row.write("<td class=\"status\">" + Html.text(report.status().word()) + "</td>");
+    row.write("<td class=\"status\">" + Html.text(status(report)) + "</td>");
     row.write(Html.number(batches(report)));
     row.write(Html.number(Integer.toString(report.rows())));
     row.write(Html.number(Integer.toString(report.filled())));
-    row.write(Html.number(Integer.toString(report.refusals().size())));
+    row.write(Html.number(Integer.toString(report.rows() - report.filled())));
     row.write("</tr>\n");
-    for (Refusal refusal : report.refusals()) {
+    for (BatchOverview batch : report.overview()) {
+      anyBatch = true;
+      anyWarning |= !batch.warnings().isEmpty();
+      OverviewLine line = new OverviewLine(report.path(), batch);
+      batches.writer().write(OverviewHtml.row(line, null));
+      OverviewHtml.writeWarnings(line, warnings.writer());
+    }
+    for (RefusalGroup refusal : RefusalGroup.of(report.refusals())) {
       anyRefusal = true;
       refusals
           .writer()
           .write(
               "<tr>"
                   + Html.cell(report.path())
-                  + Html.cell(refusal.cell())
-                  + Html.cell(refusal.code())
+                  + Html.cell(refusal.cells())
+                  + Html.number(Integer.toString(refusal.count()))
                   + Html.cell(refusal.reason())
                   + "</tr>\n");
     }
+    anyLeftOut |= BatchSeries.leavesOut(report);
     for (BatchSeries series : report.curves()) {
       if (++chartCount > BatchSeries.MOST_CHARTS) {
+        anyLeftOut = true;
         break;
       }
       charts.writer().write(CurveChart.of(series).figure(report.path()));
@@ -60,19 +76,27 @@ final class HtmlReport implements ReportWriter<FileResult> {
     Writer page = file.writer();
     page.write(Html.head("Washbook: filled logs"));
     page.write("<p class=\"totals\">" + Html.text(totals.sentence()) + "</p>\n");
+    if (anyBatch) {
+      page.write("<h2>Where the batches stand</h2>\n");
+      page.write(OverviewHtml.head());
+      end(batches, page);
+    }
+    if (anyWarning) {
+      page.write("<h2>What to look at</h2>\n");
+      page.write(OverviewHtml.warningsHead());
+      end(warnings, page);
+    }
     page.write("<h2>Files</h2>\n");
     page.write(Html.tableHead(List.of("File", "Status", "Batches", "Rows", "Filled", "Refused")));
-    Html.copy(rows.reread(), page);
-    page.write("</tbody>\n</table>\n");
+    end(rows, page);
     if (anyRefusal) {
       page.write("<h2>What was refused</h2>\n");
-      page.write(Html.tableHead(List.of("File", "Cell", "Code", "Reason")));
-      Html.copy(refusals.reread(), page);
-      page.write("</tbody>\n</table>\n");
+      page.write(Html.tableHead(List.of("File", "Cells", "Count", "Reason")));
+      end(refusals, page);
     }
     if (chartCount > 0) {
       page.write("<h2>Batches</h2>\n");
-      page.write("<p class=\"totals\">" + BatchSeries.LIMITS + "</p>\n");
+      page.write(anyLeftOut ? "<p class=\"totals\">" + BatchSeries.LIMITS + "</p>\n" : "");
       page.write("<div class=\"charts\">\n");
       Html.copy(charts.reread(), page);
       page.write("</div>\n");
@@ -84,7 +108,20 @@ final class HtmlReport implements ReportWriter<FileResult> {
 
   @Override
   public void close() throws IOException {
-    PendingFile.closeAll(List.of(file, rows, refusals, charts));
+    PendingFile.closeAll(List.of(file, rows, refusals, charts, batches, warnings));
+  }
+
+  private static void end(PendingFile body, Writer page) throws IOException {
+    Html.copy(body.reread(), page);
+    page.write("</tbody>\n</table>\n");
+  }
+
+  /** A file that failed says why where it is listed. */
+  private static String status(FileReport report) {
+    String word = report.status().word();
+    return report.status() == FileReport.Status.FAILED && !report.refusals().isEmpty()
+        ? word + ": " + report.refusals().get(0).reason()
+        : word;
   }
 
   private static String batches(FileReport report) {

@@ -7,7 +7,6 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.Locale;
-import java.util.stream.Stream;
 
 /** The kinds of report file, told by the name's ending. */
 public final class Reports {
@@ -62,8 +61,8 @@ public final class Reports {
       return switch (extension(target)) {
         case "json" -> begin.replaceAll("\\s", "").startsWith("{\"files\":[");
         case "csv" ->
-            Stream.of(CsvReport.COLUMNS, AuditCsv.COLUMNS)
-                .anyMatch(columns -> begin.startsWith(String.join(",", columns) + "\r\n"));
+            begin.startsWith(String.join(",", CsvReport.FIRST_COLUMNS))
+                || begin.startsWith(String.join(",", AuditCsv.COLUMNS) + "\r\n");
         default -> begin.startsWith(Html.BEGIN) && begin.contains("<title>Washbook: ");
       };
     } catch (IOException unreadable) {

@@ -7,7 +7,7 @@ import washbook.runner.report.FileReport.Status;
 
 /** Counts over all files of a run. */
 public final class Totals {
-  /** Files, rows, filled rows and refusals. */
+  /** Files, rows, filled and refused rows. */
   private final Map<Status, long[]> byStatus = new EnumMap<>(Status.class);
 
   private int count;
@@ -20,7 +20,7 @@ public final class Totals {
     of[0]++;
     of[1] += report.rows();
     of[2] += report.filled();
-    of[3] += report.refusals().size();
+    of[3] += report.rows() - report.filled();
     count++;
     rows += report.rows();
     filled += report.filled();
@@ -54,7 +54,9 @@ public final class Totals {
         .append(" of ")
         .append(plural(rows, "row"))
         .append(" filled, ")
-        .append(plural(refusals, "refusal"))
+        .append(rows - filled)
+        .append(" refused")
+        .append(others() == 0 ? "" : "; " + plural(others(), "other remark"))
         .append('.')
         .toString();
   }
@@ -63,7 +65,17 @@ public final class Totals {
   public String table() {
     StringBuilder table = new StringBuilder(line("", "files", "rows", "filled", "refused"));
     byStatus.forEach((status, of) -> table.append(line(status.word(), of[0], of[1], of[2], of[3])));
-    return table.append(line("all", count, rows, filled, refusals)).toString();
+    table.append(line("all", count, rows, filled, rows - filled));
+    return others() == 0
+        ? table.toString()
+        : table
+            .append(String.format("and %s about files and tables%n", plural(others(), "remark")))
+            .toString();
+  }
+
+  /** Refusals that are about no row: open questions and files that failed. */
+  private long others() {
+    return Math.max(0, refusals - (rows - filled));
   }
 
   private static String line(Object... cells) {

@@ -84,6 +84,9 @@ public final class FileFiller implements FolderRun.Work<FileResult> {
       if (job.keepSeries()) {
         report.addCurves(SeriesReader.read(grid, understanding, filling));
       }
+      if (job.overviews() != null) {
+        report.addOverview(job.overviews().of(grid, understanding, filling));
+      }
     }
     FileReport done = report.build();
     if (patches.isEmpty() || job.dryRun() || done.status() == Status.NOTHING_RECOGNISED) {

@@ -1,5 +1,7 @@
 package washbook.runner.run;
 
+import washbook.log.overview.Overviews;
+
 /**
  * What is done with every file.
  *
@@ -7,6 +9,7 @@ package washbook.runner.run;
  * @param charts whether a sheet with charts is added, which not every format takes
  * @param dryRun whether nothing is written
  * @param keepSeries whether the report has curves
+ * @param overviews makes the overview of each batch for the report; null for none
  */
 public record FillJob(
     SheetFiller filler,
@@ -14,4 +17,17 @@ public record FillJob(
     boolean writesFormulas,
     boolean charts,
     boolean dryRun,
-    boolean keepSeries) {}
+    boolean keepSeries,
+    Overviews overviews) {
+
+  /** Without overviews. */
+  public FillJob(
+      SheetFiller filler,
+      Destination destination,
+      boolean writesFormulas,
+      boolean charts,
+      boolean dryRun,
+      boolean keepSeries) {
+    this(filler, destination, writesFormulas, charts, dryRun, keepSeries, null);
+  }
+}

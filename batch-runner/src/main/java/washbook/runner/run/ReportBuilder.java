@@ -8,6 +8,7 @@ import washbook.log.fill.Filling;
 import washbook.log.fill.Filling.BatchCount;
 import washbook.log.fill.Filling.TableCount;
 import washbook.log.language.Language;
+import washbook.log.overview.BatchOverview;
 import washbook.log.sheet.CellRefusal;
 import washbook.runner.report.BatchSeries;
 import washbook.runner.report.FileReport;
@@ -23,6 +24,7 @@ final class ReportBuilder {
   private final List<TableReport> tables = new ArrayList<>();
   private final List<Refusal> refusals = new ArrayList<>();
   private final List<BatchSeries> curves = new ArrayList<>();
+  private final List<BatchOverview> overview = new ArrayList<>();
 
   /**
    * @param language in which the reasons are told
@@ -59,15 +61,19 @@ final class ReportBuilder {
     curves.addAll(more);
   }
 
+  void addOverview(List<BatchOverview> more) {
+    overview.addAll(more);
+  }
+
   FileReport build() {
-    FileReport report = new FileReport(path, Status.FILLED, tables, refusals, curves);
+    FileReport report = new FileReport(path, Status.FILLED, tables, refusals, curves, overview);
     Status status =
         report.rows() == 0 && refusals.isEmpty()
             ? Status.NOTHING_RECOGNISED
             : refusals.isEmpty()
                 ? Status.FILLED
                 : report.filled() > 0 ? Status.PARTLY_FILLED : Status.REFUSED;
-    return new FileReport(path, status, tables, refusals, curves);
+    return new FileReport(path, status, tables, refusals, curves, overview);
   }
 
   /** Sheet and cell as spreadsheets write them, the sheet quoted where it must be. */

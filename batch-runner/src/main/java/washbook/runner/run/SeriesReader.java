@@ -50,8 +50,7 @@ final class SeriesReader {
       double time = timed ? BatchSeries.rounded(days[i]) : i + 1;
       points[i] = new double[] {time, value(gravity, rows[i]), value(abv, rows[i])};
     }
-    return new BatchSeries(
-        batch.name(), timed ? "days since the first reading" : "reading", points);
+    return new BatchSeries(batch.name(), timed ? BatchSeries.DAYS : "reading", points);
   }
 
   private static double value(FilledColumn column, int row) {

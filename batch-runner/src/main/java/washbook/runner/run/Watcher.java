@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.LongSupplier;
+import washbook.runner.file.FileIdentity;
 import washbook.runner.report.FileReport;
 import washbook.runner.report.FileReport.Status;
 import washbook.runner.report.FileResult;
@@ -24,6 +25,12 @@ public final class Watcher {
 
     /** Something that a person should know, once for each file and reason. */
     void notice(String path, String message);
+
+    /** What is known of a file now, also when an earlier run did it. */
+    default void known(FileReport report) {}
+
+    /** The folder was looked through and what was due is done. */
+    default void lookedThrough() {}
   }
 
   /**
@@ -49,6 +56,7 @@ public final class Watcher {
   private final Map<String, Seen> failed = new HashMap<>();
   private final Map<String, Seen> settling = new HashMap<>();
   private final Map<String, String> noticed = new HashMap<>();
+  private FileIdentity leftOut;
   private boolean unnoted;
 
   public Watcher(Path folder, FillJob job, Shard shard, Journal journal, Pace pace, Stop stop) {
@@ -83,6 +91,11 @@ public final class Watcher {
     this.steadyMillis = steadyMillis;
   }
 
+  /** Leaves alone a file of ours that may lie in the folder. */
+  public void leaveOut(Path file) {
+    leftOut = FileIdentity.of(file);
+  }
+
   /**
    * Works until asked to stop.
    *
@@ -93,6 +106,7 @@ public final class Watcher {
       List<WorkItem> due = new ArrayList<>();
       int waiting = look(due, listener);
       fill(due, threads, listener);
+      listener.lookedThrough();
       if (once && waiting == 0) {
         return;
       }
@@ -109,6 +123,9 @@ public final class Watcher {
   private int look(List<WorkItem> due, Listener listener) {
     int waiting = 0;
     for (WorkItem item : FileList.of(List.of(folder), job.destination(), shard)) {
+      if (leftOut != null && FileIdentity.of(item.file()).equals(leftOut)) {
+        continue;
+      }
       if (item.refused() != null) {
         notice(item.shown(), item.refused().refusals().get(0).reason(), listener);
         continue;
@@ -142,6 +159,7 @@ public final class Watcher {
         threads,
         (result, earlier) -> {
           note(items.get(result.report().path()), result.report());
+          listener.known(result.report());
           if (!earlier) {
             listener.done(result);
           }

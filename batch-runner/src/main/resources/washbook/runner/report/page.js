@@ -1,6 +1,24 @@
 "use strict";
 for (const table of document.querySelectorAll("table.sortable")) {
   const heads = [...table.tHead.rows[0].cells];
+  table.classList.add("cards");
+  for (const row of table.tBodies[0].rows) {
+    [...row.cells].forEach((cell, i) => { cell.dataset.label = heads[i].textContent; });
+  }
+  if (table.tBodies[0].rows.length > 12) {
+    const filter = document.createElement("input");
+    filter.className = "filter";
+    filter.type = "search";
+    filter.placeholder = "Show rows with \u2026";
+    filter.setAttribute("aria-label", "Show rows with this text");
+    filter.addEventListener("input", () => {
+      const wanted = filter.value.toLowerCase();
+      for (const row of table.tBodies[0].rows) {
+        row.hidden = !row.textContent.toLowerCase().includes(wanted);
+      }
+    });
+    table.before(filter);
+  }
   heads.forEach((head, column) => head.firstElementChild.addEventListener("click", () => {
     const up = head.getAttribute("aria-sort") !== "ascending";
     heads.forEach((other) => other.removeAttribute("aria-sort"));

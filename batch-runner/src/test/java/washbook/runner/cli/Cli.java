@@ -6,8 +6,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.function.BiFunction;
 
 /** Runs a command line inside the test. */
-record Cli(int code, String out, String err) {
-  static Cli run(String... args) {
+public record Cli(int code, String out, String err) {
+  public static Cli run(String... args) {
     return capture((out, err) -> Main.run(args, out, err));
   }
 

@@ -9,14 +9,19 @@ public final class SafetyNote {
   /** One sentence or two for each danger. */
   public static final List<String> LINES =
       List.of(
-          "Alcohol vapour burns and can explode: no flame and no spark near it, and moving air.",
+          "Alcohol vapour burns and can explode. Keep flames and sparks away and ventilate well.",
           "A ferment gives off carbon dioxide, which gathers unseen in closed and low rooms and can"
               + " kill: air the room before you go in.",
           "Hot wash, steam and hot vessels scald: never heat a vessel that cannot vent.",
-          "Methanol can blind and kill and cannot be tasted. No figure of Washbook says that a"
-              + " spirit is safe to drink.",
+          "Any part of a run can hold methanol, which can blind and kill and cannot be tasted. No"
+              + " figure of Washbook says that a spirit is safe to drink.",
           "Distilling needs a licence in most places, and excise may be due. Figures here are for"
               + " planning and for your own log: local codes and licensed practice decide.");
+
+  /** The pointer at the end of a command. */
+  public static final String POINTER =
+      TITLE
+          + ": vapour, carbon dioxide and methanol can kill; 'washbook --help' has the whole note.";
 
   private SafetyNote() {}
 

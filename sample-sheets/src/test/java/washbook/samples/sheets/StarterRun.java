@@ -125,7 +125,8 @@ final class StarterRun {
         "Where to divide is yours to judge. No figure here says that a spirit is safe to drink:"
             + " methanol cannot be tasted.");
     form.caution(
-        "C" + (FIRST - 1), "Vapour burns: no flame, no spark, moving air; never a closed still.");
+        "C" + (FIRST - 1),
+        "Vapour burns: keep flames and sparks away, ventilate well; never a closed still.");
     book.widths(form.sheet(), 8, 10, 10, 10, 10, 9, 13, 12, 10, 12, 17, 30);
     form.done();
     form.sheet().createFreezePane(0, header + 1);

@@ -30,7 +30,7 @@ public final class SheetUnderstanding {
 
   /** Understands a sheet; what the map says holds before anything that the sheet says. */
   public static Understanding understand(Grid grid, LogMap map) {
-    if (ChartsSheet.isOne(grid)) {
+    if (ChartsSheet.isOne(grid) || SeasonSheet.isOne(grid)) {
       return new Understanding(grid.name(), List.of(), List.of(), List.of());
     }
     RepeatedHeaders repeated = new RepeatedHeaders(grid);

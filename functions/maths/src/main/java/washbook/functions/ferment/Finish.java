@@ -38,7 +38,11 @@ public record Finish(double days, double plusMinus) {
 
   /** The estimate, or a refusal when the readings do not tell. */
   public static Finish of(double[] times, double[] gravities, double expectedFinal) {
-    Place place = Progress.place(times, gravities, expectedFinal);
+    return of(Progress.place(times, gravities, expectedFinal), expectedFinal);
+  }
+
+  /** The same of a place that is worked out already. */
+  static Finish of(Place place, double expectedFinal) {
     if (place.state() == State.TOO_FEW) {
       throw new RefusedException(
           Code.BLANK,

@@ -65,6 +65,10 @@ public final class Progress {
     State(String word) {
       this.word = word;
     }
+
+    String word() {
+      return word;
+    }
   }
 
   /**

@@ -92,6 +92,9 @@ final class CallArguments {
 
   /** The call that is the whole text. */
   Call call(CatalogueFunction function, String text) throws NotPortableException {
+    if (!function.portable()) {
+      throw new NotPortableException(function.name() + " has no portable form.");
+    }
     List<CallArgument> arguments = new ArrayList<>();
     for (String part : split(text, text.indexOf('('), text.length())) {
       arguments.add(read(part));

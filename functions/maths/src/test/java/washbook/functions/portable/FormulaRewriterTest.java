@@ -126,6 +126,13 @@ class FormulaRewriterTest {
   }
 
   @Test
+  void ofACallWithoutAPortableFormThatIsTheReasonAlsoOverRanges() {
+    assertEquals(
+        List.of("FERMENTSTATE has no portable form."),
+        A1.rewrite("WASHBOOK.FERMENTSTATE(A2:A9,B2:B9)").left());
+  }
+
+  @Test
   void refusesWhatWouldBeTooLong() {
     String inner = "WASHBOOK.CORRECTEDGRAVITY(WASHBOOK.CONVERT(B2,\"BRIX\",\"SG\"),C2,D2,E2,F2)";
     Rewritten rewritten = A1.rewrite("WASHBOOK.ABV(" + inner + "," + inner + ")");

@@ -1,0 +1,55 @@
+package washbook.runner.cli;
+
+import java.io.PrintStream;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import picocli.CommandLine;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.RunLast;
+import washbook.functions.SafetyNote;
+
+/** The caution: whole in the help of every command, one line at the end of a person's command. */
+final class SafetyWords {
+  /** Commands after which the line stands; a service and single figures go without. */
+  private static final Set<String> WITH_LINE =
+      Set.of("fill", "explain", "audit", "season", "portable");
+
+  private SafetyWords() {}
+
+  static void addTo(CommandLine line, PrintStream err) {
+    addNote(line);
+    line.getSubcommands().values().forEach(SafetyWords::addNote);
+    line.setExecutionStrategy(
+        given -> {
+          int code = new RunLast().execute(given);
+          if (hasLine(given)) {
+            err.println(SafetyNote.POINTER);
+          }
+          return code;
+        });
+  }
+
+  private static void addNote(CommandLine command) {
+    if (command.getCommandName().equals("help")) {
+      return;
+    }
+    List<String> footer =
+        new ArrayList<>(List.of(command.getCommandSpec().usageMessage().footer()));
+    footer.add("");
+    footer.add(SafetyNote.TITLE + ":");
+    SafetyNote.LINES.forEach(sentence -> footer.add("  " + sentence));
+    command.getCommandSpec().usageMessage().footer(footer.toArray(String[]::new));
+  }
+
+  private static boolean hasLine(ParseResult given) {
+    ParseResult last = given;
+    while (last.hasSubcommand()) {
+      last = last.subcommand();
+    }
+    return WITH_LINE.contains(last.commandSpec().name())
+        && !last.isUsageHelpRequested()
+        && !last.isVersionHelpRequested()
+        && !last.hasMatchedOption("--quiet");
+  }
+}

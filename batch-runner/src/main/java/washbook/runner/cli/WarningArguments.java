@@ -1,0 +1,46 @@
+package washbook.runner.cli;
+
+import java.time.LocalDate;
+import java.util.List;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+import washbook.log.overview.Overviews;
+import washbook.log.overview.WarningLimits;
+
+/** When a batch is worth a warning. */
+final class WarningArguments {
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec spec;
+
+  @Option(
+      names = "--limit",
+      split = ",",
+      paramLabel = "NAME=VALUE",
+      description =
+          "When a batch is worth a warning: warmest=32 and coldest=10 (°C), lag-days=3 (the gravity"
+              + " has not begun to fall), overdue-days=4 (a wash that works was not read),"
+              + " closed-days=90 (an older log is not waited for), off-points=8 (a reading off its"
+              + " neighbours or the fitted course), planned-abv (%% vol; no usual value). The usual"
+              + " values are common practice, no source.")
+  private List<String> given = List.of();
+
+  WarningLimits limits() {
+    try {
+      return WarningLimits.parse(given);
+    } catch (IllegalArgumentException wrong) {
+      throw new ParameterException(spec.commandLine(), "--limit: " + wrong.getMessage());
+    }
+  }
+
+  /** Makes overviews as of today. */
+  Overviews overviews() {
+    return new Overviews(limits(), LocalDate.now());
+  }
+
+  /** What results depend on. */
+  String settings() {
+    return limits().toString();
+  }
+}

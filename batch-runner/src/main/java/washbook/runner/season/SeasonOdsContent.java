@@ -1,0 +1,301 @@
+package washbook.runner.season;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import washbook.functions.Numbers;
+import washbook.log.sheet.Grid;
+import washbook.runner.report.OverviewColumn;
+
+/** The sheets of the season in an OpenDocument spreadsheet. */
+final class SeasonOdsContent {
+  private static final String OASIS = "urn:oasis:names:tc:opendocument:xmlns:";
+  private static final double ROW_CM = 0.452;
+  private static final int ROWS_PER_CHART = 24;
+
+  static final String NAMES =
+      names("office", "office:1.0")
+          + names("table", "table:1.0")
+          + names("text", "text:1.0")
+          + names("draw", "drawing:1.0")
+          + names("svg", "svg-compatible:1.0")
+          + names("chart", "chart:1.0")
+          + names("style", "style:1.0")
+          + names("number", "datastyle:1.0")
+          + names("fo", "xsl-fo-compatible:1.0")
+          + " xmlns:xlink=\"http://www.w3.org/1999/xlink\"";
+
+  private final Season season;
+  private final OlderSeason older;
+  private final List<SeasonOdsChart> charts = new ArrayList<>();
+  private final String text;
+
+  SeasonOdsContent(Season season, OlderSeason older) {
+    this.season = season;
+    this.older = older;
+    StringBuilder all = new StringBuilder("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
+    all.append("<office:document-content").append(NAMES).append(" office:version=\"1.3\">");
+    all.append("<office:automatic-styles>");
+    styles(all);
+    all.append("</office:automatic-styles><office:body><office:spreadsheet>");
+    table(all);
+    curves(all);
+    warnings(all);
+    all.append("</office:spreadsheet></office:body></office:document-content>");
+    text = all.toString();
+  }
+
+  private static String names(String prefix, String space) {
+    return " xmlns:" + prefix + "=\"" + OASIS + space + "\"";
+  }
+
+  String text() {
+    return text;
+  }
+
+  List<SeasonOdsChart> charts() {
+    return charts;
+  }
+
+  private static void styles(StringBuilder all) {
+    for (int i = 0; i <= 4; i++) {
+      all.append("<number:number-style style:name=\"n").append(i);
+      all.append("\"><number:number number:min-integer-digits=\"1\" number:decimal-places=\"");
+      all.append(i).append("\"/></number:number-style>");
+      cell(all, "d" + i, " style:data-style-name=\"n" + i + "\"", "");
+    }
+    all.append("<number:date-style style:name=\"iso\"><number:year number:style=\"long\"/>");
+    all.append("<number:text>-</number:text><number:month number:style=\"long\"/>");
+    all.append("<number:text>-</number:text><number:day number:style=\"long\"/>");
+    all.append("</number:date-style>");
+    cell(all, "date", " style:data-style-name=\"iso\"", "");
+    cell(
+        all, "title", "", "<style:text-properties fo:font-size=\"14pt\" fo:font-weight=\"bold\"/>");
+    cell(
+        all,
+        "head",
+        "",
+        "<style:table-cell-properties fo:background-color=\"#f4efe6\" fo:wrap-option=\"wrap\""
+            + " fo:border-bottom=\"0.05pt solid #6b645b\"/>"
+            + "<style:text-properties fo:font-weight=\"bold\"/>");
+    cell(all, "name", "", "<style:text-properties fo:font-weight=\"bold\"/>");
+    cell(all, "warning", "", "<style:text-properties fo:color=\"#a3231b\"/>");
+    cell(all, "wrap", "", "<style:table-cell-properties fo:wrap-option=\"wrap\"/>");
+    all.append("<style:style style:name=\"sheet\" style:family=\"table\"");
+    all.append(" style:master-page-name=\"Default\"/>");
+    column(all, "narrow", "2.2cm");
+    column(all, "wide", "5.2cm");
+    column(all, "broad", "11cm");
+  }
+
+  private static void cell(StringBuilder all, String name, String more, String properties) {
+    all.append("<style:style style:name=\"").append(name);
+    all.append("\" style:family=\"table-cell\"").append(more).append('>');
+    all.append(properties).append("</style:style>");
+  }
+
+  private static void column(StringBuilder all, String name, String width) {
+    all.append("<style:style style:name=\"").append(name);
+    all.append("\" style:family=\"table-column\"><style:table-column-properties");
+    all.append(" style:column-width=\"").append(width).append("\"/></style:style>");
+  }
+
+  private void table(StringBuilder all) {
+    begin(all, SeasonTable.SHEET);
+    for (OverviewColumn column : OverviewColumn.values()) {
+      boolean wide =
+          column == OverviewColumn.BATCH
+              || column == OverviewColumn.FILE
+              || column == OverviewColumn.WARNINGS;
+      all.append("<table:table-column table:style-name=\"").append(wide ? "wide" : "narrow");
+      all.append("\"/>");
+    }
+    row(all, "title", List.of(Season.TITLE));
+    row(all, "", List.of(season.sentence()));
+    row(all, "", List.of(SeasonTable.NOTE));
+    List<String> heads = new ArrayList<>();
+    for (OverviewColumn column : OverviewColumn.values()) {
+      heads.add(column.head());
+    }
+    heads.addAll(older.own().heads().keySet());
+    all.append("<table:table-header-rows>");
+    row(all, "head", heads);
+    all.append("</table:table-header-rows>");
+    for (OlderSeason.Place place : older.places(season)) {
+      all.append("<table:table-row>");
+      for (OverviewColumn column : OverviewColumn.values()) {
+        value(all, place, column);
+      }
+      for (int column : older.own().heads().values()) {
+        own(all, place.olderRow(), column);
+      }
+      all.append("</table:table-row>");
+    }
+    all.append("</table:table>");
+  }
+
+  private static void value(StringBuilder all, OlderSeason.Place place, OverviewColumn column) {
+    if (place.row() == null) {
+      word(
+          all,
+          "",
+          switch (column) {
+            case FILE -> place.key().file();
+            case SHEET -> place.key().sheet();
+            case BATCH -> place.key().batch();
+            case STATE -> SeasonTable.GONE;
+            default -> "";
+          });
+    } else if (column.isNumber()) {
+      Double number = column.number(place.row().line());
+      number(all, "d" + column.decimals(), number == null ? Double.NaN : number);
+    } else if (column.isDate()) {
+      date(all, column.text(place.row().line()));
+    } else if (column == OverviewColumn.FILE) {
+      all.append("<table:table-cell office:value-type=\"string\"><text:p><text:a xlink:href=\"");
+      // Links count from inside the package.
+      all.append(escaped("../" + place.row().link().toASCIIString()));
+      all.append("\" xlink:type=\"simple\">").append(escaped(place.row().line().file()));
+      all.append("</text:a></text:p></table:table-cell>");
+    } else {
+      String style =
+          column == OverviewColumn.BATCH
+              ? "name"
+              : column == OverviewColumn.WARNINGS ? "warning" : "";
+      word(all, style, column.text(place.row().line()));
+    }
+  }
+
+  private void own(StringBuilder all, int row, int column) {
+    Grid grid = older.grid();
+    double number = row < 0 ? Double.NaN : grid.number(row, column);
+    if (Double.isNaN(number)) {
+      word(all, "", row < 0 ? "" : grid.text(row, column));
+    } else if (grid.kind(row, column) == Grid.Kind.DATE) {
+      date(all, LocalDate.of(1899, 12, 30).plusDays((long) number).toString());
+    } else {
+      number(all, "", number);
+    }
+  }
+
+  private void curves(StringBuilder all) {
+    Map<String, List<SeasonRow>> byWash = season.byWash(SeasonTable.MOST_CURVES);
+    int row = 3 + ROWS_PER_CHART * 2 * byWash.size();
+    int at = 3;
+    for (Map.Entry<String, List<SeasonRow>> kind : byWash.entrySet()) {
+      String gravity = SeasonTable.chartTitle(kind.getKey());
+      charts.add(new SeasonOdsChart(charts.size() + 1, at, gravity, kind.getValue(), row, 1));
+      at += ROWS_PER_CHART;
+      String alcohol = SeasonTable.alcoholTitle(kind.getKey());
+      charts.add(new SeasonOdsChart(charts.size() + 1, at, alcohol, kind.getValue(), row, 2));
+      at += ROWS_PER_CHART;
+      row += kind.getValue().stream().mapToInt(b -> b.curve().points().length).sum();
+    }
+    begin(all, SeasonTable.CURVES);
+    all.append("<table:shapes>");
+    charts.forEach(chart -> all.append(chart.frame(ROW_CM, (ROWS_PER_CHART - 1) * ROW_CM)));
+    all.append("</table:shapes><table:table-column table:number-columns-repeated=\"4\"/>");
+    row(all, "title", List.of(Season.TITLE + ": curves"));
+    row(all, "", List.of(season.notDrawn(SeasonTable.MOST_CURVES)));
+    int blank = ROWS_PER_CHART * 2 * byWash.size();
+    if (blank > 0) {
+      all.append("<table:table-row table:number-rows-repeated=\"").append(blank);
+      all.append("\"><table:table-cell/></table:table-row>");
+    }
+    row(all, "head", SeasonXlsxCharts.HEADS);
+    for (List<SeasonRow> batches : byWash.values()) {
+      for (SeasonRow batch : batches) {
+        for (double[] point : batch.curve().points()) {
+          all.append("<table:table-row>");
+          number(all, "d2", point[0]);
+          number(all, "d4", point[1]);
+          number(all, "d2", point[2]);
+          word(all, "", batch.line().batch().batch());
+          all.append("</table:table-row>");
+        }
+      }
+    }
+    all.append("</table:table>");
+  }
+
+  private void warnings(StringBuilder all) {
+    begin(all, SeasonTable.WARNINGS);
+    for (String width : List.of("wide", "wide", "wide", "narrow", "broad", "wide")) {
+      all.append("<table:table-column table:style-name=\"").append(width).append("\"/>");
+    }
+    row(all, "title", List.of(Season.TITLE + ": warnings"));
+    all.append("<table:table-header-rows>");
+    row(all, "head", SeasonTable.WARNING_HEADS);
+    all.append("</table:table-header-rows>");
+    SeasonTable.warnings(season).forEach(line -> row(all, "wrap", line));
+    SeasonTable.left(season).forEach(line -> row(all, "wrap", line));
+    row(all, "", List.of(""));
+    SeasonTable.safety().forEach(line -> row(all, "", List.of(line)));
+    all.append("</table:table>");
+  }
+
+  private static void begin(StringBuilder all, String name) {
+    all.append("<table:table table:style-name=\"sheet\" table:name=\"").append(name).append("\">");
+  }
+
+  private static void row(StringBuilder all, String style, List<String> words) {
+    all.append("<table:table-row>");
+    words.forEach(one -> word(all, style, one));
+    all.append("</table:table-row>");
+  }
+
+  private static void word(StringBuilder all, String style, String word) {
+    if (word.isEmpty()) {
+      all.append("<table:table-cell/>");
+      return;
+    }
+    open(all, style).append(" office:value-type=\"string\"><text:p>");
+    all.append(escaped(word)).append("</text:p></table:table-cell>");
+  }
+
+  private static void number(StringBuilder all, String style, double number) {
+    if (!Double.isFinite(number)) {
+      all.append("<table:table-cell/>");
+      return;
+    }
+    String shown = Numbers.show(number);
+    open(all, style).append(" office:value-type=\"float\" office:value=\"").append(shown);
+    all.append("\"><text:p>").append(shown).append("</text:p></table:table-cell>");
+  }
+
+  private static void date(StringBuilder all, String day) {
+    if (day.isEmpty()) {
+      all.append("<table:table-cell/>");
+      return;
+    }
+    open(all, "date").append(" office:value-type=\"date\" office:date-value=\"").append(day);
+    all.append("\"><text:p>").append(day).append("</text:p></table:table-cell>");
+  }
+
+  private static StringBuilder open(StringBuilder all, String style) {
+    all.append("<table:table-cell");
+    return style.isEmpty() ? all : all.append(" table:style-name=\"").append(style).append('"');
+  }
+
+  /** Characters that XML does not know become spaces. */
+  static String escaped(String text) {
+    StringBuilder escaped = new StringBuilder(text.length());
+    text.codePoints()
+        .forEach(
+            c -> {
+              switch (c) {
+                case '&' -> escaped.append("&amp;");
+                case '<' -> escaped.append("&lt;");
+                case '>' -> escaped.append("&gt;");
+                case '"' -> escaped.append("&quot;");
+                default -> {
+                  boolean allowed =
+                      c >= 0x20 && (c < 0xD800 || c > 0xDFFF) && c != 0xFFFE && c != 0xFFFF;
+                  escaped.appendCodePoint(allowed ? c : ' ');
+                }
+              }
+            });
+    return escaped.toString();
+  }
+}

@@ -1,0 +1,304 @@
+package washbook.runner.season;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.poi.common.usermodel.HyperlinkType;
+import org.apache.poi.openxml4j.opc.PackagePartName;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellStyle;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.Hyperlink;
+import org.apache.poi.ss.usermodel.PrintSetup;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFDrawing;
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import washbook.runner.file.UnusableFileException;
+import washbook.runner.file.WrittenFile;
+import washbook.runner.report.OverviewColumn;
+
+/**
+ * The season as a workbook of the kind .xlsx. An older one is opened and its three sheets of ours
+ * are written anew, so that the person's other sheets stay.
+ */
+final class SeasonXlsx {
+  private static final int HEAD_ROW = 3;
+  private static final int NARROW = 11 * 256;
+  private static final int WIDE = 26 * 256;
+
+  private final XSSFWorkbook book;
+  private final SeasonStyles styles;
+
+  private SeasonXlsx(XSSFWorkbook book) {
+    this.book = book;
+    styles = new SeasonStyles(book);
+  }
+
+  /**
+   * Writes it.
+   *
+   * @param file the older one, or null
+   */
+  static void write(Season season, OlderSeason older, Path file, Path to) throws IOException {
+    try (XSSFWorkbook book = open(file);
+        OutputStream out = WrittenFile.stream(to)) {
+      SeasonXlsx writer = new SeasonXlsx(book);
+      writer.table(season, older);
+      writer.curves(season);
+      writer.warnings(season);
+      book.setActiveSheet(0);
+      book.write(out);
+    }
+  }
+
+  private static XSSFWorkbook open(Path file) throws IOException {
+    if (file == null) {
+      return new XSSFWorkbook();
+    }
+    try (InputStream in = Files.newInputStream(file)) {
+      return new XSSFWorkbook(in);
+    }
+  }
+
+  private void table(Season season, OlderSeason older) throws IOException {
+    XSSFSheet sheet = ours();
+    List<OlderSeason.Place> places = older.places(season);
+    OwnColumns own = older.own();
+    Map<String, Integer> heads = new LinkedHashMap<>();
+    for (String head : own.heads().keySet()) {
+      heads.put(head, OverviewColumn.values().length + heads.size());
+    }
+    List<List<OwnCell>> kept = new ArrayList<>();
+    for (OlderSeason.Place place : places) {
+      kept.add(place.olderRow() < 0 ? List.of() : keep(sheet, place.olderRow(), own));
+    }
+    List<OwnCell> keptHeads = own.headRow() < 0 ? List.of() : keep(sheet, own.headRow(), own);
+    clear(sheet);
+    text(sheet.createRow(0), 0, Season.TITLE, styles.title);
+    text(sheet.createRow(1), 0, season.sentence(), styles.plain);
+    text(sheet.createRow(2), 0, SeasonTable.NOTE, styles.note);
+    XSSFRow head = sheet.createRow(HEAD_ROW);
+    for (OverviewColumn column : OverviewColumn.values()) {
+      text(head, column.ordinal(), column.head(), styles.head);
+    }
+    put(sheet, head, keptHeads, heads);
+    for (int i = 0; i < places.size(); i++) {
+      XSSFRow row = sheet.createRow(HEAD_ROW + 1 + i);
+      if (places.get(i).row() == null) {
+        orphan(row, places.get(i).key());
+      } else {
+        batch(row, places.get(i).row());
+      }
+      put(sheet, row, kept.get(i), heads);
+    }
+    setUp(sheet, HEAD_ROW + places.size(), heads.size());
+  }
+
+  /** The sheet of the table, the first one; the others of ours are taken out. */
+  private XSSFSheet ours() {
+    XSSFSheet table = null;
+    for (int i = book.getNumberOfSheets() - 1; i >= 0; i--) {
+      XSSFSheet sheet = book.getSheetAt(i);
+      String first = first(sheet);
+      if (first.equals(Season.TITLE)) {
+        table = sheet;
+      } else if (first.startsWith(Season.TITLE + ": ")) {
+        remove(i);
+      }
+    }
+    return table == null ? book.createSheet(SeasonTable.SHEET) : table;
+  }
+
+  /** The library takes out a sheet, but leaves its charts in the file. */
+  private void remove(int index) {
+    XSSFDrawing drawing = book.getSheetAt(index).getDrawingPatriarch();
+    List<PackagePartName> charts =
+        drawing == null
+            ? List.of()
+            : drawing.getCharts().stream().map(c -> c.getPackagePart().getPartName()).toList();
+    book.removeSheetAt(index);
+    for (PackagePartName chart : charts) {
+      if (book.getPackage().containPart(chart)) {
+        book.getPackage().removePart(chart);
+      }
+    }
+  }
+
+  private static String first(XSSFSheet sheet) {
+    Row row = sheet.getRow(0);
+    Cell cell = row == null ? null : row.getCell(0);
+    return cell == null || cell.getCellType() != CellType.STRING ? "" : cell.getStringCellValue();
+  }
+
+  private static void clear(XSSFSheet sheet) {
+    for (int row = sheet.getLastRowNum(); row >= 0; row--) {
+      XSSFRow old = sheet.getRow(row);
+      if (old != null) {
+        sheet.removeRow(old);
+      }
+    }
+    for (Hyperlink link : List.copyOf(sheet.getHyperlinkList())) {
+      sheet.removeHyperlink(link.getFirstRow(), link.getFirstColumn());
+    }
+  }
+
+  private static List<OwnCell> keep(XSSFSheet sheet, int row, OwnColumns own)
+      throws UnusableFileException {
+    List<OwnCell> kept = new ArrayList<>();
+    for (Map.Entry<String, Integer> head : own.heads().entrySet()) {
+      XSSFRow from = sheet.getRow(row);
+      XSSFCell cell = from == null ? null : from.getCell(head.getValue());
+      if (cell != null) {
+        OwnCell one = OwnCell.of(head.getKey(), cell);
+        if (one.isFormula() && own.isAmongOurs(head.getValue())) {
+          throw new UnusableFileException(
+              "Your column '"
+                  + head.getKey()
+                  + "' has formulas and stands among the columns of ours; move it to the right of"
+                  + " them. Nothing was written.");
+        }
+        kept.add(one);
+      }
+    }
+    return kept;
+  }
+
+  private static void put(
+      XSSFSheet sheet, XSSFRow row, List<OwnCell> cells, Map<String, Integer> heads)
+      throws UnusableFileException {
+    for (OwnCell cell : cells) {
+      cell.put(sheet, row, heads.get(cell.head()));
+    }
+  }
+
+  private void batch(XSSFRow row, SeasonRow batch) {
+    for (OverviewColumn column : OverviewColumn.values()) {
+      int at = column.ordinal();
+      if (column.isNumber()) {
+        Double number = column.number(batch.line());
+        if (number != null) {
+          Cell cell = row.createCell(at);
+          cell.setCellValue(number);
+          cell.setCellStyle(styles.number(column.decimals()));
+        }
+        continue;
+      }
+      String value = column.text(batch.line());
+      if (column.isDate() && !value.isEmpty()) {
+        Cell cell = row.createCell(at);
+        cell.setCellValue(LocalDate.parse(value));
+        cell.setCellStyle(styles.date);
+      } else if (!value.isEmpty()) {
+        text(row, at, value, column == OverviewColumn.FILE ? styles.link : style(column, value));
+      }
+    }
+    Hyperlink link = book.getCreationHelper().createHyperlink(HyperlinkType.FILE);
+    link.setAddress(batch.link().toASCIIString());
+    row.getCell(OverviewColumn.FILE.ordinal()).setHyperlink(link);
+  }
+
+  private CellStyle style(OverviewColumn column, String value) {
+    return column == OverviewColumn.BATCH
+        ? styles.name
+        : column == OverviewColumn.WARNINGS || value.equals("stuck")
+            ? styles.warning
+            : styles.plain;
+  }
+
+  private void orphan(XSSFRow row, OwnColumns.Key key) {
+    text(row, OverviewColumn.BATCH.ordinal(), key.batch(), styles.name);
+    text(row, OverviewColumn.STATE.ordinal(), SeasonTable.GONE, styles.warning);
+    text(row, OverviewColumn.FILE.ordinal(), key.file(), styles.plain);
+    text(row, OverviewColumn.SHEET.ordinal(), key.sheet(), styles.plain);
+  }
+
+  private void setUp(XSSFSheet sheet, int lastRow, int further) {
+    int last = OverviewColumn.values().length - 1 + further;
+    for (OverviewColumn column : OverviewColumn.values()) {
+      boolean wide =
+          column == OverviewColumn.BATCH
+              || column == OverviewColumn.FILE
+              || column == OverviewColumn.WARNINGS;
+      sheet.setColumnWidth(column.ordinal(), wide ? WIDE : NARROW);
+    }
+    sheet.createFreezePane(1, HEAD_ROW + 1);
+    sheet.setAutoFilter(new CellRangeAddress(HEAD_ROW, Math.max(HEAD_ROW + 1, lastRow), 0, last));
+    sheet.setRepeatingRows(new CellRangeAddress(HEAD_ROW, HEAD_ROW, -1, -1));
+    setUpPage(sheet);
+  }
+
+  /** Across one page of A4 paper that lies on its side, as many down as it takes. */
+  static void setUpPage(XSSFSheet sheet) {
+    sheet.getPrintSetup().setPaperSize(PrintSetup.A4_PAPERSIZE);
+    sheet.getPrintSetup().setLandscape(true);
+    sheet.setFitToPage(true);
+    sheet.getPrintSetup().setFitHeight((short) 0);
+  }
+
+  private void curves(Season season) {
+    XSSFSheet sheet = book.createSheet(free(SeasonTable.CURVES));
+    book.setSheetOrder(sheet.getSheetName(), 1);
+    text(sheet.createRow(0), 0, Season.TITLE + ": curves", styles.title);
+    text(sheet.createRow(1), 0, season.notDrawn(SeasonTable.MOST_CURVES), styles.note);
+    new SeasonXlsxCharts(sheet, styles).draw(season.byWash(SeasonTable.MOST_CURVES));
+  }
+
+  private void warnings(Season season) {
+    XSSFSheet sheet = book.createSheet(free(SeasonTable.WARNINGS));
+    book.setSheetOrder(sheet.getSheetName(), 2);
+    int row = 0;
+    text(sheet.createRow(row++), 0, Season.TITLE + ": warnings", styles.title);
+    row = line(sheet, row, SeasonTable.WARNING_HEADS, styles.head);
+    for (List<String> warning : SeasonTable.warnings(season)) {
+      row = line(sheet, row, warning, styles.wrapped);
+    }
+    for (List<String> left : SeasonTable.left(season)) {
+      row = line(sheet, row, left, styles.wrapped);
+    }
+    row++;
+    for (String safety : SeasonTable.safety()) {
+      text(sheet.createRow(row++), 0, safety, styles.plain);
+    }
+    int[] widths = {22, 30, 18, 14, 60, 26};
+    for (int i = 0; i < widths.length; i++) {
+      sheet.setColumnWidth(i, widths[i] * 256);
+    }
+    sheet.createFreezePane(0, 2);
+    sheet.setRepeatingRows(new CellRangeAddress(1, 1, -1, -1));
+    setUpPage(sheet);
+  }
+
+  /** A name that no sheet of the person's has. */
+  private String free(String wanted) {
+    String name = wanted;
+    for (int i = 2; book.getSheet(name) != null; i++) {
+      name = wanted + " " + i;
+    }
+    return name;
+  }
+
+  private static int line(XSSFSheet sheet, int at, List<String> words, CellStyle style) {
+    XSSFRow row = sheet.createRow(at);
+    for (int i = 0; i < words.size(); i++) {
+      text(row, i, words.get(i), style);
+    }
+    return at + 1;
+  }
+
+  static void text(XSSFRow row, int column, String text, CellStyle style) {
+    Cell cell = row.createCell(column);
+    cell.setCellValue(text.length() > 32_767 ? text.substring(0, 32_767) : text);
+    cell.setCellStyle(style);
+  }
+}

@@ -1,0 +1,116 @@
+package washbook.log.overview;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+import washbook.log.Batch;
+import washbook.log.ComputedColumn;
+import washbook.log.LogTable;
+import washbook.log.Role;
+import washbook.log.fill.ComputedTable;
+import washbook.log.reading.HydrometerRows;
+import washbook.log.reading.RowOrder;
+import washbook.log.sheet.CellAddress;
+import washbook.log.sheet.Grid;
+
+/**
+ * The readings of one batch that were not refused, in the order of time.
+ *
+ * @param rows in the sheet
+ * @param days of each, NaN without a time
+ * @param gravities corrected, SG 20/20
+ * @param cells addresses of the readings
+ * @param temperatureCells where a temperature was measured, also beside refused readings
+ * @param temperaturesC as measured in them
+ */
+record BatchReadings(
+    int[] rows,
+    double[] days,
+    double[] gravities,
+    List<String> cells,
+    List<String> temperatureCells,
+    double[] temperaturesC) {
+
+  /** The coldest and the warmest that a thermometer in a wash can show, °C. */
+  private static final double COLDEST = -20;
+
+  private static final double WARMEST = 100;
+
+  static BatchReadings of(
+      Grid grid, LogTable table, Batch batch, ComputedTable computed, RowOrder order) {
+    HydrometerRows reading = new HydrometerRows(grid, table);
+    int[] rows =
+        Arrays.stream(batch.rows())
+            .filter(r -> !Double.isNaN(computed.number(ComputedColumn.CORRECTED_GRAVITY, r)))
+            .toArray();
+    double[] temperatures =
+        Arrays.stream(batch.rows()).mapToDouble(r -> temperature(table, reading, r)).toArray();
+    int[] measured =
+        IntStream.range(0, temperatures.length)
+            .filter(i -> temperatures[i] >= COLDEST && temperatures[i] <= WARMEST)
+            .toArray();
+    return new BatchReadings(
+        rows,
+        Arrays.stream(rows).mapToDouble(order::days).toArray(),
+        Arrays.stream(rows)
+            .mapToDouble(r -> computed.number(ComputedColumn.CORRECTED_GRAVITY, r))
+            .toArray(),
+        Arrays.stream(rows).mapToObj(r -> cell(reading, r)).toList(),
+        Arrays.stream(measured)
+            .mapToObj(i -> temperatureCell(table, reading, batch.rows()[i]))
+            .toList(),
+        Arrays.stream(measured).mapToDouble(i -> temperatures[i]).toArray());
+  }
+
+  private static String temperatureCell(LogTable table, HydrometerRows reading, int row) {
+    return table
+        .column(Role.TEMPERATURE)
+        .map(column -> CellAddress.of(row, column.column()))
+        .orElseGet(() -> cell(reading, row));
+  }
+
+  private static String cell(HydrometerRows reading, int row) {
+    HydrometerRows.State state = reading.read(row);
+    return state == HydrometerRows.State.NOTHING ? CellAddress.of(row, 0) : reading.cell(row);
+  }
+
+  /** One temperature stated for all readings was not measured with them. */
+  private static double temperature(LogTable table, HydrometerRows reading, int row) {
+    if (table.column(Role.TEMPERATURE).isPresent()) {
+      return reading.measuredC(row);
+    }
+    return reading.read(row) == HydrometerRows.State.READ
+            && reading.temperatureC != table.settings().temperatureC()
+        ? reading.temperatureC
+        : Double.NaN;
+  }
+
+  int count() {
+    return rows.length;
+  }
+
+  /** Whether every reading has a time. */
+  boolean isTimed() {
+    return Arrays.stream(days).allMatch(Double::isFinite);
+  }
+
+  /** From first to last; NaN without times. */
+  double span() {
+    return count() == 0 ? Double.NaN : days[count() - 1] - days[0];
+  }
+
+  /** The same with at most the last {@code most} readings. */
+  BatchReadings last(int most) {
+    if (count() <= most) {
+      return this;
+    }
+    int from = count() - most;
+    return new BatchReadings(
+        Arrays.copyOfRange(rows, from, count()),
+        Arrays.copyOfRange(days, from, count()),
+        Arrays.copyOfRange(gravities, from, count()),
+        cells.subList(from, count()),
+        temperatureCells,
+        temperaturesC);
+  }
+}

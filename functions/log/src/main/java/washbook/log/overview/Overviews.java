@@ -1,0 +1,169 @@
+package washbook.log.overview;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import washbook.functions.Answer;
+import washbook.functions.RefusedException;
+import washbook.functions.catalogue.Catalogue;
+import washbook.functions.ferment.Balance;
+import washbook.functions.ferment.Outlook;
+import washbook.functions.ferment.Progress;
+import washbook.functions.liquid.WashKind;
+import washbook.log.Batch;
+import washbook.log.ComputedColumn;
+import washbook.log.LogTable;
+import washbook.log.Originals;
+import washbook.log.Role;
+import washbook.log.Understanding;
+import washbook.log.fill.ComputedTable;
+import washbook.log.fill.Filling;
+import washbook.log.reading.RowOrder;
+import washbook.log.sheet.Grid;
+
+/** Makes the overviews of a sheet's batches. */
+public final class Overviews {
+  /** SG where a wash is taken to end when nothing else is known; the catalogue's own default. */
+  private static final double EXPECTED_FINAL = 1.0;
+
+  /** Readings back that the course is fitted to. */
+  private static final int MOST_READINGS = 1000;
+
+  /** Spreadsheet dates count from here. */
+  private static final LocalDate DAY_ZERO = LocalDate.of(1899, 12, 30);
+
+  private static final double LAST_DAY = 2_958_465;
+
+  private final WarningLimits limits;
+  private final LocalDate today;
+
+  /**
+   * @param today the day on which a reading may be overdue
+   */
+  public Overviews(WarningLimits limits, LocalDate today) {
+    this.limits = limits;
+    this.today = today;
+  }
+
+  /** One for each batch with a reading, of the tables that are understood without doubt. */
+  public List<BatchOverview> of(Grid grid, Understanding understanding, Filling filling) {
+    List<BatchOverview> overviews = new ArrayList<>();
+    int settled = 0;
+    for (LogTable table : understanding.tables()) {
+      if (!table.settled() || settled >= filling.tables().size()) {
+        continue;
+      }
+      List<Filling.BatchCount> counts = filling.tables().get(settled++).batches();
+      ComputedTable computed =
+          new ComputedTable(grid, table, Set.of(ComputedColumn.CORRECTED_GRAVITY));
+      RowOrder order = RowOrder.of(grid, table);
+      for (int i = 0; i < counts.size(); i++) {
+        if (counts.get(i).rows() > 0) {
+          Batch batch = table.batches().get(i);
+          BatchReadings readings = BatchReadings.of(grid, table, batch, computed, order);
+          overviews.add(overview(understanding.sheet(), table, batch, counts.get(i), readings));
+        }
+      }
+    }
+    return overviews;
+  }
+
+  private BatchOverview overview(
+      String sheet, LogTable table, Batch batch, Filling.BatchCount count, BatchReadings readings) {
+    WashKind kind = table.settings().wash().kind();
+    Optional<Balance> now = balance(batch, readings, kind);
+    BatchReadings fitted = readings.last(MOST_READINGS);
+    Outlook outlook = outlook(fitted);
+    boolean dated = table.column(Role.DATE).isPresent();
+    BatchOverview plain =
+        new BatchOverview(
+            sheet,
+            batch.name(),
+            kind.word(),
+            dated ? date(readings, 0) : null,
+            dated ? date(readings, readings.count() - 1) : null,
+            known(readings.span(), 2),
+            count.rows(),
+            count.refused(),
+            known(batch.originalGravity(), 4),
+            readings.count() == 0 ? null : known(readings.gravities()[readings.count() - 1], 4),
+            now.map(b -> known(b.percentVolume(), 2)).orElse(null),
+            now.map(b -> plusMinus(original(batch, readings), b)).orElse(null),
+            now.map(b -> known(b.apparentAttenuation(), 1)).orElse(null),
+            now.map(b -> known(b.realAttenuation(), 1)).orElse(null),
+            now.map(b -> known(b.trueExtract(), 2)).orElse(null),
+            rate(fitted),
+            outlook == null ? "" : outlook.state(),
+            outlook == null || outlook.finish() == null ? null : known(outlook.finish().days(), 1),
+            outlook == null || outlook.finish() == null
+                ? null
+                : known(outlook.finish().plusMinus(), 1),
+            known(Arrays.stream(readings.temperaturesC()).min().orElse(Double.NaN), 1),
+            known(Arrays.stream(readings.temperaturesC()).max().orElse(Double.NaN), 1),
+            List.of());
+    return plain.with(new Warnings(limits).of(plain, fitted, outlook)).asOf(today, limits);
+  }
+
+  private static double original(Batch batch, BatchReadings readings) {
+    int row = readings.rows()[readings.count() - 1];
+    return Originals.gravity(batch, Originals.stepOfRow(batch, row));
+  }
+
+  /** A last reading a little above the original gravity means that nothing has fermented yet. */
+  private static Optional<Balance> balance(Batch batch, BatchReadings readings, WashKind kind) {
+    if (readings.count() == 0 || Double.isNaN(original(batch, readings))) {
+      return Optional.empty();
+    }
+    double original = original(batch, readings);
+    double gravity = readings.gravities()[readings.count() - 1];
+    try {
+      return Optional.of(Balance.of(original, Math.min(gravity, original), kind));
+    } catch (RefusedException impossible) {
+      return Optional.empty();
+    }
+  }
+
+  private static Double plusMinus(double originalGravity, Balance balance) {
+    Answer answer =
+        Catalogue.get("ABVPLUSMINUS")
+            .call(originalGravity, balance.gravity(), null, null, balance.kind().word());
+    return answer instanceof Answer.Number number ? known(number.value(), 2) : null;
+  }
+
+  private static Outlook outlook(BatchReadings readings) {
+    if (readings.count() == 0 || !readings.isTimed()) {
+      return null;
+    }
+    try {
+      return Outlook.of(readings.days(), readings.gravities(), EXPECTED_FINAL);
+    } catch (RefusedException cannot) {
+      return null;
+    }
+  }
+
+  private static Double rate(BatchReadings readings) {
+    try {
+      return readings.isTimed()
+          ? known(Progress.rate(readings.days(), readings.gravities()), 2)
+          : null;
+    } catch (RefusedException tooFew) {
+      return null;
+    }
+  }
+
+  private static String date(BatchReadings readings, int index) {
+    if (index < 0 || index >= readings.count()) {
+      return null;
+    }
+    double day = readings.days()[index];
+    return day >= 1 && day <= LAST_DAY ? DAY_ZERO.plusDays((long) day).toString() : null;
+  }
+
+  private static Double known(double value, int decimals) {
+    double power = Math.pow(10, decimals);
+    return Double.isFinite(value) ? Math.rint(value * power) / power + 0.0 : null;
+  }
+}

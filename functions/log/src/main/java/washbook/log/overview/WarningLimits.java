@@ -1,0 +1,125 @@
+package washbook.log.overview;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import washbook.functions.Numbers;
+
+/** When a batch is worth a warning. Every limit has a usual value and can be set. */
+public final class WarningLimits {
+  /** The limits; the usual values are common practice, no source. */
+  public enum Limit {
+    /** Yeast suffers above this, °C. */
+    WARMEST("warmest", 32, -20, 60, "°C"),
+    /** Most yeasts rest below this, °C. */
+    COLDEST("coldest", 10, -20, 60, "°C"),
+    /** Days after which the gravity should have begun to fall. */
+    LAG("lag-days", 3, 0.1, 60, "days"),
+    /** Days without a reading while the wash works. */
+    OVERDUE("overdue-days", 4, 0.1, 365, "days"),
+    /** Days without a reading after which a log counts as put away and is not overdue. */
+    CLOSED("closed-days", 90, 1, 36500, "days"),
+    /** Alcohol that was planned, % vol; nothing is planned unless it is set. */
+    PLANNED("planned-abv", Double.NaN, 0.1, 25, "% vol"),
+    /** Points (1000 x SG) that a reading may be off its neighbours or the fitted course. */
+    OFF_COURSE("off-points", 8, 1, 200, "points");
+
+    private final String word;
+    private final double usual;
+    private final double least;
+    private final double most;
+    private final String unit;
+
+    Limit(String word, double usual, double least, double most, String unit) {
+      this.word = word;
+      this.usual = usual;
+      this.least = least;
+      this.most = most;
+      this.unit = unit;
+    }
+  }
+
+  private static final WarningLimits USUAL = new WarningLimits(Map.of());
+
+  private final Map<Limit, Double> given = new EnumMap<>(Limit.class);
+
+  private WarningLimits(Map<Limit, Double> given) {
+    this.given.putAll(given);
+  }
+
+  /** Nothing is set. */
+  public static WarningLimits usual() {
+    return USUAL;
+  }
+
+  /**
+   * Reads settings such as {@code warmest=28}.
+   *
+   * @throws IllegalArgumentException with a sentence for the person
+   */
+  public static WarningLimits parse(List<String> settings) {
+    Map<Limit, Double> given = new EnumMap<>(Limit.class);
+    for (String setting : settings) {
+      String[] sides = setting.split("=", 2);
+      Limit limit = named(sides[0].strip().toLowerCase(Locale.ROOT));
+      Double value = sides.length < 2 ? null : Numbers.parse(sides[1].strip());
+      if (value == null || !(value >= limit.least && value <= limit.most)) {
+        throw new IllegalArgumentException(
+            "'"
+                + setting
+                + "' must be "
+                + limit.word
+                + "=NUMBER, "
+                + Numbers.show(limit.least)
+                + " to "
+                + Numbers.show(limit.most)
+                + " "
+                + limit.unit
+                + ".");
+      }
+      given.put(limit, value);
+    }
+    return new WarningLimits(given);
+  }
+
+  private static Limit named(String word) {
+    return Arrays.stream(Limit.values())
+        .filter(limit -> limit.word.equals(word))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "There is no limit '" + word + "'; there are " + words() + "."));
+  }
+
+  private static String words() {
+    return Arrays.stream(Limit.values()).map(l -> l.word).collect(Collectors.joining(", "));
+  }
+
+  /** The limit's value; NaN for one that holds only when it is set. */
+  double of(Limit limit) {
+    return given.getOrDefault(limit, limit.usual);
+  }
+
+  /** Where the limit comes from. */
+  String source(Limit limit) {
+    return given.containsKey(limit) ? Warning.GIVEN : Warning.PRACTICE;
+  }
+
+  /** The value with its unit. */
+  String shown(Limit limit) {
+    return Numbers.show(of(limit)) + " " + limit.unit;
+  }
+
+  /** What was set, for telling one run's settings from another's. */
+  @Override
+  public String toString() {
+    List<String> all = new ArrayList<>();
+    given.forEach((limit, value) -> all.add(limit.word + "=" + Numbers.show(value)));
+    return String.join(",", all);
+  }
+}

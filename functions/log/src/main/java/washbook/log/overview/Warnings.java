@@ -1,0 +1,203 @@
+package washbook.log.overview;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import washbook.functions.ferment.Outlook;
+import washbook.log.overview.Warning.Kind;
+import washbook.log.overview.WarningLimits.Limit;
+
+/** Finds what a person should look at in one batch. */
+final class Warnings {
+  /** A fall that tells that the ferment has begun, SG: four reading errors. */
+  private static final double BEGUN = 0.004;
+
+  /** A wash may stop at once: that bends its readings, but not by twice what a slip does. */
+  private static final double BEND = 2;
+
+  /** Two readings of one wash differ by this, SG. */
+  private static final double SAME = 0.002;
+
+  /** States in which a wash has to be read. */
+  private static final Set<String> AT_WORK = Set.of("lag", "working", "slowing", "restarted");
+
+  private final WarningLimits limits;
+
+  Warnings(WarningLimits limits) {
+    this.limits = limits;
+  }
+
+  /**
+   * All but those that depend on today.
+   *
+   * @param outlook null where there is none
+   */
+  List<Warning> of(BatchOverview batch, BatchReadings readings, Outlook outlook) {
+    List<Warning> warnings = new ArrayList<>();
+    standing(batch, readings).ifPresent(warnings::add);
+    temperature(readings, true).ifPresent(warnings::add);
+    temperature(readings, false).ifPresent(warnings::add);
+    abovePlan(batch).ifPresent(warnings::add);
+    suspicious(readings, outlook, warnings);
+    return warnings;
+  }
+
+  private Optional<Warning> standing(BatchOverview batch, BatchReadings readings) {
+    if (batch.days() != null && !batch.state().equals("done") && readings.count() > 1) {
+      double fall = readings.gravities()[0] - readings.gravities()[readings.count() - 1];
+      if (fall < BEGUN && batch.days() > limits.of(Limit.LAG)) {
+        return Optional.of(
+            warning(
+                Kind.NOT_FALLING,
+                "",
+                Limit.LAG,
+                "after %.1f days the gravity has fallen by %.1f points; it should have begun within"
+                    + " %s.",
+                batch.days(),
+                1000 * Math.max(0, fall) + 0.0,
+                limits.shown(Limit.LAG)));
+      }
+    }
+    return batch.state().equals("stuck")
+        ? Optional.of(
+            new Warning(
+                Kind.STUCK,
+                "",
+                String.format(
+                    Locale.ROOT,
+                    "the gravity stands still at %.4f, above its expected end; %.1f %% by mass of"
+                        + " extract are left.",
+                    batch.latestGravity(),
+                    batch.extractLeft() == null ? Double.NaN : batch.extractLeft()),
+                Warning.PRACTICE))
+        : Optional.empty();
+  }
+
+  private Optional<Warning> temperature(BatchReadings readings, boolean warm) {
+    Limit limit = warm ? Limit.WARMEST : Limit.COLDEST;
+    double most = limits.of(limit);
+    int worst = -1;
+    double[] values = readings.temperaturesC();
+    for (int i = 0; i < values.length; i++) {
+      boolean beyond = warm ? values[i] > most : values[i] < most;
+      boolean worse = worst < 0 || (warm ? values[i] > values[worst] : values[i] < values[worst]);
+      worst = beyond && worse ? i : worst;
+    }
+    if (worst < 0) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        warning(
+            warm ? Kind.TOO_WARM : Kind.TOO_COLD,
+            readings.temperatureCells().get(worst),
+            limit,
+            "%.1f °C is %s %s.",
+            values[worst],
+            warm ? "above" : "below",
+            limits.shown(limit)));
+  }
+
+  private Optional<Warning> abovePlan(BatchOverview batch) {
+    return batch.alcohol() != null && batch.alcohol() > limits.of(Limit.PLANNED)
+        ? Optional.of(
+            warning(
+                Kind.ABOVE_PLAN,
+                "",
+                Limit.PLANNED,
+                "%.2f %% vol are more than the planned %s.",
+                batch.alcohol(),
+                limits.shown(Limit.PLANNED)))
+        : Optional.empty();
+  }
+
+  /** A reading far off its neighbours, else one that the fitted course fits worse than those. */
+  private void suspicious(BatchReadings readings, Outlook outlook, List<Warning> warnings) {
+    double most = limits.of(Limit.OFF_COURSE) / 1000;
+    double[] gravities = readings.gravities();
+    double[] offCourse = outlook == null ? new double[0] : outlook.offCourse();
+    int blamed = -1;
+    for (int i = 1; i < gravities.length - 1; i++) {
+      if (blamed == i - 1) {
+        // Beside a wrong reading the next one looks wrong too.
+        continue;
+      }
+      double off = offNeighbours(gravities, i);
+      boolean byNeighbours = Math.abs(off) > most;
+      boolean bends = Math.abs(offBeside(gravities, i)) > BEND * most;
+      off = byNeighbours || outlook == null ? off : bends ? worstHere(offCourse, i) : 0;
+      if (Math.abs(off) > most) {
+        blamed = i;
+        warnings.add(
+            warning(
+                Kind.SUSPICIOUS,
+                readings.cells().get(i),
+                Limit.OFF_COURSE,
+                "%.4f is %.1f points %s %s; more than %s.",
+                gravities[i],
+                1000 * Math.abs(off),
+                off > 0 ? "above" : "below",
+                byNeighbours ? "the readings beside it" : "the fitted course",
+                limits.shown(Limit.OFF_COURSE)));
+      }
+    }
+  }
+
+  /**
+   * How much further off the course a reading is than the mean of those beside it, so that a course
+   * that fits the whole beginning badly blames no single reading; 0 where one beside it is further
+   * off.
+   */
+  private static double worstHere(double[] off, int i) {
+    double here = offBeside(off, i);
+    return Math.abs(here) >= Math.abs(offBeside(off, i - 1))
+            && Math.abs(here) >= Math.abs(offBeside(off, i + 1))
+        ? here
+        : 0;
+  }
+
+  private static double offBeside(double[] values, int i) {
+    double beyond =
+        i < 1 || i > values.length - 2 ? 0 : values[i] - (values[i - 1] + values[i + 1]) / 2;
+    return Double.isNaN(beyond) ? 0 : beyond;
+  }
+
+  /** SG outside the two readings beside it, which fall as they should; 0 between them. */
+  private static double offNeighbours(double[] gravities, int i) {
+    if (gravities[i + 1] > gravities[i - 1] + SAME) {
+      return 0;
+    }
+    return gravities[i] > gravities[i - 1]
+        ? gravities[i] - gravities[i - 1]
+        : Math.min(0, gravities[i] - gravities[i + 1]);
+  }
+
+  /** Whether a wash that works was not read for days; an old log is no longer waited for. */
+  static Optional<Warning> overdue(BatchOverview batch, LocalDate today, WarningLimits limits) {
+    if (batch.lastDate() == null || !AT_WORK.contains(batch.state())) {
+      return Optional.empty();
+    }
+    long since = ChronoUnit.DAYS.between(LocalDate.parse(batch.lastDate()), today);
+    return since > limits.of(Limit.OVERDUE) && since <= limits.of(Limit.CLOSED)
+        ? Optional.of(
+            new Warnings(limits)
+                .warning(
+                    Kind.OVERDUE,
+                    "",
+                    Limit.OVERDUE,
+                    "it was last read on %s, %d days ago, and was %s; more than %s.",
+                    batch.lastDate(),
+                    since,
+                    batch.state().equals("lag") ? "not working yet" : batch.state(),
+                    limits.shown(Limit.OVERDUE)))
+        : Optional.empty();
+  }
+
+  private Warning warning(Kind kind, String cell, Limit limit, String reason, Object... values) {
+    return new Warning(
+        kind, cell, String.format(Locale.ROOT, reason, values), limits.source(limit));
+  }
+}
