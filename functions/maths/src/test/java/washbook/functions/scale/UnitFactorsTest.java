@@ -121,8 +121,8 @@ class UnitFactorsTest {
 
   /**
    * Densities at 20 °C: OIML R 22, table of alcoholic strength by volume (50 % vol from memory). US
-   * proof: 27 CFR 30.11, twice the % vol at 60 °F. UK proof: 57.1 % vol is 100 (from memory), by the
-   * definition in the Alcoholic Liquor Duties Act 1979, section 2(2).
+   * proof: 27 CFR 30.11, twice the % vol at 60 °F. UK proof: 57.1 % vol is 100 (from memory), by
+   * the definition in the Alcoholic Liquor Duties Act 1979, section 2(2).
    */
   @ParameterizedTest
   @CsvSource({
