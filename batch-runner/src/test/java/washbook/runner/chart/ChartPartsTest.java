@@ -24,6 +24,8 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import washbook.functions.scale.TemperatureUnit;
+import washbook.log.WrittenScale;
 import washbook.log.fill.BatchCurve;
 import washbook.log.sheet.Grid;
 import washbook.runner.OdsSamples;
@@ -150,7 +152,8 @@ class ChartPartsTest {
             first.gravity(),
             first.abv(),
             first.temperatureC(),
-            true);
+            WrittenScale.SG,
+            TemperatureUnit.F);
     Path log = TestLogs.plain(folder.resolve("log.xlsx"), 1.085, 4);
     Path charts = folder.resolve("charts.xlsx");
     new XlsxChartWriter().write(log, List.of(first, warm), false, charts);

@@ -9,7 +9,7 @@ import washbook.log.LogTable;
 import washbook.log.Role;
 import washbook.log.fill.ComputedTable;
 import washbook.log.reading.HydrometerRows;
-import washbook.log.reading.RowOrder;
+import washbook.log.reading.RowTimes;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
 
@@ -37,7 +37,7 @@ record BatchReadings(
   private static final double WARMEST = 100;
 
   static BatchReadings of(
-      Grid grid, LogTable table, Batch batch, ComputedTable computed, RowOrder order) {
+      Grid grid, LogTable table, Batch batch, ComputedTable computed, RowTimes order) {
     HydrometerRows reading = new HydrometerRows(grid, table);
     int[] rows =
         Arrays.stream(batch.rows())

@@ -16,12 +16,11 @@ import washbook.functions.liquid.WashKind;
 import washbook.log.Batch;
 import washbook.log.ComputedColumn;
 import washbook.log.LogTable;
-import washbook.log.Originals;
 import washbook.log.Role;
 import washbook.log.Understanding;
 import washbook.log.fill.ComputedTable;
 import washbook.log.fill.Filling;
-import washbook.log.reading.RowOrder;
+import washbook.log.reading.RowTimes;
 import washbook.log.sheet.Grid;
 
 /** Makes the overviews of a sheet's batches. */
@@ -59,7 +58,7 @@ public final class Overviews {
       List<Filling.BatchCount> counts = filling.tables().get(settled++).batches();
       ComputedTable computed =
           new ComputedTable(grid, table, Set.of(ComputedColumn.CORRECTED_GRAVITY));
-      RowOrder order = RowOrder.of(grid, table);
+      RowTimes order = RowTimes.of(grid, table);
       for (int i = 0; i < counts.size(); i++) {
         if (counts.get(i).rows() > 0) {
           Batch batch = table.batches().get(i);
@@ -88,7 +87,7 @@ public final class Overviews {
             known(readings.span(), 2),
             count.rows(),
             count.refused(),
-            known(batch.originalGravity(), 4),
+            known(batch.originalGravity().orElse(Double.NaN), 4),
             readings.count() == 0 ? null : known(readings.gravities()[readings.count() - 1], 4),
             now.map(b -> known(b.percentVolume(), 2)).orElse(null),
             now.map(b -> plusMinus(original(batch, readings), b)).orElse(null),
@@ -109,7 +108,7 @@ public final class Overviews {
 
   private static double original(Batch batch, BatchReadings readings) {
     int row = readings.rows()[readings.count() - 1];
-    return Originals.gravity(batch, Originals.stepOfRow(batch, row));
+    return batch.originalGravity(batch.stepsBegunAt(row)).orElse(Double.NaN);
   }
 
   /** A last reading a little above the original gravity means that nothing has fermented yet. */

@@ -156,8 +156,8 @@ class OverviewsTest {
             Date | SG | Temp (°C) | Note
             #2025-10-01 | 1.085 | 20 | pitched
             #2025-10-02 | 1.080 | 20 |
-            #2025-10-03 | 1.052 | 20 |
-            #2025-10-04 | 1.064 | 20 |
+            #2025-10-03 | 1.058 | 20 |
+            #2025-10-04 | 1.0635 | 20 |
             #2025-10-05 | 1.055 | 20 |""");
     assertEquals(1, plum.warnings().size());
     Warning warning = plum.warnings().get(0);
