@@ -138,7 +138,7 @@ public final class ComputedTable {
         }
       }
       if (!Double.isNaN(gravityNow)) {
-        if (risen >= 0 && gravityNow > beforeRise + ERROR || gravityNow > before + RISE) {
+        if ((risen >= 0 && gravityNow > beforeRise + ERROR) || gravityNow > before + RISE) {
           int from = gravityNow > before + RISE ? position : risen;
           openFrom[index] = Math.min(openFrom[index], from);
         }
@@ -332,8 +332,7 @@ public final class ComputedTable {
 
   private Message askAboutRise(int index) {
     Batch batch = table.batches().get(index);
-    return Message.of(
-        "batch.open", reading.cell(batch.rows()[openFrom[index]]), batch.name());
+    return Message.of("batch.open", reading.cell(batch.rows()[openFrom[index]]), batch.name());
   }
 
   /** The refusals in the order of rows, made when asked for. */

@@ -59,7 +59,11 @@ final class PartedBatches {
       return without(
           batch,
           first,
-          Message.of("original.low", new Figure(String.format(java.util.Locale.ROOT, "%.4f", first.sg())), first.cell(), batch.name()));
+          Message.of(
+              "original.low",
+              new Figure(String.format(java.util.Locale.ROOT, "%.4f", first.sg())),
+              first.cell(),
+              batch.name()));
     }
     double day = order.days(first.row());
     if (first.sg() > MOST_PARTED || Double.isNaN(day) || batches.size() > MOST_BATCHES) {
@@ -68,9 +72,7 @@ final class PartedBatches {
     for (Batch other : batches) {
       if (other != batch && stoodSo(other, first, day)) {
         return without(
-            batch,
-            first,
-            Message.of("original.parted", first.cell(), other.name(), batch.name()));
+            batch, first, Message.of("original.parted", first.cell(), other.name(), batch.name()));
       }
     }
     return batch;
