@@ -76,7 +76,7 @@ class MenuIT {
     XUndoManager undo = book.as(XUndoManagerSupplier.class).getUndoManager();
     String said = String.valueOf(book.dispatch(FILL));
     assertTrue(said.contains("table A1:C5"), said);
-    assertTrue(said.contains("B \"SG\": gravity in SG"), said);
+    assertTrue(said.contains("B: SG, gravity in SG"), said);
     assertTrue(said.contains("filled: 3; refused: 1"), said);
     assertEquals("Corrected gravity (SG)", book.shown("D1"));
     assertEquals("Alcohol to date (% vol)", book.shown("E1"));

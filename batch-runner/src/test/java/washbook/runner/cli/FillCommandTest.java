@@ -165,7 +165,7 @@ final class FillCommandTest {
     assertEquals(
         List.of(
             "There is no column 'nosuch'; there are gravity, abv, apparent, real, extract, sugar,"
-                + " rate, state, plusminus, original.",
+                + " rate, state, plusminus, original, sg.",
             "'washbook fill --help' lists what can be given."),
         Cli.run("fill", log, "--columns", "nosuch").err().lines().toList());
   }

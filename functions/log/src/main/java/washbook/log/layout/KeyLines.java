@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import washbook.log.Role;
 import washbook.log.sheet.Grid;
 import washbook.log.sheet.Grid.Kind;
@@ -37,12 +40,21 @@ public final class KeyLines {
     for (int row = Math.max(firstRow, lastRow - MOST_ROWS); row <= lastRow; row++) {
       for (int column = firstColumn; column <= last; column++) {
         if (grid.kind(row, column) == Kind.TEXT) {
-          read(row, column, lines);
+          List<KeyLine> said = new ArrayList<>();
+          read(row, column, said);
+          if (said.stream().noneMatch(KeyLine::isOriginalGravity)) {
+            inside(grid.text(row, column).strip(), row, column).ifPresent(said::add);
+          }
+          lines.addAll(said);
         }
       }
     }
     return lines;
   }
+
+  /** A word and a gravity behind it. */
+  private static final Pattern NAMED_GRAVITY =
+      Pattern.compile("([\\p{L}.]+)\\s*[:=]?\\s*(1[.,][01]\\d{2,3})(?!\\d)");
 
   /** As many words name a number that follows without a mark. */
   private static final int WORDS_BEFORE_NUMBER = 2;
@@ -150,6 +162,31 @@ public final class KeyLines {
     return meanings.equals(EnumSet.of(Concept.BATCH))
         ? named(text, row, column)
         : new KeyLine(meanings, text, row, column, "", Double.NaN, Set.of(), Double.NaN, false);
+  }
+
+  /** An original gravity inside a title, as {@code Kit 2 - start 1.093 - 23 L}. */
+  private static Optional<KeyLine> inside(String text, int row, int column) {
+    Matcher matcher = NAMED_GRAVITY.matcher(text);
+    while (matcher.find()) {
+      Set<Concept> meanings = Vocabulary.meanings(matcher.group(1));
+      boolean original =
+          meanings.contains(Concept.ORIGINAL) || meanings.contains(Concept.ORIGINALGRAVITY);
+      if (original && matcher.start() > 0) {
+        double value = Double.parseDouble(matcher.group(2).replace(',', '.'));
+        return Optional.of(
+            new KeyLine(
+                EnumSet.of(Concept.ORIGINALGRAVITY),
+                matcher.group(1),
+                row,
+                column,
+                matcher.group(2),
+                value,
+                Set.of(),
+                Double.NaN,
+                false));
+      }
+    }
+    return Optional.empty();
   }
 
   /** What stands right before a number: a title's other words do not name it. */

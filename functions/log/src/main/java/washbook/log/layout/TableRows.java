@@ -19,6 +19,9 @@ public final class TableRows {
   private static final Set<Role> READINGS =
       EnumSet.of(Role.GRAVITY, Role.REFRACTOMETER, Role.OWN_CORRECTED_GRAVITY);
 
+  /** A header has no more rows below the one that names the columns. */
+  private static final int REST_OF_HEADER = 2;
+
   private final Grid grid;
   private final Header header;
   private final int[] readingColumns;
@@ -56,6 +59,26 @@ public final class TableRows {
     labelRole = cells.get(0).role();
     skipped.or(repeated);
     findEnd(end);
+    skipRestOfHeader();
+  }
+
+  /** Words over the first reading that no date stands beside go on with the header. */
+  private void skipRestOfHeader() {
+    for (int row = firstRow; row < lastRow && row < firstRow + REST_OF_HEADER; row++) {
+      boolean words = false;
+      for (int column : readingColumns) {
+        Kind kind = grid.kind(row, column);
+        CellText text = kind == Kind.TEXT ? CellText.read(grid.text(row, column)) : null;
+        if (kind != Kind.BLANK && (text == null || text.form == CellText.Form.VALUE)) {
+          return;
+        }
+        words |= text != null && grid.text(row, column).chars().anyMatch(Character::isLetter);
+      }
+      if (!words || isTime(row)) {
+        return;
+      }
+      skipped.set(row);
+    }
   }
 
   private void findEnd(int end) {

@@ -64,7 +64,7 @@ public final class Vessels {
 
   /** A header for each vessel, or the header alone where it is about one. */
   public static List<Header> of(Grid grid, Header header) {
-    Vessels vessels = new Vessels(grid, header);
+    Vessels vessels = new Vessels(grid, withTemperatures(header));
     if (vessels.readings.size() < 2 || !vessels.areOnOneScale()) {
       return List.of(header);
     }
@@ -76,6 +76,22 @@ public final class Vessels {
       found = vessels.byOwnNames();
     }
     return found.isEmpty() ? List.of(header) : found;
+  }
+
+  /** The header with columns called T and a name, right of a reading, as temperatures. */
+  private static Header withTemperatures(Header header) {
+    List<HeaderCell> cells = new ArrayList<>();
+    for (HeaderCell cell : header.cells()) {
+      boolean besideReading =
+          !cells.isEmpty() && cells.get(cells.size() - 1).role() == Role.GRAVITY;
+      boolean called =
+          cell.role() == Role.OTHER && cell.text().strip().matches("[Tt]\\.? \\S{1,3}");
+      cells.add(
+          besideReading && called
+              ? new HeaderCell(cell.column(), cell.text(), cell.meanings(), Role.TEMPERATURE)
+              : cell);
+    }
+    return new Header(header.topRow(), header.bottomRow(), List.copyOf(cells), header.vessel());
   }
 
   private boolean areOnOneScale() {

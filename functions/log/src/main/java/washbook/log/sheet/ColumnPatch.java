@@ -35,8 +35,11 @@ public record ColumnPatch(
     this(column, headerRow, header, header, firstRow, lastRow, decimals, cells);
   }
 
-  /** Whether a header's text says that the column is one that we have written before. */
+  /** Whether a header's text, null for none, says that we have written the column before. */
   public boolean isOurs(String text) {
+    if (text == null) {
+      return false;
+    }
     String stripped = text.strip();
     return stripped.equals(header) || stripped.equals(headerBefore);
   }

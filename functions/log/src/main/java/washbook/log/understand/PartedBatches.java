@@ -23,7 +23,7 @@ final class PartedBatches {
   private static final double LEAST_START = 1.025;
 
   /** One that begins higher is taken for a fresh wash, SG. */
-  private static final double MOST_PARTED = 1.045;
+  private static final double MOST_PARTED = 1.065;
 
   /** Two vessels of one wash do not differ by more, SG. */
   private static final double SAME = 0.004;

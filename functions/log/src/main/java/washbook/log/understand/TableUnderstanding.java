@@ -13,6 +13,7 @@ import washbook.log.LogTable;
 import washbook.log.Role;
 import washbook.log.StatedWash;
 import washbook.log.layout.Header;
+import washbook.log.layout.Header.HeaderCell;
 import washbook.log.layout.HeaderRoles;
 import washbook.log.layout.KeyLine;
 import washbook.log.layout.KeyLines;
@@ -22,6 +23,7 @@ import washbook.log.sheet.Grid;
 import washbook.log.words.BatchNameText;
 import washbook.log.words.Concept;
 import washbook.log.words.ReadingScale;
+import washbook.log.words.Statement;
 import washbook.log.words.Vocabulary;
 
 /** Makes one table of a sheet from its header and rows. */
@@ -32,6 +34,9 @@ final class TableUnderstanding {
   private static final double LEAST_ORIGINAL = 1.025;
 
   private static final double MOST_ORIGINAL = 1.2;
+
+  /** One that is not higher than the readings is one of them, SG. */
+  private static final double HIGHER = 0.0008;
 
   private final Grid grid;
   private final Header header;
@@ -103,6 +108,7 @@ final class TableUnderstanding {
     }
     List<KeyLine> all = new ArrayList<>(lines);
     all.addAll(unknownFigures(lines));
+    all.addAll(higherFigures(lines, columns));
     for (KeyLine line : all) {
       double stated = ReadingScale.withoutThousandths(line.value());
       boolean open =
@@ -125,6 +131,45 @@ final class TableUnderstanding {
                 + " SG, or original gravity = first reading");
       }
     }
+  }
+
+  /** Figures on the scale of the readings, in sentences above, that are higher than all of them. */
+  private List<KeyLine> higherFigures(List<KeyLine> known, ColumnAssignment columns) {
+    List<KeyLine> found = new ArrayList<>();
+    HeaderCell reading = columns.with(Role.GRAVITY).stream().findFirst().orElse(null);
+    if (reading == null || columns.of(reading).unit().isEmpty()) {
+      return found;
+    }
+    ReadingScale scale = ReadingScale.of(columns.of(reading).unit());
+    double highest = scale.toGravity(columns.facts(reading).max());
+    int[] between = columnsAbove();
+    for (int row = above; row < header.topRow(); row++) {
+      for (int column = between[0]; column <= between[1]; column++) {
+        String text = grid.kind(row, column) == Grid.Kind.TEXT ? grid.text(row, column) : "";
+        int at = row;
+        boolean read = known.stream().anyMatch(l -> l.row() == at && !Double.isNaN(l.value()));
+        if (!read && !Statement.saysTarget(text)) {
+          Statement.figures(text, scale).stream()
+              .filter(g -> g > highest + HIGHER && g < MOST_ORIGINAL)
+              .findFirst()
+              .ifPresent(g -> found.add(figure(text, at, g)));
+        }
+      }
+    }
+    return found;
+  }
+
+  private KeyLine figure(String text, int row, double gravity) {
+    return new KeyLine(
+        Set.of(),
+        text,
+        row,
+        header.firstColumn(),
+        "",
+        Math.rint(gravity * 1e4) / 1e4,
+        Set.of(),
+        Double.NaN,
+        false);
   }
 
   /** Figures like gravities behind a label that means nothing known. */
@@ -214,7 +259,7 @@ final class TableUnderstanding {
   /** A density is counted as one at 20 °C; of an instrument for another temperature it is not. */
   private void refuseDensityAtOtherTemperature(ColumnAssignment columns, LogSettings settings) {
     boolean usual = Math.abs(settings.calibrationC() - LogSettings.USUAL_CALIBRATION) < 0.05;
-    for (Header.HeaderCell cell : columns.with(Role.GRAVITY)) {
+    for (HeaderCell cell : columns.with(Role.GRAVITY)) {
       if (!usual && ReadingScale.of(columns.of(cell).unit()).isDensity()) {
         columns.unsettle();
         columns.doubt(
@@ -232,7 +277,7 @@ final class TableUnderstanding {
    */
   private List<KeyLine> keyLines() {
     List<KeyLine> lines = new ArrayList<>(linesAbove());
-    for (Header.HeaderCell cell : header.cells()) {
+    for (HeaderCell cell : header.cells()) {
       KeyLine start =
           OriginalGravityInHeader.stated(cell.text(), header.bottomRow(), cell.column());
       if (start != null) {

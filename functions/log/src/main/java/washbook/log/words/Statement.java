@@ -1,6 +1,9 @@
 package washbook.log.words;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -69,5 +72,33 @@ public final class Statement {
             || meanings.contains(Concept.FINALGRAVITY)
             || meanings.contains(Concept.OFFSET);
     return about && !other && !IN_WATER.matcher(text).find() ? temperatureIn(text) : Double.NaN;
+  }
+
+  private static final Pattern FIGURE =
+      Pattern.compile("(?<![\\d.,])(\\d{1,4}(?:[.,]\\d{1,4})?)\\s*(\u00b0?\\s?\\p{L}{1,8})?");
+
+  /** Whether a text speaks of what is wanted and not of what was read. */
+  public static boolean saysTarget(String text) {
+    Set<Concept> meanings = Vocabulary.meanings(text);
+    return meanings.contains(Concept.TARGET) || meanings.contains(Concept.FINALGRAVITY);
+  }
+
+  /** The gravities that a text states on a scale, by its unit or as figures like 1.085; SG. */
+  public static List<Double> figures(String text, ReadingScale scale) {
+    List<Double> found = new ArrayList<>();
+    Matcher matcher = FIGURE.matcher(text);
+    while (matcher.find()) {
+      double value = Double.parseDouble(matcher.group(1).replace(',', '.'));
+      boolean plain =
+          scale == ReadingScale.SG && value > 1 && value < 1.2 && matcher.group(1).length() >= 5;
+      boolean named =
+          matcher.group(2) != null
+              && ReadingScale.in(Vocabulary.meanings(matcher.group(2))).equals(Optional.of(scale))
+              && scale != ReadingScale.SG;
+      if (plain || named) {
+        found.add(scale.toGravity(value));
+      }
+    }
+    return found;
   }
 }
