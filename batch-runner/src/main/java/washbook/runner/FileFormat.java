@@ -3,9 +3,9 @@ package washbook.runner;
 import java.util.List;
 import java.util.Optional;
 import washbook.runner.chart.ChartWriter;
+import washbook.runner.sheet.PortableWriter;
 import washbook.runner.sheet.SheetReader;
 import washbook.runner.sheet.SheetWriter;
-import washbook.runner.write.PortableWriter;
 
 /**
  * One file format: one reader and one writer.

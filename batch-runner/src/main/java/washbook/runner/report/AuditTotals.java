@@ -23,7 +23,7 @@ public final class AuditTotals {
     differing += report.differing();
     refusals += report.refusals().size();
     for (ColumnReport column : report.columns()) {
-      if (column.comparedWith().startsWith("ABV")
+      if (column.comparedWith().startsWith("Alcohol to date")
           && (worst == null || Math.abs(column.largest()) > Math.abs(worst.largest()))) {
         worst = column;
         worstPath = report.path();

@@ -4,8 +4,8 @@ import java.io.IOException;
 import java.nio.file.Path;
 import washbook.runner.FileFormats;
 import washbook.runner.file.UnusableFileException;
-import washbook.runner.write.PortableResult;
-import washbook.runner.write.PortableWriter;
+import washbook.runner.sheet.PortableResult;
+import washbook.runner.sheet.PortableWriter;
 
 /** Makes the pack formulas of one workbook portable, in a copy or in its place. */
 public final class PortableJob {

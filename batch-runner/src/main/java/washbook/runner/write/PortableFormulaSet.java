@@ -16,6 +16,7 @@ import washbook.functions.portable.FormulaRewriter;
 import washbook.functions.portable.FormulaRewriter.Rewritten;
 import washbook.functions.portable.FormulaSyntax;
 import washbook.functions.portable.WholeCall;
+import washbook.runner.sheet.PortableResult;
 import washbook.runner.write.FormulaCell.Place;
 
 /** The pack formulas of one workbook: what becomes of each, and what the new ones give. */

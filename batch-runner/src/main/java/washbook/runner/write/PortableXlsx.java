@@ -15,6 +15,8 @@ import washbook.runner.markup.XmlScanner;
 import washbook.runner.markup.XmlSplicer;
 import washbook.runner.read.XlsxPackage;
 import washbook.runner.read.XlsxReader;
+import washbook.runner.sheet.PortableResult;
+import washbook.runner.sheet.PortableWriter;
 import washbook.runner.write.FormulaCell.Place;
 
 /**

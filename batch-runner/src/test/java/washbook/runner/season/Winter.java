@@ -87,8 +87,7 @@ final class Winter {
         switch (state) {
           case "stuck", "not falling" -> state;
           case "working" -> number % 16 == 2 ? "reading overdue" : "";
-          case "done" ->
-              number % 16 == 0 ? "too warm" : number % 16 == 4 ? "suspicious reading" : "";
+          case "done" -> number % 16 == 0 ? "too warm" : "";
           default -> "";
         };
     // Finished batches lie further back; the others were read on the last day.

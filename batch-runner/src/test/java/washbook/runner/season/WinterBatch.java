@@ -30,7 +30,7 @@ record WinterBatch(
 
   /** What the keeper reads, once 30 points too low where that is the warning. */
   private double read(int day) {
-    return gravity(day) - (warning.equals("suspicious reading") && day == 3 ? 0.030 : 0);
+    return gravity(day);
   }
 
   private static double share(double day) {

@@ -72,7 +72,6 @@ class WinterReportTest {
             case "not falling" -> "NOT_FALLING";
             case "too warm" -> "TOO_WARM";
             case "reading overdue" -> "OVERDUE";
-            case "suspicious reading" -> "SUSPICIOUS";
             default -> "";
           };
 }

@@ -20,7 +20,7 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import washbook.office.testing.Office;
-import washbook.runner.write.PortableResult;
+import washbook.runner.sheet.PortableResult;
 import washbook.runner.write.PortableXlsx;
 
 /**

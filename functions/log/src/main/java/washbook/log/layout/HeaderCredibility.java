@@ -17,6 +17,9 @@ import washbook.log.words.ReadingScale;
 final class HeaderCredibility {
   private static final int ROWS_SEEN = 200;
 
+  /** Behind so many and a blank cell another table may stand. */
+  private static final int FEWEST = 4;
+
   private final Grid grid;
 
   HeaderCredibility(Grid grid) {
@@ -67,6 +70,9 @@ final class HeaderCredibility {
     int last = Math.min(grid.rowCount() - 1, header.bottomRow() + ROWS_SEEN);
     for (int row = header.bottomRow() + 1; row <= last; row++) {
       double value = CellText.plainNumber(grid, row, cell.column());
+      if (grid.kind(row, cell.column()) == Grid.Kind.BLANK && gravities >= FEWEST) {
+        break;
+      }
       // A bare 1 may be a count as well as a gravity.
       numbers += Double.isNaN(value) || value == 1 ? 0 : 1;
       gravities += value != 1 && ReadingScale.looksLikeGravity(value) ? 1 : 0;

@@ -69,6 +69,9 @@ final class ReadingByValues {
     int end = Math.min(grid.rowCount() - 1, row + ROWS_SEEN);
     for (int at = row + 1; at <= end; at++) {
       double value = CellText.plainNumber(grid, at, column);
+      if (grid.kind(at, column) == Kind.BLANK && gravities >= FEWEST) {
+        break;
+      }
       if (Double.isNaN(value)) {
         continue;
       }

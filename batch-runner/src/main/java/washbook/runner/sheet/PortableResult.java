@@ -1,4 +1,4 @@
-package washbook.runner.write;
+package washbook.runner.sheet;
 
 import java.util.List;
 

@@ -1,4 +1,4 @@
-package washbook.runner.write;
+package washbook.runner.sheet;
 
 import java.io.IOException;
 import java.nio.file.Path;
