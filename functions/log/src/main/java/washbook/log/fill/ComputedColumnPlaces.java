@@ -98,6 +98,7 @@ final class ComputedColumnPlaces {
           .filter(h -> h.label().isEmpty())
           .ifPresent(h -> found.add(new Place(use.column(), h, use.header())));
     }
+    found.addAll(rightBeside(table));
     int columns = Math.min(grid.columnsUsed(table.headerRow()), Grid.MOST_COLUMNS);
     for (int column = table.lastColumn() + 1; column < columns; column++) {
       if (grid.kind(table.headerRow(), column) == Grid.Kind.TEXT) {
@@ -106,6 +107,19 @@ final class ComputedColumnPlaces {
             .filter(h -> !h.label().isEmpty() && labels(table).contains(h.label()))
             .ifPresent(h -> found.add(new Place(at, h, grid.text(table.headerRow(), at).strip())));
       }
+    }
+    return found;
+  }
+
+  /** Ours right beside a table whose header, as one with a row of units, ends before them. */
+  private List<Place> rightBeside(LogTable table) {
+    List<Place> found = new ArrayList<>();
+    ComputedHeaders ours = ComputedHeaders.in(grid, table.headerRow());
+    int column = table.lastColumn() + 1;
+    while (ours.at(column).filter(h -> h.label().isEmpty()).isPresent()) {
+      String text = grid.text(table.headerRow(), column).strip();
+      found.add(new Place(column, ours.at(column).orElseThrow(), text));
+      column++;
     }
     return found;
   }

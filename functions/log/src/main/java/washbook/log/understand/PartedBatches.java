@@ -25,6 +25,9 @@ final class PartedBatches {
   /** One that begins higher is taken for a fresh wash, SG. */
   private static final double MOST_PARTED = 1.065;
 
+  /** One that begins higher while the other goes on is taken for a fresh wash, SG. */
+  private static final double MOST_BESIDE = 1.045;
+
   /** Two vessels of one wash do not differ by more, SG. */
   private static final double SAME = 0.004;
 
@@ -100,7 +103,9 @@ final class PartedBatches {
       if (at <= day) {
         before = gravity;
       } else {
-        return before >= first.sg() - SAME && gravity <= first.sg() + SAME;
+        return first.sg() <= MOST_BESIDE
+            && before >= first.sg() - SAME
+            && gravity <= first.sg() + SAME;
       }
     }
     return Math.abs(before - first.sg()) <= SAME;
