@@ -36,18 +36,17 @@ final class Allowed {
   /** Logs whose figures changed when nothing about the readings did. Each has to become 0. */
   static final Map<String, Integer> CHANGED =
       Map.ofEntries(
-          Map.entry("another language", 176),
-          Map.entry("corpus BATTERY_COLUMN", 29),
-          Map.entry("corpus COLUMNS_SHUFFLED", 2),
-          Map.entry("corpus TABLE_BELOW", 2),
+          Map.entry("another language", 152),
+          Map.entry("corpus COLUMNS_SHUFFLED", 3),
+          Map.entry("corpus TABLE_BELOW", 1),
           Map.entry("corpus TABLE_BESIDE", 1),
           Map.entry("corpus WEEKDAY_BEFORE_THE_DATE", 3),
-          Map.entry("filled twice", 13),
-          Map.entry("made BATTERY_COLUMN", 36),
-          Map.entry("made COLUMNS_SHUFFLED", 3),
-          Map.entry("made NEUTRAL_COLUMN", 1),
-          Map.entry("made SHEET_RENAMED", 4),
-          Map.entry("made TABLE_BESIDE", 7),
+          Map.entry("made BATTERY_COLUMN", 6),
+          Map.entry("made BLANK_ROW", 1),
+          Map.entry("made COLUMNS_SHUFFLED", 5),
+          Map.entry("made INITIALS", 1),
+          Map.entry("made SHEET_RENAMED", 2),
+          Map.entry("made TABLE_BESIDE", 9),
           Map.entry("made WEEKDAY_BEFORE_THE_DATE", 7),
           Map.entry("words taken away", 120));
 
