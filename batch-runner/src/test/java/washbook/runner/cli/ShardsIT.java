@@ -44,7 +44,8 @@ final class ShardsIT {
     assertEquals(LOGS, results("whole").size());
     assertEquals(results("whole"), results("computed"));
     assertEquals(text("whole.json"), text("joined.json"));
-    assertEquals(LOGS, text("whole.html").split("class=\"status\"", -1).length - 1);
+    // Once for each batch in the overview, once for each file below.
+    assertEquals(2 * LOGS, text("whole.html").split("class=\"status\"", -1).length - 1);
     assertEquals(LOGS, text("whole.html").split("<figure>", -1).length - 1);
   }
 
