@@ -2,6 +2,7 @@ package washbook.log.evidence;
 
 import java.util.Arrays;
 import java.util.List;
+import washbook.log.ReadingError;
 
 /** How the readings of a table run, batch by batch in the order of time. */
 final class Course {
@@ -27,9 +28,6 @@ final class Course {
 
   /** A single reading so far above the one before it is a slip when the next one falls on, SG. */
   private static final double SLIP = 0.010;
-
-  /** What hydrometer and keeper err by between two readings, SG. */
-  private static final double ERROR = 0.003;
 
   private int batches;
   private int single;
@@ -65,7 +63,7 @@ final class Course {
       boolean slip =
           inner
               && gravities[i] > kept[count - 1] + SLIP
-              && gravities[i + 1] <= kept[count - 1] + ERROR
+              && gravities[i + 1] <= kept[count - 1] + ReadingError.USUAL
               && slips * 8 < gravities.length;
       if (slip) {
         slips++;
@@ -87,7 +85,7 @@ final class Course {
     double held = before;
     for (double gravity : gravities) {
       highest = Math.max(highest, gravity);
-      if (gravity > held + ERROR) {
+      if (gravity > held + ReadingError.USUAL) {
         up += gravity - held;
         rises++;
         held = gravity;

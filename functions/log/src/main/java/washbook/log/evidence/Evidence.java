@@ -243,19 +243,13 @@ public final class Evidence {
     double[] found = new double[rows.length];
     int count = 0;
     for (int row : rows) {
-      double value = number(row, reading.column());
+      double value = CellText.number(grid, row, reading.column());
       double gravity = Double.isNaN(value) || value == 0 ? Double.NaN : gravity(value, reading);
       if (gravity > 0.7 && gravity < 2) {
         found[count++] = gravity;
       }
     }
     return Arrays.copyOf(found, count);
-  }
-
-  private double number(int row, int column) {
-    return grid.kind(row, column) == Grid.Kind.TEXT
-        ? CellText.read(grid.text(row, column)).value
-        : CellText.plainNumber(grid, row, column);
   }
 
   /** A reading as a gravity; roughly where its scale is not settled. */
@@ -285,7 +279,7 @@ public final class Evidence {
     int all = 0;
     int outside = 0;
     for (int row = table.firstRow(); row <= table.lastRow(); row++) {
-      double value = number(row, column.column());
+      double value = CellText.number(grid, row, column.column());
       if (!Double.isNaN(value)) {
         double celsius = unit.toCelsius(value);
         all++;

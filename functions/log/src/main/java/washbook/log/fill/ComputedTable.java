@@ -20,6 +20,7 @@ import washbook.functions.quantity.Quantity;
 import washbook.log.Batch;
 import washbook.log.ComputedColumn;
 import washbook.log.LogTable;
+import washbook.log.ReadingError;
 import washbook.log.language.Language;
 import washbook.log.language.Message;
 import washbook.log.reading.HydrometerRows;
@@ -35,14 +36,8 @@ public final class ComputedTable {
   /** A higher rise without sugar is another batch or a wrong reading, SG. */
   private static final double LARGEST_RISE = 0.020;
 
-  /** A rise that no reading error explains, SG. */
-  private static final double RISE = 0.006;
-
   /** A rise that stays, SG: more than two readings and thermometers err by. */
   private static final double LASTING_RISE = 0.004;
-
-  /** What hydrometer and keeper err by between two readings, SG. */
-  private static final double ERROR = 0.003;
 
   /** So many rises, and one in so many readings, are more than slips of the pen. */
   private static final int FEWEST_RISES = 2;
@@ -67,6 +62,9 @@ public final class ComputedTable {
 
   /** For each batch the position from which a rise puts its readings in question. */
   private final int[] openFrom;
+
+  /** Rows that such a rise puts in question. */
+  private final BitSet open = new BitSet();
 
   private double gravityNow;
   private final RowTimes order;
@@ -138,12 +136,13 @@ public final class ComputedTable {
         }
       }
       if (!Double.isNaN(gravityNow)) {
-        if ((risen >= 0 && gravityNow > beforeRise + ERROR) || gravityNow > before + RISE) {
-          int from = gravityNow > before + RISE ? position : risen;
+        if ((risen >= 0 && gravityNow > beforeRise + ReadingError.USUAL)
+            || gravityNow > before + ReadingError.BEYOND) {
+          int from = gravityNow > before + ReadingError.BEYOND ? position : risen;
           openFrom[index] = Math.min(openFrom[index], from);
         }
         boolean rise = gravityNow > before + LASTING_RISE;
-        rises += gravityNow > before + RISE ? 1 : 0;
+        rises += gravityNow > before + ReadingError.BEYOND ? 1 : 0;
         risen = rise ? position : -1;
         beforeRise = rise ? before : Double.NaN;
         before = gravityNow;
@@ -151,9 +150,12 @@ public final class ComputedTable {
     }
     if (rises >= FEWEST_RISES && rises * READINGS_PER_RISE >= read) {
       mixed.set(index);
-      refuseFrom(index, batch, 0);
+      refuseFrom(index, batch, 0, refusedBefore);
     } else if (openFrom[index] < rows.length) {
-      refuseFrom(index, batch, openFrom[index]);
+      for (int position = openFrom[index]; position < rows.length; position++) {
+        open.set(rows[position]);
+      }
+      refuseFrom(index, batch, openFrom[index], refusedBefore);
     }
     int refusedHere = refusedCount - refusedBefore;
     return new Filling.BatchCount(
@@ -256,10 +258,14 @@ public final class ComputedTable {
     return state == null ? null : Message.of("state." + state.replace(' ', '-')).in(language);
   }
 
-  /** Takes back the readings of a batch from a position on. */
-  private void refuseFrom(int index, Batch batch, int position) {
+  /**
+   * Takes back the readings of a batch from a position on.
+   *
+   * @param firstRefused where the batch's own refusals begin
+   */
+  private void refuseFrom(int index, Batch batch, int position, int firstRefused) {
     BitSet done = new BitSet();
-    for (int i = 0; i < refusedCount; i++) {
+    for (int i = firstRefused; i < refusedCount; i++) {
       done.set((int) (refused[i] >>> 32));
     }
     for (int i = position; i < batch.rows().length; i++) {
@@ -292,7 +298,7 @@ public final class ComputedTable {
       return new CellRefusal(
           reading.cell(row), Code.CONTRADICTION, Message.of("batch.mixed", batch.name()));
     }
-    if (isOpen((int) key, row)) {
+    if (open.get(row)) {
       return new CellRefusal(reading.cell(row), Code.CONTRADICTION, askAboutRise((int) key));
     }
     int begun = batch.stepsBegunAt(row);
@@ -317,17 +323,6 @@ public final class ComputedTable {
                 reading.shownDifference(LARGEST_RISE),
                 batch.name()))
         : reading.contradiction(row, originalGravity);
-  }
-
-  /** Whether a row comes at or behind a rise that nothing explains. */
-  private boolean isOpen(int index, int row) {
-    int[] rows = table.batches().get(index).rows();
-    for (int i = openFrom[index]; i < rows.length; i++) {
-      if (rows[i] == row) {
-        return true;
-      }
-    }
-    return false;
   }
 
   private Message askAboutRise(int index) {

@@ -12,9 +12,6 @@ import washbook.log.words.ReadingScale;
 
 /** Rows that sum up readings, as an average below a table: told by their figures. */
 final class Aggregate {
-  /** Of fewer readings a repeated figure tells nothing. */
-  private static final int FEWEST = 4;
-
   private Aggregate() {}
 
   /**
@@ -39,41 +36,10 @@ final class Aggregate {
     return false;
   }
 
-  /**
-   * Whether every figure in a row is the least, the greatest or the mean of its column, whatever
-   * the row is called.
-   *
-   * @param columns of readings and of other numbers; at least two must hold a figure
-   */
-  static boolean repeatsColumns(Grid grid, int[] columns, int first, int row, BitSet skipped) {
-    int figures = 0;
-    boolean least = true;
-    boolean greatest = true;
-    boolean mean = true;
-    for (int column : columns) {
-      double figure = CellText.plainNumber(grid, row, column);
-      if (Double.isNaN(figure)) {
-        continue;
-      }
-      List<Double> values = values(grid, column, first, row, skipped);
-      if (values.size() < FEWEST) {
-        return false;
-      }
-      figures++;
-      double size = ReadingScale.withoutThousandths(figure) / figure;
-      double within = 0.51 * Math.pow(10, -decimals(figure)) * size + 1e-9;
-      double average = values.stream().mapToDouble(Double::doubleValue).average().orElseThrow();
-      least &= Math.abs(Collections.min(values) - figure * size) <= within;
-      greatest &= Math.abs(Collections.max(values) - figure * size) <= within;
-      mean &= Math.abs(average - figure * size) <= within;
-    }
-    return figures >= 2 && (least || greatest || mean);
-  }
-
   private static List<Double> values(Grid grid, int column, int from, int to, BitSet skipped) {
     List<Double> values = new ArrayList<>();
     for (int row = from; row < to; row++) {
-      double value = number(grid, row, column);
+      double value = CellText.number(grid, row, column);
       if (!skipped.get(row) && !Double.isNaN(value) && value != 0) {
         values.add(ReadingScale.withoutThousandths(value));
       }
@@ -81,19 +47,12 @@ final class Aggregate {
     return values;
   }
 
-  /** A reading's number, whatever stands after it. */
-  private static double number(Grid grid, int row, int column) {
-    return grid.kind(row, column) == Grid.Kind.TEXT
-        ? CellText.read(grid.text(row, column)).value
-        : CellText.plainNumber(grid, row, column);
-  }
-
   private static boolean agrees(String label, double figure, List<Double> values) {
     if (values.isEmpty()) {
       return false;
     }
-    double size = ReadingScale.withoutThousandths(figure) / figure;
-    double within = 0.51 * Math.pow(10, -decimals(figure)) * size + 1e-9;
+    double size = size(figure);
+    double within = within(figure);
     String word = label.strip().toLowerCase(Locale.ROOT);
     if (word.startsWith("max") || word.startsWith("m\u00e1x") || word.startsWith("massimo")) {
       return Math.abs(Collections.max(values) - figure * size) <= within;
@@ -115,6 +74,16 @@ final class Aggregate {
     return sorted.size() % 2 == 1
         ? sorted.get(half)
         : (sorted.get(half - 1) + sorted.get(half)) / 2;
+  }
+
+  /** What a figure is to be multiplied by: 1085 is written for 1.085. */
+  static double size(double figure) {
+    return ReadingScale.withoutThousandths(figure) / figure;
+  }
+
+  /** What a figure may be off by for the digits that it is written with. */
+  static double within(double figure) {
+    return 0.51 * Math.pow(10, -decimals(figure)) * size(figure) + 1e-9;
   }
 
   private static int decimals(double figure) {

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import washbook.log.ReadingError;
 import washbook.log.Role;
 import washbook.log.layout.Header.HeaderCell;
 import washbook.log.sheet.Grid;
@@ -20,9 +21,6 @@ import washbook.log.words.Vocabulary;
  * title of another batch above, and readings that go on where those before ended.
  */
 public final class RepeatedHeaders {
-  /** A rise that reading error explains, SG; the same figure does for all other scales. */
-  private static final double READING_ERROR = 0.003;
-
   private final Grid grid;
   private final Map<Header, BitSet> rows = new HashMap<>();
 
@@ -72,7 +70,7 @@ public final class RepeatedHeaders {
     }
     double last = reading(before.lastRow(), before.firstRow() - 1, -1, first);
     double next = reading(after.firstRow(), after.lastRow() + 1, 1, again);
-    return next <= last + READING_ERROR;
+    return next <= last + ReadingError.USUAL;
   }
 
   private static List<String> words(Header header) {

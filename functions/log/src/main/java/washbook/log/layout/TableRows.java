@@ -25,7 +25,7 @@ public final class TableRows {
   private final Grid grid;
   private final Header header;
   private final int[] readingColumns;
-  private final int[] numberColumns;
+  private final ColumnSums sums;
   private final int labelColumn;
   private final Role labelRole;
   private final int firstRow;
@@ -50,11 +50,12 @@ public final class TableRows {
             .filter(c -> READINGS.contains(c.role()))
             .mapToInt(HeaderCell::column)
             .toArray();
-    numberColumns =
+    int[] numbers =
         cells.stream()
             .filter(c -> READINGS.contains(c.role()) || c.role() == Role.TEMPERATURE)
             .mapToInt(HeaderCell::column)
             .toArray();
+    sums = new ColumnSums(grid, numbers, firstRow, skipped);
     labelColumn = cells.get(0).column();
     labelRole = cells.get(0).role();
     skipped.or(repeated);
@@ -247,7 +248,7 @@ public final class TableRows {
         && !isTime(row)
         && isTime(lastRow)
         && isTime(firstRow)
-        && Aggregate.repeatsColumns(grid, numberColumns, firstRow, row, skipped);
+        && sums.areRepeatedIn(row);
   }
 
   private boolean isTime(int row) {

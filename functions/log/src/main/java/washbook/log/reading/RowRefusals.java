@@ -21,7 +21,7 @@ import washbook.log.words.ReadingScale;
  * Why a hydrometer's row is refused, in the words of its log: the cell's own value as it stands,
  * and the range in the log's own unit.
  */
-final class RowRefusals {
+public final class RowRefusals {
   /** Decimal places that tell readings apart: a hydrometer is read to 0.0005 SG. */
   private static final int GRAVITY_DIGITS = 4;
 
@@ -66,7 +66,8 @@ final class RowRefusals {
         scale == ReadingScale.SG ? "" : sign(scale));
   }
 
-  static Message range(double low, double high, Object sign) {
+  /** A range in words, from low to high with the sign of its unit. */
+  public static Message range(double low, double high, Object sign) {
     return Message.of("range", new Figure(Numbers.show(low)), new Figure(Numbers.show(high)), sign);
   }
 

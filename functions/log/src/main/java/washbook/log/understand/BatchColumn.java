@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import washbook.functions.Numbers;
 import washbook.log.LogColumn;
+import washbook.log.ReadingError;
 import washbook.log.Role;
 import washbook.log.layout.Header.HeaderCell;
 import washbook.log.layout.TableRows;
@@ -24,9 +25,6 @@ import washbook.log.words.Vocabulary;
  * table jump up where its values change, and those of each value do not.
  */
 final class BatchColumn {
-  /** A rise that no reading error explains, SG. */
-  private static final double RISE = 0.006;
-
   /** So many rows a batch has at least, on average. */
   private static final int ROWS_PER_BATCH = 3;
 
@@ -69,6 +67,7 @@ final class BatchColumn {
 
   /** Whether the values are weekdays, dates or times, and no names. */
   boolean holdsTimes(HeaderCell cell) {
+    Map<String, Boolean> judged = new HashMap<>();
     int texts = 0;
     int times = 0;
     for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
@@ -76,17 +75,18 @@ final class BatchColumn {
         texts++;
         times++;
       } else if (grid.kind(row, cell.column()) == Grid.Kind.TEXT && !rows.isSkipped(row)) {
-        String text = grid.text(row, cell.column());
-        Set<Concept> meanings = Vocabulary.meanings(text);
-        boolean time =
-            meanings.contains(Concept.WEEKDAY)
-                || meanings.contains(Concept.TIME_OF_DAY)
-                || !Double.isNaN(DateText.serial(text, DateText.Order.DAY_FIRST));
         texts++;
-        times += time ? 1 : 0;
+        times += judged.computeIfAbsent(grid.text(row, cell.column()), BatchColumn::isTime) ? 1 : 0;
       }
     }
     return times > 0 && times >= 0.8 * texts;
+  }
+
+  private static boolean isTime(String text) {
+    Set<Concept> meanings = Vocabulary.meanings(text);
+    return meanings.contains(Concept.WEEKDAY)
+        || meanings.contains(Concept.TIME_OF_DAY)
+        || !Double.isNaN(DateText.serial(text, DateText.Order.DAY_FIRST));
   }
 
   private boolean namesSeveral(int column) {
@@ -116,7 +116,7 @@ final class BatchColumn {
       double gravity = gravity(row);
       if (!Double.isNaN(gravity)) {
         Double before = last.put(column < 0 ? "" : name(row, column), gravity);
-        rises += before != null && gravity > before + RISE ? 1 : 0;
+        rises += before != null && gravity > before + ReadingError.BEYOND ? 1 : 0;
       }
     }
     return rises;
@@ -126,10 +126,7 @@ final class BatchColumn {
     if (rows.isSkipped(row) || reading.role() != Role.GRAVITY || reading.unit().isEmpty()) {
       return Double.NaN;
     }
-    double value =
-        grid.kind(row, reading.column()) == Grid.Kind.TEXT
-            ? CellText.read(grid.text(row, reading.column())).value
-            : CellText.plainNumber(grid, row, reading.column());
+    double value = CellText.number(grid, row, reading.column());
     return value == 0 ? Double.NaN : ReadingScale.of(reading.unit()).toGravity(value);
   }
 

@@ -2,6 +2,7 @@ package washbook.log.understand;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import washbook.log.Batch;
 import washbook.log.LogTable;
@@ -64,7 +65,7 @@ final class PartedBatches {
           first,
           Message.of(
               "original.low",
-              new Figure(String.format(java.util.Locale.ROOT, "%.4f", first.sg())),
+              new Figure(String.format(Locale.ROOT, "%.4f", first.sg())),
               first.cell(),
               batch.name()));
     }
@@ -93,21 +94,34 @@ final class PartedBatches {
       return false;
     }
     HydrometerRows reading = new HydrometerRows(grid, table);
-    double before = Double.NaN;
-    for (int row : other.rows()) {
-      if (reading.read(row) != HydrometerRows.State.READ) {
-        continue;
-      }
-      double gravity = reading.asSugarSolution();
-      double at = order.days(row);
-      if (at <= day) {
-        before = gravity;
-      } else {
-        return first.sg() <= MOST_BESIDE
-            && before >= first.sg() - SAME
-            && gravity <= first.sg() + SAME;
-      }
+    int[] rows = other.rows();
+    int later = 0;
+    while (later < rows.length && !(isLater(rows[later], day) && isReading(reading, rows[later]))) {
+      later++;
     }
-    return Math.abs(before - first.sg()) <= SAME;
+    double before = last(reading, rows, later - 1);
+    if (later == rows.length) {
+      return Math.abs(before - first.sg()) <= SAME;
+    }
+    return first.sg() <= MOST_BESIDE
+        && before >= first.sg() - SAME
+        && last(reading, rows, later) <= first.sg() + SAME;
+  }
+
+  private boolean isLater(int row, double day) {
+    return !(order.days(row) <= day);
+  }
+
+  private static boolean isReading(HydrometerRows reading, int row) {
+    return reading.read(row) == HydrometerRows.State.READ;
+  }
+
+  /** The last reading up to a position; NaN where there is none. */
+  private static double last(HydrometerRows reading, int[] rows, int position) {
+    int at = position;
+    while (at >= 0 && !isReading(reading, rows[at])) {
+      at--;
+    }
+    return at < 0 ? Double.NaN : reading.asSugarSolution();
   }
 }

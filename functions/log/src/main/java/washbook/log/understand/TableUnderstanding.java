@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
-import java.util.Set;
 import washbook.functions.Numbers;
 import washbook.log.Batch;
 import washbook.log.Doubts;
@@ -23,20 +22,10 @@ import washbook.log.sheet.Grid;
 import washbook.log.words.BatchNameText;
 import washbook.log.words.Concept;
 import washbook.log.words.ReadingScale;
-import washbook.log.words.Statement;
-import washbook.log.words.Vocabulary;
 
 /** Makes one table of a sheet from its header and rows. */
 final class TableUnderstanding {
   private static final int LONGEST_TITLE = 40;
-
-  /** A gravity above a table that can be the original one, SG. */
-  private static final double LEAST_ORIGINAL = 1.025;
-
-  private static final double MOST_ORIGINAL = 1.2;
-
-  /** One that is not higher than the readings is one of them, SG. */
-  private static final double HIGHER = 0.0008;
 
   private final Grid grid;
   private final Header header;
@@ -77,7 +66,10 @@ final class TableUnderstanding {
     LogSettings settings = said.over(reader.read(lines, settler, wash()), reader.correctedToC);
     ColumnAssignment columns = settler.columns;
     refuseDensityAtOtherTemperature(columns, settings);
-    askAboutStatedGravity(lines, columns);
+    int[] between = columnsAbove();
+    OriginalAbove original =
+        new OriginalAbove(grid, header, lines, above, between[0], between[1], doubts);
+    original.askAboutOpen(columns, said);
     LogTable bare = table(columns, settings, List.of());
     if (!columns.isSettled()) {
       return bare;
@@ -88,144 +80,10 @@ final class TableUnderstanding {
             bare,
             rows,
             name(lines),
-            said.firstReadingIsOriginal() ? null : originalGravity(lines),
+            said.firstReadingIsOriginal() ? null : original.stated(),
             said,
             doubts);
-    LogTable made = table(columns, settings, batches.make());
-    return made;
-  }
-
-  /** A gravity stated above that nothing understands may be the original one. */
-  private void askAboutStatedGravity(List<KeyLine> lines, ColumnAssignment columns) {
-    if (originalGravity(lines) != null
-        || columns.has(Role.ORIGINAL_GRAVITY)
-        || said.firstReadingIsOriginal()
-        || !said.originalGravities().isEmpty()) {
-      return;
-    }
-    if (askAboutUnreadOriginal(lines, columns)) {
-      return;
-    }
-    List<KeyLine> all = new ArrayList<>(lines);
-    all.addAll(unknownFigures(lines));
-    all.addAll(higherFigures(lines, columns));
-    for (KeyLine line : all) {
-      double stated = ReadingScale.withoutThousandths(line.value());
-      boolean open =
-          (line.meanings().isEmpty() || HeaderRoles.role(line.meanings()) == Role.GRAVITY)
-              && stated > LEAST_ORIGINAL
-              && stated < MOST_ORIGINAL
-              && !line.has(Concept.FINALGRAVITY)
-              && !line.has(Concept.CALIBRATION)
-              && !line.has(Concept.POTENTIAL);
-      if (open) {
-        columns.unsettle();
-        doubts.ask(
-            line.cell(),
-            "Is "
-                + Numbers.show(line.value())
-                + " ("
-                + line.label().strip()
-                + ") the original gravity? In a map: original gravity = "
-                + Numbers.show(stated)
-                + " SG, or original gravity = first reading");
-      }
-    }
-  }
-
-  /** Figures on the scale of the readings, in sentences above, that are higher than all of them. */
-  private List<KeyLine> higherFigures(List<KeyLine> known, ColumnAssignment columns) {
-    List<KeyLine> found = new ArrayList<>();
-    HeaderCell reading = columns.with(Role.GRAVITY).stream().findFirst().orElse(null);
-    if (reading == null || columns.of(reading).unit().isEmpty()) {
-      return found;
-    }
-    ReadingScale scale = ReadingScale.of(columns.of(reading).unit());
-    double highest = scale.toGravity(columns.facts(reading).max());
-    int[] between = columnsAbove();
-    for (int row = above; row < header.topRow(); row++) {
-      for (int column = between[0]; column <= between[1]; column++) {
-        String text = grid.kind(row, column) == Grid.Kind.TEXT ? grid.text(row, column) : "";
-        int at = row;
-        boolean read = known.stream().anyMatch(l -> l.row() == at && !Double.isNaN(l.value()));
-        if (!read && !Statement.saysTarget(text)) {
-          Statement.figures(text, scale).stream()
-              .filter(g -> g > highest + HIGHER && g < MOST_ORIGINAL)
-              .findFirst()
-              .ifPresent(g -> found.add(figure(text, at, g)));
-        }
-      }
-    }
-    return found;
-  }
-
-  private KeyLine figure(String text, int row, double gravity) {
-    return new KeyLine(
-        Set.of(),
-        text,
-        row,
-        header.firstColumn(),
-        "",
-        Math.rint(gravity * 1e4) / 1e4,
-        Set.of(),
-        Double.NaN,
-        false);
-  }
-
-  /** Figures like gravities behind a label that means nothing known. */
-  private List<KeyLine> unknownFigures(List<KeyLine> known) {
-    List<KeyLine> found = new ArrayList<>();
-    int[] columns = columnsAbove();
-    for (int row = above; row < header.topRow(); row++) {
-      int at = row;
-      if (known.stream().anyMatch(l -> l.row() == at)) {
-        continue;
-      }
-      for (int column = columns[0]; column < columns[1]; column++) {
-        double value =
-            grid.kind(row, column + 1) == Grid.Kind.NUMBER
-                ? grid.number(row, column + 1)
-                : Double.NaN;
-        boolean label =
-            grid.kind(row, column) == Grid.Kind.TEXT
-                && Vocabulary.meanings(grid.text(row, column)).isEmpty();
-        if (label && value > LEAST_ORIGINAL && value < MOST_ORIGINAL) {
-          found.add(
-              new KeyLine(
-                  Set.of(),
-                  grid.text(row, column),
-                  row,
-                  column + 1,
-                  "",
-                  value,
-                  Set.of(),
-                  Double.NaN,
-                  true));
-        }
-      }
-    }
-    return found;
-  }
-
-  /** An original gravity is stated in a form that is not read: it is not passed over. */
-  private boolean askAboutUnreadOriginal(List<KeyLine> lines, ColumnAssignment columns) {
-    for (KeyLine line : lines) {
-      if (line.isOriginalGravity() && !line.text().isEmpty() && hasDigit(line.text())) {
-        columns.unsettle();
-        doubts.ask(
-            line.cell(),
-            "What is the original gravity? '"
-                + line.text()
-                + "' is not read. In a map: original gravity = 1.085 SG, or original gravity ="
-                + " first reading");
-        return true;
-      }
-    }
-    return false;
-  }
-
-  private static boolean hasDigit(String text) {
-    return text.chars().anyMatch(Character::isDigit);
+    return table(columns, settings, batches.make());
   }
 
   private StatedWash wash() {
@@ -394,15 +252,5 @@ final class TableUnderstanding {
         && ".?!".indexOf(text.charAt(text.length() - 1)) < 0
         && text.indexOf(':') < 0
         && text.split("\\s+").length <= 4;
-  }
-
-  private static KeyLine originalGravity(List<KeyLine> lines) {
-    KeyLine found = null;
-    for (KeyLine line : lines) {
-      if (line.isOriginalGravity() && !Double.isNaN(line.value())) {
-        found = line;
-      }
-    }
-    return found;
   }
 }

@@ -275,4 +275,11 @@ public final class CellText {
         return Double.NaN;
     }
   }
+
+  /** The cell's number, whatever unit stands behind it; NaN when there is none. */
+  public static double number(Grid grid, int row, int column) {
+    return grid.kind(row, column) == Grid.Kind.TEXT
+        ? read(grid.text(row, column)).value
+        : plainNumber(grid, row, column);
+  }
 }

@@ -1,0 +1,204 @@
+package washbook.log.understand;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import washbook.functions.Numbers;
+import washbook.log.Doubts;
+import washbook.log.Role;
+import washbook.log.layout.Header;
+import washbook.log.layout.Header.HeaderCell;
+import washbook.log.layout.HeaderRoles;
+import washbook.log.layout.KeyLine;
+import washbook.log.sheet.Grid;
+import washbook.log.words.Concept;
+import washbook.log.words.ReadingScale;
+import washbook.log.words.Statement;
+import washbook.log.words.Vocabulary;
+
+/**
+ * The original gravity as the lines above a table state it. What may state it and is not read is
+ * asked about: nothing of it is passed over.
+ */
+final class OriginalAbove {
+  /** A gravity above a table that can be the original one, SG. */
+  private static final double LEAST_ORIGINAL = 1.025;
+
+  private static final double MOST_ORIGINAL = 1.2;
+
+  /** One that is not higher than the readings is one of them, SG. */
+  private static final double HIGHER = 0.0008;
+
+  private final Grid grid;
+  private final Header header;
+  private final List<KeyLine> lines;
+  private final int above;
+  private final int firstColumn;
+  private final int lastColumn;
+  private final Doubts doubts;
+
+  /**
+   * @param lines what is said above the table
+   * @param above first row of those that may speak of it
+   * @param firstColumn first column of those
+   * @param lastColumn last column of those
+   */
+  OriginalAbove(
+      Grid grid,
+      Header header,
+      List<KeyLine> lines,
+      int above,
+      int firstColumn,
+      int lastColumn,
+      Doubts doubts) {
+    this.grid = grid;
+    this.header = header;
+    this.lines = lines;
+    this.above = above;
+    this.firstColumn = firstColumn;
+    this.lastColumn = lastColumn;
+    this.doubts = doubts;
+  }
+
+  /** The line that states it, the nearest of several; null where none does. */
+  KeyLine stated() {
+    KeyLine found = null;
+    for (KeyLine line : lines) {
+      if (line.isOriginalGravity() && !Double.isNaN(line.value())) {
+        found = line;
+      }
+    }
+    return found;
+  }
+
+  /** A gravity stated above that nothing understands may be the original one. */
+  void askAboutOpen(ColumnAssignment columns, TableMap said) {
+    if (stated() != null
+        || columns.has(Role.ORIGINAL_GRAVITY)
+        || said.firstReadingIsOriginal()
+        || !said.originalGravities().isEmpty()) {
+      return;
+    }
+    if (askAboutUnread(columns)) {
+      return;
+    }
+    List<KeyLine> all = new ArrayList<>(lines);
+    all.addAll(unknownFigures());
+    all.addAll(higherFigures(columns));
+    for (KeyLine line : all) {
+      double stated = ReadingScale.withoutThousandths(line.value());
+      boolean open =
+          (line.meanings().isEmpty() || HeaderRoles.role(line.meanings()) == Role.GRAVITY)
+              && stated > LEAST_ORIGINAL
+              && stated < MOST_ORIGINAL
+              && !line.has(Concept.FINALGRAVITY)
+              && !line.has(Concept.CALIBRATION)
+              && !line.has(Concept.POTENTIAL);
+      if (open) {
+        columns.unsettle();
+        doubts.ask(
+            line.cell(),
+            "Is "
+                + Numbers.show(line.value())
+                + " ("
+                + line.label().strip()
+                + ") the original gravity? In a map: original gravity = "
+                + Numbers.show(stated)
+                + " SG, or original gravity = first reading");
+      }
+    }
+  }
+
+  /** Figures on the scale of the readings, in sentences above, that are higher than all of them. */
+  private List<KeyLine> higherFigures(ColumnAssignment columns) {
+    List<KeyLine> found = new ArrayList<>();
+    HeaderCell reading = columns.with(Role.GRAVITY).stream().findFirst().orElse(null);
+    if (reading == null || columns.of(reading).unit().isEmpty()) {
+      return found;
+    }
+    ReadingScale scale = ReadingScale.of(columns.of(reading).unit());
+    double highest = scale.toGravity(columns.facts(reading).max());
+    for (int row = above; row < header.topRow(); row++) {
+      for (int column = firstColumn; column <= lastColumn; column++) {
+        String text = grid.kind(row, column) == Grid.Kind.TEXT ? grid.text(row, column) : "";
+        int at = row;
+        boolean read = lines.stream().anyMatch(l -> l.row() == at && !Double.isNaN(l.value()));
+        if (!read && !Statement.saysTarget(text)) {
+          Statement.figures(text, scale).stream()
+              .filter(g -> g > highest + HIGHER && g < MOST_ORIGINAL)
+              .findFirst()
+              .ifPresent(g -> found.add(figure(text, at, g)));
+        }
+      }
+    }
+    return found;
+  }
+
+  private KeyLine figure(String text, int row, double gravity) {
+    return new KeyLine(
+        Set.of(),
+        text,
+        row,
+        header.firstColumn(),
+        "",
+        Math.rint(gravity * 1e4) / 1e4,
+        Set.of(),
+        Double.NaN,
+        false);
+  }
+
+  /** Figures like gravities behind a label that means nothing known. */
+  private List<KeyLine> unknownFigures() {
+    List<KeyLine> found = new ArrayList<>();
+    for (int row = above; row < header.topRow(); row++) {
+      int at = row;
+      if (lines.stream().anyMatch(l -> l.row() == at)) {
+        continue;
+      }
+      for (int column = firstColumn; column < lastColumn; column++) {
+        double value =
+            grid.kind(row, column + 1) == Grid.Kind.NUMBER
+                ? grid.number(row, column + 1)
+                : Double.NaN;
+        boolean label =
+            grid.kind(row, column) == Grid.Kind.TEXT
+                && Vocabulary.meanings(grid.text(row, column)).isEmpty();
+        if (label && value > LEAST_ORIGINAL && value < MOST_ORIGINAL) {
+          found.add(
+              new KeyLine(
+                  Set.of(),
+                  grid.text(row, column),
+                  row,
+                  column + 1,
+                  "",
+                  value,
+                  Set.of(),
+                  Double.NaN,
+                  true));
+        }
+      }
+    }
+    return found;
+  }
+
+  /** An original gravity is stated in a form that is not read: it is not passed over. */
+  private boolean askAboutUnread(ColumnAssignment columns) {
+    for (KeyLine line : lines) {
+      if (line.isOriginalGravity() && !line.text().isEmpty() && hasDigit(line.text())) {
+        columns.unsettle();
+        doubts.ask(
+            line.cell(),
+            "What is the original gravity? '"
+                + line.text()
+                + "' is not read. In a map: original gravity = 1.085 SG, or original gravity ="
+                + " first reading");
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean hasDigit(String text) {
+    return text.chars().anyMatch(Character::isDigit);
+  }
+}
