@@ -23,6 +23,7 @@ import washbook.runner.file.FileMode;
 import washbook.runner.file.UnfinishedFile;
 import washbook.runner.file.WrittenFile;
 import washbook.runner.run.Failure;
+import washbook.runner.run.MapBeside;
 
 /** {@code washbook explain}: what was understood of a log. */
 @Command(
@@ -67,13 +68,18 @@ final class ExplainCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    LogMap given = map.read();
+    LogMap named = map.read();
     PrintStream out = parent.out();
     List<Understanding> sheets = new ArrayList<>();
     try {
+      MapBeside beside = named.tables().isEmpty() ? MapBeside.of(file) : new MapBeside(null, named);
+      if (beside.file() != null) {
+        out.println("By the map " + beside.file() + " beside it.");
+        out.println();
+      }
       Explanation explanation = new Explanation(out);
       for (Grid grid : FileFormats.of(file).reader().read(file)) {
-        Understanding understanding = SheetUnderstanding.understand(grid, given);
+        Understanding understanding = SheetUnderstanding.understand(grid, beside.map());
         sheets.add(understanding);
         explanation.print(understanding);
       }

@@ -19,7 +19,9 @@ final class MapArgument {
   @Option(
       names = "--map",
       paramLabel = "FILE",
-      description = "A map that says what is where; 'washbook explain --write-map' makes one.")
+      description =
+          "A map that says what is where; 'washbook explain --write-map' makes one. Without it NAME.map"
+              + " beside a log, else washbook.map in its folder, is used.")
   private Path map;
 
   private String text = "";

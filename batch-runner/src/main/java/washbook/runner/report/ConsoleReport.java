@@ -47,6 +47,9 @@ public final class ConsoleReport {
     }
     out.println(report.path() + ": " + headline(result));
     if (!quiet) {
+      if (report.map() != null) {
+        out.println("  by the map " + report.map() + " beside it");
+      }
       for (TableReport table : report.tables()) {
         for (BatchReport batch : table.batches()) {
           out.println("  " + line(table, batch));

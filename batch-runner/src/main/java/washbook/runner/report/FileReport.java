@@ -13,6 +13,7 @@ import washbook.log.overview.BatchOverview;
  * @param status one of {@link Status}
  * @param curves for the charts; empty unless they were asked for
  * @param overview where each batch stands; empty unless it was asked for
+ * @param map the map beside the file that was used without being named; null for none
  */
 public record FileReport(
     String path,
@@ -20,7 +21,8 @@ public record FileReport(
     List<TableReport> tables,
     List<Refusal> refusals,
     List<BatchSeries> curves,
-    List<BatchOverview> overview) {
+    List<BatchOverview> overview,
+    String map) {
 
   /** A report that was written without curves or overview has none. */
   public FileReport {
@@ -34,7 +36,7 @@ public record FileReport(
       List<TableReport> tables,
       List<Refusal> refusals,
       List<BatchSeries> curves) {
-    this(path, status, tables, refusals, curves, List.of());
+    this(path, status, tables, refusals, curves, List.of(), null);
   }
 
   /** One table of readings. */
@@ -106,7 +108,7 @@ public record FileReport(
   /** The same with one more refusal, which says nothing about the rows. */
   public FileReport with(Refusal refusal) {
     List<Refusal> more = Stream.concat(refusals.stream(), Stream.of(refusal)).toList();
-    return new FileReport(path, status, tables, more, curves, overview);
+    return new FileReport(path, status, tables, more, curves, overview, map);
   }
 
   public int rows() {

@@ -36,7 +36,8 @@ final class HtmlReport implements ReportWriter<FileResult> {
     Writer row = rows.writer();
     row.write(report.refusals().isEmpty() ? "<tr>" : "<tr class=\"bad\">");
     row.write(Html.cell(report.path()));
-    row.write("<td class=\"status\">" + Html.text(status(report)) + "</td>");
+    String map = report.map() == null ? "" : ", by the map " + report.map();
+    row.write("<td class=\"status\">" + Html.text(status(report) + map) + "</td>");
     row.write(Html.number(batches(report)));
     row.write(Html.number(Integer.toString(report.rows())));
     row.write(Html.number(Integer.toString(report.filled())));

@@ -69,11 +69,13 @@ public final class FileFiller implements FolderRun.Work<FileResult> {
     FileStamp before = FileStamp.of(item.file());
     FileFormat format = FileFormats.of(item.file());
     List<SheetPatch> patches = new ArrayList<>();
-    ReportBuilder report = new ReportBuilder(item.shown(), job.filler().messages());
+    SheetFiller filler = job.filler().beside(item.file());
+    ReportBuilder report =
+        new ReportBuilder(item.shown(), filler.messages(), name(filler.mapBeside()));
     ChartsWanted charts = job.charts() ? new ChartsWanted() : null;
     for (Grid grid : format.reader().read(item.file())) {
-      Understanding understanding = job.filler().understand(grid);
-      Filling filling = job.filler().fill(grid, understanding);
+      Understanding understanding = filler.understand(grid);
+      Filling filling = filler.fill(grid, understanding);
       report.add(understanding, filling);
       if (!filling.patch().columns().isEmpty()) {
         patches.add(filling.patch());
@@ -132,6 +134,10 @@ public final class FileFiller implements FolderRun.Work<FileResult> {
             charts.check(format, unfinished);
           }
         });
+  }
+
+  private static String name(Path map) {
+    return map == null ? null : map.getFileName().toString();
   }
 
   private static Path absolute(Path folder) {

@@ -30,9 +30,17 @@ import washbook.runner.report.Json;
  * unchanged files are left alone. A line that is torn or not ours counts as not written.
  */
 public final class Journal implements Closeable {
-  /** One line. {@code source} is the stamp of the read file after the work. */
+  /**
+   * One line. {@code source} is the stamp of the read file after the work, {@code map} of the map
+   * beside it.
+   */
   private record Entry(
-      String path, FileStamp source, String target, FileStamp result, JsonElement report) {}
+      String path,
+      FileStamp source,
+      FileStamp map,
+      String target,
+      FileStamp result,
+      JsonElement report) {}
 
   /** The first line: entries under other settings do not count. */
   private record Head(String journal, String settings) {}
@@ -173,7 +181,7 @@ public final class Journal implements Closeable {
       boolean same =
           entry != null
               && entry.path().equals(item.shown())
-              && FileStamp.of(item.file()).equals(entry.source())
+              && LogStamp.of(item.file()).equals(new LogStamp(entry.source(), entry.map()))
               && (entry.result() == null
                   || FileStamp.of(Path.of(entry.target())).equals(entry.result()));
       return same ? Optional.of(entry.report()) : Optional.empty();
@@ -187,14 +195,15 @@ public final class Journal implements Closeable {
    *
    * @param after the stamp of the file with the result; null when there is none
    */
-  synchronized void note(WorkItem item, FileStamp before, Note note, FileStamp after)
+  synchronized void note(WorkItem item, LogStamp before, Note note, FileStamp after)
       throws IOException {
     Path written = note.written();
     boolean inPlace = written != null && written.equals(item.file());
     Entry entry =
         new Entry(
             item.shown(),
-            inPlace ? after : before,
+            inPlace ? after : before.file(),
+            before.map(),
             written == null ? null : written.toString(),
             after,
             note.report());

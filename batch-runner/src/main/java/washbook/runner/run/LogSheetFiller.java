@@ -1,5 +1,6 @@
 package washbook.runner.run;
 
+import java.nio.file.Path;
 import washbook.log.Understanding;
 import washbook.log.fill.FillOptions;
 import washbook.log.fill.Filling;
@@ -8,9 +9,27 @@ import washbook.log.language.Language;
 import washbook.log.sheet.Grid;
 import washbook.log.understand.LogMap;
 import washbook.log.understand.SheetUnderstanding;
+import washbook.runner.file.UnusableFileException;
 
 /** Fermentation logs, with what the user says about them and wants filled in. */
-public record LogSheetFiller(LogMap map, FillOptions options) implements SheetFiller {
+public record LogSheetFiller(LogMap map, Path mapBeside, FillOptions options)
+    implements SheetFiller {
+
+  /**
+   * @param map what the user names; while it says nothing the map beside each log is used
+   */
+  public LogSheetFiller(LogMap map, FillOptions options) {
+    this(map, null, options);
+  }
+
+  @Override
+  public LogSheetFiller beside(Path file) throws UnusableFileException {
+    if (!map.tables().isEmpty()) {
+      return this;
+    }
+    MapBeside found = MapBeside.of(file);
+    return new LogSheetFiller(found.map(), found.file(), options);
+  }
 
   @Override
   public Understanding understand(Grid grid) {

@@ -21,6 +21,7 @@ import washbook.runner.report.FileReport.TableReport;
 final class ReportBuilder {
   private final String path;
   private final Language language;
+  private final String map;
   private final List<TableReport> tables = new ArrayList<>();
   private final List<Refusal> refusals = new ArrayList<>();
   private final List<BatchSeries> curves = new ArrayList<>();
@@ -28,10 +29,12 @@ final class ReportBuilder {
 
   /**
    * @param language in which the reasons are told
+   * @param map the map beside the log that was used; null for none
    */
-  ReportBuilder(String path, Language language) {
+  ReportBuilder(String path, Language language, String map) {
     this.path = path;
     this.language = language;
+    this.map = map;
   }
 
   void add(Understanding understanding, Filling filling) {
@@ -66,14 +69,15 @@ final class ReportBuilder {
   }
 
   FileReport build() {
-    FileReport report = new FileReport(path, Status.FILLED, tables, refusals, curves, overview);
+    FileReport report =
+        new FileReport(path, Status.FILLED, tables, refusals, curves, overview, map);
     Status status =
         report.rows() == 0 && refusals.isEmpty()
             ? Status.NOTHING_RECOGNISED
             : refusals.isEmpty()
                 ? Status.FILLED
                 : report.filled() > 0 ? Status.PARTLY_FILLED : Status.REFUSED;
-    return new FileReport(path, status, tables, refusals, curves, overview);
+    return new FileReport(path, status, tables, refusals, curves, overview, map);
   }
 
   /** Sheet and cell as spreadsheets write them, the sheet quoted where it must be. */

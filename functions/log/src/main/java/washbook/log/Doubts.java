@@ -9,26 +9,31 @@ public final class Doubts {
 
   /**
    * @param cell address of the cell that it is about
-   * @param question what the person has to say, and how it is said in a map
+   * @param asked what the person has to say
+   * @param answers how it is said in a map
    */
-  public void ask(String cell, String question) {
-    all.add(new Doubt(cell, question));
+  public void ask(String cell, String asked, MapAnswer... answers) {
+    all.add(new Doubt(cell, -1, asked, List.of(answers)));
   }
 
-  /** Adds the questions of a part of the sheet. */
-  public void takeOver(Doubts others) {
-    all.addAll(others.all);
+  /**
+   * Adds the questions about one table.
+   *
+   * @param headerRow row of its headers from 0
+   */
+  public void takeOver(Doubts others, int headerRow) {
+    others.all.forEach(doubt -> all.add(doubt.below(headerRow)));
   }
 
   /**
    * Adds the questions of one of several like tables; what was asked about another one already, but
    * for the letters of its columns, is not asked again.
    */
-  public void takeOverNew(Doubts others) {
+  public void takeOverNew(Doubts others, int headerRow) {
     for (Doubt doubt : others.all) {
       String matter = matter(doubt);
       if (all.stream().noneMatch(d -> matter(d).equals(matter))) {
-        all.add(doubt);
+        all.add(doubt.below(headerRow));
       }
     }
   }

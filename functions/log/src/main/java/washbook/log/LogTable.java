@@ -31,6 +31,21 @@ public record LogTable(
     return columns.stream().filter(c -> c.role() == role).findFirst();
   }
 
+  /** The same with other batches. */
+  public LogTable with(List<Batch> others) {
+    return new LogTable(
+        headerRow,
+        firstRow,
+        lastRow,
+        firstColumn,
+        lastColumn,
+        columns,
+        List.copyOf(others),
+        settings,
+        remarks,
+        settled);
+  }
+
   /** The area from header to last row, as A3:F40. */
   public String range() {
     return CellAddress.of(headerRow, firstColumn) + ":" + CellAddress.of(lastRow, lastColumn);

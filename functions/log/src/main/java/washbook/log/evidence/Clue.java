@@ -33,7 +33,7 @@ enum Clue {
   /** The readings rise, stay or go up and down. */
   OTHER_COURSE(-2, "its readings do not fall as those of a ferment"),
   /** Readings or temperatures that no ferment has. */
-  OTHER_WORLD(-5, "its values are not those of a ferment"),
+  OTHER_WORLD(-8, "its values are not those of a ferment"),
   /** Several names with one reading each: samples, loads or vessels, and no course. */
   ONE_EACH(-4, "each of its rows is another thing");
 

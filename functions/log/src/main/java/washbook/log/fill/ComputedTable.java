@@ -346,6 +346,10 @@ public final class ComputedTable {
     };
   }
 
+  boolean fillsAnyRow() {
+    return counts.stream().anyMatch(count -> count.filled() > 0);
+  }
+
   boolean hasRefusals() {
     return refusedCount > 0;
   }

@@ -34,7 +34,8 @@ public final class LogFiller {
 
   /**
    * The same with the formulas of {@code source}; null for none. Columns that an earlier run has
-   * written are brought up to date whether or not they are wanted now.
+   * written are brought up to date whether or not they are wanted now; a table of which no row can
+   * be filled gets no new column.
    */
   public static Filling fill(
       Grid grid, Understanding understanding, FillOptions options, FormulaSource source) {
@@ -67,6 +68,9 @@ public final class LogFiller {
         ComputedTable fill = new ComputedTable(grid, table, columns);
         if (fill.hasRefusals() || noted) {
           columns.add(ComputedColumn.NOTE);
+        }
+        if (!fill.fillsAnyRow()) {
+          columns.retainAll(there.places().keySet());
         }
         fills.put(table, fill);
         wanted.put(table, columns);

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import washbook.log.ComputedHeader;
 import washbook.log.ComputedHeaders;
 import washbook.log.Role;
@@ -23,6 +24,8 @@ import washbook.log.words.Vocabulary;
 public final class Headers {
 
   private static final int LONGEST_HEADER = 60;
+
+  private static final Pattern AMOUNT = Pattern.compile("[~+-]?\\d+([.,]\\d+)?\\s*[\\p{L}°%].*");
 
   /** Distinct texts whose judgement is remembered. */
   private static final int REMEMBERED = 4096;
@@ -61,7 +64,7 @@ public final class Headers {
         Header above = directlyAbove(header, found);
         if (above != null) {
           found.remove(above);
-          found.add(joined(above, header));
+          found.add(isKeyLine(above) ? withGroupRow(header) : joined(above, header));
         } else {
           found.add(withGroupRow(header));
         }
@@ -230,6 +233,12 @@ public final class Headers {
       }
     }
     return null;
+  }
+
+  /** Whether a row is labels with their values, as {@code Volume | 15 l | Spindle | 20 °C}. */
+  private static boolean isKeyLine(Header row) {
+    return row.topRow() == row.bottomRow()
+        && row.cells().stream().anyMatch(c -> AMOUNT.matcher(c.text()).matches());
   }
 
   private static Header joined(Header upper, Header lower) {

@@ -155,7 +155,8 @@ public final class KeyLines {
     if (meanings.isEmpty()) {
       return null;
     }
-    KeyLine beside = whole ? beside(meanings, label, row, column) : null;
+    boolean amount = digit == 0 && unitsOnly(label).equals(meanings);
+    KeyLine beside = whole && !amount ? beside(meanings, label, row, column) : null;
     if (beside != null) {
       return beside;
     }

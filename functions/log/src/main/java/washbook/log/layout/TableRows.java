@@ -60,6 +60,9 @@ public final class TableRows {
     labelRole = cells.get(0).role();
     skipped.or(repeated);
     findEnd(end);
+    if (end < grid.rowCount()) {
+      leaveLinesToTheNextTable();
+    }
     skipRestOfHeader();
   }
 
@@ -80,6 +83,29 @@ public final class TableRows {
       }
       skipped.set(row);
     }
+  }
+
+  /** What stands in words before the next header is said about the next table. */
+  private void leaveLinesToTheNextTable() {
+    int row = lastRow;
+    while (row > firstRow && !isTime(row) && !isNumericReading(row)) {
+      row--;
+    }
+    lastRow = row > firstRow ? row : lastRow;
+  }
+
+  private boolean isNumericReading(int row) {
+    for (int column : readingColumns) {
+      Kind kind = grid.kind(row, column);
+      if (kind == Kind.NUMBER) {
+        return true;
+      }
+      CellText text = kind == Kind.TEXT ? CellText.read(grid.text(row, column)) : null;
+      if (text != null && (text.form == CellText.Form.VALUE || text.form == CellText.Form.PAIR)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private void findEnd(int end) {

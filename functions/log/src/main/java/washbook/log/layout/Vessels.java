@@ -65,7 +65,7 @@ public final class Vessels {
   /** A header for each vessel, or the header alone where it is about one. */
   public static List<Header> of(Grid grid, Header header) {
     Vessels vessels = new Vessels(grid, withTemperatures(header));
-    if (vessels.readings.size() < 2 || !vessels.areOnOneScale()) {
+    if (vessels.readings.size() < 2 || !vessels.areOnOneScale() || vessels.areOfTimesOfDay()) {
       return List.of(header);
     }
     List<Header> found = vessels.byRowAbove(header.topRow() - 1);
@@ -98,6 +98,11 @@ public final class Vessels {
     Set<Optional<ReadingScale>> scales = new HashSet<>();
     readings.forEach(r -> scales.add(ReadingScale.in(r.meanings())));
     return scales.size() == 1;
+  }
+
+  /** Whether readings are told apart by the time of day, as {@code Bé mañana | Bé tarde}. */
+  private boolean areOfTimesOfDay() {
+    return readings.stream().anyMatch(r -> r.meanings().contains(Concept.TIME_OF_DAY));
   }
 
   /** Names over blocks of columns, each with one reading. */

@@ -414,7 +414,8 @@ public final class HydrometerRows {
     }
     double original = refracted ? unfermented(originalBrix) : originalGravity;
     double now = refracted ? unfermented(presentBrix) : asSugarSolution();
-    return now > original + SAME && now <= original + LAG + SAME ? now : Double.NaN;
+    boolean above = refracted || now > original + SAME;
+    return above && now <= original + LAG + SAME ? now : Double.NaN;
   }
 
   private double unfermented(double brix) {

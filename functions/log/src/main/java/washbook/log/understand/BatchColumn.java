@@ -82,6 +82,29 @@ final class BatchColumn {
     return times > 0 && times >= 0.8 * texts;
   }
 
+  /** Whether the values count the readings, one up or down in each row. */
+  boolean countsRows(HeaderCell cell) {
+    int counted = 0;
+    double before = Double.NaN;
+    double step = 0;
+    for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
+      double value = CellText.plainNumber(grid, row, cell.column());
+      if (rows.isSkipped(row) || Double.isNaN(value)) {
+        continue;
+      }
+      double moved = value - before;
+      if (!Double.isNaN(moved)) {
+        if (Math.abs(moved) != 1 || (step != 0 && moved != step)) {
+          return false;
+        }
+        step = moved;
+        counted++;
+      }
+      before = value;
+    }
+    return counted >= ROWS_PER_BATCH;
+  }
+
   private static boolean isTime(String text) {
     Set<Concept> meanings = Vocabulary.meanings(text);
     return meanings.contains(Concept.WEEKDAY)

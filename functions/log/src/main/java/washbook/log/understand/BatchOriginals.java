@@ -11,6 +11,7 @@ import washbook.log.Batch;
 import washbook.log.Doubts;
 import washbook.log.LogColumn;
 import washbook.log.LogTable;
+import washbook.log.MapAnswer;
 import washbook.log.OriginalGravity.FirstReading;
 import washbook.log.OriginalGravity.Stated;
 import washbook.log.OriginalGravity.StatedNumber;
@@ -96,8 +97,8 @@ final class BatchOriginals {
                 + Numbers.show(found)
                 + " and "
                 + Numbers.show(value)
-                + ": which one holds? Correct the column, or say in a map: original gravity ="
-                + " 1.085 SG");
+                + ": which one holds? Correct the column, or say it.",
+            MapAnswer.like("original gravity of " + name + " = 1.085 SG"));
         return unknown(name, batchRows, cell, Message.of("why.two"));
       }
     }
@@ -183,11 +184,8 @@ final class BatchOriginals {
     if (scale.isEmpty()) {
       doubts.ask(
           cell,
-          "On which scale is the original gravity "
-              + Numbers.show(value)
-              + "? In a map: original gravity = "
-              + Numbers.show(value)
-              + " BRIX");
+          "On which scale is the original gravity " + Numbers.show(value) + "?",
+          MapAnswer.like("original gravity = " + Numbers.show(value) + " BRIX"));
       return unknown(name, batchRows, cell, Message.of("why.scale"));
     }
     try {

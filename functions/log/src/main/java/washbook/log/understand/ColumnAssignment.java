@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import washbook.log.Doubts;
 import washbook.log.LogColumn;
+import washbook.log.MapAnswer;
 import washbook.log.Role;
 import washbook.log.layout.Header;
 import washbook.log.layout.Header.HeaderCell;
@@ -113,8 +114,8 @@ final class ColumnAssignment {
     uses.put(cell.column(), new LogColumn(cell.column(), cell.text(), role, unit, why));
   }
 
-  void doubt(HeaderCell cell, String question) {
-    doubts.ask(CellAddress.of(header.bottomRow(), cell.column()), question);
+  void doubt(HeaderCell cell, String asked, MapAnswer... answers) {
+    doubts.ask(CellAddress.of(header.bottomRow(), cell.column()), asked, answers);
   }
 
   ColumnValues facts(HeaderCell cell) {

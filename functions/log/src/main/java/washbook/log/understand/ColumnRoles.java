@@ -19,6 +19,9 @@ import washbook.log.words.ReadingScale;
 
 /** Settles role and unit of every column of a table from its headers, then from its values. */
 final class ColumnRoles {
+  /** Rows that are looked through for remarks. */
+  private static final int NOTES_READ = 1000;
+
   private final Grid grid;
   private final Header header;
   private final TableRows rows;
@@ -50,6 +53,39 @@ final class ColumnRoles {
     settleDays();
     settleOneOnly(Role.DATE);
     settleBatch();
+    settleNote();
+  }
+
+  /** Without a header for notes the column in which most is written holds them. */
+  private void settleNote() {
+    if (columns.has(Role.NOTE)) {
+      return;
+    }
+    HeaderCell wordiest = null;
+    int most = 1;
+    for (HeaderCell cell : columns.with(Role.OTHER)) {
+      int sentences = columns.isSaid(cell) ? 0 : sentences(cell.column());
+      if (sentences > most) {
+        most = sentences;
+        wordiest = cell;
+      }
+    }
+    if (wordiest != null) {
+      columns.change(wordiest, Role.NOTE, "", "it holds remarks");
+    }
+  }
+
+  /** How many cells of a column hold more than two words. */
+  private int sentences(int column) {
+    int found = 0;
+    int last = Math.min(rows.lastRow(), rows.firstRow() + NOTES_READ);
+    for (int row = rows.firstRow(); row <= last; row++) {
+      if (grid.kind(row, column) == Grid.Kind.TEXT
+          && grid.text(row, column).strip().split("\\s+").length > 2) {
+        found++;
+      }
+    }
+    return found;
   }
 
   /**
@@ -206,6 +242,8 @@ final class ColumnRoles {
     for (HeaderCell cell : named) {
       if (!columns.isSaid(cell) && byReadings.holdsTimes(cell)) {
         columns.change(cell, Role.OTHER, "", "its values are days or times, no names");
+      } else if (!columns.isSaid(cell) && byReadings.countsRows(cell)) {
+        columns.change(cell, Role.OTHER, "", "a running number, no names");
       }
     }
     if (columns.with(Role.BATCH).isEmpty()) {

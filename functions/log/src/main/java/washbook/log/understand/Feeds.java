@@ -11,6 +11,7 @@ import washbook.log.Batch;
 import washbook.log.Doubts;
 import washbook.log.LogColumn;
 import washbook.log.LogTable;
+import washbook.log.MapAnswer;
 import washbook.log.Role;
 import washbook.log.language.Message;
 import washbook.log.reading.HydrometerRows;
@@ -68,6 +69,12 @@ final class Feeds {
       double waterHere = amount(row, water);
       boolean added = sugarHere != 0 || waterHere != 0;
       boolean noted = !added && sugar == null && saysAdded(row);
+      String changed = position == first || added || noted ? "" : changed(row);
+      if (!changed.isEmpty()) {
+        missing = missing.equals(Message.NONE) ? askChanged(row, changed) : missing;
+        steps.add(new Batch.Step(position, OptionalDouble.empty(), missing));
+        continue;
+      }
       if ((!added && !noted) || (position == first && !risesAfter(rows, position))) {
         continue;
       }
@@ -123,16 +130,19 @@ final class Feeds {
       missing = Message.of("why.amount", cell);
       doubts.ask(
           cell,
-          "How much was added, and in which unit? In a map for example: column "
-              + cell.replaceAll("\\d", "")
-              + (sugarHere != 0 && sugar != null ? " = SUGAR_ADDED in KG" : " = WATER_ADDED in L"));
+          "How much was added, and in which unit?",
+          MapAnswer.like(
+              "column "
+                  + cell.replaceAll("\\d", "")
+                  + (sugarHere != 0 && sugar != null
+                      ? " = SUGAR_ADDED in KG"
+                      : " = WATER_ADDED in L")));
     } else if (Double.isNaN(startVolume(batch))) {
       missing = Message.of("why.volume", cell);
       doubts.ask(
           cell,
-          "How many litres was batch "
-              + batch.name()
-              + " when it was made up? In a map for example: volume = 25 L");
+          "How many litres was batch " + batch.name() + " when it was made up?",
+          MapAnswer.like("volume = 25 L"));
     }
     return missing;
   }
@@ -146,11 +156,36 @@ final class Feeds {
     return Message.of("why.note", cell);
   }
 
-  private boolean saysAdded(int row) {
-    if (note == null || grid.kind(row, note.column()) != Grid.Kind.TEXT) {
-      return false;
+  /** Spirit or another wash was put in: what is read from then on tells nothing of this ferment. */
+  private Message askChanged(int row, String what) {
+    String cell = CellAddress.of(row, note.column());
+    doubts.ask(
+        cell,
+        "The note says that "
+            + (what.equals("fortified") ? "spirit" : "another wash")
+            + " was put in. What is read from then on is not computed; where it is a wash of its own,"
+            + " name it in a column for the batch and state its original gravity");
+    return Message.of("why." + what, cell);
+  }
+
+  private String changed(int row) {
+    Set<Concept> meanings = noteMeanings(row);
+    if (meanings.contains(Concept.NEGATION)) {
+      return "";
     }
-    Set<Concept> meanings = Vocabulary.meanings(grid.text(row, note.column()));
+    return meanings.contains(Concept.FORTIFIED)
+        ? "fortified"
+        : meanings.contains(Concept.BLENDED) ? "blended" : "";
+  }
+
+  private Set<Concept> noteMeanings(int row) {
+    return note == null || grid.kind(row, note.column()) != Grid.Kind.TEXT
+        ? Set.of()
+        : Vocabulary.meanings(grid.text(row, note.column()));
+  }
+
+  private boolean saysAdded(int row) {
+    Set<Concept> meanings = noteMeanings(row);
     return meanings.contains(Concept.SUGAR)
         && (meanings.contains(Concept.ADDED)
             || meanings.contains(Concept.KG)

@@ -3,6 +3,7 @@ package washbook.log.understand;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import washbook.log.Doubt;
 import washbook.log.Understanding;
 import washbook.log.layout.Header;
 
@@ -53,9 +54,41 @@ public record LogMap(List<TableMap> tables) {
     return MapPrinter.print(sheets);
   }
 
+  /**
+   * This map with an answer to a question.
+   *
+   * @param sheet the sheet that is asked about
+   * @param lines statements about the table, or about the whole sheet where the question is
+   */
+  public LogMap with(String sheet, Doubt doubt, List<String> lines) {
+    List<TableMap> others = new ArrayList<>(tables);
+    TableMap said = null;
+    for (TableMap table : tables) {
+      boolean ofTable = table.headerRow() == doubt.headerRow() && table.sheet().equals(sheet);
+      if (ofTable) {
+        said = table;
+        others.remove(table);
+      } else if (said == null && table.headerRow() < 0 && table.isFor(sheet)) {
+        said = table;
+      }
+    }
+    StringBuilder text = new StringBuilder(said == null ? "" : MapPrinter.print(said));
+    text.append("sheet = ").append(sheet).append('\n');
+    if (doubt.headerRow() >= 0) {
+      text.append("header row = ").append(doubt.headerRow() + 1).append('\n');
+    }
+    lines.forEach(line -> text.append(line).append('\n'));
+    others.addAll(new MapParser().parse(text.toString()));
+    return new LogMap(others);
+  }
+
   /** The text of this map, which {@link #parse} reads back as an equal one. */
   public String print() {
     return MapPrinter.print(this);
+  }
+
+  boolean isSilent() {
+    return tables.isEmpty();
   }
 
   /** Names of the sheets that something is said about, tables to be left alone apart. */

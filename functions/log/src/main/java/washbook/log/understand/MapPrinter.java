@@ -22,9 +22,15 @@ final class MapPrinter {
   static String print(LogMap map) {
     StringBuilder out = new StringBuilder(HEAD);
     for (TableMap table : map.tables()) {
-      out.append("\n[table]\n");
-      print(out, table);
+      out.append("\n[table]\n").append(print(table));
     }
+    return out.toString();
+  }
+
+  /** The statements of one table. */
+  static String print(TableMap table) {
+    StringBuilder out = new StringBuilder();
+    print(out, table);
     return out.toString();
   }
 
@@ -61,6 +67,9 @@ final class MapPrinter {
           one.getKey().isEmpty() ? "original gravity" : "original gravity of " + one.getKey(),
           one.getValue(),
           " SG");
+    }
+    if (table.firstReadingIsOriginal()) {
+      put(out, "original gravity", "first reading");
     }
     if (table.wash() != null) {
       put(out, "wash", table.wash().word());

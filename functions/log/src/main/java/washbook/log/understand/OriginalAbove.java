@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import washbook.functions.Numbers;
 import washbook.log.Doubts;
+import washbook.log.MapAnswer;
 import washbook.log.Role;
 import washbook.log.layout.Header;
 import washbook.log.layout.Header.HeaderCell;
@@ -102,9 +103,9 @@ final class OriginalAbove {
                 + Numbers.show(line.value())
                 + " ("
                 + line.label().strip()
-                + ") the original gravity? In a map: original gravity = "
-                + Numbers.show(stated)
-                + " SG, or original gravity = first reading");
+                + ") the original gravity?",
+            MapAnswer.of("original gravity = " + Numbers.show(stated) + " SG"),
+            MapAnswer.of("original gravity = first reading"));
       }
     }
   }
@@ -188,10 +189,9 @@ final class OriginalAbove {
         columns.unsettle();
         doubts.ask(
             line.cell(),
-            "What is the original gravity? '"
-                + line.text()
-                + "' is not read. In a map: original gravity = 1.085 SG, or original gravity ="
-                + " first reading");
+            "What is the original gravity? '" + line.text() + "' is not read.",
+            MapAnswer.like("original gravity = 1.085 SG"),
+            MapAnswer.of("original gravity = first reading"));
         return true;
       }
     }

@@ -32,6 +32,9 @@ final class PartedBatches {
   /** Two vessels of one wash do not differ by more, SG. */
   private static final double SAME = 0.004;
 
+  /** One begun on the day when the other ends, with something put in, may differ by more, SG. */
+  private static final double NEAR = 0.015;
+
   /** The part of its extract that the other batch has lost by then. */
   private static final double LOST = 0.3;
 
@@ -101,11 +104,22 @@ final class PartedBatches {
     }
     double before = last(reading, rows, later - 1);
     if (later == rows.length) {
-      return Math.abs(before - first.sg()) <= SAME;
+      return Math.abs(before - first.sg()) <= SAME
+          || first.sg() <= MOST_BESIDE
+              && Math.abs(before - first.sg()) <= NEAR
+              && lastDay(reading, rows) >= day - 1;
     }
     return first.sg() <= MOST_BESIDE
         && before >= first.sg() - SAME
         && last(reading, rows, later) <= first.sg() + SAME;
+  }
+
+  private double lastDay(HydrometerRows reading, int[] rows) {
+    int at = rows.length - 1;
+    while (at >= 0 && !isReading(reading, rows[at])) {
+      at--;
+    }
+    return at < 0 ? Double.NaN : order.days(rows[at]);
   }
 
   private boolean isLater(int row, double day) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import washbook.log.MapAnswer;
 import washbook.log.Role;
 import washbook.log.layout.Header.HeaderCell;
 import washbook.log.layout.HeaderRoles;
@@ -110,15 +111,14 @@ final class ReadingColumn {
         columns.unsettle();
         columns.doubt(
             other,
-            "columns "
+            "Columns "
                 + CellAddress.letters(chosen.column())
                 + " and "
                 + CellAddress.letters(other.column())
-                + " could both be the reading and do not agree: which one is it? In a map: column "
-                + CellAddress.letters(chosen.column())
-                + " = GRAVITY, and column "
-                + CellAddress.letters(other.column())
-                + " = OTHER or REFRACTOMETER");
+                + " could both be the reading and do not agree: which one is it?",
+            MapAnswer.of(column(chosen) + " = GRAVITY", column(other) + " = OTHER"),
+            MapAnswer.of(column(other) + " = GRAVITY", column(chosen) + " = OTHER"),
+            MapAnswer.of(column(chosen) + " = GRAVITY", column(other) + " = REFRACTOMETER"));
       }
       columns.change(
           other,
@@ -235,9 +235,26 @@ final class ReadingColumn {
             + cell.text()
             + ")? "
             + because
-            + ". In a map: column "
-            + CellAddress.letters(cell.column())
-            + " = GRAVITY in BRIX (or another scale)");
+            + ".",
+        scales(cell));
+  }
+
+  private static String column(HeaderCell cell) {
+    return "column " + CellAddress.letters(cell.column());
+  }
+
+  /** The scales that the values can stand on; one as an example where none of the usual fits. */
+  private MapAnswer[] scales(HeaderCell cell) {
+    List<MapAnswer> fitting = new ArrayList<>();
+    for (ReadingScale scale : ScaleAbove.fitting(columns.facts(cell))) {
+      fitting.add(MapAnswer.of(column(cell) + " = GRAVITY in " + scale.name()));
+      if (scale == ReadingScale.BRIX) {
+        fitting.add(MapAnswer.of(column(cell) + " = REFRACTOMETER in BRIX"));
+      }
+    }
+    return fitting.isEmpty()
+        ? new MapAnswer[] {MapAnswer.like(column(cell) + " = GRAVITY in BRIX")}
+        : fitting.toArray(MapAnswer[]::new);
   }
 
   /** A temperature in the header beside a temperature column: which of the two holds is asked. */
@@ -256,7 +273,9 @@ final class ReadingColumn {
             "The header '"
                 + cell.text()
                 + "' states a temperature, and another column holds temperatures: are the readings"
-                + " corrected to that of the header? In a map: corrected = yes, or corrected = no");
+                + " corrected to that of the header?",
+            MapAnswer.of("corrected = yes"),
+            MapAnswer.of("corrected = no"));
       }
     }
   }

@@ -8,6 +8,7 @@ import washbook.functions.ferment.Balance;
 import washbook.functions.quantity.Quantity;
 import washbook.functions.reading.Refractometer;
 import washbook.functions.scale.SugarScale;
+import washbook.log.MapAnswer;
 import washbook.log.Role;
 import washbook.log.layout.Header;
 import washbook.log.layout.Header.HeaderCell;
@@ -181,6 +182,7 @@ final class ReadingInstrument {
     columns.unsettle();
     String letters = CellAddress.letters(cell.column());
     String unit = columns.of(cell).unit().equals("SG") ? "BRIX" : columns.of(cell).unit();
+    String hydrometer = "column " + letters + " = GRAVITY in " + unit;
     columns.doubt(
         cell,
         "Are the readings in column "
@@ -189,16 +191,12 @@ final class ReadingInstrument {
             + cell.text()
             + ") a refractometer's or a hydrometer's? "
             + because
-            + ". In a map: column "
-            + letters
-            + " = REFRACTOMETER in BRIX"
-            + strength(true)
-            + ", or column "
-            + letters
-            + " = GRAVITY in "
-            + unit
-            + strength(false)
-            + (needsTemperature ? ", with temperature = 20 C" : ""));
+            + ".",
+        MapAnswer.of("column " + letters + " = REFRACTOMETER in BRIX").with(strength(true)),
+        new MapAnswer(
+            needsTemperature ? List.of(hydrometer, "temperature = 20 C") : List.of(hydrometer),
+            strength(false),
+            needsTemperature));
   }
 
   /** What would follow, where the readings tell. */
@@ -212,9 +210,7 @@ final class ReadingInstrument {
           refractometer
               ? Refractometer.gravity(highest, lowest, 1)
               : SugarScale.BRIX.toGravity(lowest);
-      return " (about "
-          + Numbers.round(Balance.of(original, gravity).percentVolume(), 1)
-          + " % vol)";
+      return "about " + Numbers.round(Balance.of(original, gravity).percentVolume(), 1) + " % vol";
     } catch (RefusedException refused) {
       return "";
     }

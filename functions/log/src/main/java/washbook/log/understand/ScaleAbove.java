@@ -1,7 +1,9 @@
 package washbook.log.understand;
 
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import washbook.log.layout.KeyLine;
@@ -11,7 +13,28 @@ import washbook.log.words.Vocabulary;
 
 /** The scale of the readings where a line above the table states it and no header does. */
 final class ScaleAbove {
+  private static final double HIGHEST_MUST = 1.190;
+
+  /** Scales that are asked about, with what a must of 1.190 shows on each. */
+  private static final Map<ReadingScale, Double> ASKED = asked();
+
   private ScaleAbove() {}
+
+  private static Map<ReadingScale, Double> asked() {
+    Map<ReadingScale, Double> highest = new LinkedHashMap<>();
+    for (ReadingScale scale :
+        List.of(
+            ReadingScale.SG,
+            ReadingScale.BRIX,
+            ReadingScale.OECHSLE,
+            ReadingScale.BAUME,
+            ReadingScale.KMW,
+            ReadingScale.KGM3,
+            ReadingScale.GCM3)) {
+      highest.put(scale, scale == ReadingScale.SG ? 1190 : scale.fromGravity(HIGHEST_MUST));
+    }
+    return highest;
+  }
 
   /** The only scale that lines about the readings name. */
   static Optional<ReadingScale> of(List<KeyLine> lines) {
@@ -40,6 +63,15 @@ final class ScaleAbove {
     return scale == ReadingScale.GL && meanings.contains(Concept.GRAVITY)
         ? ReadingScale.KGM3
         : scale;
+  }
+
+  /** The usual scales on which the values can stand, to be asked about. */
+  static List<ReadingScale> fitting(ColumnValues values) {
+    return ASKED.entrySet().stream()
+        .filter(asked -> values.max() <= asked.getValue())
+        .map(Map.Entry::getKey)
+        .filter(scale -> fits(scale == ReadingScale.OECHSLE ? ReadingScale.POINTS : scale, values))
+        .toList();
   }
 
   /** Whether the values can be readings on a scale. */

@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import washbook.log.Doubts;
 import washbook.log.LeftAlone;
 import washbook.log.LogTable;
+import washbook.log.MapAnswer;
 import washbook.log.Understanding;
 import washbook.log.evidence.Evidence;
 import washbook.log.layout.Header;
@@ -86,8 +87,14 @@ public final class SheetUnderstanding {
     if (headers.isEmpty()) {
       TransposedLog.askAbout(grid, doubts);
     }
+    if (tables.isEmpty() && leftAlone.isEmpty() && doubts.all().isEmpty() && map.isSilent()) {
+      new LogWithoutHeaders(grid).askAbout(doubts);
+    }
     return new Understanding(
-        grid.name(), List.copyOf(tables), doubts.all(), List.copyOf(leftAlone));
+        grid.name(),
+        new PartedTables(grid, tables).withoutTheirStart(),
+        doubts.all(),
+        List.copyOf(leftAlone));
   }
 
   /** A header for each of several vessels side by side, where no map says which is the reading. */
@@ -119,9 +126,9 @@ public final class SheetUnderstanding {
 
   private static void takeOver(Doubts own, Header header, Doubts doubts) {
     if (header.vessel().isEmpty()) {
-      doubts.takeOver(own);
+      doubts.takeOver(own, header.bottomRow());
     } else {
-      doubts.takeOverNew(own);
+      doubts.takeOverNew(own, header.bottomRow());
     }
   }
 
@@ -150,9 +157,9 @@ public final class SheetUnderstanding {
             + " the log of a ferment? "
             + evidence.mostly(false)
             + (against.isEmpty() ? ", but nothing else says so" : ", but " + against)
-            + ". If it is one, say in a map: header row = "
-            + row
-            + "; else nothing has to be done");
+            + ".",
+        MapAnswer.of("header row = " + row),
+        MapAnswer.of("header row = " + row, "ignore = yes"));
   }
 
   /** Why a table is not filled that nobody has to be asked about. */

@@ -6,6 +6,7 @@ import washbook.functions.quantity.Quantity;
 import washbook.functions.scale.TemperatureUnit;
 import washbook.log.Doubts;
 import washbook.log.LogSettings;
+import washbook.log.MapAnswer;
 import washbook.log.Role;
 import washbook.log.StatedWash;
 import washbook.log.layout.HeaderRoles;
@@ -98,11 +99,9 @@ final class StatedSettings {
     if (Double.isNaN(celsius)) {
       doubts.ask(
           line.cell(),
-          "Is the temperature "
-              + Numbers.show(line.value())
-              + " in °C or °F? In a map: temperature = "
-              + Numbers.show(line.value())
-              + " F");
+          "Is the temperature " + Numbers.show(line.value()) + " in °C or °F?",
+          MapAnswer.of("temperature = " + Numbers.show(line.value()) + " C"),
+          MapAnswer.of("temperature = " + Numbers.show(line.value()) + " F"));
     } else if (!isPossible(celsius)) {
       doubts.ask(
           line.cell(),
@@ -110,8 +109,8 @@ final class StatedSettings {
               + Numbers.show(line.value())
               + " is outside "
               + Quantity.SUGAR_TEMPERATURE.range()
-              + ". At what temperature were the readings taken? In a map: temperature = 20"
-              + " C");
+              + ". At what temperature were the readings taken?",
+          MapAnswer.like("temperature = 20 C"));
     } else {
       temperatureC = celsius;
       temperatureWhy = "one temperature for all readings, in " + line.cell();
@@ -137,7 +136,8 @@ final class StatedSettings {
               + Numbers.show(line.value())
               + " is outside "
               + Quantity.CALIBRATION_TEMPERATURE.range()
-              + ". Which is it? In a map: calibration = 20 C");
+              + ". Which is it?",
+          MapAnswer.like("calibration = 20 C"));
     }
   }
 
@@ -155,7 +155,8 @@ final class StatedSettings {
               + Numbers.show(line.value())
               + " is outside "
               + Quantity.REFRACTOMETER_FACTOR.range()
-              + " and is not used. Which is it? In a map: refractometer factor = 1.04");
+              + " and is not used. Which is it?",
+          MapAnswer.like("refractometer factor = 1.04"));
     }
   }
 

@@ -9,6 +9,7 @@ import washbook.log.Batch;
 import washbook.log.Doubts;
 import washbook.log.LogSettings;
 import washbook.log.LogTable;
+import washbook.log.MapAnswer;
 import washbook.log.Role;
 import washbook.log.StatedWash;
 import washbook.log.layout.Header;
@@ -18,14 +19,19 @@ import washbook.log.layout.KeyLine;
 import washbook.log.layout.KeyLines;
 import washbook.log.layout.OriginalGravityInHeader;
 import washbook.log.layout.TableRows;
+import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
 import washbook.log.words.BatchNameText;
+import washbook.log.words.CellText;
 import washbook.log.words.Concept;
 import washbook.log.words.ReadingScale;
 
 /** Makes one table of a sheet from its header and rows. */
 final class TableUnderstanding {
   private static final int LONGEST_TITLE = 40;
+
+  /** Rows below a table in which something may be said of its instrument. */
+  private static final int LINES_BELOW = 20;
 
   private final Grid grid;
   private final Header header;
@@ -66,6 +72,7 @@ final class TableUnderstanding {
     LogSettings settings = said.over(reader.read(lines, settler, wash()), reader.correctedToC);
     ColumnAssignment columns = settler.columns;
     refuseDensityAtOtherTemperature(columns, settings);
+    askAboutTemperature(columns, settings);
     int[] between = columnsAbove();
     OriginalAbove original =
         new OriginalAbove(grid, header, lines, above, between[0], between[1], doubts);
@@ -114,6 +121,42 @@ final class TableUnderstanding {
         columns.isSettled());
   }
 
+  /** One question where nothing says at what temperature was read, not a refusal in each row. */
+  private void askAboutTemperature(ColumnAssignment columns, LogSettings settings) {
+    if (!columns.isSettled()
+        || settings.hasTemperature()
+        || settings.correctedAlready()
+        || columns.has(Role.TEMPERATURE)
+        || columns.has(Role.REFRACTOMETER)) {
+      return;
+    }
+    for (HeaderCell cell : columns.with(Role.GRAVITY)) {
+      if (columns.facts(cell).numbers() > 0 && !holdsTemperatures(cell)) {
+        columns.unsettle();
+        columns.doubt(
+            cell,
+            "At what temperature were the readings in column "
+                + CellAddress.letters(cell.column())
+                + " ("
+                + cell.text()
+                + ") taken, or are they corrected already? Nothing says so.",
+            MapAnswer.like("temperature = 20 C"),
+            MapAnswer.of("corrected = yes"));
+      }
+    }
+  }
+
+  /** Whether a column of readings has temperatures in its cells, as {@code 1.052 @ 15C}. */
+  private boolean holdsTemperatures(HeaderCell cell) {
+    for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
+      boolean text = grid.kind(row, cell.column()) == Grid.Kind.TEXT;
+      if (text && !Double.isNaN(CellText.read(grid.text(row, cell.column())).temperature)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** A density is counted as one at 20 °C; of an instrument for another temperature it is not. */
   private void refuseDensityAtOtherTemperature(ColumnAssignment columns, LogSettings settings) {
     boolean usual = Math.abs(settings.calibrationC() - LogSettings.USUAL_CALIBRATION) < 0.05;
@@ -123,8 +166,9 @@ final class TableUnderstanding {
         columns.doubt(
             cell,
             "The readings are densities, but the instrument is calibrated at another temperature"
-                + " than 20 \u00b0C; such densities are not converted. If it is calibrated at 20"
-                + " \u00b0C, say in a map: calibration = 20 C");
+                + " than 20 \u00b0C; such densities are not converted. Is it calibrated at 20"
+                + " \u00b0C after all?",
+            MapAnswer.of("calibration = 20 C"));
       }
     }
   }
@@ -142,8 +186,11 @@ final class TableUnderstanding {
         lines.add(start);
       }
     }
-    if (lines.stream().noneMatch(l -> l.isCalibration() || l.saysCorrected())) {
+    if (lines.stream().noneMatch(TableUnderstanding::isAboutInstrument)) {
       lines.addAll(linesOfTheSheet());
+    }
+    if (lines.stream().noneMatch(TableUnderstanding::isAboutInstrument)) {
+      lines.addAll(linesBelow());
     }
     return lines;
   }
@@ -155,7 +202,28 @@ final class TableUnderstanding {
         ? List.of()
         : new KeyLines(grid)
             .find(0, top - 1, 0, grid.columnCount() - 1).stream()
-                .filter(l -> l.isCalibration() || l.saysCorrected())
+                .filter(TableUnderstanding::isAboutInstrument)
+                .toList();
+  }
+
+  private static boolean isAboutInstrument(KeyLine line) {
+    return line.isCalibration() || line.saysCorrected();
+  }
+
+  /** What a remark below says of the instrument: before the next table, or at the sheet's end. */
+  private List<KeyLine> linesBelow() {
+    int end = Math.min(grid.rowCount(), rows.lastRow() + 1 + LINES_BELOW);
+    for (Header other : headers) {
+      if (other.topRow() > rows.lastRow() && other.overlaps(header)) {
+        end = Math.min(end, other.topRow());
+      }
+    }
+    int[] columns = columnsAbove();
+    return rows.lastRow() + 1 >= end
+        ? List.of()
+        : new KeyLines(grid)
+            .find(rows.lastRow() + 1, end - 1, columns[0], columns[1]).stream()
+                .filter(TableUnderstanding::isAboutInstrument)
                 .toList();
   }
 

@@ -2,7 +2,10 @@ package washbook.log.understand;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import washbook.functions.scale.TemperatureUnit;
+import washbook.log.MapAnswer;
 import washbook.log.Role;
 import washbook.log.layout.Header.HeaderCell;
 import washbook.log.layout.TableRows;
@@ -17,6 +20,10 @@ final class TemperatureColumn {
   /** Two columns of one temperature differ by rounding only, °C. */
   private static final double SAME_TEMPERATURE = 0.6;
 
+  private static final Pattern LETTER = Pattern.compile("^T\\b|^t[.°ªº]?$|\\bT[.°ªº]?$");
+
+  private static final Pattern UNIT = Pattern.compile("[°(\\[/ ][CF][)\\]]?$");
+
   private final Grid grid;
   private final TableRows rows;
   private final ColumnAssignment columns;
@@ -29,6 +36,9 @@ final class TemperatureColumn {
 
   void settle() {
     columns.takeOnlyNamed(Role.TEMPERATURE);
+    if (!columns.has(Role.TEMPERATURE)) {
+      byLetterAndValues();
+    }
     List<HeaderCell> cells = columns.with(Role.TEMPERATURE);
     List<HeaderCell> filled = cells.stream().filter(c -> hasAny(c)).toList();
     List<HeaderCell> ofTheWash =
@@ -55,9 +65,9 @@ final class TemperatureColumn {
                   + cell.text()
                   + ", "
                   + columns.facts(cell).range()
-                  + ") in °C or °F? In a map: column "
-                  + CellAddress.letters(cell.column())
-                  + " = TEMPERATURE in C");
+                  + ") in °C or °F?",
+              MapAnswer.of(column(cell) + " = TEMPERATURE in C"),
+              MapAnswer.of(column(cell) + " = TEMPERATURE in F"));
         }
         continue;
       }
@@ -69,12 +79,39 @@ final class TemperatureColumn {
                 + CellAddress.letters(chosen.column())
                 + " and "
                 + CellAddress.letters(cell.column())
-                + " are both temperatures: at which one was read? In a map: column "
-                + CellAddress.letters(cell.column())
-                + " = OTHER");
+                + " are both temperatures: at which one was read?",
+            MapAnswer.of(column(cell) + " = OTHER"),
+            MapAnswer.of(column(chosen) + " = OTHER"));
       }
       columns.change(cell, Role.OTHER, "", "another column is the temperature");
     }
+  }
+
+  /**
+   * A header with a T of its own, as {@code T mosto}, or with a unit of temperature that its words
+   * leave open, as {@code How warm (F)}, where the values can be temperatures of a ferment.
+   */
+  private void byLetterAndValues() {
+    List<HeaderCell> found =
+        columns.with(Role.OTHER).stream()
+            .filter(c -> !columns.isSaid(c) && !c.meanings().contains(Concept.AMBIENT))
+            .filter(c -> LETTER.matcher(c.text()).find() || UNIT.matcher(c.text()).find())
+            .filter(this::canBeFerments)
+            .toList();
+    if (found.size() == 1) {
+      columns.change(found.get(0), Role.TEMPERATURE, "", "by its header and values");
+    }
+  }
+
+  private boolean canBeFerments(HeaderCell cell) {
+    ColumnValues values = columns.facts(cell);
+    boolean celsius = values.min() >= 0 && values.max() <= 45;
+    boolean fahrenheit = values.min() >= 40 && values.max() <= 113;
+    return values.numbers() > 0 && values.max() > 5 && (celsius || fahrenheit);
+  }
+
+  private static String column(HeaderCell cell) {
+    return "column " + CellAddress.letters(cell.column());
   }
 
   private boolean hasAny(HeaderCell cell) {
@@ -109,7 +146,16 @@ final class TemperatureColumn {
     return c == f ? Optional.empty() : Optional.of(c ? TemperatureUnit.C : TemperatureUnit.F);
   }
 
+  private static Optional<TemperatureUnit> bareUnit(HeaderCell cell) {
+    Matcher unit = UNIT.matcher(cell.text());
+    return unit.find()
+        ? Optional.of(TemperatureUnit.valueOf(unit.group().replaceAll("[^CF]", "")))
+        : Optional.empty();
+  }
+
   private Optional<TemperatureUnit> temperatureUnit(HeaderCell cell) {
-    return statedTemperature(cell).or(() -> columns.facts(cell).temperatureUnit());
+    return statedTemperature(cell)
+        .or(() -> bareUnit(cell))
+        .or(() -> columns.facts(cell).temperatureUnit());
   }
 }

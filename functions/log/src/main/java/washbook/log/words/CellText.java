@@ -29,9 +29,42 @@ public final class CellText {
 
   private static final Set<String> NOTHINGS =
       Set.of(
-          "", "n/a", "na", "n.a.", "none", "nil", "-", "--", "---", "?", "??", "x", ".", "..",
-          "...", "k.a.", "keine", "s/o", "nd", "n.d.", "nvt", "n.v.t.", "\u2013", "\u2014", "/",
-          "tbd");
+          "",
+          "n/a",
+          "na",
+          "n.a.",
+          "none",
+          "nil",
+          "-",
+          "--",
+          "---",
+          "?",
+          "??",
+          "x",
+          ".",
+          "..",
+          "...",
+          "k.a.",
+          "keine",
+          "s/o",
+          "nd",
+          "n.d.",
+          "nvt",
+          "n.v.t.",
+          "\u2013",
+          "\u2014",
+          "/",
+          "tbd",
+          "empty",
+          "leer",
+          "vide",
+          "vacio",
+          "vac\u00edo",
+          "vuoto",
+          "vuota",
+          "vazio",
+          "vazia",
+          "leeg");
 
   /** Between them a number after a reading may be a temperature; a second gravity is not. */
   private static final double LEAST_PAIRED = 3;

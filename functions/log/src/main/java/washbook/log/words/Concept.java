@@ -57,6 +57,12 @@ public enum Concept {
   DEGREES,
   /** What was done with a batch. */
   DONE,
+  /** Spirit was put in. */
+  FORTIFIED,
+  /** Another wash was put to it. */
+  BLENDED,
+  /** Brought to another temperature, where one stands beside it: then {@link #CORRECTED}. */
+  CONVERTED,
   SG,
   POINTS,
   BRIX,

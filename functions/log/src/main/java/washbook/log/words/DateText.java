@@ -33,6 +33,9 @@ public final class DateText {
       Pattern.compile(
           "\\p{L}[\\p{L}\\p{M}-]{0,14}\\.?,?\\s*(?=\\d{1,4}[./-]\\s?\\d{1,2}[./-]\\s?\\d{1,4}(\\D|$))");
 
+  private static final Pattern WEEKDAY_AND_DAY =
+      Pattern.compile("(\\p{L}[\\p{L}\\p{M}]*)\\.?,?\\s+(\\d{1,2})\\.?");
+
   /** Serials beyond this are no dates of a log. */
   private static final double LAST_SERIAL = 1e6;
 
@@ -83,6 +86,7 @@ public final class DateText {
       return Double.NaN;
     }
     LocalDate day = date(date, order, near);
+    day = day == null ? dayOfMonth(date, near) : day;
     return day == null ? Double.NaN : day.toEpochDay() - ZERO.toEpochDay() + time;
   }
 
@@ -179,6 +183,26 @@ public final class DateText {
     }
   }
 
+  /** {@code Tue 7} or {@code Dienstag, 14.}: the next such day from another date on. */
+  private static LocalDate dayOfMonth(String text, double near) {
+    Matcher matcher = WEEKDAY_AND_DAY.matcher(text.strip());
+    if (!(Math.abs(near) < LAST_SERIAL)
+        || !matcher.matches()
+        || !Vocabulary.meanings(matcher.group(1)).contains(Concept.WEEKDAY)) {
+      return null;
+    }
+    LocalDate from = ZERO.plusDays((long) near);
+    int day = Integer.parseInt(matcher.group(2));
+    for (LocalDate month = from.withDayOfMonth(1); ; month = month.plusMonths(1)) {
+      if (day < 1 || day > 31) {
+        return null;
+      }
+      if (day <= month.lengthOfMonth() && !month.withDayOfMonth(day).isBefore(from)) {
+        return month.withDayOfMonth(day);
+      }
+    }
+  }
+
   private static LocalDate nearest(MonthDay day, double near) {
     if (!(Math.abs(near) < LAST_SERIAL)) {
       return day.atYear(2000);
@@ -214,13 +238,18 @@ public final class DateText {
       }
       for (int month = 0; month < MONTHS.length; month++) {
         for (String start : MONTHS[month]) {
-          if (token.startsWith(start)) {
+          if (token.startsWith(start) && !isWeekday(token)) {
             named = month + 1;
           }
         }
       }
     }
     return named;
+  }
+
+  /** Whether a word is a whole weekday's name, as {@code martes} or {@code maandag}. */
+  private static boolean isWeekday(String token) {
+    return token.length() > 3 && Vocabulary.meanings(token).contains(Concept.WEEKDAY);
   }
 
   /** Numbers separated by one of {@code / - .} or a space; -1 when anything else is in the text. */

@@ -28,6 +28,9 @@ public final class Vocabulary {
   /** Longer texts are prose, not headers. */
   private static final int LONGEST = 120;
 
+  /** Temperatures to which readings are brought, °C and °F. */
+  private static final Set<String> REFERENCES = Set.of("15", "17", "20", "25", "60", "68");
+
   /** Distinct texts remembered; a sheet's headers and batch names are far fewer. */
   private static final int REMEMBERED = 4096;
 
@@ -125,6 +128,9 @@ public final class Vocabulary {
       at += here.isEmpty() ? 1 : here.get(0).tokens.size();
     }
     settleLetters(found, tokens.size() == 1);
+    if (found.remove(Concept.CONVERTED) && tokens.stream().anyMatch(REFERENCES::contains)) {
+      found.add(Concept.CORRECTED);
+    }
     return found;
   }
 

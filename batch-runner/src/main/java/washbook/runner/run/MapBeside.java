@@ -1,0 +1,61 @@
+package washbook.runner.run;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import washbook.log.understand.LogMap;
+import washbook.runner.file.UnusableFileException;
+
+/**
+ * The map that lies beside a log: {@code Plum 3.map} beside {@code Plum 3.xlsx}, else {@code
+ * washbook.map} for every log of the folder. It is used without being named; a map that is named
+ * takes its place.
+ *
+ * @param file where it lies; null where there is none
+ */
+public record MapBeside(Path file, LogMap map) {
+  /** The name of a folder's map. */
+  public static final String OF_THE_FOLDER = "washbook.map";
+
+  private static final String ENDING = ".map";
+
+  /** More than a map of a thousand tables, bytes. */
+  private static final long LARGEST = 1 << 20;
+
+  /**
+   * The map beside a log; one that says nothing where there is none.
+   *
+   * @throws UnusableFileException when there is one that cannot be read: what the person said of
+   *     the log is not to be passed over
+   */
+  public static MapBeside of(Path log) throws UnusableFileException {
+    Path file = find(log);
+    if (file == null) {
+      return new MapBeside(null, LogMap.none());
+    }
+    try {
+      if (Files.size(file) > LARGEST) {
+        throw new IllegalArgumentException("it is larger than any map");
+      }
+      return new MapBeside(file, LogMap.parse(Files.readString(file)));
+    } catch (IOException | IllegalArgumentException unusable) {
+      throw new UnusableFileException(
+          "The map '" + file.getFileName() + "' beside it: " + Failure.reason(unusable));
+    }
+  }
+
+  /** Where the map beside a log lies, null where there is none. */
+  static Path find(Path log) {
+    String name = log.getFileName().toString();
+    int dot = name.lastIndexOf('.');
+    String stem = dot > 0 ? name.substring(0, dot) : name;
+    for (String candidate : List.of(stem + ENDING, OF_THE_FOLDER)) {
+      Path file = log.resolveSibling(candidate);
+      if (Files.isRegularFile(file)) {
+        return file;
+      }
+    }
+    return null;
+  }
+}

@@ -1,0 +1,193 @@
+package washbook.log.understand;
+
+import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import washbook.log.Doubts;
+import washbook.log.MapAnswer;
+import washbook.log.sheet.CellAddress;
+import washbook.log.sheet.Grid;
+import washbook.log.sheet.Grid.Kind;
+import washbook.log.words.Concept;
+import washbook.log.words.ReadingScale;
+import washbook.log.words.TradeWords;
+import washbook.log.words.Vocabulary;
+
+/**
+ * A sheet that speaks of a ferment and holds figures that fall as its readings do, but no header
+ * that is known: it is asked about, not passed over in silence.
+ */
+final class LogWithoutHeaders {
+  private static final int MOST_ROWS = 400;
+  private static final int MOST_COLUMNS = 64;
+
+  /** Fewer figures show no course. */
+  private static final int FEWEST = 5;
+
+  /** The part of the highest figure that must be gone, counted from 1 for gravities. */
+  private static final double FALL = 0.4;
+
+  /** A tenth of the figures may stand above the one before. */
+  private static final double RISES = 0.1;
+
+  /** No sugar scale reaches beyond, and hardly a wash begins below. */
+  private static final double HIGHEST = 200;
+
+  private static final double LOWEST_START = 5;
+
+  private static final Pattern FIRST_NUMBER = Pattern.compile("(?<![\\d.,])-?\\d+(?:[.,]\\d+)?");
+
+  private final Grid grid;
+
+  LogWithoutHeaders(Grid grid) {
+    this.grid = grid;
+  }
+
+  /** Asks which column holds the readings, or to turn a log that runs across. */
+  void askAbout(Doubts doubts) {
+    if (!speaksOfFerment()) {
+      return;
+    }
+    for (int column = 0; column < Math.min(grid.columnCount(), MOST_COLUMNS); column++) {
+      int first = fallsDown(column);
+      if (first >= 0) {
+        askColumn(column, first, doubts);
+        return;
+      }
+    }
+    for (int row = 0; row < Math.min(grid.rowCount(), MOST_ROWS); row++) {
+      int first = fallsAcross(row);
+      if (first >= 0) {
+        doubts.ask(
+            CellAddress.of(row, first),
+            "Does a log run across in row "
+                + (row + 1)
+                + "? Only logs that run down are filled. In the spreadsheet: copy it and paste it"
+                + " transposed into a new sheet, with a header over each column");
+        return;
+      }
+    }
+  }
+
+  private void askColumn(int column, int firstRow, Doubts doubts) {
+    String letters = CellAddress.letters(column);
+    double value = figure(firstRow, column);
+    doubts.ask(
+        CellAddress.of(firstRow, column),
+        "Are the figures in column "
+            + letters
+            + " from row "
+            + (firstRow + 1)
+            + " readings of a ferment? No header says so. Write headers over the columns (date,"
+            + " reading with its scale, temperature), or say it.",
+        new MapAnswer(
+            java.util.List.of(
+                "header row = " + Math.max(1, firstRow),
+                "column " + letters + " = GRAVITY in " + scale(value)),
+            "with a line for the temperature too: column X = TEMPERATURE in C",
+            true));
+  }
+
+  private static String scale(double value) {
+    return ReadingScale.looksLikeGravity(value) ? "SG" : value > 45 ? "OECHSLE" : "BRIX";
+  }
+
+  private boolean speaksOfFerment() {
+    boolean ferment = false;
+    for (int row = 0; row < Math.min(grid.rowCount(), MOST_ROWS); row++) {
+      for (int column = 0; column < Math.min(grid.columnsUsed(row), MOST_COLUMNS); column++) {
+        if (grid.kind(row, column) == Kind.TEXT) {
+          String text = grid.text(row, column);
+          Set<TradeWords.Side> sides = TradeWords.in(text);
+          Set<Concept> meanings = Vocabulary.meanings(text);
+          if (sides.contains(TradeWords.Side.OTHER) || meanings.contains(Concept.FOREIGN)) {
+            return false;
+          }
+          ferment |=
+              sides.contains(TradeWords.Side.FERMENT)
+                  || meanings.contains(Concept.HYDROMETER)
+                  || meanings.contains(Concept.REFRACTOMETER)
+                  || meanings.contains(Concept.POTENTIAL);
+        }
+      }
+    }
+    String name = grid.name().toLowerCase(Locale.ROOT);
+    Set<TradeWords.Side> ofName = TradeWords.in(name);
+    return !ofName.contains(TradeWords.Side.OTHER)
+        && (ferment || ofName.contains(TradeWords.Side.FERMENT));
+  }
+
+  /** The first row of figures in a column that fall as a ferment's do, -1 where none do. */
+  private int fallsDown(int column) {
+    Run run = new Run();
+    for (int row = 0; row < Math.min(grid.rowCount(), MOST_ROWS); row++) {
+      run.add(row, figure(row, column));
+    }
+    return run.first();
+  }
+
+  private int fallsAcross(int row) {
+    Run run = new Run();
+    for (int column = 0; column < Math.min(grid.columnsUsed(row), MOST_COLUMNS); column++) {
+      run.add(column, figure(row, column));
+    }
+    return run.first();
+  }
+
+  /** The number of a cell, in a text the first gravity or else the first number. */
+  private double figure(int row, int column) {
+    if (grid.kind(row, column) == Kind.NUMBER) {
+      return grid.number(row, column);
+    }
+    if (grid.kind(row, column) != Kind.TEXT) {
+      return Double.NaN;
+    }
+    Matcher numbers = FIRST_NUMBER.matcher(grid.text(row, column));
+    double first = Double.NaN;
+    while (numbers.find()) {
+      double value = Double.parseDouble(numbers.group().replace(',', '.'));
+      if (ReadingScale.looksLikeGravity(value)) {
+        return value;
+      }
+      first = Double.isNaN(first) ? value : first;
+    }
+    return first;
+  }
+
+  /** Figures one after the other; those before the highest do not count. */
+  private static final class Run {
+    private int begin = -1;
+    private int count;
+    private int rises;
+    private double highest = Double.NEGATIVE_INFINITY;
+    private double last = Double.NaN;
+
+    void add(int at, double shown) {
+      if (Double.isNaN(shown)) {
+        return;
+      }
+      boolean gravity = ReadingScale.looksLikeGravity(shown) && shown != 1;
+      double value = gravity ? 1000 * (ReadingScale.withoutThousandths(shown) - 1) : shown;
+      if (value > highest && value <= HIGHEST) {
+        highest = value;
+        begin = at;
+        count = 0;
+        rises = 0;
+      } else if (value > last) {
+        rises++;
+      }
+      count++;
+      last = value;
+    }
+
+    int first() {
+      boolean falls =
+          count >= FEWEST
+              && highest >= LOWEST_START
+              && last <= (1 - FALL) * highest
+              && rises <= RISES * count;
+      return falls ? begin : -1;
+    }
+  }
+}

@@ -1,0 +1,107 @@
+package washbook.log.understand;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import washbook.log.Batch;
+import washbook.log.LogTable;
+import washbook.log.OriginalGravity.FirstReading;
+import washbook.log.OriginalGravity.Unknown;
+import washbook.log.language.Message;
+import washbook.log.reading.HydrometerRows;
+import washbook.log.reading.RowTimes;
+import washbook.log.sheet.Grid;
+
+/**
+ * Tables that begin in the middle of a ferment, where other tables of the sheet end: parted from
+ * one, or blended of several. Limits are common practice, no source.
+ */
+final class PartedTables {
+  /** One that begins higher is taken for a fresh wash, SG. */
+  private static final double MOST_PARTED = 1.045;
+
+  /** By how much the other's original gravity must be higher, SG. */
+  private static final double HIGHER = 0.015;
+
+  /** What a blend may lie outside its parts by, SG. */
+  private static final double SAME = 0.004;
+
+  /** Days between the last reading of one and the first of the other. */
+  private static final double CLOSE = 2;
+
+  /** More tables are not compared with one another. */
+  private static final int MOST_TABLES = 40;
+
+  private final Grid grid;
+  private final List<LogTable> tables;
+
+  PartedTables(Grid grid, List<LogTable> tables) {
+    this.grid = grid;
+    this.tables = List.copyOf(tables);
+  }
+
+  /** The last reading of a batch. */
+  private record End(String batch, double sg) {}
+
+  /** The tables; batches that begin in mid ferment have an unknown original gravity. */
+  List<LogTable> withoutTheirStart() {
+    if (tables.size() < 2 || tables.size() > MOST_TABLES) {
+      return tables;
+    }
+    List<LogTable> checked = new ArrayList<>();
+    for (LogTable table : tables) {
+      List<Batch> batches = new ArrayList<>();
+      for (Batch batch : table.batches()) {
+        batches.add(
+            batch.original() instanceof FirstReading first && first.sg() <= MOST_PARTED
+                ? checked(table, batch, first)
+                : batch);
+      }
+      checked.add(batches.equals(table.batches()) ? table : table.with(batches));
+    }
+    return List.copyOf(checked);
+  }
+
+  private Batch checked(LogTable table, Batch batch, FirstReading first) {
+    double day = RowTimes.of(grid, table).days(first.row());
+    List<End> ends = Double.isNaN(day) ? List.of() : endsBefore(table, first, day);
+    double lowest = ends.stream().mapToDouble(End::sg).min().orElse(Double.NaN);
+    double highest = ends.stream().mapToDouble(End::sg).max().orElse(Double.NaN);
+    if (!(first.sg() >= lowest - SAME && first.sg() <= highest + SAME)) {
+      return batch;
+    }
+    Message why = Message.of("original.parted", first.cell(), ends.get(0).batch(), batch.name());
+    return new Batch(
+        batch.name(), batch.rows(), new Unknown(first.cell(), why), OptionalDouble.empty());
+  }
+
+  private List<End> endsBefore(LogTable table, FirstReading first, double day) {
+    List<End> ends = new ArrayList<>();
+    for (LogTable other : tables) {
+      if (other == table || other.firstRow() > table.firstRow()) {
+        continue;
+      }
+      RowTimes times = RowTimes.of(grid, other);
+      for (Batch batch : other.batches()) {
+        double original = batch.originalGravity().orElse(Double.NaN);
+        int row = original >= first.sg() + HIGHER ? lastReading(other, batch) : -1;
+        if (row >= 0 && Math.abs(times.days(row) - day) <= CLOSE) {
+          HydrometerRows reading = new HydrometerRows(grid, other);
+          reading.read(row);
+          ends.add(new End(batch.name(), reading.asSugarSolution()));
+        }
+      }
+    }
+    return ends;
+  }
+
+  private int lastReading(LogTable table, Batch batch) {
+    HydrometerRows reading = new HydrometerRows(grid, table);
+    for (int i = batch.rows().length - 1; i >= 0; i--) {
+      if (reading.read(batch.rows()[i]) == HydrometerRows.State.READ) {
+        return batch.rows()[i];
+      }
+    }
+    return -1;
+  }
+}
