@@ -174,7 +174,7 @@ public final class CellText {
     while (at < text.length() && Character.isLetter(text.charAt(at))) {
       at++;
     }
-    if (at > start && !CONNECTORS.contains(text.substring(start, at).toLowerCase(Locale.ROOT))) {
+    if (!CONNECTORS.contains(text.substring(start, at).toLowerCase(Locale.ROOT))) {
       at = start;
     }
     marked |= at > start;
@@ -250,7 +250,7 @@ public final class CellText {
       at++;
     }
     String both = word + " " + text.substring(from, at).toLowerCase(Locale.ROOT);
-    if (at > from && !AmountUnit.isOne(word) && AmountUnit.isOne(both)) {
+    if (!AmountUnit.isOne(word) && AmountUnit.isOne(both)) {
       return both;
     }
     at = end;
