@@ -13,6 +13,7 @@ import washbook.functions.Answer.Code;
 import washbook.functions.RefusedException;
 import washbook.functions.liquid.SucroseSolution;
 import washbook.functions.liquid.Water;
+import washbook.functions.quantity.Quantity;
 
 /** Readings that are right as they stand, and those that no liquid shows. */
 class InstrumentLimitsTest {
@@ -75,6 +76,27 @@ class InstrumentLimitsTest {
   @CsvSource({"20, 1.08292, 0", "19.9, 1.08292, 0", "10, 1.03998, 0"})
   void aWashThatHasNotFermentedHasNoAlcohol(double brix, double gravity, double percentVolume) {
     assertEquals(percentVolume, Refractometer.percentVolume(brix, gravity, 1), 0.05);
+  }
+
+  /** What is stated of an instrument is taken off its reading, whatever it is read in. */
+  @Test
+  void offsetAndFactorAreTakenOff() {
+    assertEquals(
+        Hydrometer.correctedGravity(1.010, 25, 20, 1.06, 0),
+        Hydrometer.correctedGravity(1.012, 25, 20, 1.06, 0.002),
+        1e-12);
+    assertEquals(
+        Refractometer.percentVolume(10, 1.01, 1),
+        Refractometer.percentVolume(10.4, 1.01, 1.04),
+        1e-9);
+    assertEquals("SG", Quantity.GRAVITY_OFFSET.unit());
+  }
+
+  /** 10 % vol freezes at -4 °C (from memory): ice is no reading. */
+  @Test
+  void aSpiritThatWouldBeIceIsRefused() {
+    assertTrue(contradiction(() -> Alcoholometer.massFraction(10, -15, 20)).contains("ice"));
+    assertTrue(Alcoholometer.massFraction(40, -15, 20) > 0.3);
   }
 
   /** SG 1.19 is 42.5 °Bx: a stronger solution is no check of a hydrometer. */
