@@ -276,7 +276,7 @@ public final class CellText {
     }
   }
 
-  /** The cell's number, whatever unit stands behind it; NaN when there is none. */
+  /** The cell's number, whatever unit stands after it; NaN when there is none. */
   public static double number(Grid grid, int row, int column) {
     return grid.kind(row, column) == Grid.Kind.TEXT
         ? read(grid.text(row, column)).value

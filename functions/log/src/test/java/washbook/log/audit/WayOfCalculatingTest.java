@@ -34,13 +34,13 @@ class WayOfCalculatingTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "131.25 x (original - present gravity) | RULE_OF_THUMB | 5.6359",
-        "131.00 x (original - present gravity) | RULE_OF_THUMB | 5.6251",
-        "125.00 x (original - present gravity) | RULE_OF_THUMB | 5.3675",
-        "135.87 x (original - present gravity) | RULE_OF_THUMB | 5.8342",
-        "133.33 x (original - present gravity) | RULE_OF_THUMB | 5.7253",
-        "129.00 x (original - present gravity) | RULE_OF_THUMB | 5.5393",
-        "105.00 x (original - present gravity) | RULE_OF_THUMB | 4.5087",
+        "131.25 x (original - current gravity) | RULE_OF_THUMB | 5.6359",
+        "131.00 x (original - current gravity) | RULE_OF_THUMB | 5.6251",
+        "125.00 x (original - current gravity) | RULE_OF_THUMB | 5.3675",
+        "135.87 x (original - current gravity) | RULE_OF_THUMB | 5.8342",
+        "133.33 x (original - current gravity) | RULE_OF_THUMB | 5.7253",
+        "129.00 x (original - current gravity) | RULE_OF_THUMB | 5.5393",
+        "105.00 x (original - current gravity) | RULE_OF_THUMB | 4.5087",
         "grams per litre gone over 16.83 | DIFFERENCE_OF_POTENTIALS | 6.6776",
         "grams per litre gone over 17.00 | DIFFERENCE_OF_POTENTIALS | 6.6108",
         "grams per litre gone over 18.00 | DIFFERENCE_OF_POTENTIALS | 6.2436",
@@ -116,7 +116,7 @@ class WayOfCalculatingTest {
     WayOfCalculating way =
         way(
             ComputedColumn.ABV,
-            "125.00 x (original - present gravity), from the readings as they were");
+            "125.00 x (original - current gravity), from the readings as they were");
     assertEquals(
         EnumSet.of(Audit.Cause.RULE_OF_THUMB, Audit.Cause.WARM_READING),
         EnumSet.copyOf(way.causes()));
@@ -124,7 +124,7 @@ class WayOfCalculatingTest {
     WayOfCalculating unfed =
         way(
             ComputedColumn.ABV,
-            "125.00 x (original - present gravity), from the first original gravity alone");
+            "125.00 x (original - current gravity), from the first original gravity alone");
     AuditRow fed = new AuditRow(1.04, 20, 1.06, 20, 1.09, 1.06, 1.04, 0);
     assertEquals(125 * 0.02, unfed.figure().applyAsDouble(fed), 1e-9);
   }
@@ -157,5 +157,51 @@ class WayOfCalculatingTest {
     WayOfCalculating points =
         way(ComputedColumn.APPARENT_ATTENUATION, "points gone over points at first");
     assertTrue(Double.isNaN(points.figure().applyAsDouble(water)));
+  }
+
+  /** A wash of OG 1.085 at 0.998: Balling's balance with ICUMSA's and OIML's densities. */
+  @ParameterizedTest
+  @CsvSource({
+    "ABV, 11.653, 0.005",
+    "APPARENT_ATTENUATION, 102.54, 0.02",
+    "REAL_ATTENUATION, 83.37, 0.02"
+  })
+  void theRightWayIsTheBalance(ComputedColumn column, double figure, double within) {
+    AuditRow row = new AuditRow(0.998, 20, 1.085, 20, 1.085, 1.085, 0.998, 0);
+    WayOfCalculating right = WayOfCalculating.of(column, 20).get(0);
+    assertEquals(figure, right.figure().applyAsDouble(row), within);
+  }
+
+  /** A potential-alcohol scale has its zero at water: what water shows now is all of it. */
+  @Test
+  void aDifferenceOfPotentialsDownToWaterIsThePotential() {
+    WayOfCalculating way = way(ComputedColumn.ABV, "potential alcohol at first less now");
+    AuditRow down = new AuditRow(1, 20, 1.085, 20, 1.085, 1.085, 1, 0);
+    AuditRow half = new AuditRow(1.04, 20, 1.085, 20, 1.085, 1.085, 1.04, 0);
+    AuditRow rest = new AuditRow(1, 20, 1.04, 20, 1.04, 1.04, 1, 0);
+    double all = way.figure().applyAsDouble(down);
+    assertEquals(11.4, all, 0.2);
+    assertEquals(all, way.figure().applyAsDouble(half) + way.figure().applyAsDouble(rest), 1e-9);
+  }
+
+  /**
+   * An original gravity that is stated, not read, stays what it is under any calibration. Read at
+   * 30 °C with a scale of 25 °C it is 0.4 °Bx higher: NBS Circular C440 (from memory).
+   */
+  @Test
+  void aStatedOriginalGravityIsNotCorrected() {
+    String other = "corrected as if calibrated at 25.0 °C";
+    AuditRow stated = new AuditRow(1.04, 25, 1.085, Double.NaN, 1.085, 1.085, 1.04, 0);
+    AuditRow read = new AuditRow(1.04, 25, 1.085, 30, 1.085, 1.085, 1.04, 0);
+    for (AuditRow row : List.of(stated, read)) {
+      double gravity = way(ComputedColumn.CORRECTED_GRAVITY, other).figure().applyAsDouble(row);
+      double original =
+          way(ComputedColumn.ABV, "125.00 x (original - current gravity), " + other)
+                      .figure()
+                      .applyAsDouble(row)
+                  / 125
+              + gravity;
+      assertEquals(row == stated ? 1.085 : 1.0868, original, 4e-4);
+    }
   }
 }
