@@ -14,7 +14,7 @@ import washbook.functions.catalogue.CommandWords;
 final class Calc {
   private Calc() {}
 
-  /** Calls the function named by {@code words[from]} with the words behind it. */
+  /** Calls the function named by {@code words[from]} with the words after it. */
   static int run(String[] words, int from, PrintStream out, PrintStream err) {
     Optional<CatalogueFunction> found = Catalogue.find(words[from]);
     if (found.isEmpty()) {

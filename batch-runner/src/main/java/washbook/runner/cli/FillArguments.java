@@ -81,7 +81,7 @@ final class FillArguments {
       names = "--chart",
       description =
           "Add one sheet, Washbook charts, with gravity, alcohol and temperature of every batch over"
-              + " time, or draw it anew (.xlsx, .xlsm and .ods).")
+              + " time, or redraw it (.xlsx, .xlsm and .ods).")
   private boolean chart;
 
   @Mixin private MapArgument map;

@@ -92,7 +92,7 @@ final class FillCommand implements Callable<Integer> {
     }
   }
 
-  /** Says which sheets the map speaks of in vain: most often a name is misspelt. */
+  /** Says which sheets the map names to no effect: most often a name is misspelt. */
   private boolean mapWasUsed(ConsoleReport console) {
     boolean used = true;
     for (String sheet : fill.mappedSheets()) {

@@ -29,7 +29,7 @@ final class RunArguments {
   @Option(
       names = "--threads",
       paramLabel = "N",
-      description = "Work on so many files at the same time; by default one for each processor.")
+      description = "Work on this many files at the same time; by default one for each processor.")
   private Integer threads;
 
   @Option(

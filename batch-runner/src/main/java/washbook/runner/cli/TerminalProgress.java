@@ -19,7 +19,7 @@ final class TerminalProgress implements AutoCloseable {
     this.bar = bar;
   }
 
-  /** A bar for so many files, where a person looks on and there is more than one. */
+  /** A bar for this many files, where a person looks on and there is more than one. */
   static TerminalProgress over(int files, PrintStream err) {
     if (files < 2 || System.console() == null) {
       return new TerminalProgress(err, null);

@@ -80,7 +80,7 @@ final class WatchCommand implements Callable<Integer> {
       names = "--threads",
       paramLabel = "N",
       defaultValue = "1",
-      description = "Work on so many files at the same time (default: ${DEFAULT-VALUE}).")
+      description = "Work on this many files at the same time (default: ${DEFAULT-VALUE}).")
   private int threads;
 
   @Option(

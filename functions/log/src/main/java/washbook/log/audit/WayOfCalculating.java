@@ -3,6 +3,7 @@ package washbook.log.audit;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.function.DoubleBinaryOperator;
 import java.util.function.ToDoubleFunction;
@@ -101,8 +102,7 @@ record WayOfCalculating(Set<Audit.Cause> causes, String detail, ToDoubleFunction
         sources.add(
             new Source(
                 EnumSet.of(Audit.Cause.WRONG_REFERENCE),
-                String.format(
-                    java.util.Locale.ROOT, "corrected as if calibrated at %.1f \u00b0C", other),
+                String.format(Locale.ROOT, "corrected as if calibrated at %.1f \u00b0C", other),
                 row -> original(row, other),
                 row -> corrected(row, other, original(row, other))));
       }
@@ -144,7 +144,7 @@ record WayOfCalculating(Set<Audit.Cause> causes, String detail, ToDoubleFunction
       all.add(
           new WayOfCalculating(
               thumb,
-              String.format(java.util.Locale.ROOT, "%.5f for every \u00b0C", perDegree),
+              String.format(Locale.ROOT, "%.5f for every \u00b0C", perDegree),
               row -> row.reading() + (row.temperatureC() - calibrationC) * perDegree));
     }
     return all;
@@ -167,7 +167,7 @@ record WayOfCalculating(Set<Audit.Cause> causes, String detail, ToDoubleFunction
       ways.add(
           new Way(
               thumb,
-              String.format(java.util.Locale.ROOT, "%.2f x (original - present gravity)", factor),
+              String.format(Locale.ROOT, "%.2f x (original - current gravity)", factor),
               (og, g) -> factor * (og - g)));
     }
     Set<Audit.Cause> potentials = EnumSet.of(Audit.Cause.DIFFERENCE_OF_POTENTIALS);
@@ -180,7 +180,7 @@ record WayOfCalculating(Set<Audit.Cause> causes, String detail, ToDoubleFunction
       ways.add(
           new Way(
               potentials,
-              String.format(java.util.Locale.ROOT, "grams per litre gone over %.2f", grams),
+              String.format(Locale.ROOT, "grams per litre gone over %.2f", grams),
               (og, g) -> PotentialAlcohol.fixed(og, grams) - PotentialAlcohol.fixed(g, grams)));
     }
     ways.add(

@@ -36,6 +36,9 @@ public final class HydrometerRows {
   /** A reading this much above the original gravity may be the same wash read again, SG. */
   static final double LAG = 0.002;
 
+  /** The ends of a scale's range are rounded: 190 points come out as 189.99999999999994. */
+  private static final double ROUNDING = 1e-9;
+
   /** What a row turned out to be. */
   public enum State {
     /** No reading in it. */
@@ -123,12 +126,12 @@ public final class HydrometerRows {
       state = readRefractometer(row);
     }
     if (state == State.READ && isTotal(row)) {
-      refusal =
+      return refuse(
           new CellRefusal(
               cell(row),
               Code.CONTRADICTION,
-              Message.of("reading.total", RowRefusals.quoted(grid.text(row, labelColumn).strip())));
-      return State.REFUSED;
+              Message.of(
+                  "reading.total", RowRefusals.quoted(grid.text(row, labelColumn).strip()))));
     }
     return state;
   }
@@ -169,122 +172,93 @@ public final class HydrometerRows {
     if (gravityColumn == NONE) {
       return State.NOTHING;
     }
-    switch (grid.kind(row, gravityColumn)) {
-      case BLANK -> {
-        return State.NOTHING;
-      }
-      case NUMBER -> {
-        if (!gravityOf(row, grid.number(row, gravityColumn), scale)) {
-          return refusal == null ? State.NOTHING : State.REFUSED;
-        }
-      }
-      case TEXT -> {
-        CellText cell = CellText.read(grid.text(row, gravityColumn));
-        if (cell.form == CellText.Form.NOTHING) {
-          return State.NOTHING;
-        }
-        if (!gravityOfText(row, cell)) {
-          return refusal == null ? State.NOTHING : State.REFUSED;
-        }
-      }
-      case DATE -> refuse(row, gravityColumn, Code.NOT_A_NUMBER, "reading.date");
-      case LOGICAL, ERROR -> refuse(row, gravityColumn, Code.NOT_A_NUMBER, "reading.error");
-    }
-    if (refusal != null) {
-      return State.REFUSED;
-    }
-    return temperature(row) ? State.READ : State.REFUSED;
+    State state =
+        switch (grid.kind(row, gravityColumn)) {
+          case BLANK -> State.NOTHING;
+          case NUMBER -> gravityOf(row, grid.number(row, gravityColumn), scale);
+          case TEXT -> gravityOfText(row, grid.text(row, gravityColumn));
+          case DATE -> refuse(row, gravityColumn, Code.NOT_A_NUMBER, "reading.date");
+          case LOGICAL, ERROR -> refuse(row, gravityColumn, Code.NOT_A_NUMBER, "reading.error");
+        };
+    return state == State.READ ? temperature(row) : state;
   }
 
-  private boolean gravityOfText(int row, CellText cell) {
-    if (cell.form == CellText.Form.PAIR && !takePair(row, cell)) {
-      return false;
+  private State gravityOfText(int row, String text) {
+    CellText cell = CellText.read(text);
+    if (cell.form == CellText.Form.NOTHING) {
+      return State.NOTHING;
+    }
+    if (cell.form == CellText.Form.PAIR) {
+      return gravityOfPair(row, text, cell);
     }
     if (cell.form != CellText.Form.VALUE) {
-      refuse(
-          row,
-          gravityColumn,
-          Code.NOT_A_NUMBER,
-          "reading.notANumber",
-          grid.text(row, gravityColumn));
-      return false;
+      return refuse(row, gravityColumn, Code.NOT_A_NUMBER, "reading.notANumber", text);
     }
-    ReadingScale own = scale;
-    if (!cell.unit.isEmpty()) {
-      own = ReadingScale.behind(cell.unit).orElse(null);
-      if (own == null) {
-        refuse(
-            row,
-            gravityColumn,
-            Code.UNKNOWN_WORD,
-            "reading.foreignUnit",
-            grid.text(row, gravityColumn),
-            cell.unit);
-        return false;
-      }
-    }
-    if (!Double.isNaN(cell.temperature)) {
-      temperatureC = cell.celsius();
-    }
-    return gravityOf(row, cell.value, own);
+    return gravityOfValue(row, text, cell);
   }
 
-  /** Makes a value with its temperature of a pair, where what follows it is settled. */
-  private boolean takePair(int row, CellText cell) {
-    String text = grid.text(row, gravityColumn);
+  private State gravityOfValue(int row, String text, CellText cell) {
+    temperatureC = cell.celsius();
+    if (cell.unit.isEmpty()) {
+      return gravityOf(row, cell.value, scale);
+    }
+    Optional<ReadingScale> own = ReadingScale.behind(cell.unit);
+    return own.isPresent()
+        ? gravityOf(row, cell.value, own.get())
+        : refuse(row, gravityColumn, Code.UNKNOWN_WORD, "reading.foreignUnit", text, cell.unit);
+  }
+
+  /** Reads a value and the number after it, where it is settled what that is. */
+  private State gravityOfPair(int row, String text, CellText cell) {
     if (!TemperatureBesideReading.isTemperature(readingUse, cell)) {
-      refuse(row, gravityColumn, Code.NOT_A_NUMBER, "reading.twoNumbers", text);
-      return false;
+      return refuse(row, gravityColumn, Code.NOT_A_NUMBER, "reading.twoNumbers", text);
     }
     if (pairUnit == null) {
       pairUnit = TemperatureBesideReading.unit(grid, table, readingUse);
     }
     if (pairUnit.isEmpty()) {
-      refuse(row, gravityColumn, Code.NOT_A_NUMBER, "reading.openUnit", text);
-      return false;
+      return refuse(row, gravityColumn, Code.NOT_A_NUMBER, "reading.openUnit", text);
     }
     cell.temperatureUnit = pairUnit.get();
-    cell.form = CellText.Form.VALUE;
-    return true;
+    return gravityOfValue(row, text, cell);
   }
 
-  private boolean gravityOf(int row, double value, ReadingScale own) {
+  private State gravityOf(int row, double value, ReadingScale own) {
     calibrationC = settings.calibrationC();
     if (own == ReadingScale.SG) {
       if (value == 0) {
-        return false;
+        return State.NOTHING;
       }
       gravity = own.toGravity(value);
       if (gravity >= Quantity.GRAVITY.min() && gravity <= Quantity.GRAVITY.max()) {
-        return true;
+        return State.READ;
       }
-      refusal =
-          refusals.readingOutside(row, gravityColumn, own, own.isInThousandths(value), gravity < 1);
-      return false;
+      return refuse(
+          refusals.readingOutside(
+              row, gravityColumn, own, own.isInThousandths(value), gravity < 1));
     }
     double low = own == scale ? lowest : own.fromGravity(Quantity.GRAVITY.min());
     double high = own == scale ? highest : own.fromGravity(Quantity.GRAVITY.max());
-    if (!(value >= low && value <= high)) {
-      refusal = refusals.readingOutside(row, gravityColumn, own, false, value < low);
-      return false;
+    if (!(value >= low - ROUNDING && value <= high + ROUNDING)) {
+      return refuse(refusals.readingOutside(row, gravityColumn, own, false, value < low));
     }
     gravity = own.toGravity(value);
     if (OtherBrixScale.is(own, settings)) {
       gravity = Hydrometer.gravityOfBrixScale(value, calibrationC);
       calibrationC = LogSettings.USUAL_CALIBRATION;
     }
-    return true;
+    return State.READ;
   }
 
-  private boolean temperature(int row) {
+  private State temperature(int row) {
     if (settings.correctedAlready()) {
       temperatureC = settings.temperatureC();
-      return true;
+      return State.READ;
     }
     if (Double.isNaN(temperatureC)) {
       temperatureC = temperatureOfRow(row);
       if (refusal != null) {
-        return false;
+        return State.REFUSED;
       }
     }
     if (Double.isNaN(temperatureC)) {
@@ -292,15 +266,14 @@ public final class HydrometerRows {
     }
     int column = temperatureColumn == NONE ? gravityColumn : temperatureColumn;
     if (Double.isNaN(temperatureC)) {
-      refusal = refusals.noTemperature(row, column, temperatureColumn != NONE);
-      return false;
+      return refuse(refusals.noTemperature(row, column, temperatureColumn != NONE));
     }
-    if (temperatureC >= Quantity.SUGAR_TEMPERATURE.min()
-        && temperatureC <= Quantity.SUGAR_TEMPERATURE.max()) {
-      return true;
-    }
-    refusal = refusals.temperatureOutside(row, gravityColumn, temperatureColumn, temperatureC);
-    return false;
+    boolean inside =
+        temperatureC >= Quantity.SUGAR_TEMPERATURE.min()
+            && temperatureC <= Quantity.SUGAR_TEMPERATURE.max();
+    return inside
+        ? State.READ
+        : refuse(refusals.temperatureOutside(row, gravityColumn, temperatureColumn, temperatureC));
   }
 
   /**
@@ -349,7 +322,7 @@ public final class HydrometerRows {
   }
 
   /** Refuses with a message of the texts quoted and the range that is wanted. */
-  private void refuse(int row, int column, Code code, String key, String... texts) {
+  private State refuse(int row, int column, Code code, String key, String... texts) {
     List<Object> arguments = new ArrayList<>();
     for (String text : texts) {
       arguments.add(RowRefusals.quoted(text));
@@ -358,7 +331,12 @@ public final class HydrometerRows {
         column == temperatureColumn
             ? RowRefusals.temperatureRange(temperatureUnit)
             : refusals.range());
-    refusal = new CellRefusal(CellAddress.of(row, column), code, new Message(key, arguments));
+    return refuse(new CellRefusal(CellAddress.of(row, column), code, new Message(key, arguments)));
+  }
+
+  private State refuse(CellRefusal why) {
+    refusal = why;
+    return State.REFUSED;
   }
 
   /** Address of a row's reading. */
@@ -419,11 +397,7 @@ public final class HydrometerRows {
   }
 
   private double unfermented(double brix) {
-    try {
-      return Refractometer.gravity(brix, brix, settings.refractometerFactor());
-    } catch (RefusedException refused) {
-      return Double.NaN;
-    }
+    return Refractometer.gravity(brix, brix, settings.refractometerFactor());
   }
 
   /** Refuses the row just read because its gravity does not go with the original one. */

@@ -207,7 +207,7 @@ public final class CellText {
     while (at < text.length() && Character.isLetter(text.charAt(at))) {
       at++;
     }
-    if (at > start && !CONNECTORS.contains(text.substring(start, at).toLowerCase(Locale.ROOT))) {
+    if (!CONNECTORS.contains(text.substring(start, at).toLowerCase(Locale.ROOT))) {
       at = start;
     }
     marked |= at > start;
@@ -283,7 +283,7 @@ public final class CellText {
       at++;
     }
     String both = word + " " + text.substring(from, at).toLowerCase(Locale.ROOT);
-    if (at > from && !AmountUnit.isOne(word) && AmountUnit.isOne(both)) {
+    if (!AmountUnit.isOne(word) && AmountUnit.isOne(both)) {
       return both;
     }
     at = end;
@@ -309,7 +309,7 @@ public final class CellText {
     }
   }
 
-  /** The cell's number, whatever unit stands behind it; NaN when there is none. */
+  /** The cell's number, whatever unit stands after it; NaN when there is none. */
   public static double number(Grid grid, int row, int column) {
     return grid.kind(row, column) == Grid.Kind.TEXT
         ? read(grid.text(row, column)).value

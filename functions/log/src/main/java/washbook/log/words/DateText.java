@@ -59,7 +59,7 @@ public final class DateText {
     if (count != 3 || parts[0] > 31) {
       return Order.UNKNOWN;
     }
-    if (text.indexOf('.') > 0 && text.indexOf('/') < 0) {
+    if (text.contains(".") && !text.contains("/")) {
       return Order.DAY_FIRST;
     }
     if (parts[0] > 12) {

@@ -31,10 +31,10 @@ public final class TradeWords {
 
   /** Of what a text speaks; of both or of nothing that is known, too. */
   public static Set<Side> in(String text) {
-    Set<Side> sides = EnumSet.noneOf(Side.class);
-    if (text.isEmpty() || text.length() > LONGEST) {
-      return sides;
+    if (text.length() > LONGEST) {
+      return Set.of();
     }
+    Set<Side> sides = EnumSet.noneOf(Side.class);
     List<String> tokens = Vocabulary.tokens(text);
     for (Entry entry : ENTRIES) {
       if (!sides.contains(entry.side) && stands(entry.tokens, tokens)) {
@@ -48,23 +48,13 @@ public final class TradeWords {
     for (int at = 0; at + wanted.size() <= tokens.size(); at++) {
       boolean all = true;
       for (int i = 0; all && i < wanted.size(); i++) {
-        all = matches(wanted.get(i), tokens.get(at + i));
+        all = Vocabulary.isWord(wanted.get(i), tokens.get(at + i));
       }
       if (all) {
         return true;
       }
     }
     return false;
-  }
-
-  private static boolean matches(String pattern, String token) {
-    int length = pattern.length() - 1;
-    if (pattern.startsWith("*")) {
-      return token.length() > length && token.endsWith(pattern.substring(1));
-    }
-    return pattern.endsWith("*")
-        ? token.startsWith(pattern.substring(0, length))
-        : token.equals(pattern);
   }
 
   private static List<Entry> load() {

@@ -47,8 +47,8 @@ public final class Vocabulary {
 
   /** All meanings of a text; empty when there are none or when it is prose. */
   public static Set<Concept> meanings(String text) {
-    if (text.isEmpty() || text.length() > LONGEST) {
-      return EnumSet.noneOf(Concept.class);
+    if (text.length() > LONGEST) {
+      return Set.of();
     }
     Map<String, Set<Concept>> known = ONE.known.get();
     Set<Concept> found = known.get(text);
@@ -72,7 +72,7 @@ public final class Vocabulary {
    * in all languages and count for none.
    */
   public static List<Language> languages(String text) {
-    return text.isEmpty() || text.length() > LONGEST ? List.of() : ONE.languages(tokens(text));
+    return text.length() > LONGEST ? List.of() : ONE.languages(tokens(text));
   }
 
   private List<Language> languages(List<String> tokens) {
@@ -134,21 +134,20 @@ public final class Vocabulary {
     return found;
   }
 
-  /** The longest entries that stand at a token; those with a star where no other does. */
+  /**
+   * The longest entries that stand at a token, as they come first; one with a star if none does.
+   */
   private List<Entry> longest(List<String> tokens, int at) {
     List<Entry> here = new ArrayList<>();
     for (Entry entry : byFirstToken.getOrDefault(tokens.get(at), List.of())) {
       int longest = here.isEmpty() ? 0 : here.get(0).tokens.size();
       if (entry.tokens.size() >= longest && matches(entry.tokens, tokens, at)) {
-        if (entry.tokens.size() > longest) {
-          here.clear();
-        }
         here.add(entry);
       }
     }
     if (here.isEmpty()) {
       for (Entry entry : withStar) {
-        if (starMatches(entry.tokens.get(0), tokens.get(at))) {
+        if (isWord(entry.tokens.get(0), tokens.get(at))) {
           here.add(entry);
         }
       }
@@ -177,10 +176,14 @@ public final class Vocabulary {
         && tokens.subList(at, at + wanted.size()).equals(wanted);
   }
 
-  private static boolean starMatches(String pattern, String token) {
-    return pattern.startsWith("*")
-        ? token.endsWith(pattern.substring(1))
-        : token.startsWith(pattern.substring(0, pattern.length() - 1));
+  /** Whether a token is a word of a data file, where * stands for any beginning or end. */
+  static boolean isWord(String word, String token) {
+    if (word.startsWith("*")) {
+      return token.endsWith(word.substring(1));
+    }
+    return word.endsWith("*")
+        ? token.startsWith(word.substring(0, word.length() - 1))
+        : token.equals(word);
   }
 
   private static Vocabulary load() {

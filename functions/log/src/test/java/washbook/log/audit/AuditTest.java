@@ -63,7 +63,7 @@ class AuditTest {
   void findsTheRuleOfThumb() {
     Audit.Column column = audit("Alcohol % vol", i -> 125 * (original() - gravity(i)));
     assertEquals(List.of(Audit.Cause.RULE_OF_THUMB), column.causes());
-    assertEquals("125.00 x (original - present gravity)", column.detail());
+    assertEquals("125.00 x (original - current gravity)", column.detail());
   }
 
   @Test

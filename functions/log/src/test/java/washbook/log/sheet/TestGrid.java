@@ -86,7 +86,7 @@ public final class TestGrid implements Grid {
     return copy;
   }
 
-  /** A copy with one other cell. */
+  /** A copy with one other cell; a kind stands for a cell of that kind. */
   public static TestGrid copyWith(TestGrid grid, int row, int column, Object value) {
     TestGrid copy = grid.with(new SheetPatch(grid.name, List.of()));
     copy.put(row, column, value);
@@ -141,6 +141,9 @@ public final class TestGrid implements Grid {
   @Override
   public Kind kind(int row, int column) {
     Object value = at(row, column);
+    if (value instanceof Kind other) {
+      return other;
+    }
     return value == null
         ? Kind.BLANK
         : value instanceof Double

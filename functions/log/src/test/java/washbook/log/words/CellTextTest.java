@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import washbook.log.sheet.TestGrid;
 
 /** Cells as people type them. */
 class CellTextTest {
@@ -50,6 +51,15 @@ class CellTextTest {
         "too much foam | OTHER | NaN | | NaN",
         "1.05 or so | OTHER | NaN | | NaN",
         "1.0.5 | OTHER | NaN | | NaN",
+        ".998.5 | OTHER | NaN | | NaN",
+        "1. | OTHER | NaN | | NaN",
+        "'1.05, so' | OTHER | NaN | | NaN",
+        "+0.002 | VALUE | 0.002 | | NaN",
+        "23 deg. C | TEMPERATURE | NaN | | 23",
+        "1.052 / 3 | PAIR | NaN | | 3",
+        "1.052 / 2.9 | OTHER | NaN | | NaN",
+        "1.052 / 140 | PAIR | NaN | | 140",
+        "1.052 / 141 | OTHER | NaN | | NaN",
       })
   void reads(String text, CellText.Form form, double value, String unit, double temperature) {
     CellText cell = CellText.read(text);
@@ -59,5 +69,65 @@ class CellTextTest {
       assertEquals(unit == null ? "" : unit, cell.unit);
     }
     assertEquals(temperature, cell.temperature);
+  }
+
+  /** 32 °F is 0 °C and 212 °F is 100 °C by definition, so 68 °F is 20 °C. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "68F | 20",
+        "68 degrees Fahrenheit | 20",
+        "20 °C | 20",
+        "20 celsius | 20",
+        "1.085 @ 68F | 20",
+        "1.085 @ 20C | 20",
+        "1.085 | NaN",
+      })
+  void aTemperatureHasItsOwnUnit(String text, double celsius) {
+    assertEquals(celsius, CellText.read(text).celsius(), 1e-12);
+  }
+
+  /** What follows is the state in which a reading was taken: a sign or a word says so. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "1.052 @ 15 | true",
+        "1.052 (@15) | true",
+        "1.052 at 15 | true",
+        "'1.052, at 15' | true",
+        "1.052 15° | true",
+        "1.052 15º | true",
+        "1.052 15 degrees | true",
+        "1.052/15 | false",
+        "1.052 / 15 | false",
+        "1.052 (15) | false",
+      })
+  void aSecondNumberIsMarked(String text, boolean marked) {
+    CellText cell = CellText.read(text);
+    assertEquals(CellText.Form.PAIR, cell.form);
+    assertEquals(marked, cell.marked);
+  }
+
+  /** The number that counts in a column of numbers, and the one that stands in a line of notes. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "1.085 | 1.085 | 1.085",
+        "'1,085' | 1.085 | 1.085",
+        "'1,052/15' | 1.052 | 1.052",
+        "12 kg | NaN | 12",
+        "1.052 SG at 15 | NaN | 1.052",
+        "20 °C | NaN | 20",
+        "n/a | NaN | NaN",
+        "foam | NaN | NaN",
+        "'' | NaN | NaN",
+      })
+  void aCellsNumberWithoutAndWithAUnit(String cell, double plain, double number) {
+    TestGrid grid = TestGrid.of("x", cell);
+    assertEquals(plain, CellText.plainNumber(grid, 0, 0));
+    assertEquals(number, CellText.number(grid, 0, 0));
   }
 }

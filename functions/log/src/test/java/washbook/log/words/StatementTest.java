@@ -1,9 +1,11 @@
 package washbook.log.words;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -101,5 +103,50 @@ class StatementTest {
       })
   void theTemperatureOfAllSamples(String text, double celsius) {
     assertEquals(celsius, Statement.samplesReadAt(text), 1e-12);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "target gravity 1.010, true",
+    "expected FG 1.000, true",
+    "Zieldichte 1.005, true",
+    "final gravity 0.998, true",
+    "original gravity 1.085, false",
+    "cider, false",
+  })
+  void whatIsWantedIsNotWhatWasRead(String text, boolean target) {
+    assertEquals(target, Statement.saysTarget(text));
+  }
+
+  /** ICUMSA SPS-4: SG 1.03998 at 10 °Bx, 1.08292 at 20 °Bx. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "Plum 3 from 1.085 to 1.010 | SG | 1.085 1.01",
+        "begin-SG 1,084 (4 nov) | SG | 1.084",
+        "OG 1.0850 | SG | 1.085",
+        "water is 1.000 | SG |",
+        "at most 1.200 | SG |",
+        "hydrometer 1.199 | SG | 1.199",
+        "version 1.08 | SG |",
+        "20 SG | SG |",
+        "from 20 °Bx | SG |",
+        "from 20 °Bx to 10 Brix | BRIX | 1.08292 1.03998",
+        "from 20 °Bx | PLATO |",
+        "20 °P, 12 kg | PLATO | 1.08292",
+        "85 °Oe | OECHSLE | 1.085",
+        "OG 1.085 | BRIX |",
+        "20 | BRIX |",
+      })
+  void theGravitiesInATitle(String text, ReadingScale scale, String gravities) {
+    double[] expected =
+        Stream.ofNullable(gravities)
+            .flatMap(g -> Stream.of(g.split(" ")))
+            .mapToDouble(Double::parseDouble)
+            .toArray();
+    double[] found =
+        Statement.figures(text, scale).stream().mapToDouble(Double::doubleValue).toArray();
+    assertArrayEquals(expected, found, 5e-6);
   }
 }

@@ -25,6 +25,12 @@ class TradeWordsTest {
         "Batterie 3 | OTHER",
         "Kuhmilch | OTHER",
         "milk wash | FERMENT OTHER",
+        "the heat pump in the shed | OTHER",
+        "heat, then pump |",
+        "fermenting since Monday | FERMENT",
+        "Most | FERMENT",
+        "Apfelmost | FERMENT",
+        "Mostly rain |",
         "Plum 3 |",
         "'' |",
       })

@@ -1,17 +1,22 @@
 package washbook.log.words;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import washbook.log.language.Language;
 
 /** What words in headers mean; the words of one row mean the same in eight languages. */
 class VocabularyTest {
@@ -145,5 +150,77 @@ class VocabularyTest {
       })
   void aTextIsTakenApart(String text, String tokens) {
     assertEquals(List.of(tokens.split(",")), Vocabulary.tokens(text));
+  }
+
+  /** A star in a data file stands for any letters at that end, also for none. */
+  @ParameterizedTest
+  @CsvSource({
+    "*most, apfelmost, true",
+    "*most, most, true",
+    "*most, mosto, false",
+    "ferment*, fermenting, true",
+    "ferment*, ferment, true",
+    "ferment*, conferment, false",
+    "cider, cider, true",
+    "cider, ciders, false",
+  })
+  void aWordOfADataFileFits(String word, String token, boolean fits) {
+    assertEquals(fits, Vocabulary.isWord(word, token));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "Gärtemperatur | DE",
+        "Specific gravity | EN",
+        "original gravity, Messwert | EN DE",
+        "Remarques | FR",
+        "Fecha | ES",
+        "Giorno | IT",
+        "Notas | ES PT AF",
+        "Opmerkings | AF",
+        "°Bx |",
+        "kg/m3 |",
+        "xylophone |",
+        "'' |",
+      })
+  void aWordTellsItsLanguages(String text, String languages) {
+    List<Language> expected =
+        languages == null
+            ? List.of()
+            : Stream.of(languages.split(" ")).map(Language::valueOf).toList();
+    assertEquals(expected, Vocabulary.languages(text));
+  }
+
+  @Test
+  void proseTellsNoLanguage() {
+    String most = "Gärtemperatur" + " x".repeat(53) + "y";
+    assertEquals(120, most.length());
+    assertEquals(List.of(Language.DE), Vocabulary.languages(most));
+    assertEquals(List.of(), Vocabulary.languages(most + "z"));
+  }
+
+  /** A thread of its own has seen no text yet, so that it works out what the text means. */
+  @Test
+  void whatATextMeansIsRememberedUntilThereAreTooMany() throws Exception {
+    ExecutorService thread = Executors.newSingleThreadExecutor();
+    try {
+      thread.submit(VocabularyTest::rememberAndForget).get();
+    } finally {
+      thread.shutdown();
+    }
+  }
+
+  private static void rememberAndForget() {
+    Set<Concept> first = Vocabulary.meanings("Date 1");
+    assertEquals(EnumSet.of(Concept.DATE), first);
+    for (int i = 2; i <= 4096; i++) {
+      Vocabulary.meanings("Date " + i);
+    }
+    assertSame(first, Vocabulary.meanings("Date 1"));
+    assertEquals(EnumSet.of(Concept.DAY), Vocabulary.meanings("Day 1"));
+    assertNotSame(first, Vocabulary.meanings("Date 1"));
+    assertEquals(first, Vocabulary.meanings("Date 1"));
   }
 }
