@@ -164,6 +164,6 @@ final class ComputedRun implements ComputedCells {
   }
 
   Filling.TableCount count() {
-    return new Filling.TableCount(run.table().range(), List.copyOf(counts));
+    return new Filling.TableCount(run.table().range(), List.copyOf(counts), true);
   }
 }

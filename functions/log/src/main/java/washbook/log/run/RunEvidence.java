@@ -15,6 +15,8 @@ final class RunEvidence {
   enum Verdict {
     RUN,
     OPEN,
+    /** A run beside a sure one, else left alone. */
+    WEAK,
     /** Something speaks for a run, more against it. */
     OTHER,
     /** Nothing worth a word. */
@@ -22,7 +24,10 @@ final class RunEvidence {
   }
 
   private static final int ENOUGH = 6;
-  private static final int WORTH_ASKING = 4;
+  private static final int WORTH_ASKING = 5;
+
+  /** Enough beside a sure run on the same sheet. */
+  private static final int ENOUGH_BESIDE = 4;
 
   /** Below this many jars the strengths show no course. */
   private static final int FEWEST = 4;
@@ -64,7 +69,15 @@ final class RunEvidence {
     if (sum >= WORTH_ASKING) {
       return Verdict.OPEN;
     }
+    if (sum >= ENOUGH_BESIDE) {
+      return Verdict.WEAK;
+    }
     return positive >= ENOUGH ? Verdict.OTHER : Verdict.NOTHING;
+  }
+
+  /** Whether it is worth a question. */
+  boolean isWorthAsking() {
+    return verdict() == Verdict.OPEN;
   }
 
   /** What weighs most on one side, as a part of a sentence; "" where nothing does. */

@@ -16,9 +16,6 @@ import washbook.log.sheet.Grid;
 
 /** Makes one table of jars from its header. */
 final class RunTable {
-  /** Where US proof is defined, 60 °F in °C: 27 CFR 30.11, from memory. */
-  private static final double PROOF_CALIBRATION = 15.56;
-
   /** A strength that rises by so much begins another run, % vol. */
   private static final double RESTART = 20;
 
@@ -79,6 +76,13 @@ final class RunTable {
           "The strengths are true ones; at which temperature were the volumes read? Say in a map:"
               + " volumes at 20 = yes; or: temperature = 15 C.");
     }
+    if (settled && isProofOfUnknownCalibration(settings)) {
+      settled = false;
+      doubts.ask(
+          address(),
+          "At which temperature is the proof hydrometer calibrated? Between 60 and 68 \u00b0F lie"
+              + " about 1.5 % vol. Say in a map: calibration = 60 F.");
+    }
     List<StillRun.Part> parts = parts(settings);
     if (parts == null) {
       settled = false;
@@ -87,21 +91,25 @@ final class RunTable {
     return new StillRun(table(settings, parts, settled), settled ? parts : List.of(), settings);
   }
 
+  private boolean isProofOfUnknownCalibration(StillRun.Settings settings) {
+    boolean proof =
+        columns.all().stream()
+            .anyMatch(c -> c.role() == Role.STRENGTH && c.unit().equals("PROOFUS"));
+    boolean stated = !Double.isNaN(said.calibrationC()) || !Double.isNaN(lines.calibrationC);
+    return proof && !stated && !settings.corrected();
+  }
+
   private boolean hasTemperature(StillRun.Settings settings) {
     return columns.temperature >= 0 || !Double.isNaN(settings.temperatureC());
   }
 
   private StillRun.Settings settings() {
-    boolean proof =
-        columns.all().stream()
-            .anyMatch(c -> c.role() == Role.STRENGTH && c.unit().equals("PROOFUS"));
-    double usual = proof ? PROOF_CALIBRATION : LogSettings.USUAL_CALIBRATION;
     boolean linesCorrected = lines.corrected && !hasRawBesideTrue();
     return new StillRun.Settings(
         or(said.temperatureC(), lines.temperatureC),
         said.corrected() == null ? columns.corrected || linesCorrected : said.corrected(),
         said.volumesAt20() == null ? columns.volumesAt20 || lines.volumesAt20 : said.volumesAt20(),
-        or(said.calibrationC(), or(lines.calibrationC, usual)),
+        or(said.calibrationC(), or(lines.calibrationC, LogSettings.USUAL_CALIBRATION)),
         or(said.pressureHPa(), lines.pressureHPa));
   }
 

@@ -80,18 +80,8 @@ public final class StillRuns {
     String row = String.valueOf(header.bottomRow() + 1);
     switch (Boolean.TRUE.equals(said.isRun()) ? RunEvidence.Verdict.RUN : evidence.verdict()) {
       case RUN -> take(table, header, above);
-      case OPEN -> open.add(new Open(table, header, evidence, above));
-      case OTHER ->
-          leftAlone.add(
-              new LeftAlone(
-                  table.address(),
-                  "The table below row "
-                      + row
-                      + " is left alone as a still run: "
-                      + evidence.mostly(true)
-                      + ". If it is one, say in a map: header row = "
-                      + row
-                      + ", run = yes"));
+      case OPEN, WEAK -> open.add(new Open(table, header, evidence, above));
+      case OTHER -> leaveAlone(table, header, evidence.mostly(true));
       case NOTHING -> {}
     }
   }
@@ -114,13 +104,29 @@ public final class StillRuns {
     for (Open one : open) {
       if (sure) {
         take(one.table(), one.header(), one.above());
-      } else {
+      } else if (one.evidence().isWorthAsking()) {
         ask(one);
+      } else {
+        leaveAlone(one.table(), one.header(), "little says that it is one");
       }
     }
     runs.sort(
         Comparator.comparing((StillRun run) -> run.table().headerRow())
             .thenComparing(run -> run.table().firstColumn()));
+  }
+
+  private void leaveAlone(RunTable table, RunHeader header, String why) {
+    String row = String.valueOf(header.bottomRow() + 1);
+    leftAlone.add(
+        new LeftAlone(
+            table.address(),
+            "The table below row "
+                + row
+                + " is left alone as a still run: "
+                + why
+                + ". If it is one, say in a map: header row = "
+                + row
+                + ", run = yes"));
   }
 
   private void ask(Open one) {

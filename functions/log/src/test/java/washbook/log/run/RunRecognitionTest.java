@@ -80,6 +80,12 @@ class RunRecognitionTest {
             + " 4|7|41|18|0",
         // stock
         "Shelf | Bottle | mL | % vol ; A|1|500|42 ; B|2|500|40 ; C|3|700|43 ; D|4|700|40",
+        // wines, tanks, a liqueur
+        "No | Wine | Volume L | Alcohol % | Temp C ; 1|red|20|14|15 ; 2|white|20|12|15 ;"
+            + " 3|rose|20|8|15 ; 4|perry|20|5|15",
+        "Tank | Level L | ABV % | Temp C ; 1|400|68|15 ; 2|350|64|15 ; 3|300|55|15 ; 4|100|42|15",
+        "Sample | mL | ABV | Temp C | Sugar g ; 1|100|45|20|10 ; 2|100|40|20|20 ; 3|100|33|20|30 ;"
+            + " 4|100|25|20|40",
         // strengths of one spirit by several instruments
         "Instrument | Volume mL | ABV | Temp C ; a|200|44.5|18 ; b|200|44.8|18 ; c|200|44.1|18 ;"
             + " d|200|44.6|19",
@@ -160,6 +166,9 @@ class RunRecognitionTest {
         "Jar | mL | ABV | Temp C ; 1|200|74|18 ; 2|700|72|18 ; 3|1200|60|18 ; 4|1700|40|18 ! grow",
         // °C or °F
         "Jar | mL | ABV | Temp ; 1|200|74|38 ; 2|500|72|41 ; 3|500|60|44 ; 4|500|40|45 ! °C or °F",
+        // proof by a hydrometer for 60 or 68 °F
+        "Jar | mL | Proof | Temp F ; 1|200|148|65 ; 2|500|144|65 ; 3|500|120|66 ; 4|500|80|66 !"
+            + " proof hydrometer",
         // two strengths
         "Jar | mL | ABV 1 | ABV 2 | Temp C ; 1|200|74|73|18 ; 2|500|72|71|18 ; 3|500|60|59|18 ;"
             + " 4|500|40|38|18 ! Which column is the strength",
