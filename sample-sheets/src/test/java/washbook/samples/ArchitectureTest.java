@@ -48,10 +48,11 @@ class ArchitectureTest {
           log.reading: functions, functions.*, log, log.sheet, log.words, log.language
           log.layout: functions, functions.*, log, log.sheet, log.words
           log.evidence: functions, functions.*, log, log.sheet, log.words, log.reading
+          log.run: functions, functions.*, functions.catalogue, log, log.sheet, log.words, log.language
           log.understand: functions, functions.*, log, log.sheet, log.words, log.reading, log.layout, \
-          log.evidence, log.language
+          log.evidence, log.run, log.language
           log.fill: functions, functions.*, functions.catalogue, functions.portable, log, log.sheet, \
-          log.words, log.reading, log.language
+          log.words, log.reading, log.run, log.language
           log.audit: functions, functions.*, log, log.sheet, log.words, log.reading, log.fill
           log.overview: functions, functions.*, functions.catalogue, log, log.sheet, log.reading, \
           log.fill

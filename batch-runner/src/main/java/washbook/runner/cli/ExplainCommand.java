@@ -97,7 +97,7 @@ final class ExplainCommand implements Callable<Integer> {
     if (sheets.stream().anyMatch(sheet -> !sheet.doubts().isEmpty())) {
       return ExitCode.REFUSED;
     }
-    if (sheets.stream().allMatch(sheet -> sheet.tables().isEmpty())) {
+    if (sheets.stream().allMatch(Understanding::isEmpty)) {
       out.println("No log was found in " + file + ".");
       return ExitCode.NOTHING_RECOGNISED;
     }

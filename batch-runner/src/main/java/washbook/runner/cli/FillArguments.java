@@ -56,7 +56,8 @@ final class FillArguments {
       paramLabel = "NAME",
       description =
           "The columns to fill, of gravity, abv, apparent, real (these four by default), extract,"
-              + " sugar, rate, state, plusminus, original, sg; or all.")
+              + " sugar, rate, state, plusminus, original, sg; of a still run strength, pure,"
+              + " puresum, share, cut, head (these by default), volume20; or all.")
   private List<String> columns = List.of();
 
   @Option(

@@ -119,6 +119,17 @@ public final class ConsoleReport {
   }
 
   private static String line(TableReport table, BatchReport batch) {
+    if (table.isRun()) {
+      return String.format(
+          Locale.ROOT,
+          "%s, %s, still run %s: %d jars, %d filled, %d refused",
+          table.sheet(),
+          table.range(),
+          batch.name(),
+          batch.rows(),
+          batch.filled(),
+          batch.refused());
+    }
     String gravity =
         batch.originalGravity() == null
             ? "unknown"

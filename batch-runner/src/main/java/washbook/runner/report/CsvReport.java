@@ -71,7 +71,7 @@ final class CsvReport implements ReportWriter<FileResult> {
       for (BatchReport batch : table.batches()) {
         Double gravity = batch.originalGravity();
         line(
-            "batch",
+            table.isRun() ? "run" : "batch",
             path,
             "",
             table.sheet(),

@@ -39,13 +39,34 @@ public record FileReport(
     this(path, status, tables, refusals, curves, List.of(), null);
   }
 
-  /** One table of readings. */
-  public record TableReport(String sheet, String range, List<BatchReport> batches) {}
+  /**
+   * One table of readings or of jars.
+   *
+   * @param kind {@link #FERMENT} or {@link #STILL_RUN}; null in reports of earlier versions
+   */
+  public record TableReport(String sheet, String range, List<BatchReport> batches, String kind) {
+    static final String FERMENT = "ferment";
+    static final String STILL_RUN = "still run";
+
+    /** A table of ferments. */
+    public TableReport(String sheet, String range, List<BatchReport> batches) {
+      this(sheet, range, batches, FERMENT);
+    }
+
+    /** A table whose batches are still runs. */
+    public static TableReport ofRuns(String sheet, String range, List<BatchReport> runs) {
+      return new TableReport(sheet, range, runs, STILL_RUN);
+    }
+
+    boolean isRun() {
+      return STILL_RUN.equals(kind);
+    }
+  }
 
   /**
-   * One ferment in a table.
+   * One ferment in a table, or one still run.
    *
-   * @param originalGravity SG 20/20; null when it is not known
+   * @param originalGravity SG 20/20; null when it is not known, and for a run
    */
   public record BatchReport(
       String name, Double originalGravity, int rows, int filled, int refused) {}

@@ -47,7 +47,10 @@ final class ReportBuilder {
         batches.add(
             new BatchReport(batch.name(), gravity, batch.rows(), batch.filled(), batch.refused()));
       }
-      tables.add(new TableReport(sheet, table.range(), batches));
+      tables.add(
+          table.isRun()
+              ? TableReport.ofRuns(sheet, table.range(), batches)
+              : new TableReport(sheet, table.range(), batches));
     }
     for (Doubt doubt : understanding.doubts()) {
       refusals.add(

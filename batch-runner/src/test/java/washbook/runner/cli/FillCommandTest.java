@@ -98,7 +98,7 @@ final class FillCommandTest {
         List.copyOf(file.keySet()));
     assertEquals("partly filled", file.get("status").getAsString());
     JsonObject table = file.getAsJsonArray("tables").get(0).getAsJsonObject();
-    assertEquals(List.of("sheet", "range", "batches"), List.copyOf(table.keySet()));
+    assertEquals(List.of("sheet", "range", "batches", "kind"), List.copyOf(table.keySet()));
     JsonObject batch = table.getAsJsonArray("batches").get(0).getAsJsonObject();
     assertEquals(
         List.of("name", "originalGravity", "rows", "filled", "refused"),
@@ -165,7 +165,8 @@ final class FillCommandTest {
     assertEquals(
         List.of(
             "There is no column 'nosuch'; there are gravity, abv, apparent, real, extract, sugar,"
-                + " rate, state, plusminus, original, sg.",
+                + " rate, state, plusminus, original, sg, strength, volume20, pure, puresum, share, cut,"
+                + " head.",
             "'washbook fill --help' lists what can be given."),
         Cli.run("fill", log, "--columns", "nosuch").err().lines().toList());
   }

@@ -20,14 +20,32 @@ public enum ComputedColumn {
    * it.
    */
   SPECIFIC_GRAVITY("sg", 4, false),
+  /** Of a still run: strength at 20 °C. */
+  TRUE_STRENGTH("strength", 2, true, true),
+  VOLUME_AT_20("volume20", 4, false, true),
+  PURE_ALCOHOL("pure", 4, true, true),
+  /** Sum of the pure alcohol of a run up to a jar. */
+  PURE_SUM("puresum", 4, true, true),
+  /** Comes by itself where the charge is stated. */
+  CHARGE_SHARE("share", 1, true, true),
+  /** On the row of a cut's last jar only; comes by itself where the log names cuts. */
+  CUT_STRENGTH("cut", 2, true, true),
+  /** Comes by itself where the log has a head temperature. */
+  HEAD_STRENGTH("head", 1, true, true),
   /** Written wherever at least one row of the table is refused, and kept once it is there. */
   NOTE("note", -1, false);
 
   private final String word;
   private final int decimals;
   private final boolean byDefault;
+  private final boolean ofRun;
 
   ComputedColumn(String word, int decimals, boolean byDefault) {
+    this(word, decimals, byDefault, false);
+  }
+
+  ComputedColumn(String word, int decimals, boolean byDefault, boolean ofRun) {
+    this.ofRun = ofRun;
     this.word = word;
     this.decimals = decimals;
     this.byDefault = byDefault;
@@ -53,6 +71,11 @@ public enum ComputedColumn {
   /** Decimal places to show; -1 for text. Those of the corrected reading are its scale's. */
   public int decimals() {
     return decimals;
+  }
+
+  /** Whether it is a column of still runs; all others but the note are of ferments. */
+  public boolean isOfRun() {
+    return ofRun;
   }
 
   public boolean byDefault() {

@@ -16,8 +16,8 @@ import washbook.log.sheet.Grid;
  *
  * <ol>
  *   <li>left of a note of ours, in the order in which we write them, as far as the corrected
- *       reading;
- *   <li>at least three of the four usual columns, in their order.
+ *       reading, of a still run as far as the true strength;
+ *   <li>at least three of the usual columns, in their order: four of a ferment, six of a run.
  * </ol>
  *
  * Columns of a person between ours are stepped over, a blank one ends the company. Headers are
@@ -85,11 +85,14 @@ public final class ComputedHeaders {
   private void takeLeftOfNote(int note) {
     List<Integer> found = new ArrayList<>();
     int before = ComputedColumn.NOTE.ordinal();
-    for (int column = note - 1; before > 0 && texts.containsKey(column); column--) {
+    Boolean ofRun = null;
+    for (int column = note - 1; !isFirst(before) && texts.containsKey(column); column--) {
       if (ours.containsKey(column) && ours.get(column).column() == ComputedColumn.NOTE) {
         return;
       }
       ComputedHeader header = candidates.get(column);
+      header =
+          header != null && ofRun != null && header.column().isOfRun() != ofRun ? null : header;
       int ordinal = header == null ? before : header.column().ordinal();
       if (header != null && isSpecificGravity(column, before)) {
         ordinal = ComputedColumn.SPECIFIC_GRAVITY.ordinal();
@@ -97,11 +100,18 @@ public final class ComputedHeaders {
       if (header != null && ordinal < before) {
         found.add(column);
         before = ordinal;
+        ofRun = header.column().isOfRun();
       }
     }
-    if (before == 0) {
+    if (isFirst(before)) {
       found.forEach(column -> ours.putIfAbsent(column, candidates.get(column)));
     }
+  }
+
+  /** Whether a column is the first that we write. */
+  private static boolean isFirst(int ordinal) {
+    return ordinal == ComputedColumn.CORRECTED_GRAVITY.ordinal()
+        || ordinal == ComputedColumn.TRUE_STRENGTH.ordinal();
   }
 
   /**
@@ -137,6 +147,7 @@ public final class ComputedHeaders {
       boolean goesOn =
           !run.isEmpty()
               && seen.stream().allMatch(s -> s.ordinal() < what.ordinal())
+              && seen.stream().allMatch(s -> s.isOfRun() == what.isOfRun())
               && noBlank(last, column);
       if (!goesOn) {
         takeRun(run);

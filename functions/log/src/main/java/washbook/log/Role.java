@@ -26,6 +26,17 @@ public enum Role {
   OWN_ABV,
   OWN_APPARENT_ATTENUATION,
   OWN_REAL_ATTENUATION,
+  /** A jar of a still run: its number or name. */
+  JAR,
+  /** What an alcoholometer shows. */
+  STRENGTH,
+  /** Temperature of the vapour at the still's head. */
+  HEAD_TEMPERATURE,
+  /** Heads, hearts or tails. */
+  CUT,
+  /** The log's own strength at 20 °C; never overwritten. */
+  OWN_TRUE_STRENGTH,
+  OWN_PURE_ALCOHOL,
   /** A column that an earlier run of ours has written. */
   COMPUTED,
   OTHER

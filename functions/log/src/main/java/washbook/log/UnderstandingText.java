@@ -46,7 +46,7 @@ public final class UnderstandingText {
     String name = "Sheet " + sheet.sheet();
     List<String> leftAlone =
         sheet.leftAlone().stream().map(a -> a.cell() + ": " + a.why()).toList();
-    if (sheet.tables().isEmpty() && sheet.doubts().isEmpty()) {
+    if (sheet.isEmpty() && sheet.doubts().isEmpty()) {
       return List.of(new Section(name + ": no log found.", List.of(), leftAlone));
     }
     List<Section> sections = new ArrayList<>();
@@ -56,6 +56,13 @@ public final class UnderstandingText {
               name + ", table " + table.range(),
               List.of(columns(table), batches(table)),
               sentences(table)));
+    }
+    for (StillRun run : sheet.runs()) {
+      sections.add(
+          new Section(
+              name + ", still run " + run.table().range(),
+              List.of(columns(run.table())),
+              sentences(run.table())));
     }
     if (!sheet.doubts().isEmpty()) {
       sections.add(

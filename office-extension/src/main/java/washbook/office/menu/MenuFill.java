@@ -17,7 +17,7 @@ record MenuFill(OpenSheet sheet, Windows windows, Command command) {
     Understanding understanding = SheetUnderstanding.understand(grid, LogMap.none());
     Filling filling = LogFiller.fill(grid, understanding, FillOptions.usual());
     String story = Story.of(understanding, filling);
-    if (understanding.tables().isEmpty()) {
+    if (understanding.isEmpty()) {
       return Outcome.failed(
           "No table of readings was recognised in the sheet "
               + sheet.name()

@@ -93,10 +93,46 @@ class GoldenTest {
   void everySampleHasAGoldenResult() throws IOException {
     try (Stream<Path> samples = Files.list(SAMPLES);
         Stream<Path> golden = Files.list(GOLDEN)) {
-      List<String> names = LOGS.stream().map(Log::file).sorted().toList();
+      List<String> names = files();
       assertEquals(names, samples.map(f -> f.getFileName().toString()).sorted().toList());
       assertEquals(names, golden.map(f -> f.getFileName().toString()).sorted().toList());
     }
+  }
+
+  private static List<String> files() {
+    return Stream.concat(LOGS.stream().map(Log::file), Stream.of(SampleRun.FILE)).sorted().toList();
+  }
+
+  /** Strength, alcohol and head strength by the catalogue; from the refused jar on no sum. */
+  @Test
+  void everyFigureOfTheRunIsWhatTheCatalogueGivesForTheRawJar() throws IOException {
+    List<String> lines = Files.readAllLines(GOLDEN.resolve(SampleRun.FILE));
+    double sum = 0;
+    for (int jar = 1; jar <= 11; jar++) {
+      String[] cells = lines.get(jar + 4).split(",", -1);
+      assertEquals(figure("HEADSTRENGTH", cells[4]), Double.parseDouble(cells[12]), 0.05);
+      if (cells[3].isEmpty()) {
+        assertEquals(",,,,", String.join(",", List.of(cells).subList(7, 12)), lines.get(jar + 4));
+        sum = Double.NaN;
+        continue;
+      }
+      double strength = figure("TRUESTRENGTH", cells[2], cells[3]);
+      double litres = Double.parseDouble(cells[1]) / 1000;
+      double pure = figure("PUREALCOHOL", "" + litres, "" + strength, cells[3]);
+      sum += pure;
+      assertEquals(strength, Double.parseDouble(cells[7]), 0.005);
+      assertEquals(pure, Double.parseDouble(cells[8]), 0.00005);
+      assertEquals(Double.isNaN(sum), cells[9].isEmpty(), lines.get(jar + 4));
+      if (!Double.isNaN(sum)) {
+        assertEquals(sum, Double.parseDouble(cells[9]), 0.00005);
+        assertEquals(sum / (11.5 * 0.28) * 100, Double.parseDouble(cells[10]), 0.05);
+      }
+    }
+  }
+
+  private static double figure(String function, String... arguments) {
+    Object[] numbers = Stream.of(arguments).map(Double::valueOf).toArray();
+    return ((Answer.Number) Catalogue.get(function).call(numbers)).value();
   }
 
   /** Packed files are compared part by part: another deflater may pack the same part otherwise. */
@@ -109,21 +145,21 @@ class GoldenTest {
     Path twice = folder.resolve("twice");
     Washbook.Run again = Washbook.run("fill", "--out", twice, once);
     assertEquals(1, again.exitCode(), again.output());
-    for (Log log : LOGS) {
-      Path filled = once.resolve(log.file());
-      Path refilled = twice.resolve(log.file());
-      if (log.file().endsWith(".csv")) {
+    for (String file : files()) {
+      Path filled = once.resolve(file);
+      Path refilled = twice.resolve(file);
+      if (file.endsWith(".csv")) {
         assertArrayEquals(
-            Files.readAllBytes(GOLDEN.resolve(log.file())), Files.readAllBytes(filled), log.file());
+            Files.readAllBytes(GOLDEN.resolve(file)), Files.readAllBytes(filled), file);
       } else {
-        Map<String, String> golden = parts(GOLDEN.resolve(log.file()));
+        Map<String, String> golden = parts(GOLDEN.resolve(file));
         Map<String, String> made = parts(filled);
-        assertEquals(List.copyOf(golden.keySet()), List.copyOf(made.keySet()), log.file());
-        assertEquals(golden, made, log.file());
+        assertEquals(List.copyOf(golden.keySet()), List.copyOf(made.keySet()), file);
+        assertEquals(golden, made, file);
       }
       // A file in which nothing is to be changed may be left out of the folder.
       if (Files.exists(refilled)) {
-        assertArrayEquals(Files.readAllBytes(filled), Files.readAllBytes(refilled), log.file());
+        assertArrayEquals(Files.readAllBytes(filled), Files.readAllBytes(refilled), file);
       }
     }
   }

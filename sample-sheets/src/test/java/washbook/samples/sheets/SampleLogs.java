@@ -46,6 +46,7 @@ public final class SampleLogs {
     apple(forOffice);
     Office.convert(List.of(forOffice), "ods", folder);
     sugar(folder.resolve("sugar-4.csv"));
+    SampleRun.write(folder.resolve(SampleRun.FILE));
   }
 
   /** One batch, SG and °C, with all the formatting that a careful person gives it. */

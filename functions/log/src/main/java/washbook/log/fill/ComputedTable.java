@@ -32,7 +32,7 @@ import washbook.log.sheet.Grid;
  * The computed columns of one table. Numbers are kept in one array a column; of a refused row only
  * its number is kept, and its reason is worked out again when it is asked for.
  */
-public final class ComputedTable {
+public final class ComputedTable implements ComputedCells {
   /** A higher rise without sugar is another batch or a wrong reading, SG. */
   private static final double LARGEST_RISE = 0.020;
 
@@ -249,7 +249,8 @@ public final class ComputedTable {
   }
 
   /** The text of a cell, null for none. */
-  String text(ComputedColumn column, int row, Language language) {
+  @Override
+  public String text(ComputedColumn column, int row, Language language) {
     if (column == ComputedColumn.NOTE) {
       return note(row, language);
     }
@@ -365,6 +366,7 @@ public final class ComputedTable {
     return refusal.cell() + ": " + refusal.reason(language);
   }
 
+  @Override
   public double number(ComputedColumn column, int row) {
     double[] cells = numbers.get(column);
     return cells == null ? Double.NaN : cells[row - table.firstRow()];

@@ -29,8 +29,16 @@ public record Filling(
         .findFirst();
   }
 
-  /** Rows of one table. */
-  public record TableCount(String range, List<BatchCount> batches) {}
+  /**
+   * Rows of one table.
+   *
+   * @param isRun whether its batches are still runs
+   */
+  public record TableCount(String range, List<BatchCount> batches, boolean isRun) {
+    TableCount(String range, List<BatchCount> batches) {
+      this(range, batches, false);
+    }
+  }
 
   /** Rows of one batch: with a reading, filled, and refused. */
   public record BatchCount(

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import washbook.log.ComputedColumn;
 import washbook.log.LogTable;
 import washbook.log.Understanding;
@@ -39,7 +40,9 @@ public final class LogFiller {
    */
   public static Filling fill(
       Grid grid, Understanding understanding, FillOptions options, FormulaSource source) {
-    ComputedColumnPlaces placement = new ComputedColumnPlaces(grid, understanding.tables());
+    List<LogTable> all = new ArrayList<>(understanding.tables());
+    understanding.runs().forEach(run -> all.add(run.table()));
+    ComputedColumnPlaces placement = new ComputedColumnPlaces(grid, all);
     Map<LogTable, ComputedTable> fills = new LinkedHashMap<>();
     Map<LogTable, Set<ComputedColumn>> wanted = new HashMap<>();
     Map<LogTable, ComputedColumnPlaces.Present> present = new HashMap<>();
@@ -55,6 +58,7 @@ public final class LogFiller {
         Set<ComputedColumn> columns = EnumSet.noneOf(ComputedColumn.class);
         columns.addAll(options.columns());
         columns.addAll(there.places().keySet());
+        columns.removeIf(ComputedColumn::isOfRun);
         if (source != null) {
           columns.addAll(OriginalGravityLookUp.columns(grid, table));
           if (columns.contains(ComputedColumn.CORRECTED_GRAVITY)) {
@@ -66,7 +70,7 @@ public final class LogFiller {
         }
         boolean noted = columns.remove(ComputedColumn.NOTE);
         ComputedTable fill = new ComputedTable(grid, table, columns);
-        if (fill.hasRefusals() || noted) {
+        if (noted || (fill.hasRefusals() && !isForRunsOnly(options))) {
           columns.add(ComputedColumn.NOTE);
         }
         if (!fill.fillsAnyRow()) {
@@ -91,6 +95,9 @@ public final class LogFiller {
           (column, place) ->
               filled.add(filled(table, column, place, language, fills.get(table), formulas)));
     }
+    RunFiller runs = new RunFiller(grid, placement, options, source);
+    understanding.runs().forEach(runs::fill);
+    filled.addAll(runs.filled);
     List<ColumnPatch> patches =
         filled.stream()
             .map(FilledColumn::patch)
@@ -99,17 +106,30 @@ public final class LogFiller {
     return new Filling(
         new SheetPatch(understanding.sheet(), patches),
         List.copyOf(filled),
-        fills.values().stream().map(ComputedTable::count).toList(),
-        new JoinedList<>(fills.values().stream().map(ComputedTable::refusals).toList()));
+        Stream.concat(
+                fills.values().stream().map(ComputedTable::count),
+                runs.computed.stream().map(ComputedRun::count))
+            .toList(),
+        new JoinedList<>(
+            Stream.concat(
+                    fills.values().stream().map(ComputedTable::refusals),
+                    runs.computed.stream().map(ComputedRun::refusals))
+                .toList()));
   }
 
-  private static FilledColumn filled(
+  /** Whether no column of a ferment was asked for. */
+  private static boolean isForRunsOnly(FillOptions options) {
+    return !options.columns().isEmpty()
+        && options.columns().stream().allMatch(ComputedColumn::isOfRun);
+  }
+
+  static FilledColumn filled(
       LogTable table,
       ComputedColumn column,
       ComputedColumnPlaces.Place place,
       Language language,
-      ComputedTable fill,
-      RowFormulas formulas) {
+      ComputedCells fill,
+      CellFormulas formulas) {
     WrittenScale scale = place.header().scale();
     boolean corrected = column == ComputedColumn.CORRECTED_GRAVITY;
     String header = place.header().text(language);
@@ -130,8 +150,8 @@ public final class LogFiller {
       ComputedColumn column,
       WrittenScale scale,
       Language language,
-      ComputedTable fill,
-      RowFormulas formulas)
+      ComputedCells fill,
+      CellFormulas formulas)
       implements ColumnPatch.Cells {
     @Override
     public double number(int row) {

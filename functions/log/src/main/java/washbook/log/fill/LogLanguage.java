@@ -1,10 +1,13 @@
 package washbook.log.fill;
 
 import java.util.EnumSet;
+import java.util.List;
+import java.util.function.Function;
 import washbook.log.LogColumn;
 import washbook.log.LogTable;
 import washbook.log.Role;
 import washbook.log.language.Language;
+import washbook.log.run.RunWords;
 import washbook.log.sheet.Grid;
 import washbook.log.words.Vocabulary;
 
@@ -17,14 +20,28 @@ final class LogLanguage {
 
   private final int[] words = new int[Language.values().length];
 
-  private LogLanguage() {}
+  private final Function<String, List<Language>> languages;
+
+  private LogLanguage(Function<String, List<Language>> languages) {
+    this.languages = languages;
+  }
 
   /**
    * The language of most words of the headers; of several alike the one of most words around them.
    * Still alike, the user's language if it is one of them, else English.
    */
   static Language of(Grid grid, LogTable table, Language user) {
-    LogLanguage count = new LogLanguage();
+    return of(grid, table, user, Vocabulary::languages);
+  }
+
+  /** The same for a table of jars, whose words are others. */
+  static Language ofRun(Grid grid, LogTable table, Language user) {
+    return of(grid, table, user, RunWords::languages);
+  }
+
+  private static Language of(
+      Grid grid, LogTable table, Language user, Function<String, List<Language>> languages) {
+    LogLanguage count = new LogLanguage(languages);
     for (LogColumn column : table.columns()) {
       if (column.role() != Role.COMPUTED) {
         count.add(column.header());
@@ -60,7 +77,7 @@ final class LogLanguage {
   }
 
   private void add(String text) {
-    Vocabulary.languages(text).forEach(language -> words[language.ordinal()]++);
+    languages.apply(text).forEach(language -> words[language.ordinal()]++);
   }
 
   private EnumSet<Language> most() {

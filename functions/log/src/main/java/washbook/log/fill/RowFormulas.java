@@ -32,7 +32,7 @@ import washbook.log.words.ReadingScale;
  * in a column of the table (see {@link OriginalGravityLookUp}), so that it stays right when rows
  * are put in and when the table is sorted.
  */
-final class RowFormulas {
+final class RowFormulas implements CellFormulas {
   private final Grid grid;
   private final LogTable table;
   private final FormulaSource source;
@@ -103,7 +103,8 @@ final class RowFormulas {
   }
 
   /** The formula of a row that is filled; null where only the value can stand. */
-  String formula(ComputedColumn column, int row) {
+  @Override
+  public String formula(ComputedColumn column, int row) {
     int index = batchOfRow[row - table.firstRow()];
     if (index < 0 || reading.read(row) != HydrometerRows.State.READ) {
       return null;

@@ -13,6 +13,7 @@ import washbook.functions.quantity.Quantity;
 import washbook.functions.scale.Conversion;
 import washbook.log.LogSettings;
 import washbook.log.Role;
+import washbook.log.run.RunVolumeUnit;
 import washbook.log.sheet.CellAddress;
 import washbook.log.words.AmountUnit;
 import washbook.log.words.ReadingScale;
@@ -38,6 +39,11 @@ final class MapParser {
   private boolean firstReadingIsOriginal;
   private LogSettings.SugarReadings sugarReadings;
   private WashKind wash;
+  private Boolean isRun;
+  private Boolean volumesAt20;
+  private double chargeLitres;
+  private double chargePercentVolume;
+  private double pressureHPa;
 
   List<TableMap> parse(String text) {
     reset();
@@ -85,6 +91,11 @@ final class MapParser {
     firstReadingIsOriginal = false;
     sugarReadings = null;
     wash = null;
+    isRun = null;
+    volumesAt20 = null;
+    chargeLitres = Double.NaN;
+    chargePercentVolume = Double.NaN;
+    pressureHPa = Double.NaN;
   }
 
   private void close() {
@@ -106,7 +117,9 @@ final class MapParser {
               originals,
               firstReadingIsOriginal,
               sugarReadings,
-              wash));
+              wash,
+              new TableMap.RunPart(
+                  isRun, volumesAt20, chargeLitres, chargePercentVolume, pressureHPa)));
     }
     reset();
   }
@@ -141,6 +154,12 @@ final class MapParser {
           originals.put("", gravity(value));
         }
       }
+      case "run" -> isRun = yes(value);
+      case "volumes at 20" -> volumesAt20 = yes(value);
+      case "charge" -> chargeLitres = quantity(value, "L", Quantity.LITRES, "L or GALUS");
+      case "charge strength" ->
+          chargePercentVolume = quantity(value, "ABV", Quantity.CHARGE_STRENGTH, "ABV or PROOFUS");
+      case "pressure" -> pressureHPa = checked("pressure", value, Quantity.PRESSURE);
       case "wash" -> wash = kind(value);
       case "sugar readings" ->
           sugarReadings =
@@ -219,16 +238,21 @@ final class MapParser {
   private static boolean isUnit(String unit) {
     return Conversion.words().contains(unit)
         || ReadingScale.isName(unit)
-        || AmountUnit.of(unit).isPresent();
+        || AmountUnit.of(unit).isPresent()
+        || RunVolumeUnit.of(unit).isPresent();
   }
 
   private static boolean fits(String unit, Role role) {
     return switch (role) {
       case GRAVITY, REFRACTOMETER, ORIGINAL_GRAVITY, OWN_CORRECTED_GRAVITY ->
           ReadingScale.isName(unit);
-      case TEMPERATURE -> unit.equals("C") || unit.equals("F");
+      case STRENGTH -> unit.equals("ABV") || unit.equals("PROOFUS");
+      case TEMPERATURE, HEAD_TEMPERATURE -> unit.equals("C") || unit.equals("F");
       case SUGAR_ADDED -> AmountUnit.of(unit).filter(AmountUnit::isMass).isPresent();
-      case WATER_ADDED, VOLUME -> AmountUnit.of(unit).filter(u -> !u.isMass()).isPresent();
+      case VOLUME ->
+          RunVolumeUnit.of(unit).isPresent()
+              || AmountUnit.of(unit).filter(u -> !u.isMass()).isPresent();
+      case WATER_ADDED -> AmountUnit.of(unit).filter(u -> !u.isMass()).isPresent();
       default -> true;
     };
   }

@@ -10,6 +10,7 @@ import washbook.log.LogColumn;
 import washbook.log.LogSettings;
 import washbook.log.LogTable;
 import washbook.log.Role;
+import washbook.log.StillRun;
 import washbook.log.Understanding;
 import washbook.log.sheet.CellAddress;
 
@@ -74,6 +75,15 @@ final class MapPrinter {
     if (table.wash() != null) {
       put(out, "wash", table.wash().word());
     }
+    if (table.run().isRun() != null) {
+      put(out, "run", table.run().isRun() ? "yes" : "no");
+    }
+    if (table.run().volumesAt20() != null) {
+      put(out, "volumes at 20", table.run().volumesAt20() ? "yes" : "no");
+    }
+    put(out, "charge", table.run().chargeLitres(), " L");
+    put(out, "charge strength", table.run().chargePercentVolume(), " ABV");
+    put(out, "pressure", table.run().pressureHPa(), "");
     if (table.sugarReadings() != null
         && table.sugarReadings() != LogSettings.SugarReadings.TOLD_BY_RISE) {
       put(
@@ -119,8 +129,26 @@ final class MapPrinter {
         }
         settings(out, table);
       }
+      sheet.runs().forEach(run -> print(out, sheet.sheet(), run));
     }
     return out.toString();
+  }
+
+  private static void print(StringBuilder out, String sheet, StillRun run) {
+    out.append("\n[table]\n");
+    LogTable table = run.table();
+    print(out, TableMap.of(sheet, table.headerRow(), table.settled() ? columns(table) : Map.of()));
+    put(out, "run", "yes");
+    StillRun.Settings settings = run.settings();
+    put(out, "temperature", settings.temperatureC(), " C");
+    put(out, "corrected", settings.corrected() ? "yes" : "no");
+    put(out, "volumes at 20", settings.volumesAt20() ? "yes" : "no");
+    put(out, "calibration", settings.calibrationC(), " C");
+    put(out, "pressure", settings.pressureHPa(), "");
+    if (run.parts().size() == 1) {
+      put(out, "charge", run.parts().get(0).charge().litres(), " L");
+      put(out, "charge strength", run.parts().get(0).charge().percentVolume(), " ABV");
+    }
   }
 
   private static Map<Integer, TableMap.ColumnMap> columns(LogTable table) {

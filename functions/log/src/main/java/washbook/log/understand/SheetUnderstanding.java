@@ -17,6 +17,7 @@ import washbook.log.layout.RepeatedHeaders;
 import washbook.log.layout.TableRows;
 import washbook.log.layout.TransposedLog;
 import washbook.log.layout.Vessels;
+import washbook.log.run.StillRuns;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
 import washbook.log.words.Vocabulary;
@@ -34,6 +35,11 @@ public final class SheetUnderstanding {
     if (ChartsSheet.isOne(grid) || SeasonSheet.isOne(grid)) {
       return new Understanding(grid.name(), List.of(), List.of(), List.of());
     }
+    StillRuns runs = StillRuns.in(grid, RunMaps.of(grid, map));
+    return RunMaps.joined(ferments(runs.rest(), map), runs);
+  }
+
+  private static Understanding ferments(Grid grid, LogMap map) {
     RepeatedHeaders repeated = new RepeatedHeaders(grid);
     List<LogTable> tables = new ArrayList<>();
     Doubts doubts = new Doubts();

@@ -28,6 +28,7 @@ import washbook.log.StatedWash;
  *     stated elsewhere
  * @param sugarReadings null when not said
  * @param wash what ferments, null when not said
+ * @param run what is said of it as a still run
  */
 public record TableMap(
     String sheet,
@@ -45,7 +46,24 @@ public record TableMap(
     Map<String, Double> originalGravities,
     boolean firstReadingIsOriginal,
     LogSettings.SugarReadings sugarReadings,
-    WashKind wash) {
+    WashKind wash,
+    RunPart run) {
+
+  /**
+   * What a map says that only a still run has.
+   *
+   * @param isRun null when not said
+   * @param volumesAt20 null when not said
+   * @param chargeLitres NaN when not said; likewise the following
+   */
+  record RunPart(
+      Boolean isRun,
+      Boolean volumesAt20,
+      double chargeLitres,
+      double chargePercentVolume,
+      double pressureHPa) {
+    static final RunPart NONE = new RunPart(null, null, Double.NaN, Double.NaN, Double.NaN);
+  }
 
   /**
    * What one column holds.
@@ -77,7 +95,16 @@ public record TableMap(
         Map.of(),
         false,
         null,
-        null);
+        null,
+        RunPart.NONE);
+  }
+
+  /** Whether it says something that only a ferment has. */
+  boolean isFerment() {
+    boolean column =
+        columns.values().stream()
+            .anyMatch(c -> c.role() == Role.GRAVITY || c.role() == Role.REFRACTOMETER);
+    return column || wash != null || !originalGravities.isEmpty() || firstReadingIsOriginal;
   }
 
   boolean isFor(String name) {

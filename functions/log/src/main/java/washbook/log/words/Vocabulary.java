@@ -87,7 +87,7 @@ public final class Vocabulary {
   }
 
   /** Lower-case words without accents; the degree sign, % and / are words of their own. */
-  static List<String> tokens(String text) {
+  public static List<String> tokens(String text) {
     String plain =
         Normalizer.normalize(
             text.replace('\u00ba', '\u00b0').replace("\u00df", "ss"), Normalizer.Form.NFKD);

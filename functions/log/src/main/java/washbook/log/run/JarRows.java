@@ -1,0 +1,234 @@
+package washbook.log.run;
+
+import java.util.Optional;
+import java.util.Set;
+import washbook.functions.Answer;
+import washbook.functions.Answer.Code;
+import washbook.functions.Numbers;
+import washbook.functions.catalogue.Catalogue;
+import washbook.functions.catalogue.CatalogueFunction;
+import washbook.functions.quantity.Quantity;
+import washbook.functions.scale.TemperatureUnit;
+import washbook.log.LogColumn;
+import washbook.log.Role;
+import washbook.log.StillRun;
+import washbook.log.language.Figure;
+import washbook.log.language.Message;
+import washbook.log.sheet.CellAddress;
+import washbook.log.sheet.CellRefusal;
+import washbook.log.sheet.Grid;
+
+/** Reads and computes one jar at a time. */
+public final class JarRows {
+  private static final CatalogueFunction TRUE_STRENGTH = Catalogue.get("TRUESTRENGTH");
+  private static final CatalogueFunction VOLUME_AT_20 = Catalogue.get("VOLUMEAT20");
+  private static final CatalogueFunction PURE_ALCOHOL = Catalogue.get("PUREALCOHOL");
+  private static final CatalogueFunction HEAD_STRENGTH = Catalogue.get("HEADSTRENGTH");
+
+  /** Decimal places in which a value is quoted. */
+  private static final int QUOTED_DIGITS = 3;
+
+  private final Grid grid;
+  private final StillRun.Settings settings;
+  private final LogColumn strengthColumn;
+  private final LogColumn volumeColumn;
+  private final Optional<LogColumn> temperatureColumn;
+  private final Optional<LogColumn> headColumn;
+  private final RunVolumeUnit volumeUnit;
+
+  /** % vol at 20 \u00b0C of the jar last read, NaN when it is refused; likewise the following. */
+  public double trueStrength;
+
+  /** Litres at 20 \u00b0C. */
+  public double volumeAt20;
+
+  /** Litres of pure alcohol. */
+  public double pureAlcohol;
+
+  /** % vol that the head's temperature tells, NaN where it does not. */
+  public double headStrength;
+
+  /** Why the jar last read is refused; null when it is not. */
+  public CellRefusal refusal;
+
+  public JarRows(Grid grid, StillRun run) {
+    this.grid = grid;
+    settings = run.settings();
+    strengthColumn = run.table().column(Role.STRENGTH).orElseThrow();
+    volumeColumn = run.table().column(Role.VOLUME).orElseThrow();
+    temperatureColumn = run.table().column(Role.TEMPERATURE);
+    headColumn = run.table().column(Role.HEAD_TEMPERATURE);
+    volumeUnit = RunVolumeUnit.of(volumeColumn.unit()).orElseThrow();
+  }
+
+  /** Whether the strength of a jar is corrected by a temperature. */
+  public boolean needsTemperature() {
+    return !settings.corrected() || !settings.volumesAt20();
+  }
+
+  /** Reads a row; false when it is refused. */
+  public boolean read(int row) {
+    trueStrength = Double.NaN;
+    volumeAt20 = Double.NaN;
+    pureAlcohol = Double.NaN;
+    refusal = null;
+    headStrength = headStrength(row);
+    double shown = figure(row, strengthColumn, "run.strength", strengthRange());
+    double litres =
+        refusal == null ? figure(row, volumeColumn, "run.volume", volumeRange()) : Double.NaN;
+    double temperatureC = refusal == null && needsTemperature() ? temperature(row) : 20;
+    if (refusal != null) {
+      return false;
+    }
+    double percent = isProof() ? shown / 2 : shown;
+    RunVolumeUnit unit = RunCells.volumeUnit(grid, row, volumeColumn.column()).orElse(volumeUnit);
+    compute(row, percent, unit.toLitres(litres), temperatureC);
+    return refusal == null;
+  }
+
+  private void compute(int row, double percent, double litres, double temperatureC) {
+    double strength =
+        settings.corrected()
+            ? percent
+            : number(TRUE_STRENGTH.call(percent, temperatureC, settings.calibrationC()));
+    double volume =
+        settings.volumesAt20()
+            ? number(VOLUME_AT_20.call(litres, 20.0, strength))
+            : number(VOLUME_AT_20.call(litres, temperatureC, strength));
+    double pure = number(PURE_ALCOHOL.call(volume, strength));
+    if (Double.isNaN(strength) || Double.isNaN(volume) || Double.isNaN(pure)) {
+      refusal =
+          new CellRefusal(
+              CellAddress.of(row, strengthColumn.column()),
+              Code.CONTRADICTION,
+              Message.of("run.together", quoted(row, strengthColumn.column())));
+      return;
+    }
+    trueStrength = strength;
+    volumeAt20 = volume;
+    pureAlcohol = pure;
+  }
+
+  private static double number(Answer answer) {
+    return answer instanceof Answer.Number number ? number.value() : Double.NaN;
+  }
+
+  private double headStrength(int row) {
+    double shown = headColumn.map(c -> RunCells.number(grid, row, c.column())).orElse(Double.NaN);
+    if (Double.isNaN(shown)) {
+      return Double.NaN;
+    }
+    double celsius = celsius(shown, headColumn.orElseThrow());
+    return number(
+        Double.isNaN(settings.pressureHPa())
+            ? HEAD_STRENGTH.call(celsius)
+            : HEAD_STRENGTH.call(celsius, settings.pressureHPa()));
+  }
+
+  private static double celsius(double shown, LogColumn column) {
+    return column.unit().equals("F") ? TemperatureUnit.F.toCelsius(shown) : shown;
+  }
+
+  private double temperature(int row) {
+    if (temperatureColumn.isEmpty()) {
+      return settings.temperatureC();
+    }
+    LogColumn column = temperatureColumn.orElseThrow();
+    TemperatureUnit unit = column.unit().equals("F") ? TemperatureUnit.F : TemperatureUnit.C;
+    Range range =
+        new Range(
+            unit.fromCelsius(Quantity.SPIRIT_TEMPERATURE.min()),
+            unit.fromCelsius(Quantity.SPIRIT_TEMPERATURE.max()),
+            " \u00b0" + unit,
+            false);
+    if (!Double.isNaN(settings.temperatureC())
+        && grid.kind(row, column.column()) == Grid.Kind.BLANK) {
+      return settings.temperatureC();
+    }
+    double shown = figure(row, column, "run.temperature", range);
+    return RunCells.temperatureUnit(grid, row, column.column())
+        .map(own -> own.toCelsius(shown))
+        .orElseGet(() -> celsius(shown, column));
+  }
+
+  private record Range(double low, double high, String unit, boolean zeroIsBlank) {
+    Message told() {
+      return Message.of(
+          "range",
+          new Figure(Numbers.round(low, QUOTED_DIGITS)),
+          new Figure(Numbers.round(high, QUOTED_DIGITS)),
+          unit);
+    }
+  }
+
+  private boolean isProof() {
+    return strengthColumn.unit().equals("PROOFUS");
+  }
+
+  private Range strengthRange() {
+    double factor = isProof() ? 2 : 1;
+    return new Range(
+        Quantity.PERCENT_VOL.min() * factor,
+        Quantity.PERCENT_VOL.max() * factor,
+        isProof() ? " proof" : " % vol",
+        true);
+  }
+
+  private Range volumeRange() {
+    double unit = volumeUnit.toLitres(1);
+    return new Range(
+        Quantity.LITRES.min() / unit, Quantity.LITRES.max() / unit, " " + shownUnit(), true);
+  }
+
+  private String shownUnit() {
+    return switch (volumeUnit) {
+      case ML -> "mL";
+      case CL -> "cL";
+      case DL -> "dL";
+      case L -> "L";
+      case GALUS -> "gal";
+    };
+  }
+
+  /** The number of a cell; NaN with a refusal where it holds none or none that can be. */
+  private double figure(int row, LogColumn column, String what, Range range) {
+    double value = RunCells.number(grid, row, column.column());
+    boolean blank = grid.kind(row, column.column()) == Grid.Kind.BLANK;
+    if (blank || value == 0 && range.zeroIsBlank()) {
+      refuse(row, column, Code.BLANK, Message.of(what + ".blank", range.told()));
+      return Double.NaN;
+    }
+    boolean other = RunCells.hasOtherUnit(grid, row, column.column(), units(column));
+    if (Double.isNaN(value) || other) {
+      refuse(row, column, Code.NOT_A_NUMBER, wrong(row, column, what, range));
+    } else if (!(value >= range.low())) {
+      refuse(row, column, Code.TOO_LOW, wrong(row, column, what, range));
+    } else if (!(value <= range.high())) {
+      refuse(row, column, Code.TOO_HIGH, wrong(row, column, what, range));
+    }
+    return value;
+  }
+
+  /** Words that may stand after a number of a column. */
+  private Set<RunWord> units(LogColumn column) {
+    return switch (column.role()) {
+      case STRENGTH -> isProof() ? Set.of(RunWord.PROOF) : Set.of(RunWord.STRENGTH, RunWord.VOLUME);
+      case VOLUME -> Set.of(RunWord.ML, RunWord.CL, RunWord.DL, RunWord.L);
+      default -> Set.of(RunWord.TEMPERATURE, RunWord.C, RunWord.F, RunWord.DEGREE);
+    };
+  }
+
+  private Message wrong(int row, LogColumn column, String what, Range range) {
+    return Message.of(what + ".wrong", quoted(row, column.column()), range.told());
+  }
+
+  private Object quoted(int row, int column) {
+    return grid.kind(row, column) == Grid.Kind.TEXT
+        ? Message.of("quoted", grid.text(row, column).strip())
+        : new Figure(Numbers.round(grid.number(row, column), QUOTED_DIGITS));
+  }
+
+  private void refuse(int row, LogColumn column, Code code, Message message) {
+    refusal = new CellRefusal(CellAddress.of(row, column.column()), code, message);
+  }
+}

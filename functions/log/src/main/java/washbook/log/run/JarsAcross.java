@@ -1,0 +1,45 @@
+package washbook.log.run;
+
+import java.util.Set;
+import washbook.log.Doubts;
+import washbook.log.sheet.CellAddress;
+import washbook.log.sheet.Grid;
+
+/** Asks about runs whose jars stand side by side, a row for volumes and one for strengths. */
+final class JarsAcross {
+  private static final int FEWEST_JARS = 4;
+  private static final int MOST_ROWS = 200;
+
+  private JarsAcross() {}
+
+  static void askAbout(Grid grid, Doubts doubts) {
+    int volume = -1;
+    int strength = -1;
+    boolean run = false;
+    for (int row = 0; row < Math.min(grid.rowCount(), MOST_ROWS); row++) {
+      String text = grid.text(row, 0).strip();
+      Set<RunWord> words = RunWords.in(text);
+      run |= words.contains(RunWord.JAR) || words.contains(RunWord.CHARGE);
+      run |= words.contains(RunWord.RUN);
+      RunHeader.Cell cell = RunHeader.Cell.of(0, text);
+      if (numbers(grid, row) >= FEWEST_JARS) {
+        volume = volume < 0 && cell.isVolume() ? row : volume;
+        strength = strength < 0 && cell.isStrength() ? row : strength;
+      }
+    }
+    if (run && volume >= 0 && strength >= 0) {
+      doubts.ask(
+          CellAddress.of(Math.min(volume, strength), 0),
+          "Are these the jars of a still run, side by side? Jars are read one a row: transpose the"
+              + " table first.");
+    }
+  }
+
+  private static int numbers(Grid grid, int row) {
+    int count = 0;
+    for (int column = 1; column < Math.min(grid.columnsUsed(row), 60); column++) {
+      count += Double.isNaN(RunCells.number(grid, row, column)) ? 0 : 1;
+    }
+    return count;
+  }
+}

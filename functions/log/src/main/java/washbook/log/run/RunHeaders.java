@@ -1,0 +1,240 @@
+package washbook.log.run;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+import washbook.log.ComputedHeaders;
+import washbook.log.sheet.Grid;
+import washbook.log.words.Concept;
+import washbook.log.words.Vocabulary;
+
+/** Finds rows that can head a table of jars: a volume and a strength among them. */
+final class RunHeaders {
+  /** Runs are short and stand near the top of a sheet. */
+  private static final int MOST_ROWS = 5000;
+
+  private static final int MOST_COLUMNS = 60;
+
+  /** Rows of values with their units that show columns without a header. */
+  private static final int FEWEST_WITHOUT_HEADER = 4;
+
+  private static final Pattern NUMBER = Pattern.compile("[~<>≈+\\-−]?\\s*\\d.*");
+  private static final Pattern VOLUME =
+      Pattern.compile("(?i)~?\\s*\\d+([.,]\\d+)?\\s*(ml|cl|dl|l|liter|litres?)\\.?");
+  private static final Pattern STRENGTH =
+      Pattern.compile("(?i)~?\\s*\\d+([.,]\\d+)?\\s*(%.{0,12}|vol\\.?-?\\s?%)");
+  private static final Pattern TEMPERATURE =
+      Pattern.compile(
+          "(?i)~?\\s*\\d+([.,]\\d+)?\\s*(°\\s*[cf]?|grad|deg|degrees|graden|grados|º ?c?)");
+
+  private final Grid grid;
+
+  RunHeaders(Grid grid) {
+    this.grid = grid;
+  }
+
+  List<RunHeader> find() {
+    List<RunHeader> found = new ArrayList<>();
+    int rows = Math.min(grid.rowCount(), MOST_ROWS);
+    for (int row = 0; row < rows; row++) {
+      List<RunHeader.Cell> cells = cells(row);
+      if (cells.size() >= 2) {
+        for (List<RunHeader.Cell> group : groups(cells)) {
+          if (isOne(group)) {
+            found.add(new RunHeader(row, bottom(row), withBlankHeaders(row, cells, group), false));
+          }
+        }
+        if (!found.isEmpty()) {
+          row = Math.max(row, found.get(found.size() - 1).bottomRow());
+        }
+      }
+    }
+    if (found.isEmpty()) {
+      withoutHeader(rows, found);
+    }
+    return found;
+  }
+
+  /** With the columns between and beside them that have no header but cells in rows below. */
+  private List<RunHeader.Cell> withBlankHeaders(
+      int row, List<RunHeader.Cell> all, List<RunHeader.Cell> group) {
+    Map<Integer, RunHeader.Cell> byColumn = new TreeMap<>();
+    group.forEach(cell -> byColumn.put(cell.column(), cell));
+    int first = group.get(0).column();
+    int last = group.get(group.size() - 1).column();
+    ComputedHeaders ours = ComputedHeaders.in(grid, row);
+    for (int column = Math.max(0, first - 1); column <= last + 1; column++) {
+      int at = column;
+      boolean isHeaded = all.stream().anyMatch(cell -> cell.column() == at);
+      if (!isHeaded && ours.at(column).isEmpty() && isUsedBelow(bottom(row), column)) {
+        byColumn.put(column, new RunHeader.Cell(column, "", EnumSet.noneOf(RunWord.class)));
+      }
+    }
+    return List.copyOf(byColumn.values());
+  }
+
+  private boolean isUsedBelow(int row, int column) {
+    int used = 0;
+    for (int below = row + 1; below <= row + 4; below++) {
+      boolean inside = below < grid.rowCount() && column < grid.columnsUsed(below);
+      used += inside && grid.kind(below, column) != Grid.Kind.BLANK ? 1 : 0;
+    }
+    return used >= 1;
+  }
+
+  private static boolean isOne(List<RunHeader.Cell> cells) {
+    return cells.stream().anyMatch(RunHeader.Cell::isVolume)
+        && cells.stream().anyMatch(RunHeader.Cell::isStrength)
+        && cells.stream().noneMatch(RunHeaders::isGravity);
+  }
+
+  /** A sugar scale makes a table a ferment's or something else; a run has none. */
+  private static boolean isGravity(RunHeader.Cell cell) {
+    Set<Concept> meanings = EnumSet.noneOf(Concept.class);
+    meanings.addAll(Vocabulary.meanings(cell.text()));
+    boolean gravity = meanings.contains(Concept.GRAVITY) || meanings.contains(Concept.EXTRACT);
+    meanings.retainAll(Concept.SUGAR_SCALES);
+    return gravity || !meanings.isEmpty();
+  }
+
+  /** The texts of a row that holds no number, with the units below them. */
+  private List<RunHeader.Cell> cells(int row) {
+    int columns = Math.min(grid.columnsUsed(row), MOST_COLUMNS);
+    int texts = 0;
+    for (int column = 0; column < columns; column++) {
+      Grid.Kind kind = grid.kind(row, column);
+      if (kind == Grid.Kind.TEXT) {
+        String text = grid.text(row, column);
+        if (NUMBER.matcher(text.strip()).matches()) {
+          return List.of();
+        }
+        texts++;
+      } else if (kind != Grid.Kind.BLANK) {
+        return List.of();
+      }
+    }
+    if (texts < 2) {
+      return List.of();
+    }
+    ComputedHeaders ours = ComputedHeaders.in(grid, row);
+    boolean units = bottom(row) > row;
+    List<RunHeader.Cell> cells = new ArrayList<>();
+    for (int column = 0; column < columns; column++) {
+      String own = grid.text(row, column).strip();
+      String text = units ? (own + " " + grid.text(row + 1, column)).strip() : own;
+      if (!text.isEmpty() && ours.at(column).isEmpty()) {
+        cells.add(RunHeader.Cell.of(column, text));
+      }
+    }
+    return cells;
+  }
+
+  /** The row of units below a header, else the row itself. */
+  private int bottom(int row) {
+    int units = 0;
+    int columns = Math.min(grid.columnsUsed(row + 1), MOST_COLUMNS);
+    for (int column = 0; column < columns && row + 1 < grid.rowCount(); column++) {
+      Grid.Kind kind = grid.kind(row + 1, column);
+      String text = grid.text(row + 1, column).strip();
+      Set<RunWord> words = RunWords.in(text);
+      boolean unit =
+          words.contains(RunWord.C)
+              || words.contains(RunWord.F)
+              || words.contains(RunWord.STRENGTH)
+              || words.contains(RunWord.ML)
+              || words.contains(RunWord.CL)
+              || words.contains(RunWord.L);
+      if (kind == Grid.Kind.TEXT
+          && text.length() <= 10
+          && unit
+          && !NUMBER.matcher(text).matches()) {
+        units++;
+      } else if (kind != Grid.Kind.BLANK) {
+        return row;
+      }
+    }
+    return units >= 2 ? row + 1 : row;
+  }
+
+  /** Tables side by side: where after a blank column volume and strength come again. */
+  private static List<List<RunHeader.Cell>> groups(List<RunHeader.Cell> cells) {
+    List<List<RunHeader.Cell>> parts = new ArrayList<>();
+    List<RunHeader.Cell> part = new ArrayList<>();
+    for (RunHeader.Cell cell : cells) {
+      boolean gap = !part.isEmpty() && cell.column() > part.get(part.size() - 1).column() + 1;
+      if (gap) {
+        parts.add(part);
+        part = new ArrayList<>();
+      }
+      part.add(cell);
+    }
+    parts.add(part);
+    List<List<RunHeader.Cell>> groups = new ArrayList<>();
+    List<RunHeader.Cell> group = new ArrayList<>();
+    for (List<RunHeader.Cell> next : parts) {
+      if (!group.isEmpty() && isOne(group) && isOne(next)) {
+        groups.add(group);
+        group = new ArrayList<>();
+      }
+      group.addAll(next);
+    }
+    groups.add(group);
+    return groups;
+  }
+
+  private void withoutHeader(int rows, List<RunHeader> found) {
+    int first = -1;
+    int jars = 0;
+    for (int row = 0; row <= rows; row++) {
+      boolean filled = row < rows && column(row, VOLUME) >= 0;
+      jars += filled && column(row, STRENGTH) >= 0 ? 1 : 0;
+      if (filled && first < 0) {
+        first = row;
+      } else if (!filled && first >= 0) {
+        if (jars >= FEWEST_WITHOUT_HEADER && first > 0) {
+          found.add(missing(first));
+        }
+        first = -1;
+        jars = 0;
+      }
+    }
+  }
+
+  private RunHeader missing(int first) {
+    int volume = column(first, VOLUME);
+    int strength = column(first, STRENGTH);
+    int temperature = column(first, TEMPERATURE);
+    List<RunHeader.Cell> cells = new ArrayList<>();
+    int columns = Math.min(grid.columnsUsed(first), MOST_COLUMNS);
+    for (int column = 0; column < columns; column++) {
+      Set<RunWord> words = EnumSet.noneOf(RunWord.class);
+      if (column == volume) {
+        words.add(RunWord.VOLUME);
+        words.addAll(RunWords.in(grid.text(first, column).replaceAll("[\\d.,~ ]", "")));
+      } else if (column == strength) {
+        words.add(RunWord.STRENGTH);
+      } else if (column == temperature) {
+        words.add(RunWord.TEMPERATURE);
+      }
+      if (grid.kind(first, column) != Grid.Kind.BLANK) {
+        cells.add(new RunHeader.Cell(column, "", words));
+      }
+    }
+    return new RunHeader(first - 1, first - 1, List.copyOf(cells), true);
+  }
+
+  private int column(int row, Pattern pattern) {
+    int columns = Math.min(grid.columnsUsed(row), MOST_COLUMNS);
+    for (int column = 0; column < columns; column++) {
+      if (grid.kind(row, column) == Grid.Kind.TEXT
+          && pattern.matcher(grid.text(row, column).strip()).matches()) {
+        return column;
+      }
+    }
+    return -1;
+  }
+}

@@ -1,0 +1,254 @@
+package washbook.log.run;
+
+import java.util.EnumSet;
+import java.util.Locale;
+import java.util.Set;
+import java.util.StringJoiner;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import washbook.functions.Numbers;
+import washbook.functions.scale.TemperatureUnit;
+import washbook.log.StillRun.Charge;
+import washbook.log.sheet.CellAddress;
+import washbook.log.sheet.Grid;
+
+/** What the lines above a table of jars say: the charge, and how jars were read. */
+final class RunLines {
+  private static final String NUMBER = "(?<![\\p{L}\\d.,])(\\d{1,5}(?:[.,]\\d+)?)";
+
+  /** A number, a unit of volume or a unit of strength. */
+  private static final Pattern TOKEN =
+      Pattern.compile(
+          NUMBER
+              + "|(?<![\\p{L}])(l|lt|ltr|liters?|litres?|litros?|litri|lit)(?![\\p{L}\\d])"
+              + "|(%|(?<![\\p{L}])(?:vol|abv|abv20|alc|alk|prozent|procent)(?![\\p{L}\\d]))",
+          Pattern.CASE_INSENSITIVE);
+
+  private static final Pattern DEGREES =
+      Pattern.compile(
+          NUMBER + "\\s*\u00b0?\\s*(c|f|celsius|fahrenheit)\\b|" + NUMBER + "\\s*\u00b0");
+  private static final Pattern STRENGTH_IN_DEGREES =
+      Pattern.compile(NUMBER + "\\s*\u00b0(?!\\s*[cCfF\\d])");
+  private static final Pattern PRESSURE =
+      Pattern.compile(NUMBER + "\\s*(?:hpa|mbar|mb)\\b", Pattern.CASE_INSENSITIVE);
+
+  /** Above that nothing is charged, % vol. */
+  private static final double MOST_CHARGED = 96;
+
+  private final Grid grid;
+  private final int firstColumn;
+  private final int lastColumn;
+
+  double litres = Double.NaN;
+  double percentVolume = Double.NaN;
+  private String litresCell = "";
+  private String strengthCell = "";
+  private String cell = "";
+  private int chargeRow = -2;
+
+  double temperatureC = Double.NaN;
+  double calibrationC = Double.NaN;
+  double pressureHPa = Double.NaN;
+  boolean corrected;
+  boolean volumesAt20;
+
+  /** All that the lines mean. */
+  final Set<RunWord> words = EnumSet.noneOf(RunWord.class);
+
+  /** The first text of the lines, "" for none. */
+  String title = "";
+
+  RunLines(Grid grid, int firstRow, int lastRow, int firstColumn, int lastColumn) {
+    this.grid = grid;
+    this.firstColumn = firstColumn;
+    this.lastColumn = lastColumn;
+    for (int row = Math.max(0, firstRow); row <= lastRow; row++) {
+      read(row);
+    }
+  }
+
+  Charge charge() {
+    return new Charge(litres, percentVolume, litresCell, strengthCell, cell);
+  }
+
+  private void read(int row) {
+    StringJoiner joined = new StringJoiner(" ");
+    int first = -1;
+    int columns = Math.min(Math.min(lastColumn + 1, grid.columnsUsed(row)), 60);
+    for (int column = firstColumn; column < columns; column++) {
+      Grid.Kind kind = grid.kind(row, column);
+      if (kind == Grid.Kind.TEXT) {
+        joined.add(grid.text(row, column).strip());
+      } else if (kind == Grid.Kind.NUMBER) {
+        joined.add(Numbers.show(grid.number(row, column)));
+      } else {
+        continue;
+      }
+      if (first < 0) {
+        first = column;
+        String text = grid.text(row, column).strip();
+        title = title.isEmpty() && !RunWords.in(text).contains(RunWord.TOTAL) ? text : title;
+      }
+    }
+    String line = joined.toString();
+    if (line.isEmpty() || line.length() > 300) {
+      return;
+    }
+    Set<RunWord> meanings = EnumSet.noneOf(RunWord.class);
+    for (String clause : line.split("[.;()](?!\\d)|,(?!\\d)")) {
+      Set<RunWord> here = RunWords.in(clause);
+      meanings.addAll(here);
+      state(clause.toLowerCase(Locale.ROOT), here);
+    }
+    words.addAll(meanings);
+    charge(row, first, line, meanings);
+  }
+
+  private void state(String clause, Set<RunWord> words) {
+    Matcher pressure = PRESSURE.matcher(clause);
+    if (pressure.find()) {
+      pressureHPa = number(pressure.group(1));
+    }
+    boolean no = words.contains(RunWord.NOT);
+    boolean twenty = clause.matches(".*\\b20 ?(\u00b0|c\\b|grad|deg).*");
+    boolean volume = words.contains(RunWord.VOLUME) && !clause.contains("%");
+    boolean correct = words.contains(RunWord.CORRECTED) || words.contains(RunWord.AT20);
+    boolean strength = words.contains(RunWord.STRENGTH) || words.contains(RunWord.PROOF);
+    if (no) {
+      return;
+    }
+    if (volume && (twenty || words.contains(RunWord.ALSO) && corrected)) {
+      volumesAt20 = true;
+    }
+    if (correct && (strength || twenty && !volume)) {
+      corrected = true;
+    }
+    Matcher degrees = DEGREES.matcher(clause);
+    if (!correct && degrees.find()) {
+      String value = degrees.group(1) == null ? degrees.group(3) : degrees.group(1);
+      boolean f = degrees.group(2) != null && degrees.group(2).startsWith("f");
+      double celsius = f ? TemperatureUnit.F.toCelsius(number(value)) : number(value);
+      boolean elsewhere = words.contains(RunWord.HEAD) || words.contains(RunWord.ELSEWHERE);
+      if (words.contains(RunWord.CALIBRATED)) {
+        calibrationC = celsius;
+      } else if (!elsewhere
+          && !volume
+          && celsius <= 40
+          && (words.contains(RunWord.SPIRIT)
+              || words.contains(RunWord.READ)
+              || words.contains(RunWord.JAR))) {
+        temperatureC = celsius;
+      }
+    }
+  }
+
+  private void charge(int row, int column, String line, Set<RunWord> words) {
+    boolean goesOn =
+        chargeRow == row - 1
+            && Double.isNaN(percentVolume)
+            && RunWords.in(grid.text(row, column)).contains(RunWord.STRENGTH);
+    boolean named = words.contains(RunWord.CHARGE) || goesOn;
+    double[] found = amounts(named && !goesOn ? fromCharge(row, line) : line);
+    if (named && Double.isNaN(found[1])) {
+      found[1] = strengthWithoutPercent(row, line);
+    }
+    double volume = found[0];
+    double strength = found[1];
+    boolean both = !Double.isNaN(volume) && !Double.isNaN(strength);
+    if (!named && !(both && words.contains(RunWord.RUN))) {
+      return;
+    }
+    if (!Double.isNaN(volume) && Double.isNaN(litres)) {
+      litres = volume;
+      litresCell = plainCell(row, volume);
+    }
+    if (!Double.isNaN(strength) && Double.isNaN(percentVolume) && strength <= MOST_CHARGED) {
+      percentVolume = strength;
+      strengthCell = plainCell(row, strength);
+    }
+    if (!Double.isNaN(volume) || !Double.isNaN(strength)) {
+      chargeRow = row;
+      cell = cell.isEmpty() ? CellAddress.of(row, column) : cell;
+    }
+  }
+
+  /** A strength as 23° or in the cell right of a word for it; NaN where there is none. */
+  private double strengthWithoutPercent(int row, String line) {
+    Matcher degrees = STRENGTH_IN_DEGREES.matcher(line);
+    if (degrees.find()) {
+      return number(degrees.group(1));
+    }
+    for (int column = firstColumn; column < lastColumn; column++) {
+      Set<RunWord> words = RunWords.in(grid.text(row, column));
+      double right = RunCells.number(grid, row, column + 1);
+      if (words.contains(RunWord.STRENGTH) && right > 1 && right <= MOST_CHARGED) {
+        return right;
+      }
+    }
+    return Double.NaN;
+  }
+
+  /** The line from the first cell on that speaks of the charge. */
+  private String fromCharge(int row, String line) {
+    for (int column = firstColumn; column <= lastColumn; column++) {
+      if (grid.kind(row, column) == Grid.Kind.TEXT
+          && RunWords.in(grid.text(row, column)).contains(RunWord.CHARGE)) {
+        int at = line.indexOf(grid.text(row, column).strip());
+        return at < 0 ? line : line.substring(at);
+      }
+    }
+    return line;
+  }
+
+  /**
+   * Litres and % vol of a line, NaN where there are none. Units stand after their numbers, or,
+   * where a unit comes first, before them.
+   */
+  private static double[] amounts(String line) {
+    double[] found = {Double.NaN, Double.NaN};
+    Matcher token = TOKEN.matcher(line);
+    boolean unitFirst = false;
+    boolean any = false;
+    int unit = -1;
+    double number = Double.NaN;
+    while (token.find()) {
+      int kind = token.group(1) != null ? -1 : token.group(2) != null ? 0 : 1;
+      unitFirst |= !any && kind >= 0;
+      any = true;
+      if (kind < 0) {
+        number = number(token.group(1));
+      } else {
+        unit = kind;
+      }
+      boolean complete = unit >= 0 && !Double.isNaN(number) && (unitFirst == (kind < 0));
+      if (complete) {
+        if (Double.isNaN(found[unit])) {
+          found[unit] = number;
+        }
+        number = Double.NaN;
+        unit = -1;
+      } else if (kind >= 0 && !unitFirst) {
+        unit = -1;
+      }
+    }
+    return found;
+  }
+
+  /** The cell of a row that holds just this number, "" when there is none or several. */
+  private String plainCell(int row, double value) {
+    String found = "";
+    for (int column = firstColumn; column <= lastColumn; column++) {
+      if (grid.kind(row, column) == Grid.Kind.NUMBER && grid.number(row, column) == value) {
+        if (!found.isEmpty()) {
+          return "";
+        }
+        found = CellAddress.of(row, column);
+      }
+    }
+    return found;
+  }
+
+  private static double number(String text) {
+    return Double.parseDouble(text.replace(',', '.'));
+  }
+}

@@ -1,0 +1,200 @@
+package washbook.log.run;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import washbook.log.sheet.Grid;
+
+/** Which rows below a header hold jars, and the lines between them that name a cut or a run. */
+final class RunRows {
+  private static final int MOST_JARS = 500;
+
+  private final Grid grid;
+  private final RunHeader header;
+  private final int volume;
+  private final int strength;
+  private final int end;
+
+  /** Rows with a jar, from 0. */
+  final List<Integer> jars = new ArrayList<>();
+
+  /** For each jar the text of the line that stands over its group, "" for none. */
+  final List<String> groups = new ArrayList<>();
+
+  /** Jars before which a line without numbers stands that names no cut. */
+  final List<Integer> begun = new ArrayList<>();
+
+  /**
+   * @param end one past the last row that can belong to the table
+   */
+  RunRows(Grid grid, RunHeader header, int volume, int strength, int end) {
+    this.grid = grid;
+    this.header = header;
+    this.volume = volume;
+    this.strength = strength;
+    this.end = Math.min(end, grid.rowCount());
+    read();
+  }
+
+  private void read() {
+    boolean afterBlank = false;
+    String group = "";
+    boolean line = false;
+    for (int row = header.bottomRow() + 1; row < end && jars.size() < MOST_JARS; row++) {
+      if (isBlank(row)) {
+        afterBlank = true;
+        continue;
+      }
+      boolean strong = isNumber(row, strength);
+      boolean both = strong && isNumber(row, volume);
+      if (isTotal(row) || isAverage(row)) {
+        continue;
+      }
+      if (isLine(row) && !isLabelOfJar(row)) {
+        group = firstText(row);
+        line = true;
+        continue;
+      }
+      if (afterBlank && !both || !both && !isJarAtAll(row)) {
+        if (jars.isEmpty() && !afterBlank) {
+          continue;
+        }
+        if (afterBlank) {
+          break;
+        }
+        continue;
+      }
+      if (line && RunCut.of(group) == null && !jars.isEmpty()) {
+        begun.add(row);
+      }
+      jars.add(row);
+      groups.add(group);
+      afterBlank = false;
+      line = false;
+    }
+    dropTrailing();
+  }
+
+  /** A row at the end without any strength is a remark, an empty form or a sum, no jar. */
+  private void dropTrailing() {
+    for (int i = jars.size() - 1; i >= 0; i--) {
+      int row = jars.get(i);
+      if (grid.kind(row, strength) != Grid.Kind.BLANK) {
+        return;
+      }
+      if (grid.kind(row, volume) == Grid.Kind.BLANK || isSumSoFar(i)) {
+        jars.remove(i);
+        groups.remove(i);
+      } else {
+        return;
+      }
+    }
+  }
+
+  private boolean isSumSoFar(int index) {
+    double sum = 0;
+    for (int i = 0; i < index; i++) {
+      double value = number(jars.get(i), volume);
+      sum += Double.isNaN(value) ? 0 : value;
+    }
+    double here = number(jars.get(index), volume);
+    return index >= 2 && Math.abs(here - sum) <= 0.005 * sum;
+  }
+
+  /** Whether a row that lacks a figure is a jar all the same: something stands for the figures. */
+  private boolean isJarAtAll(int row) {
+    boolean volumeIsThere = grid.kind(row, volume) != Grid.Kind.BLANK;
+    boolean strengthIsThere = grid.kind(row, strength) != Grid.Kind.BLANK;
+    if (volumeIsThere || strengthIsThere) {
+      return isShort(row, volume) && isShort(row, strength);
+    }
+    return isNumber(row, header.firstColumn()) || numbers(row) > 0 || isLabelOfJar(row);
+  }
+
+  /** Whether a row begins as the jar above does, but for its number: a jar without figures. */
+  private boolean isLabelOfJar(int row) {
+    if (jars.isEmpty()) {
+      return false;
+    }
+    String label = firstText(row);
+    String before = firstText(jars.get(jars.size() - 1));
+    return label.matches(".*\\d.*")
+        && label.replaceAll("\\d+", "#").equals(before.replaceAll("\\d+", "#"));
+  }
+
+  private boolean isShort(int row, int column) {
+    return grid.kind(row, column) != Grid.Kind.TEXT || grid.text(row, column).length() <= 24;
+  }
+
+  private int numbers(int row) {
+    int count = 0;
+    for (RunHeader.Cell cell : header.cells()) {
+      count += isNumber(row, cell.column()) ? 1 : 0;
+    }
+    return count;
+  }
+
+  /** A mean below jars: called so, and stronger than the last jar, since strengths fall. */
+  private boolean isAverage(int row) {
+    if (jars.size() < 2) {
+      return false;
+    }
+    double before = number(jars.get(jars.size() - 1), strength);
+    boolean called = RunWords.in(firstText(row)).contains(RunWord.AVERAGE);
+    return called && number(row, strength) > before + 2;
+  }
+
+  private boolean isTotal(int row) {
+    for (int column = header.firstColumn(); column <= header.lastColumn(); column++) {
+      if (grid.kind(row, column) == Grid.Kind.TEXT) {
+        String text = grid.text(row, column).strip();
+        Set<RunWord> words = RunWords.in(text);
+        return words.contains(RunWord.TOTAL) && text.length() <= 40;
+      }
+    }
+    return false;
+  }
+
+  /** A row of text alone, in one or two cells. */
+  private boolean isLine(int row) {
+    int texts = 0;
+    for (int column = header.firstColumn(); column <= header.lastColumn(); column++) {
+      Grid.Kind kind = grid.kind(row, column);
+      if (kind == Grid.Kind.TEXT && !isNumber(row, column)) {
+        texts++;
+      } else if (kind != Grid.Kind.BLANK) {
+        return false;
+      }
+    }
+    boolean cut = texts == 1 && RunCut.of(firstText(row)) != null;
+    boolean figures =
+        grid.kind(row, volume) != Grid.Kind.BLANK || grid.kind(row, strength) != Grid.Kind.BLANK;
+    return cut || texts >= 1 && texts <= 2 && !figures;
+  }
+
+  private String firstText(int row) {
+    for (int column = header.firstColumn(); column <= header.lastColumn(); column++) {
+      if (grid.kind(row, column) == Grid.Kind.TEXT) {
+        return grid.text(row, column).strip();
+      }
+    }
+    return "";
+  }
+
+  private boolean isBlank(int row) {
+    for (int column = header.firstColumn(); column <= header.lastColumn(); column++) {
+      if (grid.kind(row, column) != Grid.Kind.BLANK) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private boolean isNumber(int row, int column) {
+    return !Double.isNaN(number(row, column));
+  }
+
+  private double number(int row, int column) {
+    return RunCells.number(grid, row, column);
+  }
+}

@@ -1,0 +1,261 @@
+package washbook.log.run;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import washbook.functions.Numbers;
+import washbook.log.Doubts;
+import washbook.log.LogColumn;
+import washbook.log.LogSettings;
+import washbook.log.LogTable;
+import washbook.log.Role;
+import washbook.log.StillRun;
+import washbook.log.StillRun.Charge;
+import washbook.log.sheet.CellAddress;
+import washbook.log.sheet.Grid;
+
+/** Makes one table of jars from its header. */
+final class RunTable {
+  /** A strength that rises by so much begins another run, % vol. */
+  private static final double RESTART = 20;
+
+  private static final int LONGEST_NAME = 40;
+
+  private final Grid grid;
+  private final RunHeader header;
+  private final RunMap said;
+  final Doubts doubts;
+  final RunColumns columns;
+  final RunRows rows;
+  final RunLines lines;
+
+  /**
+   * @param above first row that can hold lines about the table
+   * @param end one past the last row that can belong to it
+   * @param first first column whose cells above may speak of it; likewise {@code last}
+   */
+  RunTable(
+      Grid grid, RunHeader header, int above, int end, int first, int last, RunMap said, Doubts d) {
+    this.grid = grid;
+    this.header = header;
+    this.said = said;
+    this.doubts = d;
+    columns = new RunColumns(grid, header, end, said, d);
+    int lineEnd = header.isMissing() ? header.bottomRow() : header.topRow() - 1;
+    lines = new RunLines(grid, above, lineEnd, first, last);
+    rows =
+        columns.volume < 0 || columns.strength < 0
+            ? null
+            : new RunRows(grid, header, columns.volume, columns.strength, end);
+  }
+
+  /** Whether there is anything that can be jars. */
+  boolean hasJars() {
+    return rows != null && rows.jars.size() >= 2;
+  }
+
+  String address() {
+    return CellAddress.of(header.bottomRow(), header.firstColumn());
+  }
+
+  StillRun make() {
+    columns.ask();
+    StillRun.Settings settings = settings();
+    boolean settled = columns.settled;
+    if (settled && !settings.corrected() && !hasTemperature(settings)) {
+      settled = false;
+      doubts.ask(
+          address(),
+          "At which temperature of the spirit were the strengths read? Say in a map:"
+              + " temperature = 15 C; or, if they are true strengths at 20 \u00b0C: corrected ="
+              + " yes.");
+    } else if (settled && !settings.volumesAt20() && !hasTemperature(settings)) {
+      settled = false;
+      doubts.ask(
+          address(),
+          "The strengths are true ones; at which temperature were the volumes read? Say in a map:"
+              + " volumes at 20 = yes; or: temperature = 15 C.");
+    }
+    if (settled && isProofOfUnknownCalibration(settings)) {
+      settled = false;
+      doubts.ask(
+          address(),
+          "At which temperature is the proof hydrometer calibrated? Between 60 and 68 \u00b0F lie"
+              + " about 1.5 % vol. Say in a map: calibration = 60 F.");
+    }
+    List<StillRun.Part> parts = parts(settings);
+    if (parts == null) {
+      settled = false;
+      parts = List.of();
+    }
+    return new StillRun(table(settings, parts, settled), settled ? parts : List.of(), settings);
+  }
+
+  private boolean isProofOfUnknownCalibration(StillRun.Settings settings) {
+    boolean proof =
+        columns.all().stream()
+            .anyMatch(c -> c.role() == Role.STRENGTH && c.unit().equals("PROOFUS"));
+    boolean stated = !Double.isNaN(said.calibrationC()) || !Double.isNaN(lines.calibrationC);
+    return proof && !stated && !settings.corrected();
+  }
+
+  private boolean hasTemperature(StillRun.Settings settings) {
+    return columns.temperature >= 0 || !Double.isNaN(settings.temperatureC());
+  }
+
+  private StillRun.Settings settings() {
+    boolean linesCorrected = lines.corrected && !hasRawBesideTrue();
+    return new StillRun.Settings(
+        or(said.temperatureC(), lines.temperatureC),
+        said.corrected() == null ? columns.corrected || linesCorrected : said.corrected(),
+        said.volumesAt20() == null ? columns.volumesAt20 || lines.volumesAt20 : said.volumesAt20(),
+        or(said.calibrationC(), or(lines.calibrationC, LogSettings.USUAL_CALIBRATION)),
+        or(said.pressureHPa(), lines.pressureHPa));
+  }
+
+  /** Whether what was read stands beside the true strengths: then lines speak of those. */
+  private boolean hasRawBesideTrue() {
+    return columns.all().stream().anyMatch(c -> c.role() == Role.OWN_TRUE_STRENGTH);
+  }
+
+  private static double or(double first, double second) {
+    return Double.isNaN(first) ? second : first;
+  }
+
+  /** The runs of the table; null where they cannot be told apart. */
+  private List<StillRun.Part> parts(StillRun.Settings settings) {
+    List<StillRun.Part> parts = new ArrayList<>();
+    List<String> cuts = cuts();
+    int from = 0;
+    double before = Double.NaN;
+    for (int i = 0; i <= rows.jars.size(); i++) {
+      boolean end = i == rows.jars.size();
+      boolean begins = !end && i > 0 && rows.begun.contains(rows.jars.get(i));
+      double strength =
+          end ? Double.NaN : RunCells.number(grid, rows.jars.get(i), columns.strength);
+      boolean restart = strength > before + RESTART && strength <= 100;
+      if (restart && !begins && !isFirstJar(rows.jars.get(i))) {
+        doubts.ask(
+            CellAddress.of(rows.jars.get(i), columns.strength),
+            "Does another run begin here? The strength rises by more than "
+                + Numbers.show(RESTART)
+                + " % vol. Put a line with its name or a header above it, or correct the figure.");
+        return null;
+      }
+      if (end || restart) {
+        parts.add(part(parts.size(), from, i, cuts));
+        from = i;
+        before = Double.NaN;
+      }
+      before = strength > 0 && strength <= 100 ? strength : before;
+    }
+    return parts;
+  }
+
+  /** Whether a jar is numbered 1 in one of the columns. */
+  private boolean isFirstJar(int row) {
+    for (LogColumn column : columns.all()) {
+      boolean label = column.role() == Role.JAR || column.column() == header.firstColumn();
+      String text =
+          grid.kind(row, column.column()) == Grid.Kind.TEXT
+              ? grid.text(row, column.column()).replaceAll("\\D", "")
+              : Numbers.show(RunCells.number(grid, row, column.column()));
+      if (label && (text.equals("1") || text.equals("01"))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private StillRun.Part part(int index, int from, int to, List<String> cuts) {
+    int[] jars = rows.jars.subList(from, to).stream().mapToInt(row -> row).toArray();
+    String group = index == 0 ? "" : rows.groups.get(from);
+    String name = said.name().isEmpty() ? group.isEmpty() ? name() : group : said.name();
+    boolean saysCharge =
+        !Double.isNaN(said.chargeLitres()) || !Double.isNaN(said.chargePercentVolume());
+    Charge charge =
+        saysCharge
+            ? new Charge(said.chargeLitres(), said.chargePercentVolume(), "", "", address())
+            : index == 0 && to == rows.jars.size() ? lines.charge() : Charge.none();
+    return new StillRun.Part(name, jars, cuts.subList(from, to), charge);
+  }
+
+  private String name() {
+    String title = lines.title;
+    return title.isEmpty() || title.length() > LONGEST_NAME ? grid.name() : title;
+  }
+
+  private List<String> cuts() {
+    for (LogColumn column : columns.all()) {
+      if (column.role() == Role.CUT) {
+        return RunCuts.of(grid, rows.jars, column.column());
+      }
+    }
+    List<String> cuts = new ArrayList<>();
+    for (String group : rows.groups) {
+      RunCut cut = RunCut.of(group);
+      cuts.add(cut == null ? "" : cut.name());
+    }
+    return cuts;
+  }
+
+  private LogTable table(StillRun.Settings settings, List<StillRun.Part> parts, boolean settled) {
+    List<Integer> jars = rows.jars;
+    return new LogTable(
+        header.bottomRow(),
+        header.bottomRow() + 1,
+        jars.get(jars.size() - 1),
+        header.firstColumn(),
+        header.lastColumn(),
+        columns.all(),
+        List.of(),
+        LogSettings.none(),
+        remarks(settings, parts),
+        settled);
+  }
+
+  private List<String> remarks(StillRun.Settings settings, List<StillRun.Part> parts) {
+    List<String> remarks = new ArrayList<>();
+    remarks.add(
+        settings.corrected()
+            ? "strengths are taken as true ones at 20 \u00b0C"
+            : "strengths are taken as read at the spirit's temperature"
+                + (columns.temperature >= 0 || Double.isNaN(settings.temperatureC())
+                    ? ""
+                    : ", " + Numbers.show(settings.temperatureC()) + " \u00b0C for all jars")
+                + "; alcoholometer calibrated at "
+                + Numbers.show(settings.calibrationC())
+                + " \u00b0C");
+    remarks.add(
+        settings.volumesAt20()
+            ? "volumes are taken as those at 20 \u00b0C"
+            : "volumes are taken as read at the spirit's temperature and brought to 20 \u00b0C");
+    if (!Double.isNaN(settings.pressureHPa())) {
+      remarks.add("air pressure " + Numbers.show(settings.pressureHPa()) + " hPa");
+    }
+    for (StillRun.Part part : parts) {
+      Charge charge = part.charge();
+      remarks.add(
+          "run "
+              + part.name()
+              + ", rows "
+              + (Arrays.stream(part.rows()).min().orElse(0) + 1)
+              + "-"
+              + (Arrays.stream(part.rows()).max().orElse(0) + 1)
+              + ": "
+              + (charge.pureAlcohol().isPresent()
+                  ? "charge of "
+                      + Numbers.show(charge.litres())
+                      + " L of "
+                      + Numbers.show(charge.percentVolume())
+                      + " % vol, stated in "
+                      + charge.cell()
+                  : charge.cell().isEmpty()
+                      ? "no charge stated, so no share of it"
+                      : "the charge stated in "
+                          + charge.cell()
+                          + " lacks litres or strength, so no share of it"));
+    }
+    return remarks;
+  }
+}

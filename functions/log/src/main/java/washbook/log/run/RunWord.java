@@ -1,0 +1,53 @@
+package washbook.log.run;
+
+/** What a word in a still run's log means; the words themselves stand in run-words.txt. */
+enum RunWord {
+  /** What is collected into, one a row. */
+  JAR,
+  /** The same, but lists of other kinds have it as well. */
+  BOTTLE,
+  /** A running number. */
+  NUMBER,
+  VOLUME,
+  ML,
+  CL,
+  DL,
+  L,
+  GALLON,
+  /** A unit that isn't converted. */
+  ODD_UNIT,
+  STRENGTH,
+  PROOF,
+  /** Degrees of strength or of temperature: the values tell. */
+  DEGREE,
+  READ,
+  CORRECTED,
+  /** At 20 °C, in a column's own name. */
+  AT20,
+  NOT,
+  ALSO,
+  CUMULATIVE,
+  PURE,
+  TEMPERATURE,
+  C,
+  F,
+  SPIRIT,
+  /** The still's head or its vapour. */
+  HEAD,
+  /** Something else that has a temperature: room, cooling water, pot. */
+  ELSEWHERE,
+  HEADS,
+  HEARTS,
+  TAILS,
+  CHARGE,
+  RUN,
+  /** Purchases, casks, dilution, stock. */
+  OTHER,
+  TOTAL,
+  /** A mean below a table; it can be short for another word, so the figure tells too. */
+  AVERAGE,
+  CALIBRATED,
+  PRESSURE,
+  DATE,
+  TIME
+}
