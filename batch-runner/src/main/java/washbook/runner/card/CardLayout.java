@@ -115,7 +115,7 @@ final class CardLayout {
   }
 
   int columns() {
-    return card.tables().get(0).columns().size() + 1;
+    return 1 + card.tables().stream().mapToInt(table -> table.columns().size()).max().orElse(0);
   }
 
   /** Width of the first column, mm. */

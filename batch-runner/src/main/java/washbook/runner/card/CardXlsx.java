@@ -26,6 +26,7 @@ import washbook.runner.file.WrittenFile;
 
 /** A card as a workbook of the kind .xlsx. */
 final class CardXlsx {
+  private static final String FONT = "Liberation Sans";
   private static final double LINE_POINTS = 12.5;
   private static final double INCH = 25.4;
 
@@ -47,6 +48,9 @@ final class CardXlsx {
   }
 
   private void fill(CardLayout layout, Paper paper) {
+    // Widths of columns count in digits of this font.
+    book.getFontAt(0).setFontName(FONT);
+    book.getFontAt(0).setFontHeightInPoints((short) 10);
     XSSFSheet sheet = book.createSheet("Card");
     sheet.setDefaultRowHeightInPoints((float) LINE_POINTS);
     for (int i = 0; i < layout.columns(); i++) {
@@ -116,7 +120,7 @@ final class CardXlsx {
   private XSSFCellStyle make(Look look, String format) {
     XSSFCellStyle style = book.createCellStyle();
     XSSFFont font = book.createFont();
-    font.setFontName("Liberation Sans");
+    font.setFontName(FONT);
     font.setFontHeightInPoints((short) (look == Look.TITLE ? 15 : 9));
     font.setBold(
         look == Look.TITLE || look == Look.CAPTION || look == Look.HEAD || look == Look.ROW);

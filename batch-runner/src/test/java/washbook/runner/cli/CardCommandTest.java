@@ -111,6 +111,8 @@ final class CardCommandTest {
     assertEquals(30, grid.number(head + 26, 0), 1e-12);
     // 1.040 read at 30 °C: ICUMSA SPS-4 and the glass of NBS C440, 1.04275.
     assertEquals(0.0028, grid.number(head + 26, 3), 0.00011);
+    int last = head + 36 + 2;
+    assertEquals(1.08, grid.number(last, 10), 1e-12);
     assertEquals(List.of("own." + kind), names());
   }
 }
