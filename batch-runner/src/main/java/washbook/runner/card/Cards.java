@@ -70,7 +70,6 @@ public final class Cards {
   }
 
   private static Card hydrometer(Instrument own) {
-    double[] rows = temperatures(own);
     List<CardTable> tables = new ArrayList<>();
     String degrees = cell(own);
     if (own.brix()) {
