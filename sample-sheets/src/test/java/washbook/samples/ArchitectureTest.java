@@ -71,10 +71,12 @@ class ArchitectureTest {
           runner.run: functions, log.*, runner, runner.file, runner.archive, runner.sheet, \
           runner.read, runner.write, runner.chart, runner.report
           runner.season: functions, log.sheet, log.understand, log.overview, runner, runner.file, \
-          runner.sheet, runner.report, runner.run
+          runner.archive, runner.sheet, runner.report, runner.run
+          runner.card: functions, functions.catalogue, log.sheet, log.fill, runner, runner.file, \
+          runner.archive, runner.sheet
           runner.cli: functions, functions.catalogue, functions.portable, log.*, runner, \
           runner.file, runner.sheet, runner.read, runner.write, runner.report, runner.run, \
-          runner.season
+          runner.season, runner.card
           office.call: functions, functions.quantity, functions.catalogue
           office.generate: functions, functions.quantity, functions.catalogue
           office.menu: functions, functions.catalogue, functions.portable, log.*

@@ -13,7 +13,7 @@ import washbook.functions.SafetyNote;
 final class SafetyWords {
   /** Commands after which the line stands; a service and single figures go without. */
   private static final Set<String> WITH_LINE =
-      Set.of("fill", "explain", "audit", "season", "portable");
+      Set.of("fill", "explain", "audit", "season", "card", "portable");
 
   private SafetyWords() {}
 

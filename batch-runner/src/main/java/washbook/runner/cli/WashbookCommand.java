@@ -21,6 +21,7 @@ import washbook.runner.run.Failure;
       AuditCommand.class,
       WatchCommand.class,
       SeasonCommand.class,
+      CardCommand.class,
       ReportCommand.class,
       CalcCommand.class,
       FunctionsCommand.class,

@@ -1,5 +1,7 @@
 package washbook.samples.sheets;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.usermodel.DataValidationConstraint;
@@ -144,6 +146,12 @@ final class Form {
     return this;
   }
 
+  /** The line now written is done. */
+  void next() {
+    sheet.getRow(row).setHeightInPoints((float) LINE_POINTS);
+    row++;
+  }
+
   /** A text over the width of the sheet. */
   Form across(String text, int lines) {
     book.put(sheet, row, 0, text, Look.WRAPPED);
@@ -198,6 +206,28 @@ final class Form {
     if (!words.isEmpty()) {
       book.put(sheet, row, value + 2, words, Look.PLAIN);
     }
+  }
+
+  /**
+   * A line with a value in each of the next columns: a number to type, or text that is a formula;
+   * gives their addresses.
+   */
+  List<String> series(String label, List<?> values, String format, String unit, boolean typed) {
+    book.put(sheet, row, LABEL, label, Look.PLAIN);
+    sheet.getRow(row).setHeightInPoints((float) LINE_POINTS);
+    List<String> addresses = new ArrayList<>();
+    for (int i = 0; i < values.size(); i++) {
+      Object each = values.get(i);
+      Look look = typed ? Look.input(format, PAPER) : Look.cell(format);
+      Cell cell = book.put(sheet, row, value + i, typed ? each : null, look);
+      if (!typed) {
+        cell.setCellFormula(each.toString());
+      }
+      addresses.add("$" + CellAddress.letters(value + i) + "$" + (row + 1));
+    }
+    book.put(sheet, row, value + values.size(), unit, Look.UNIT);
+    row++;
+    return addresses;
   }
 
   private String address() {

@@ -22,7 +22,7 @@ final class StarterDilution {
         "True strength, pure alcohol and dilution",
         "Type into the tinted cells. Strengths are % vol at 20 °C.",
         5);
-    form.section("What the alcoholmeter means");
+    form.section("What the alcoholometer means");
     String reading = form.input("Reading", 66.5, "0.0", "% vol", "no sugar, no wood in it");
     String celsius = form.input("Temperature", 24, "0.0", "°C", "of the sample");
     String strength =

@@ -267,18 +267,18 @@ final class StarterMakeUp {
   }
 
   /** Kilograms to the litre of water at 20 °C, as the sugar scale has it. */
-  private static final String WATER = "(WASHBOOK.CONVERT(1,\"SG\",\"KGM3\")/1000)";
+  static final String WATER = "(WASHBOOK.CONVERT(1,\"SG\",\"KGM3\")/1000)";
 
-  private static String density(String gravity) {
+  static String density(String gravity) {
     return "(WASHBOOK.CONVERT(" + gravity + ",\"SG\",\"KGM3\")/1000)";
   }
 
-  private static String mass(String litres, String gravity) {
+  static String mass(String litres, String gravity) {
     return litres + "*" + density(gravity);
   }
 
   /** Per cent by mass. */
-  private static String extract(String gravity) {
+  static String extract(String gravity) {
     return "WASHBOOK.CONVERT(" + gravity + ",\"SG\",\"BRIX\")";
   }
 
@@ -302,7 +302,7 @@ final class StarterMakeUp {
   }
 
   /** The share of dry solids of a kind named in a cell. */
-  private static String solids(String kind) {
+  static String solids(String kind) {
     String words =
         Arrays.stream(SugarKind.values())
             .map(k -> "\"" + k.name() + "\"")

@@ -76,7 +76,7 @@ final class StarterRun {
     Form form = new Form(book, name, HEADS.length - 1, 3, portable);
     form.head(
         "Still-run log",
-        "Type into the tinted cells, a line a jar: what the alcoholmeter shows in the sample, how"
+        "Type into the tinted cells, a line a jar: what the alcoholometer shows in the sample, how"
             + " warm the sample is, and the litres in the jar at that temperature.",
         3);
     form.input("Batch", example ? "Plum 3" : null, "General", "", "");

@@ -72,6 +72,8 @@ public final class Starters {
     books.put("still-run-log", StarterRun.make(portable));
     books.put("dilution-and-blending", StarterDilution.make(portable));
     books.put("making-up", StarterMakeUp.make(portable));
+    books.put("plan", StarterPlan.make(portable));
+    books.put("class", StarterClass.make(portable));
     books.put("proof", StarterProof.make(portable, values));
     return books;
   }

@@ -19,10 +19,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import washbook.functions.Answer;
 import washbook.functions.SafetyNote;
 import washbook.functions.catalogue.Catalogue;
@@ -58,7 +62,7 @@ class StartersIT {
   private static List<Path> starters() throws IOException {
     try (Stream<Path> files = Files.walk(FOLDER)) {
       List<Path> all = files.filter(Files::isRegularFile).sorted().toList();
-      assertEquals(20, all.size());
+      assertEquals(28, all.size());
       return all;
     }
   }
@@ -120,7 +124,13 @@ class StartersIT {
   @Test
   void thePlainFormHasNoCallsAndIsCloseToTheFunctions() throws IOException {
     for (String name :
-        List.of("ferment-log", "still-run-log", "dilution-and-blending", "making-up")) {
+        List.of(
+            "ferment-log",
+            "still-run-log",
+            "dilution-and-blending",
+            "making-up",
+            "plan",
+            "class")) {
       try (XSSFWorkbook pack = open("pack/" + name);
           XSSFWorkbook plain = open("portable/" + name)) {
         plain.forEach(
@@ -147,6 +157,67 @@ class StartersIT {
         }
       }
     }
+  }
+
+  /** Every figure that stands in both forms, within what the plain formulas promise. */
+  @ParameterizedTest
+  @CsvSource({"plan, 0.0005", "class, 0.0002"})
+  void theTwoFormsOfASheetAgreeInEveryFigure(String name, double share) throws IOException {
+    int compared = 0;
+    try (XSSFWorkbook pack = open("pack/" + name);
+        XSSFWorkbook plain = open("portable/" + name)) {
+      for (int i = 0; i < pack.getNumberOfSheets(); i++) {
+        for (Row row : pack.getSheetAt(i)) {
+          for (Cell cell : row) {
+            if (cell.getCellType() == CellType.FORMULA
+                && cell.getCachedFormulaResultType() == CellType.NUMERIC) {
+              double exact = cell.getNumericCellValue();
+              double close = at(plain.getSheetAt(i), row.getRowNum(), cell.getColumnIndex());
+              String where = name + " " + i + " " + cell.getAddress();
+              // The water of a dilution is good to 0.03 mL for each litre; column E is in mL.
+              boolean millilitres =
+                  pack.getSheetName(i).equals("Mixing") && cell.getColumnIndex() == 4;
+              double allowed =
+                  millilitres
+                      ? 0.03 * at(pack.getSheetAt(i), row.getRowNum(), 3)
+                      : 0.003 + share * Math.abs(exact);
+              assertEquals(exact, close, allowed, where);
+              compared++;
+            }
+          }
+        }
+      }
+    }
+    assertTrue(compared >= 19, compared + " figures");
+  }
+
+  /** With no fruit the plan's sugar and water are those of the making-up functions. */
+  @Test
+  void thePlanIsWhatTheFunctionsSayOneByOne() throws IOException {
+    try (XSSFWorkbook pack = open("pack/plan")) {
+      XSSFSheet sheet = pack.getSheetAt(0);
+      double wash = value(sheet, "Wash");
+      double original = value(sheet, "Gravity to start with");
+      assertEquals(call("PUREALCOHOL", 5.0, 42.0) / 0.65 / 0.10, wash, 1e-9);
+      assertEquals(call("ORIGINALFORABV", 10.0, 0.994, "SUGAR"), original, 1e-9);
+      assertEquals(call("SUGARFORVOLUME", wash, original, "SUCROSE"), value(sheet, "Sugar"), 1e-6);
+      assertEquals(call("WATERFORVOLUME", wash, original, "SUCROSE"), value(sheet, "Water"), 1e-6);
+      double gas = call("CARBONDIOXIDE", original, 0.994, wash, "SUGAR") / 1000;
+      assertEquals(gas, value(sheet, "Carbon dioxide"), 1e-9);
+    }
+  }
+
+  /** The number beside the first label of these words. */
+  private static double value(XSSFSheet sheet, String label) {
+    for (Row row : sheet) {
+      Cell cell = row.getCell(0);
+      if (cell != null
+          && cell.getCellType() == CellType.STRING
+          && cell.getStringCellValue().equals(label)) {
+        return row.getCell(1).getNumericCellValue();
+      }
+    }
+    throw new AssertionError(label);
   }
 
   private static XSSFWorkbook open(String name) throws IOException {

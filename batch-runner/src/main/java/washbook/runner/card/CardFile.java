@@ -1,0 +1,137 @@
+package washbook.runner.card;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import washbook.log.fill.FormulaStyle;
+import washbook.runner.file.FileMode;
+import washbook.runner.file.UnfinishedFile;
+import washbook.runner.file.WrittenFile;
+
+/** The file that holds a card; its ending says of which kind it is. */
+public final class CardFile {
+  private static final Set<String> KINDS = Set.of("svg", "html", "pdf", "xlsx", "ods");
+  private static final Set<String> SHEETS = Set.of("xlsx", "ods");
+
+  /** How many bytes tell a page of ours from another file. */
+  private static final int BEGIN = 1024;
+
+  private CardFile() {}
+
+  public static boolean canWrite(Path file) {
+    return KINDS.contains(kind(file));
+  }
+
+  /** Whether it is a sheet that can calculate. */
+  public static boolean isSheet(Path file) {
+    return SHEETS.contains(kind(file));
+  }
+
+  /** Whether it holds one page only. */
+  public static boolean holdsOnePage(Path file) {
+    return kind(file).equals("svg");
+  }
+
+  /** How many sheets of paper a card takes. */
+  public static int pages(Card card) {
+    return CardPages.of(card, Paper.A4).size();
+  }
+
+  /**
+   * Why a card cannot be put in that place; "" when it can. A picture of ours is replaced; a sheet
+   * can hold what somebody has written into it.
+   *
+   * @param overwrite whether another plain file may be replaced
+   */
+  public static String reasonAgainst(Path file, boolean overwrite) {
+    if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+      return "";
+    }
+    if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
+      return "is there already and is no plain file";
+    }
+    if (overwrite) {
+      return isOpen(file) ? "is open in an office program" : "";
+    }
+    return isSheet(file)
+        ? "is there already, and somebody may have written into it; --overwrite replaces it"
+        : isOurs(file)
+            ? ""
+            : "is there already and is no card of this program; --overwrite replaces it";
+  }
+
+  private static boolean isOurs(Path file) {
+    try (InputStream in = Files.newInputStream(file)) {
+      byte[] bytes = kind(file).equals("pdf") ? in.readAllBytes() : in.readNBytes(BEGIN);
+      String text = new String(bytes, StandardCharsets.UTF_8);
+      return kind(file).equals("pdf")
+          ? text.startsWith("%PDF-") && text.contains("/Title<FEFF" + hex(Card.TITLE))
+          : text.contains("<title>" + Card.TITLE)
+              && (text.startsWith("<svg ") || text.startsWith(CardHtml.BEGIN));
+    } catch (IOException unreadable) {
+      return false;
+    }
+  }
+
+  /** A text as it stands in the information of a PDF. */
+  private static String hex(String text) {
+    StringBuilder hex = new StringBuilder();
+    for (byte b : text.getBytes(StandardCharsets.UTF_16BE)) {
+      hex.append(String.format(Locale.ROOT, "%02X", b));
+    }
+    return hex.toString();
+  }
+
+  private static boolean isOpen(Path file) {
+    String name = file.getFileName().toString();
+    return Files.exists(file.resolveSibling(".~lock." + name + "#"))
+        || Files.exists(file.resolveSibling("~$" + name));
+  }
+
+  /**
+   * Writes a card; it appears under its name when it is finished.
+   *
+   * @param page of an .svg, from 1
+   * @param style what the cells of a sheet hold
+   */
+  public static void write(Card card, Path file, Paper paper, int page, FormulaStyle style)
+      throws IOException {
+    try (UnfinishedFile unfinished = UnfinishedFile.beside(file)) {
+      Path to = unfinished.path();
+      if (isSheet(file)) {
+        CardSheet.write(card, paper, style, kind(file), to);
+      } else {
+        byte[] bytes = picture(card, kind(file), paper, page);
+        try (OutputStream out = WrittenFile.stream(to)) {
+          out.write(bytes);
+        }
+      }
+      unfinished.check();
+      unfinished.permit(FileMode.forAll(List.of(file)), false);
+      unfinished.force();
+      unfinished.place();
+      unfinished.forceFolder();
+    }
+  }
+
+  private static byte[] picture(Card card, String kind, Paper paper, int page) throws IOException {
+    List<String> pages = CardPages.of(card, paper);
+    return switch (kind) {
+      case "pdf" -> CardPdf.of(card, paper, pages, System.getenv("PATH"));
+      case "html" -> CardHtml.of(card, paper, pages).getBytes(StandardCharsets.UTF_8);
+      default -> pages.get(page - 1).getBytes(StandardCharsets.UTF_8);
+    };
+  }
+
+  private static String kind(Path file) {
+    String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
+    return name.substring(name.lastIndexOf('.') + 1);
+  }
+}
