@@ -20,6 +20,10 @@ final class Attack {
   /** How many moments of each scenario are tried; 0 is all. */
   static final int MOMENTS = Integer.getInteger("washbook.attacks", 3);
 
+  /** {@code 3/8} is the third of eight parts of the moments, so that the matrix can be divided. */
+  private static final String[] PART =
+      System.getProperty("washbook.attacks.part", "1/1").split("/");
+
   static final boolean SUPERUSER = System.getProperty("user.name").equals("root");
   private static final String FAULTS = "/washbook/runner/attack/faults.c";
 
@@ -27,6 +31,12 @@ final class Attack {
 
   Attack(Path folder) {
     this.folder = folder;
+  }
+
+  /** Whether a moment is in the part of them that is asked for. */
+  static boolean inPart(int moment) {
+    return moment % Integer.parseInt(PART[1])
+        == Integer.parseInt(PART[0]) % Integer.parseInt(PART[1]);
   }
 
   /** Three small logs and some more. */
