@@ -8,6 +8,7 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -72,6 +73,17 @@ final class Attack {
         " ", program().stream().map(word -> "'" + word.replace("'", "'\\''") + "'").toList());
   }
 
+  /** EIO, ENOSPC, EDQUOT, EINTR, EPERM. */
+  static Map<String, Integer> errors() {
+    Map<String, Integer> errors = new LinkedHashMap<>();
+    errors.put("EIO", 5);
+    errors.put("ENOSPC", 28);
+    errors.put("EDQUOT", 122);
+    errors.put("EINTR", 4);
+    errors.put("EPERM", 1);
+    return errors;
+  }
+
   /** The library that makes system calls fail, built here; a test without a compiler is skipped. */
   static Path faults(Path folder) throws IOException, InterruptedException {
     Path source = folder.resolve("faults.c");
@@ -107,6 +119,20 @@ final class Attack {
     List<String> words = program();
     words.addAll(List.of(arguments));
     return start(here, environment, words);
+  }
+
+  /** The same, with the n-th call that writes in the folder failing (0 kills); calls are logged. */
+  Ended runWithFault(Path here, Path library, int at, int error, Path log, String... arguments)
+      throws IOException, InterruptedException {
+    Map<String, String> environment = new TreeMap<>();
+    environment.put("LD_PRELOAD", library.toString());
+    environment.put("FAULT_FOLDER", here.toRealPath().toString());
+    environment.put("FAULT_AT", Integer.toString(at));
+    environment.put("FAULT_ERRNO", Integer.toString(error));
+    if (log != null) {
+      environment.put("FAULT_LOG", log.toString());
+    }
+    return run(here, environment, arguments);
   }
 
   Ended sh(String script) throws IOException, InterruptedException {

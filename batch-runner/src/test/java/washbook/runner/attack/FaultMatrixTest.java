@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -43,17 +42,6 @@ final class FaultMatrixTest {
   private static final String[] WATCH = {
     "watch", "logs", "--in-place", "--backup", "--once", "--settle", "0", "--journal", "j.jsonl"
   };
-
-  /** EIO, ENOSPC, EDQUOT, EINTR, EPERM. */
-  private static final Map<String, Integer> ERRORS = new LinkedHashMap<>();
-
-  static {
-    ERRORS.put("EIO", 5);
-    ERRORS.put("ENOSPC", 28);
-    ERRORS.put("EDQUOT", 122);
-    ERRORS.put("EINTR", 4);
-    ERRORS.put("EPERM", 1);
-  }
 
   @TempDir private Path folder;
   private Path here;
@@ -94,10 +82,10 @@ final class FaultMatrixTest {
 
   @Test
   void anErrorAtAnyCallLosesNothing() throws Exception {
-    matrix(ERRORS, IN_PLACE, Attack.MOMENTS == 0 ? 0 : 1);
+    matrix(Attack.errors(), IN_PLACE, Attack.MOMENTS == 0 ? 0 : 1);
     if (Attack.MOMENTS == 0) {
-      matrix(ERRORS, OUT, 0);
-      matrix(ERRORS, WATCH, 0);
+      matrix(Attack.errors(), OUT, 0);
+      matrix(Attack.errors(), WATCH, 0);
     }
   }
 
@@ -165,6 +153,7 @@ final class FaultMatrixTest {
     assertTrue(!ended.said().contains("Exception"), ended.said());
     boolean inPlace = command[2].equals("--in-place");
     nothingIsLost(inPlace);
+    reportsAreWhole();
     Attack.Ended again = attack.run(here, Map.of(), command);
     assertEquals(0, again.code(), "the next run: " + again.said());
     complete(inPlace, command);
@@ -172,15 +161,7 @@ final class FaultMatrixTest {
 
   private Attack.Ended run(int at, int error, Path log, String[] command)
       throws IOException, InterruptedException {
-    Map<String, String> environment = new LinkedHashMap<>();
-    environment.put("LD_PRELOAD", library.toString());
-    environment.put("FAULT_FOLDER", here.toRealPath().toString());
-    environment.put("FAULT_AT", Integer.toString(at));
-    environment.put("FAULT_ERRNO", Integer.toString(error));
-    if (log != null) {
-      environment.put("FAULT_LOG", log.toString());
-    }
-    return attack.run(here, environment, command);
+    return attack.runWithFault(here, library, at, error, log, command);
   }
 
   private void reset() throws IOException {
@@ -208,6 +189,15 @@ final class FaultMatrixTest {
       assertTrue(
           name.contains(".washbook-") || Arrays.equals(result.getValue(), filled.get(name)),
           name + " is not whole");
+    }
+  }
+
+  private void reportsAreWhole() throws IOException {
+    for (Map.Entry<String, String> end : Map.of("r.html", "</html>", "r.json", "}").entrySet()) {
+      Path report = here.resolve(end.getKey());
+      assertTrue(
+          !Files.exists(report) || Files.readString(report).strip().endsWith(end.getValue()),
+          end.getKey() + " is not whole");
     }
   }
 
