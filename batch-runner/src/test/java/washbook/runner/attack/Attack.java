@@ -8,9 +8,11 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
@@ -34,10 +36,20 @@ final class Attack {
     this.folder = folder;
   }
 
-  /** Whether a moment is in the part of them that is asked for. */
-  static boolean inPart(int moment) {
-    return moment % Integer.parseInt(PART[1])
-        == Integer.parseInt(PART[0]) % Integer.parseInt(PART[1]);
+  /** All of them (or of a part of them), or some chosen by lot, always the same. */
+  static List<Integer> moments(int calls, int wanted, String seed) {
+    int first = Integer.parseInt(PART[0]) % Integer.parseInt(PART[1]);
+    List<Integer> all = new ArrayList<>();
+    for (int at = 1; at <= calls; at++) {
+      if (at % Integer.parseInt(PART[1]) == first) {
+        all.add(at);
+      }
+    }
+    if (wanted == 0 || wanted >= all.size()) {
+      return all;
+    }
+    Collections.shuffle(all, new Random(seed.hashCode() + calls));
+    return all.subList(0, wanted);
   }
 
   /** Three small logs and some more. */

@@ -11,7 +11,6 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
-import java.util.Random;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInfo;
@@ -94,7 +93,7 @@ final class FaultMatrixTest {
     int calls = countCalls(command);
     assertTrue(calls > 20, calls + " calls");
     for (Map.Entry<String, Integer> fault : faults.entrySet()) {
-      for (int at : moments(calls, moments, fault.getKey())) {
+      for (int at : Attack.moments(calls, moments, fault.getKey())) {
         String what = fault.getKey() + " at call " + at + " of " + command[0] + " " + command[2];
         try {
           attackAt(at, fault.getValue(), command);
@@ -115,21 +114,6 @@ final class FaultMatrixTest {
             + " calls, "
             + tried
             + " moments tried so far");
-  }
-
-  /** All of them (or of a part of them), or some chosen by lot, always the same. */
-  private static List<Integer> moments(int calls, int wanted, String seed) {
-    List<Integer> all = new ArrayList<>();
-    for (int at = 1; at <= calls; at++) {
-      if (Attack.inPart(at)) {
-        all.add(at);
-      }
-    }
-    if (wanted == 0 || wanted >= all.size()) {
-      return all;
-    }
-    Collections.shuffle(all, new Random(seed.hashCode() + calls));
-    return all.subList(0, wanted);
   }
 
   private int countCalls(String[] command) throws IOException, InterruptedException {

@@ -75,14 +75,9 @@ final class OtherCommandsFaultTest {
       faults.putAll(Attack.errors());
     }
     for (Map.Entry<String, Integer> fault : faults.entrySet()) {
-      for (int at = Attack.MOMENTS == 0 ? 1 : 1 + Math.floorMod(line.hashCode(), calls);
-          at <= calls;
-          at++) {
+      for (int at : Attack.moments(calls, Math.min(Attack.MOMENTS, 1), line)) {
         attackAt(at, fault.getValue(), command, fault.getKey() + " at call " + at + ": ");
         tried++;
-        if (Attack.MOMENTS != 0) {
-          break;
-        }
       }
     }
     System.out.println(line + ": " + calls + " calls, " + tried + " moments");
