@@ -8,8 +8,11 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
@@ -20,6 +23,10 @@ final class Attack {
   /** How many moments of each scenario are tried; 0 is all. */
   static final int MOMENTS = Integer.getInteger("washbook.attacks", 3);
 
+  /** {@code 3/8} is the third of eight parts of the moments, so that the matrix can be divided. */
+  private static final String[] PART =
+      System.getProperty("washbook.attacks.part", "1/1").split("/");
+
   static final boolean SUPERUSER = System.getProperty("user.name").equals("root");
   private static final String FAULTS = "/washbook/runner/attack/faults.c";
 
@@ -27,6 +34,22 @@ final class Attack {
 
   Attack(Path folder) {
     this.folder = folder;
+  }
+
+  /** All of them (or of a part of them), or some chosen by lot, always the same. */
+  static List<Integer> moments(int calls, int wanted, String seed) {
+    int first = Integer.parseInt(PART[0]) % Integer.parseInt(PART[1]);
+    List<Integer> all = new ArrayList<>();
+    for (int at = 1; at <= calls; at++) {
+      if (at % Integer.parseInt(PART[1]) == first) {
+        all.add(at);
+      }
+    }
+    if (wanted == 0 || wanted >= all.size()) {
+      return all;
+    }
+    Collections.shuffle(all, new Random(seed.hashCode() + calls));
+    return all.subList(0, wanted);
   }
 
   /** Three small logs and some more. */
@@ -60,6 +83,17 @@ final class Attack {
   static String shellProgram() {
     return String.join(
         " ", program().stream().map(word -> "'" + word.replace("'", "'\\''") + "'").toList());
+  }
+
+  /** EIO, ENOSPC, EDQUOT, EINTR, EPERM. */
+  static Map<String, Integer> errors() {
+    Map<String, Integer> errors = new LinkedHashMap<>();
+    errors.put("EIO", 5);
+    errors.put("ENOSPC", 28);
+    errors.put("EDQUOT", 122);
+    errors.put("EINTR", 4);
+    errors.put("EPERM", 1);
+    return errors;
   }
 
   /** The library that makes system calls fail, built here; a test without a compiler is skipped. */
@@ -97,6 +131,20 @@ final class Attack {
     List<String> words = program();
     words.addAll(List.of(arguments));
     return start(here, environment, words);
+  }
+
+  /** The same, with the n-th call that writes in the folder failing (0 kills); calls are logged. */
+  Ended runWithFault(Path here, Path library, int at, int error, Path log, String... arguments)
+      throws IOException, InterruptedException {
+    Map<String, String> environment = new TreeMap<>();
+    environment.put("LD_PRELOAD", library.toString());
+    environment.put("FAULT_FOLDER", here.toRealPath().toString());
+    environment.put("FAULT_AT", Integer.toString(at));
+    environment.put("FAULT_ERRNO", Integer.toString(error));
+    if (log != null) {
+      environment.put("FAULT_LOG", log.toString());
+    }
+    return run(here, environment, arguments);
   }
 
   Ended sh(String script) throws IOException, InterruptedException {

@@ -9,10 +9,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Random;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInfo;
@@ -43,17 +41,6 @@ final class FaultMatrixTest {
   private static final String[] WATCH = {
     "watch", "logs", "--in-place", "--backup", "--once", "--settle", "0", "--journal", "j.jsonl"
   };
-
-  /** EIO, ENOSPC, EDQUOT, EINTR, EPERM. */
-  private static final Map<String, Integer> ERRORS = new LinkedHashMap<>();
-
-  static {
-    ERRORS.put("EIO", 5);
-    ERRORS.put("ENOSPC", 28);
-    ERRORS.put("EDQUOT", 122);
-    ERRORS.put("EINTR", 4);
-    ERRORS.put("EPERM", 1);
-  }
 
   @TempDir private Path folder;
   private Path here;
@@ -94,10 +81,10 @@ final class FaultMatrixTest {
 
   @Test
   void anErrorAtAnyCallLosesNothing() throws Exception {
-    matrix(ERRORS, IN_PLACE, Attack.MOMENTS == 0 ? 0 : 1);
+    matrix(Attack.errors(), IN_PLACE, Attack.MOMENTS == 0 ? 0 : 1);
     if (Attack.MOMENTS == 0) {
-      matrix(ERRORS, OUT, 0);
-      matrix(ERRORS, WATCH, 0);
+      matrix(Attack.errors(), OUT, 0);
+      matrix(Attack.errors(), WATCH, 0);
     }
   }
 
@@ -106,7 +93,7 @@ final class FaultMatrixTest {
     int calls = countCalls(command);
     assertTrue(calls > 20, calls + " calls");
     for (Map.Entry<String, Integer> fault : faults.entrySet()) {
-      for (int at : moments(calls, moments, fault.getKey())) {
+      for (int at : Attack.moments(calls, moments, fault.getKey())) {
         String what = fault.getKey() + " at call " + at + " of " + command[0] + " " + command[2];
         try {
           attackAt(at, fault.getValue(), command);
@@ -127,19 +114,6 @@ final class FaultMatrixTest {
             + " calls, "
             + tried
             + " moments tried so far");
-  }
-
-  /** All of them, or some chosen by lot, always the same. */
-  private static List<Integer> moments(int calls, int wanted, String seed) {
-    List<Integer> all = new ArrayList<>();
-    for (int at = 1; at <= calls; at++) {
-      all.add(at);
-    }
-    if (wanted == 0 || wanted >= calls) {
-      return all;
-    }
-    Collections.shuffle(all, new Random(seed.hashCode() + calls));
-    return all.subList(0, wanted);
   }
 
   private int countCalls(String[] command) throws IOException, InterruptedException {
@@ -163,6 +137,7 @@ final class FaultMatrixTest {
     assertTrue(!ended.said().contains("Exception"), ended.said());
     boolean inPlace = command[2].equals("--in-place");
     nothingIsLost(inPlace);
+    reportsAreWhole();
     Attack.Ended again = attack.run(here, Map.of(), command);
     assertEquals(0, again.code(), "the next run: " + again.said());
     complete(inPlace, command);
@@ -170,15 +145,7 @@ final class FaultMatrixTest {
 
   private Attack.Ended run(int at, int error, Path log, String[] command)
       throws IOException, InterruptedException {
-    Map<String, String> environment = new LinkedHashMap<>();
-    environment.put("LD_PRELOAD", library.toString());
-    environment.put("FAULT_FOLDER", here.toRealPath().toString());
-    environment.put("FAULT_AT", Integer.toString(at));
-    environment.put("FAULT_ERRNO", Integer.toString(error));
-    if (log != null) {
-      environment.put("FAULT_LOG", log.toString());
-    }
-    return attack.run(here, environment, command);
+    return attack.runWithFault(here, library, at, error, log, command);
   }
 
   private void reset() throws IOException {
@@ -206,6 +173,15 @@ final class FaultMatrixTest {
       assertTrue(
           name.contains(".washbook-") || Arrays.equals(result.getValue(), filled.get(name)),
           name + " is not whole");
+    }
+  }
+
+  private void reportsAreWhole() throws IOException {
+    for (Map.Entry<String, String> end : Map.of("r.html", "</html>", "r.json", "}").entrySet()) {
+      Path report = here.resolve(end.getKey());
+      assertTrue(
+          !Files.exists(report) || Files.readString(report).strip().endsWith(end.getValue()),
+          end.getKey() + " is not whole");
     }
   }
 

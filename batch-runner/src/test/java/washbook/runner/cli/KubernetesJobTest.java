@@ -1,8 +1,13 @@
 package washbook.runner.cli;
 
+import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.google.gson.Gson;
+import com.google.gson.JsonObject;
+import io.kubernetes.client.openapi.models.V1Job;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -24,6 +29,25 @@ final class KubernetesJobTest {
   void readTheManifest() throws IOException {
     String text = Files.readString(Path.of("src/cluster/kubernetes-job.yaml"));
     job = new Yaml(new SafeConstructor(new LoaderOptions())).load(text);
+  }
+
+  /** Names, kinds of values and what must be there, in every part of it. */
+  @Test
+  void theApiKnowsEveryFieldOfIt() {
+    JsonObject manifest = new Gson().toJsonTree(job).getAsJsonObject();
+    assertDoesNotThrow(() -> V1Job.validateJsonElement(manifest));
+  }
+
+  @Test
+  void aFieldThatTheApiDoesNotKnowIsFound() {
+    JsonObject manifest = new Gson().toJsonTree(job).getAsJsonObject();
+    JsonObject template = manifest.getAsJsonObject("spec").getAsJsonObject("template");
+    JsonObject container =
+        template.getAsJsonObject("spec").getAsJsonArray("containers").get(0).getAsJsonObject();
+    container.addProperty("imagePulPolicy", "Always");
+    IllegalArgumentException found =
+        assertThrows(IllegalArgumentException.class, () -> V1Job.validateJsonElement(manifest));
+    assertTrue(found.getMessage().contains("imagePulPolicy"), found.getMessage());
   }
 
   @Test

@@ -53,6 +53,17 @@ final class SystemdUnitTest {
     Matcher level = Pattern.compile("exposure level.*: (\\d+\\.\\d)").matcher(report);
     assertTrue(level.find(), report);
     assertTrue(Double.parseDouble(level.group(1)) < 2.0, level.group());
+    List<String> unit = unit("/srv/logs").lines().toList();
+    for (String line :
+        List.of(
+            "SystemCallFilter=@system-service",
+            "PrivateNetwork=true",
+            "CapabilityBoundingSet=",
+            "MemoryMax=1G",
+            "User=washbook",
+            "Restart=on-failure")) {
+      assertTrue(unit.contains(line), line);
+    }
   }
 
   @Test

@@ -18,9 +18,11 @@ import org.junit.jupiter.api.io.TempDir;
 /**
  * Damaged workbooks through portable and audit, damaged maps, journals and reports through the
  * commands that read them: each is used or refused with a reason, within ten seconds and 256 MB.
+ * They come from numbers: {@code -Dwashbook.fuzz.others.first=N -Dwashbook.fuzz.others=1}.
  */
 final class OtherInputsFuzzTest {
   private static final int EACH = Integer.getInteger("washbook.fuzz.others", 40);
+  private static final int FIRST = Integer.getInteger("washbook.fuzz.others.first", 0);
 
   private static final Pattern UNCLEAR =
       Pattern.compile(
@@ -40,7 +42,7 @@ final class OtherInputsFuzzTest {
       Path whole = folder.resolve("whole");
       Path log = Files.writeString(Files.createDirectories(whole).resolve("log.csv"), LOG);
       process.ask("prepare", log);
-      for (int number = 0; number < EACH; number++) {
+      for (int number = FIRST; number < FIRST + EACH; number++) {
         Random random = new Random(number * 0x9E3779B97F4A7C15L + 9);
         FuzzSeeds.Damaged damaged = seeds.damaged(number);
         ask(process, "audit", number, damaged.extension(), damaged.bytes());
@@ -53,7 +55,7 @@ final class OtherInputsFuzzTest {
         }
       }
     }
-    String figures = EACH + " damaged inputs each: " + outcomes;
+    String figures = EACH + " damaged inputs each, from " + FIRST + " on: " + outcomes;
     System.out.println(figures);
     Files.writeString(
         Path.of("target/fuzz-others.txt"), figures + "\n" + String.join("\n", failures) + "\n");

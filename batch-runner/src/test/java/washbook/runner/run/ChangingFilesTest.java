@@ -1,5 +1,6 @@
 package washbook.runner.run;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -100,6 +101,19 @@ final class ChangingFilesTest {
       assertEquals(saved.length, Files.size(log));
       oneLog();
     }
+  }
+
+  @Test
+  void aWorkbookThatAnOfficeOpensWhileTheWorkRunsIsNotReplaced() throws IOException {
+    byte[] old = Files.readAllBytes(log);
+    Path lock = folder.resolve(".~lock.log.xlsx#");
+    FileReport report =
+        filledWhile(
+            () -> Files.writeString(lock, ",a person,desk,"), new Destination(null, true, true));
+    assertEquals(Status.FAILED, report.status(), report.toString());
+    assertTrue(report.refusals().get(0).reason().contains("open"), report.toString());
+    assertEquals(List.of(".~lock.log.xlsx#", "log.xlsx"), names());
+    assertArrayEquals(old, Files.readAllBytes(log));
   }
 
   @Test

@@ -153,6 +153,45 @@ int unlinkat(int dir, const char *name, int flags) {
   return here("unlink", of_name(dir, name, buffer)) ? fails() : real(dir, name, flags);
 }
 
+int rmdir(const char *name) {
+  REAL(int, rmdir, const char *);
+  char buffer[PATH_MAX];
+  return here("rmdir", of_name(AT_FDCWD, name, buffer)) ? fails() : real(name);
+}
+
+int symlink(const char *target, const char *name) {
+  REAL(int, symlink, const char *, const char *);
+  char buffer[PATH_MAX];
+  return here("symlink", of_name(AT_FDCWD, name, buffer)) ? fails() : real(target, name);
+}
+
+int chmod(const char *name, mode_t mode) {
+  REAL(int, chmod, const char *, mode_t);
+  char buffer[PATH_MAX];
+  return here("chmod", of_name(AT_FDCWD, name, buffer)) ? fails() : real(name, mode);
+}
+
+int futimens(int fd, const struct timespec times[2]) {
+  REAL(int, futimens, int, const struct timespec *);
+  char buffer[PATH_MAX];
+  return here("utimens", of_fd(fd, buffer)) ? fails() : real(fd, times);
+}
+
+int utimensat(int dir, const char *name, const struct timespec times[2], int flags) {
+  REAL(int, utimensat, int, const char *, const struct timespec *, int);
+  char buffer[PATH_MAX];
+  return here("utimens", of_name(dir, name, buffer)) ? fails() : real(dir, name, times, flags);
+}
+
+#define SENDS(name, offset_type) \
+  ssize_t name(int to, int from, offset_type *offset, size_t length) { \
+    REAL(ssize_t, name, int, int, offset_type *, size_t); \
+    char buffer[PATH_MAX]; \
+    return here("write", of_fd(to, buffer)) ? fails() : real(to, from, offset, length); \
+  }
+SENDS(sendfile, off_t)
+SENDS(sendfile64, off64_t)
+
 int mkdir(const char *name, mode_t mode) {
   REAL(int, mkdir, const char *, mode_t);
   char buffer[PATH_MAX];
