@@ -95,7 +95,7 @@ public final class StillRuns {
             header.firstColumn(),
             run.table().lastRow(),
             header.lastColumn()));
-    doubts.takeOver(table.doubts);
+    doubts.takeOver(table.doubts, run.table().headerRow());
   }
 
   /** Beside a sure run on the same sheet weak evidence is enough; else it is asked about. */
