@@ -27,7 +27,7 @@ class InstallIT {
 
   @Test
   void isSmall() throws IOException {
-    assertTrue(Files.size(SharedOffice.extension()) < 1_000_000);
+    assertTrue(Files.size(SharedOffice.extension()) < 1_200_000);
   }
 
   @Test

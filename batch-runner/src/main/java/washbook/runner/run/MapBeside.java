@@ -2,6 +2,7 @@ package washbook.runner.run;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import washbook.log.understand.LogMap;
@@ -51,11 +52,20 @@ public record MapBeside(Path file, LogMap map) {
     int dot = name.lastIndexOf('.');
     String stem = dot > 0 ? name.substring(0, dot) : name;
     for (String candidate : List.of(stem + ENDING, OF_THE_FOLDER)) {
-      Path file = log.resolveSibling(candidate);
-      if (Files.isRegularFile(file)) {
+      Path file = beside(log, candidate);
+      if (file != null && Files.isRegularFile(file)) {
         return file;
       }
     }
     return null;
+  }
+
+  /** Null for a name in characters of another encoding than the program runs with. */
+  private static Path beside(Path log, String name) {
+    try {
+      return log.resolveSibling(name);
+    } catch (InvalidPathException unmappable) {
+      return null;
+    }
   }
 }

@@ -94,7 +94,7 @@ final class FillCommandTest {
     assertEquals(List.of("files", "safety"), List.copyOf(json.keySet()));
     JsonObject file = json.getAsJsonArray("files").get(0).getAsJsonObject();
     assertEquals(
-        List.of("path", "status", "tables", "refusals", "curves", "overview"),
+        List.of("path", "status", "tables", "refusals", "curves", "overview", "map"),
         List.copyOf(file.keySet()));
     assertEquals("partly filled", file.get("status").getAsString());
     JsonObject table = file.getAsJsonArray("tables").get(0).getAsJsonObject();

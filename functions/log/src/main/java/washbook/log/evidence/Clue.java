@@ -24,6 +24,8 @@ enum Clue {
   BEGUN(2, "its first readings may be those of a wash"),
   /** A header names a scale or an instrument of the trade, more than just a density. */
   NAMED_SCALE(1, "its readings are on a scale for washes"),
+  /** The readings themselves are called those of another liquid, as {@code Brine SG}. */
+  OTHER_READING(-6, "its readings are those of another liquid"),
   /** A word of another trade in a header, a title or a line above. */
   OTHER_WORD(-5, "its words speak of other things than a ferment"),
   /** A header that both a ferment's log and other tables have, as a battery's voltage. */
@@ -34,6 +36,8 @@ enum Clue {
   OTHER_COURSE(-2, "its readings do not fall as those of a ferment"),
   /** Readings or temperatures that no ferment has. */
   OTHER_WORLD(-8, "its values are not those of a ferment"),
+  /** All readings are those of a finished wine or beer: nothing ferments any more. */
+  FINISHED(-12, "its readings are those of something that has fermented long ago"),
   /** Several names with one reading each: samples, loads or vessels, and no course. */
   ONE_EACH(-4, "each of its rows is another thing");
 

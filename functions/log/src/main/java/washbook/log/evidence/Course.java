@@ -29,6 +29,10 @@ final class Course {
   /** A single reading so far above the one before it is a slip when the next one falls on, SG. */
   private static final double SLIP = 0.010;
 
+  /** What has fermented out stays below it, SG. */
+  private static final double FINISHED = 1.003;
+
+  private double highestOfAll;
   private int batches;
   private int single;
   private int readings;
@@ -43,6 +47,7 @@ final class Course {
    */
   Course(List<double[]> gravities) {
     for (double[] batch : gravities) {
+      highestOfAll = Math.max(highestOfAll, Arrays.stream(batch).max().orElse(0));
       double[] inside =
           Arrays.stream(batch).filter(g -> g >= LIGHTEST && g <= MOST_START).toArray();
       outside += batch.length - inside.length;
@@ -118,6 +123,11 @@ final class Course {
 
   boolean isUnlike() {
     return unlike > 0 && unlike >= like;
+  }
+
+  /** Whether nothing was read that could still ferment. */
+  boolean isFinished() {
+    return readings > 0 && highestOfAll < FINISHED;
   }
 
   /** Whether it can be the beginning of a ferment. */

@@ -37,6 +37,8 @@ public final class Evidence {
 
   private static final int ENOUGH = 3;
 
+  private static final int WORTH_ASKING = 2;
+
   /** Points of SG that a degree of a scale of sugar is roughly. */
   private static final double PER_DEGREE = 0.004;
 
@@ -88,7 +90,7 @@ public final class Evidence {
   /** What follows from it. */
   public Verdict verdict() {
     int sum = clues.stream().mapToInt(c -> c.weight).sum();
-    return sum >= ENOUGH ? Verdict.FERMENT : sum > 0 ? Verdict.OPEN : Verdict.OTHER;
+    return sum >= ENOUGH ? Verdict.FERMENT : sum >= WORTH_ASKING ? Verdict.OPEN : Verdict.OTHER;
   }
 
   /** What weighs most on one side, as a part of a sentence; "" where nothing does. */
@@ -104,6 +106,10 @@ public final class Evidence {
     List<LogColumn> joined = joined();
     for (LogColumn column : table.columns()) {
       if (column.role() != Role.COMPUTED && joined.contains(column)) {
+        boolean reading = column.role() == Role.GRAVITY || column.role() == Role.REFRACTOMETER;
+        if (reading && TradeWords.in(column.header()).equals(Set.of(TradeWords.Side.OTHER))) {
+          clues.add(Clue.OTHER_READING);
+        }
         boolean twoUses = Vocabulary.meanings(column.header()).contains(Concept.TWO_USES);
         weigh(column.header(), twoUses ? Clue.DOUBTFUL_WORD : Clue.OTHER_WORD);
         if (twoUses) {
@@ -144,13 +150,24 @@ public final class Evidence {
     if (sides.contains(TradeWords.Side.FERMENT)) {
       clues.add(Clue.TRADE_WORD);
     }
-    if (sides.contains(TradeWords.Side.OTHER)
-        || Vocabulary.meanings(text).contains(Concept.FOREIGN)) {
+    boolean foreign =
+        sides.contains(TradeWords.Side.OTHER) && isOtherWithoutCompounds(text)
+            || Vocabulary.meanings(text).contains(Concept.FOREIGN);
+    if (foreign) {
       clues.add(other);
     }
     if (!BatchNameText.of(text).isEmpty() && !WashWords.inValue(text).isEmpty()) {
       clues.add(Clue.NAMED_BATCH);
     }
+  }
+
+  /** Kartoffelmaische, of potatoes, is a mash: a word of both sides speaks of a ferment. */
+  private static boolean isOtherWithoutCompounds(String text) {
+    StringBuilder rest = new StringBuilder();
+    for (String word : text.split("(?<=[^\\p{L}\\p{M}])|(?=[^\\p{L}\\p{M}])")) {
+      rest.append(TradeWords.in(word).size() > 1 ? " " : word);
+    }
+    return TradeWords.in(rest.toString()).contains(TradeWords.Side.OTHER);
   }
 
   private void columns() {
@@ -173,11 +190,14 @@ public final class Evidence {
         default -> {}
       }
     }
-    boolean stated =
-        table.batches().stream().anyMatch(b -> b.original() instanceof OriginalGravity.Stated);
-    if (stated) {
+    if (statesOriginal()) {
       clues.add(Clue.OWN_FIGURES);
     }
+  }
+
+  private boolean statesOriginal() {
+    return table.batches().stream()
+        .anyMatch(b -> b.original() instanceof OriginalGravity.Stated);
   }
 
   private void notes() {
@@ -225,6 +245,9 @@ public final class Evidence {
     boolean warm = isTooWarm();
     if (course.isOutside() || warm) {
       clues.add(Clue.OTHER_WORLD);
+    }
+    if (course.isFinished() && table.column(Role.ORIGINAL_GRAVITY).isEmpty() && !statesOriginal()) {
+      clues.add(Clue.FINISHED);
     }
     if (course.isOneEach()) {
       clues.add(Clue.ONE_EACH);

@@ -25,7 +25,7 @@ public final class Headers {
 
   private static final int LONGEST_HEADER = 60;
 
-  private static final Pattern AMOUNT = Pattern.compile("[~+-]?\\d+([.,]\\d+)?\\s*[\\p{L}°%].*");
+  private static final Pattern AMOUNT = Pattern.compile("[~+-]?\\d+([.,]\\d+)?(\\s*[\\p{L}°%].*)?");
 
   /** Distinct texts whose judgement is remembered. */
   private static final int REMEMBERED = 4096;
@@ -70,6 +70,7 @@ public final class Headers {
         }
       }
     }
+    found.removeIf(header -> isKeyLine(header) && !hasReadingBelow(header));
     return found.stream().map(this::withUnitRow).filter(weak::isEnough).toList();
   }
 
@@ -239,6 +240,14 @@ public final class Headers {
   private static boolean isKeyLine(Header row) {
     return row.topRow() == row.bottomRow()
         && row.cells().stream().anyMatch(c -> AMOUNT.matcher(c.text()).matches());
+  }
+
+  private boolean hasReadingBelow(Header header) {
+    int row = header.bottomRow() + 1;
+    return row < grid.rowCount()
+        && header.cells().stream()
+            .filter(c -> HeaderRuns.isReading(c.role()))
+            .anyMatch(c -> holdsValue(row, c.column()));
   }
 
   private static Header joined(Header upper, Header lower) {

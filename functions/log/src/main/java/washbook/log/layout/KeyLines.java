@@ -103,9 +103,13 @@ public final class KeyLines {
       add(lines, read(text, row, column, true));
       return;
     }
+    Set<Concept> all = Vocabulary.meanings(text);
+    boolean original = all.contains(Concept.ORIGINAL) || all.contains(Concept.ORIGINALGRAVITY);
     for (String part : parts) {
-      if (!part.isBlank()) {
-        add(lines, read(part.strip(), row, column, false));
+      KeyLine line = part.isBlank() ? null : read(part.strip(), row, column, false);
+      // What is said to be corrected beside an original gravity is that one, not the readings.
+      if (line != null && !(original && line.saysCorrected())) {
+        lines.add(line);
       }
     }
   }

@@ -7,7 +7,9 @@ import washbook.log.Role;
 import washbook.log.sheet.Grid;
 import washbook.log.sheet.Grid.Kind;
 import washbook.log.words.CellText;
+import washbook.log.words.Concept;
 import washbook.log.words.DateText;
+import washbook.log.words.Vocabulary;
 
 /** When the rows of a table were taken, and rows put in the order of time. */
 public final class RowTimes {
@@ -138,6 +140,9 @@ public final class RowTimes {
         return grid.number(row, column);
       case TEXT:
         String text = grid.text(row, column);
+        if (Vocabulary.meanings(text).contains(Concept.WEEKDAY)) {
+          return Double.NaN;
+        }
         int start = 0;
         while (start < text.length() && !Character.isDigit(text.charAt(start))) {
           start++;

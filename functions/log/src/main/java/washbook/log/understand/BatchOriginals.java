@@ -39,12 +39,17 @@ final class BatchOriginals {
   private final LogTable table;
   private final TableMap said;
   private final Doubts doubts;
+  private final OriginalsList list;
 
   /**
    * @param table with columns and settings, without batches
    * @param said what a map says
    */
-  BatchOriginals(Grid grid, LogTable table, TableMap said, Doubts doubts) {
+  /**
+   * @param list original gravities by batch, from a list above the table
+   */
+  BatchOriginals(Grid grid, LogTable table, OriginalsList list, TableMap said, Doubts doubts) {
+    this.list = list;
     this.grid = grid;
     this.table = table;
     this.said = said;
@@ -68,6 +73,10 @@ final class BatchOriginals {
     Batch fromColumn = fromColumn(name, batchRows);
     if (fromColumn != null) {
       return fromColumn;
+    }
+    Batch fromList = list.isEmpty() || said.firstReadingIsOriginal() ? null : fromList(name, batchRows);
+    if (fromList != null) {
+      return fromList;
     }
     return line != null ? fromKeyLine(line, name, batchRows) : fromFirstReading(name, batchRows);
   }
@@ -113,6 +122,26 @@ final class BatchOriginals {
         scale(found, Optional.empty(), Optional.ofNullable(ofColumn)),
         CellAddress.of(foundRow, use.column()),
         grid.kind(foundRow, use.column()) == Grid.Kind.NUMBER);
+  }
+
+  /** By the list above; a list that does not name the batch is not passed over. */
+  private Batch fromList(String name, int[] batchRows) {
+    OriginalsList.Entry entry = list.of(name).orElse(null);
+    if (entry != null) {
+      return stated(
+          name,
+          batchRows,
+          entry.value(),
+          scale(entry.value(), Optional.empty(), entry.scale()),
+          entry.cell(),
+          true);
+    }
+    doubts.ask(
+        list.cell(),
+        "Which of the original gravities that begin there is that of batch " + name + "?",
+        MapAnswer.like("original gravity of " + name + " = 1.085 SG"),
+        MapAnswer.of("original gravity = first reading"));
+    return unknown(name, batchRows, list.cell(), Message.of("why.two"));
   }
 
   private Batch fromKeyLine(KeyLine line, String name, int[] batchRows) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import washbook.functions.Numbers;
 import washbook.log.Batch;
 import washbook.log.Doubts;
@@ -23,11 +24,16 @@ import washbook.log.words.BatchNameText;
 
 /** Splits a table's rows into batches and finds each batch's original gravity. */
 final class Batches {
+  /** {@code A (18 L)} is batch A. */
+  private static final Pattern VOLUME_BEHIND =
+      Pattern.compile("\\s+\\(\\d+([.,]\\d+)?\\s*([Ll]|gal|hl|kg)\\)$");
+
   private final Grid grid;
   private final LogTable table;
   private final TableRows rows;
   private final String tableName;
   private final KeyLine stated;
+  private final OriginalsList list;
   private final TableMap said;
   private final Doubts doubts;
 
@@ -38,6 +44,7 @@ final class Batches {
    * @param table with columns and settings, without batches
    * @param tableName name of a batch that the rows do not name
    * @param stated key line with the original gravity, or null
+   * @param list original gravities by batch, from a list above
    * @param said what a map says
    */
   Batches(
@@ -46,6 +53,7 @@ final class Batches {
       TableRows rows,
       String tableName,
       KeyLine stated,
+      OriginalsList list,
       TableMap said,
       Doubts doubts) {
     this.grid = grid;
@@ -53,6 +61,7 @@ final class Batches {
     this.rows = rows;
     this.tableName = tableName;
     this.stated = stated;
+    this.list = list;
     this.said = said;
     this.doubts = doubts;
   }
@@ -60,7 +69,7 @@ final class Batches {
   List<Batch> make() {
     RowTimes order = RowTimes.of(grid, table);
     Feeds additions = new Feeds(grid, table, doubts);
-    BatchOriginals originals = new BatchOriginals(grid, table, said, doubts);
+    BatchOriginals originals = new BatchOriginals(grid, table, list, said, doubts);
     List<Batch> batches = new ArrayList<>();
     for (Map.Entry<String, Ints> entry : byName().entrySet()) {
       int[] batchRows = entry.getValue().toArray();
@@ -146,7 +155,7 @@ final class Batches {
 
   private String name(int row, int column) {
     return switch (grid.kind(row, column)) {
-      case TEXT -> grid.text(row, column).strip();
+      case TEXT -> VOLUME_BEHIND.matcher(grid.text(row, column).strip()).replaceFirst("");
       case NUMBER, DATE -> Numbers.show(grid.number(row, column));
       default -> "";
     };

@@ -12,6 +12,7 @@ import washbook.log.Doubts;
 import washbook.log.LogColumn;
 import washbook.log.LogTable;
 import washbook.log.MapAnswer;
+import washbook.log.OriginalGravity;
 import washbook.log.Role;
 import washbook.log.language.Message;
 import washbook.log.reading.HydrometerRows;
@@ -30,6 +31,9 @@ import washbook.log.words.Vocabulary;
 final class Feeds {
   /** A rise that no reading error explains, SG. */
   private static final double RISE = 0.002;
+
+  /** What a wash has lost when its ferment has clearly begun, SG. */
+  private static final double BEGUN = 0.010;
 
   private final Grid grid;
   private final LogTable table;
@@ -75,7 +79,9 @@ final class Feeds {
         steps.add(new Batch.Step(position, OptionalDouble.empty(), missing));
         continue;
       }
-      if ((!added && !noted) || (position == first && !risesAfter(rows, position))) {
+      boolean inFirst =
+          position == first && !risesAfter(rows, position) && !isBelowStated(batch, row);
+      if ((!added && !noted) || inFirst) {
         continue;
       }
       if (missing.equals(Message.NONE)) {
@@ -83,7 +89,8 @@ final class Feeds {
       }
       kilograms.add(sugarHere);
       litres.add(waterHere);
-      int from = position + (readAfter(rows, position) ? 0 : 1);
+      boolean after = readAfter(rows, position) || position == first && isBelowStated(batch, row);
+      int from = position + (after ? 0 : 1);
       steps.add(step(batch, from, kilograms, litres, missing));
     }
     return steps.size() == 1 ? batch : batch.fed(steps);
@@ -191,6 +198,12 @@ final class Feeds {
             || meanings.contains(Concept.KG)
             || meanings.contains(Concept.LB))
         && !meanings.contains(Concept.NEGATION);
+  }
+
+  /** Whether a first reading is far below a stated original gravity: the ferment goes on there. */
+  private boolean isBelowStated(Batch batch, int row) {
+    return batch.original() instanceof OriginalGravity.Stated stated
+        && plain(row) < stated.sg() - BEGUN;
   }
 
   /** Whether the reading after a position is higher than the one there. */

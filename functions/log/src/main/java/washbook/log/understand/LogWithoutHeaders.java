@@ -94,7 +94,8 @@ final class LogWithoutHeaders {
   }
 
   private boolean speaksOfFerment() {
-    boolean ferment = false;
+    int ferment = 0;
+    int other = 0;
     for (int row = 0; row < Math.min(grid.rowCount(), MOST_ROWS); row++) {
       for (int column = 0; column < Math.min(grid.columnsUsed(row), MOST_COLUMNS); column++) {
         if (grid.kind(row, column) == Kind.TEXT) {
@@ -102,20 +103,22 @@ final class LogWithoutHeaders {
           Set<TradeWords.Side> sides = TradeWords.in(text);
           Set<Concept> meanings = Vocabulary.meanings(text);
           if (sides.contains(TradeWords.Side.OTHER) || meanings.contains(Concept.FOREIGN)) {
-            return false;
+            other++;
           }
-          ferment |=
+          boolean ours =
               sides.contains(TradeWords.Side.FERMENT)
                   || meanings.contains(Concept.HYDROMETER)
                   || meanings.contains(Concept.REFRACTOMETER)
                   || meanings.contains(Concept.POTENTIAL);
+          ferment += ours ? 1 : 0;
         }
       }
     }
     String name = grid.name().toLowerCase(Locale.ROOT);
     Set<TradeWords.Side> ofName = TradeWords.in(name);
-    return !ofName.contains(TradeWords.Side.OTHER)
-        && (ferment || ofName.contains(TradeWords.Side.FERMENT));
+    ferment += ofName.contains(TradeWords.Side.FERMENT) ? 1 : 0;
+    other += ofName.contains(TradeWords.Side.OTHER) ? 1 : 0;
+    return ferment > other;
   }
 
   /** The first row of figures in a column that fall as a ferment's do, -1 where none do. */

@@ -10,8 +10,10 @@ import washbook.log.Doubts;
 import washbook.log.LogSettings;
 import washbook.log.LogTable;
 import washbook.log.MapAnswer;
+import washbook.log.OriginalGravity;
 import washbook.log.Role;
 import washbook.log.StatedWash;
+import washbook.log.language.Message;
 import washbook.log.layout.Header;
 import washbook.log.layout.Header.HeaderCell;
 import washbook.log.layout.HeaderRoles;
@@ -32,6 +34,9 @@ final class TableUnderstanding {
 
   /** Rows below a table in which something may be said of its instrument. */
   private static final int LINES_BELOW = 20;
+
+  /** One that begins higher is taken for a blend of fresh musts, SG; common practice, no source. */
+  private static final double HIGHEST_BLEND = 1.045;
 
   private final Grid grid;
   private final Header header;
@@ -88,9 +93,40 @@ final class TableUnderstanding {
             rows,
             name(lines),
             said.firstReadingIsOriginal() ? null : original.stated(),
+            OriginalsList.of(grid, above, header.topRow(), between[0], between[1]),
             said,
             doubts);
-    return table(columns, settings, batches.make());
+    return table(columns, settings, withoutBlendedStart(batches.make(), lines));
+  }
+
+  /** A blend that a line above tells of, and that begins low, goes on where its parts stood. */
+  private List<Batch> withoutBlendedStart(List<Batch> batches, List<KeyLine> lines) {
+    KeyLine blended =
+        lines.stream().filter(l -> l.has(Concept.BLENDED)).findFirst().orElse(null);
+    if (blended == null || said.firstReadingIsOriginal()) {
+      return batches;
+    }
+    List<Batch> checked = new ArrayList<>();
+    for (Batch batch : batches) {
+      if (batch.original() instanceof OriginalGravity.FirstReading first
+          && first.sg() < HIGHEST_BLEND) {
+        doubts.ask(
+            blended.cell(),
+            "Was batch " + batch.name() + " blended when it had begun to ferment?",
+            MapAnswer.like("original gravity = 1.055 SG"),
+            MapAnswer.of("original gravity = first reading"));
+        checked.add(
+            new Batch(
+                batch.name(),
+                batch.rows(),
+                new OriginalGravity.Unknown(
+                    blended.cell(), Message.of("why.blended", blended.cell())),
+                OptionalDouble.empty()));
+      } else {
+        checked.add(batch);
+      }
+    }
+    return checked;
   }
 
   private StatedWash wash() {
@@ -192,6 +228,9 @@ final class TableUnderstanding {
     if (lines.stream().noneMatch(TableUnderstanding::isAboutInstrument)) {
       lines.addAll(linesBelow());
     }
+    if (lines.stream().anyMatch(TableUnderstanding::saysUncorrected)) {
+      lines.removeIf(KeyLine::saysCorrected);
+    }
     return lines;
   }
 
@@ -204,6 +243,11 @@ final class TableUnderstanding {
             .find(0, top - 1, 0, grid.columnCount() - 1).stream()
                 .filter(TableUnderstanding::isAboutInstrument)
                 .toList();
+  }
+
+  private static boolean saysUncorrected(KeyLine line) {
+    return line.has(Concept.UNCORRECTED)
+        || line.has(Concept.CORRECTED) && line.has(Concept.NEGATION);
   }
 
   private static boolean isAboutInstrument(KeyLine line) {

@@ -31,7 +31,12 @@ public final class DateText {
   /** A word before a date in figures; which language's weekday it is does not matter. */
   private static final Pattern WEEKDAY =
       Pattern.compile(
-          "\\p{L}[\\p{L}\\p{M}-]{0,14}\\.?,?\\s*(?=\\d{1,4}[./-]\\s?\\d{1,2}[./-]\\s?\\d{1,4}(\\D|$))");
+          "\\p{L}[\\p{L}\\p{M}-]{0,14}\\.?,?\\s*(?=\\d{1,4}[./-]\\s?\\d{1,2}[./-]\\s?\\d{1,4}(\\D|$)"
+              + "|\\d{1,2}/\\d{1,2}$|\\d{1,2}\\.\\s?\\d{1,2}\\.$)");
+
+  /** {@code 28/10} or {@code 28.10.}: a date that leaves its year out. */
+  private static final Pattern DAY_AND_MONTH =
+      Pattern.compile("\\d{1,2}/\\d{1,2}|\\d{1,2}\\.\\s?\\d{1,2}\\.");
 
   private static final Pattern WEEKDAY_AND_DAY =
       Pattern.compile("(\\p{L}[\\p{L}\\p{M}]*)\\.?,?\\s+(\\d{1,2})\\.?");
@@ -55,7 +60,13 @@ public final class DateText {
   /** What a single text says about the order; UNKNOWN when it is no such date. */
   public static Order order(String text) {
     int[] parts = new int[3];
-    int count = numbers(withoutWeekday(text), parts);
+    String plain = withoutWeekday(text.strip());
+    int count = numbers(plain, parts);
+    if (count == 2 && DAY_AND_MONTH.matcher(plain).matches()) {
+      return parts[0] > 12
+          ? Order.DAY_FIRST
+          : parts[1] > 12 ? Order.MONTH_FIRST : Order.UNKNOWN;
+    }
     if (count != 3 || parts[0] > 31) {
       return Order.UNKNOWN;
     }
@@ -168,6 +179,11 @@ public final class DateText {
         return parts[0] > 31
             ? LocalDate.of(year(parts[0]), month, parts[1])
             : LocalDate.of(year(parts[1]), month, parts[0]);
+      }
+      if (count == 2 && DAY_AND_MONTH.matcher(text.strip()).matches()) {
+        boolean monthFirst = order == Order.MONTH_FIRST;
+        return nearest(
+            MonthDay.of(parts[monthFirst ? 0 : 1], parts[monthFirst ? 1 : 0]), near);
       }
       if (count != 3) {
         return null;

@@ -26,7 +26,7 @@ class RowTimesTest {
     for (int i = 0; i < times.length; i++) {
       text.append('\n').append(times[i].replace('^', '|')).append(" | " + GRAVITIES[i] + " | 20");
     }
-    return TestGrid.of("Plum 3", text.toString());
+    return TestGrid.of("Plum wine 3", text.toString());
   }
 
   private static LogTable table(TestGrid grid) {

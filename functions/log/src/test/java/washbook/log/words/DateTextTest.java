@@ -102,7 +102,9 @@ class DateTextTest {
     "2025-13-01, UNKNOWN",
     "Mon 4/13/2025, MONTH_FIRST",
     "4 Mar 2025, UNKNOWN",
-    "4/13, UNKNOWN",
+    "4/13, MONTH_FIRST",
+    "13/4, DAY_FIRST",
+    "13.4, UNKNOWN",
   })
   void aDateTellsItsOrder(String text, Order order) {
     assertEquals(order, DateText.order(text));
@@ -116,7 +118,7 @@ class DateTextTest {
         "1.085",
         "31/2/2025",
         "32 Mar 2025",
-        "4/3",
+        "4.3",
         "4/3/2025/1",
         "12345/1/1",
         "Mar",
@@ -185,6 +187,14 @@ class DateTextTest {
   /** The year that brings a date nearest to the one before it. */
   @ParameterizedTest
   @CsvSource({
+    "28/10, 2024-10-20, 2024-10-28",
+    "28.10., 2024-10-20, 2024-10-28",
+    "Sat 28/10, 2024-10-20, 2024-10-28",
+    "2/1, 2024-12-30, 2025-01-02",
+    "martes 30, 2025-09-29, 2025-09-30",
+    "jueves 2, 2025-09-30, 2025-10-02",
+    "'Dienstag, 14.', 2025-10-12, 2025-10-14",
+    "maandag 3, 2025-11-01, 2025-11-03",
     "30 Dec, 2024-12-28, 2024-12-30",
     "2 Jan, 2024-12-30, 2025-01-02",
     "30 Dec, 2025-01-02, 2024-12-30",
