@@ -74,9 +74,10 @@ class ArchitectureTest {
           runner.archive, runner.sheet, runner.report, runner.run
           runner.card: functions, functions.catalogue, log.sheet, log.fill, runner, runner.file, \
           runner.archive, runner.sheet
+          runner.ask: log, log.sheet, log.understand, log.fill
           runner.cli: functions, functions.catalogue, functions.portable, log.*, runner, \
           runner.file, runner.sheet, runner.read, runner.write, runner.report, runner.run, \
-          runner.season, runner.card
+          runner.season, runner.card, runner.ask
           office.call: functions, functions.quantity, functions.catalogue
           office.generate: functions, functions.quantity, functions.catalogue
           office.menu: functions, functions.catalogue, functions.portable, log.*

@@ -1,10 +1,14 @@
 package washbook.runner.cli;
 
+import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.InputStreamReader;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,6 +23,7 @@ import washbook.log.sheet.Grid;
 import washbook.log.understand.LogMap;
 import washbook.log.understand.SheetUnderstanding;
 import washbook.runner.FileFormats;
+import washbook.runner.ask.Asking;
 import washbook.runner.file.FileMode;
 import washbook.runner.file.UnfinishedFile;
 import washbook.runner.file.WrittenFile;
@@ -37,6 +42,7 @@ import washbook.runner.run.MapBeside;
     footerHeading = "%nExamples:%n",
     footer = {
       "  washbook explain Plum.xlsx",
+      "  washbook explain Plum.xlsx --ask",
       "  washbook explain Plum.xlsx --write-map plum.map",
       "  washbook explain Plum.xlsx --map plum.map"
     })
@@ -49,6 +55,13 @@ final class ExplainCommand implements Callable<Integer> {
       paramLabel = "FILE",
       description = "Write what was understood into a new file, as a map to edit.")
   private Path writeMap;
+
+  @Option(
+      names = "--ask",
+      description =
+          "Ask here what the log leaves open, and write the answers as a map: into NAME.map beside"
+              + " the log, which is used from then on, or into the file of --write-map.")
+  private boolean ask;
 
   @Parameters(paramLabel = "FILE", description = "The log.")
   private Path file;
@@ -66,6 +79,31 @@ final class ExplainCommand implements Callable<Integer> {
     }
   }
 
+  private int ask(LogMap before) throws IOException {
+    Path answers = writeMap == null ? MapBeside.own(file) : writeMap;
+    if (Files.exists(answers, LinkOption.NOFOLLOW_LINKS)) {
+      throw new FileAlreadyExistsException(answers.toString());
+    }
+    List<Grid> sheets = new ArrayList<>();
+    FileFormats.of(file).reader().read(file).forEach(sheets::add);
+    LogMap map =
+        new Asking(
+                new BufferedReader(new InputStreamReader(System.in, Terminal.charset())),
+                parent.out())
+            .ask(sheets, before);
+    writeMap = answers;
+    if (map.equals(before)) {
+      parent.out().println("Nothing was answered, and nothing written.");
+    } else {
+      write(map.print());
+      parent.out().println("Wrote the map " + answers + ".");
+    }
+    boolean open =
+        sheets.stream()
+            .anyMatch(sheet -> !SheetUnderstanding.understand(sheet, map).doubts().isEmpty());
+    return open ? ExitCode.REFUSED : ExitCode.DONE;
+  }
+
   @Override
   public Integer call() {
     LogMap named = map.read();
@@ -76,6 +114,9 @@ final class ExplainCommand implements Callable<Integer> {
       if (beside.file() != null) {
         out.println("By the map " + beside.file() + " beside it.");
         out.println();
+      }
+      if (ask) {
+        return ask(beside.map());
       }
       Explanation explanation = new Explanation(out);
       for (Grid grid : FileFormats.of(file).reader().read(file)) {
@@ -88,7 +129,7 @@ final class ExplainCommand implements Callable<Integer> {
         out.println("Wrote the map " + writeMap + ".");
       }
     } catch (FileAlreadyExistsException exists) {
-      parent.err().println("'" + writeMap + "' is there already and was left as it is.");
+      parent.err().println("'" + exists.getMessage() + "' is there already and was left as it is.");
       return ExitCode.FILE;
     } catch (IOException | RuntimeException failure) {
       parent.err().println(file + ": " + Failure.reason(failure));

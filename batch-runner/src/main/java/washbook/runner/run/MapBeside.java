@@ -48,16 +48,24 @@ public record MapBeside(Path file, LogMap map) {
 
   /** Where the map beside a log lies, null where there is none. */
   static Path find(Path log) {
-    String name = log.getFileName().toString();
-    int dot = name.lastIndexOf('.');
-    String stem = dot > 0 ? name.substring(0, dot) : name;
-    for (String candidate : List.of(stem + ENDING, OF_THE_FOLDER)) {
+    for (String candidate : List.of(ownName(log), OF_THE_FOLDER)) {
       Path file = beside(log, candidate);
       if (file != null && Files.isRegularFile(file)) {
         return file;
       }
     }
     return null;
+  }
+
+  /** Where a log's own map lies, or would lie. */
+  public static Path own(Path log) {
+    return log.resolveSibling(ownName(log));
+  }
+
+  private static String ownName(Path log) {
+    String name = log.getFileName().toString();
+    int dot = name.lastIndexOf('.');
+    return (dot > 0 ? name.substring(0, dot) : name) + ENDING;
   }
 
   /** Null for a name in characters of another encoding than the program runs with. */

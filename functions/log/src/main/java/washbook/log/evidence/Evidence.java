@@ -196,8 +196,7 @@ public final class Evidence {
   }
 
   private boolean statesOriginal() {
-    return table.batches().stream()
-        .anyMatch(b -> b.original() instanceof OriginalGravity.Stated);
+    return table.batches().stream().anyMatch(b -> b.original() instanceof OriginalGravity.Stated);
   }
 
   private void notes() {

@@ -74,7 +74,8 @@ final class BatchOriginals {
     if (fromColumn != null) {
       return fromColumn;
     }
-    Batch fromList = list.isEmpty() || said.firstReadingIsOriginal() ? null : fromList(name, batchRows);
+    Batch fromList =
+        list.isEmpty() || said.firstReadingIsOriginal() ? null : fromList(name, batchRows);
     if (fromList != null) {
       return fromList;
     }

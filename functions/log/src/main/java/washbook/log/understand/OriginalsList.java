@@ -51,8 +51,7 @@ final class OriginalsList {
 
   private void read(
       Grid grid, int header, int column, int topRow, int firstColumn, int lastColumn) {
-    Optional<ReadingScale> scale =
-        ReadingScale.in(Vocabulary.meanings(grid.text(header, column)));
+    Optional<ReadingScale> scale = ReadingScale.in(Vocabulary.meanings(grid.text(header, column)));
     for (int row = header + 1; row < topRow; row++) {
       double value = CellText.plainNumber(grid, row, column);
       if (Double.isNaN(value)) {

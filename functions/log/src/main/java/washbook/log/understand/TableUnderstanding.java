@@ -101,8 +101,7 @@ final class TableUnderstanding {
 
   /** A blend that a line above tells of, and that begins low, goes on where its parts stood. */
   private List<Batch> withoutBlendedStart(List<Batch> batches, List<KeyLine> lines) {
-    KeyLine blended =
-        lines.stream().filter(l -> l.has(Concept.BLENDED)).findFirst().orElse(null);
+    KeyLine blended = lines.stream().filter(l -> l.has(Concept.BLENDED)).findFirst().orElse(null);
     if (blended == null || said.firstReadingIsOriginal()) {
       return batches;
     }

@@ -63,9 +63,7 @@ public final class DateText {
     String plain = withoutWeekday(text.strip());
     int count = numbers(plain, parts);
     if (count == 2 && DAY_AND_MONTH.matcher(plain).matches()) {
-      return parts[0] > 12
-          ? Order.DAY_FIRST
-          : parts[1] > 12 ? Order.MONTH_FIRST : Order.UNKNOWN;
+      return parts[0] > 12 ? Order.DAY_FIRST : parts[1] > 12 ? Order.MONTH_FIRST : Order.UNKNOWN;
     }
     if (count != 3 || parts[0] > 31) {
       return Order.UNKNOWN;
@@ -182,8 +180,7 @@ public final class DateText {
       }
       if (count == 2 && DAY_AND_MONTH.matcher(text.strip()).matches()) {
         boolean monthFirst = order == Order.MONTH_FIRST;
-        return nearest(
-            MonthDay.of(parts[monthFirst ? 0 : 1], parts[monthFirst ? 1 : 0]), near);
+        return nearest(MonthDay.of(parts[monthFirst ? 0 : 1], parts[monthFirst ? 1 : 0]), near);
       }
       if (count != 3) {
         return null;

@@ -1,0 +1,2 @@
+/** Asks a person what a log leaves open, and makes a map of the answers. */
+package washbook.runner.ask;
