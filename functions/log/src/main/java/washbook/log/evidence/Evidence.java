@@ -279,7 +279,8 @@ public final class Evidence {
     if (value >= 900) {
       return ReadingScale.SG.toGravity(value);
     }
-    if (value > 0.9 && value < 1.5) {
+    boolean density = reading.unit().equals(ReadingScale.GCM3.name());
+    if (density || value > 0.9 && value < 1.5) {
       return value;
     }
     try {
