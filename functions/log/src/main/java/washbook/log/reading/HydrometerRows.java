@@ -304,7 +304,7 @@ public final class HydrometerRows {
           return cell.celsius();
         }
         if (cell.form == CellText.Form.VALUE
-            && cell.unit.isEmpty()
+            && (cell.unit.isEmpty() || cell.unit.matches("gr\\.?"))
             && Double.isNaN(cell.temperature)) {
           return temperatureUnit.toCelsius(cell.value);
         }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import washbook.functions.Numbers;
+import washbook.functions.quantity.Quantity;
 import washbook.log.LogColumn;
 import washbook.log.ReadingError;
 import washbook.log.Role;
@@ -27,6 +28,12 @@ import washbook.log.words.Vocabulary;
 final class BatchColumn {
   /** So many rows a batch has at least, on average. */
   private static final int ROWS_PER_BATCH = 3;
+
+  /** Less is the last digit of a reading, SG. */
+  private static final double LEAST_RISE = 0.0005;
+
+  /** No more rows stand below the date of their day. */
+  private static final int MOST_OF_A_DAY = 30;
 
   /** The part of the rows that a column must fill. */
   private static final double FILLED = 0.9;
@@ -112,7 +119,57 @@ final class BatchColumn {
         || !Double.isNaN(DateText.serial(text, DateText.Order.DAY_FIRST));
   }
 
+  /**
+   * Whether on most days several rows stand, each with another value, and every value comes again
+   * and again: two vessels read one after the other, though their readings hardly differ.
+   */
+  boolean isReadInTurn(HeaderCell cell, int dateColumn) {
+    Map<String, Set<String>> byDay = new HashMap<>();
+    Map<String, Integer> byName = new HashMap<>();
+    int readings = 0;
+    for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
+      String name = name(row, cell.column());
+      if (Double.isNaN(gravity(row)) || name.isEmpty()) {
+        continue;
+      }
+      readings++;
+      byName.merge(name, 1, Integer::sum);
+      String day = day(row, dateColumn);
+      if (!byDay.computeIfAbsent(day, d -> new HashSet<>()).add(name)) {
+        return false;
+      }
+    }
+    long shared = byDay.values().stream().filter(names -> names.size() > 1).count();
+    boolean again = byName.values().stream().allMatch(count -> count >= ROWS_PER_BATCH);
+    return byName.size() >= 2
+        && again
+        && readings >= 2 * ROWS_PER_BATCH
+        && 2 * shared > byDay.size()
+        && goUpAndDown(cell.column(), readings);
+  }
+
+  /** Whether readings stand above those before them in many rows, but in few of one name. */
+  private boolean goUpAndDown(int column, int readings) {
+    int together = rises(-1, LEAST_RISE);
+    return 4 * together >= readings && 2 * rises(column, LEAST_RISE) < together;
+  }
+
+  /** The day of a row, without the time; that of a row above where the cell is blank. */
+  private String day(int row, int column) {
+    int at = row;
+    while (at > Math.max(rows.firstRow(), row - MOST_OF_A_DAY)
+        && grid.kind(at, column) == Grid.Kind.BLANK) {
+      at--;
+    }
+    return switch (grid.kind(at, column)) {
+      case NUMBER, DATE -> Double.toString(Math.floor(grid.number(at, column)));
+      case TEXT -> grid.text(at, column).strip().replaceAll("[ T]\\d{1,2}[:hu.]\\d{0,2}.*$", "");
+      default -> "";
+    };
+  }
+
   private boolean namesSeveral(int column) {
+    Map<String, Integer> times = new HashMap<>();
     Set<String> names = new HashSet<>();
     int readings = 0;
     int filled = 0;
@@ -123,23 +180,29 @@ final class BatchColumn {
         if (!name.isEmpty()) {
           filled++;
           names.add(name);
+          times.merge(name, 1, Integer::sum);
         }
       }
     }
     return filled >= FILLED * readings
+        && times.values().stream().allMatch(count -> count > 1)
         && names.size() >= 2
         && names.size() * ROWS_PER_BATCH <= readings;
   }
 
   /** How often a reading stands clearly above the one before it of the same name. */
   private int rises(int column) {
+    return rises(column, ReadingError.BEYOND);
+  }
+
+  private int rises(int column, double least) {
     Map<String, Double> last = new HashMap<>();
     int rises = 0;
     for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
       double gravity = gravity(row);
       if (!Double.isNaN(gravity)) {
         Double before = last.put(column < 0 ? "" : name(row, column), gravity);
-        rises += before != null && gravity > before + ReadingError.BEYOND ? 1 : 0;
+        rises += before != null && gravity > before + least ? 1 : 0;
       }
     }
     return rises;
@@ -150,7 +213,8 @@ final class BatchColumn {
       return Double.NaN;
     }
     double value = CellText.number(grid, row, reading.column());
-    return value == 0 ? Double.NaN : ReadingScale.of(reading.unit()).toGravity(value);
+    double gravity = value == 0 ? Double.NaN : ReadingScale.of(reading.unit()).toGravity(value);
+    return gravity <= Quantity.GRAVITY.max() ? gravity : Double.NaN;
   }
 
   private String name(int row, int column) {

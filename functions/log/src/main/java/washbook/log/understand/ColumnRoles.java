@@ -1,15 +1,18 @@
 package washbook.log.understand;
 
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import washbook.log.Doubts;
 import washbook.log.LogColumn;
+import washbook.log.MapAnswer;
 import washbook.log.Role;
 import washbook.log.layout.Header;
 import washbook.log.layout.Header.HeaderCell;
 import washbook.log.layout.KeyLine;
 import washbook.log.layout.TableRows;
+import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
 import washbook.log.words.AmountUnit;
 import washbook.log.words.CellText;
@@ -253,6 +256,35 @@ final class ColumnRoles {
           .among(open)
           .ifPresent(
               c -> columns.change(c, Role.BATCH, "", "the readings begin anew where it changes"));
+      if (columns.with(Role.BATCH).isEmpty()) {
+        askAboutTurns(byReadings, open);
+      }
+    }
+  }
+
+  private void askAboutTurns(BatchColumn byReadings, List<HeaderCell> open) {
+    List<HeaderCell> times = new ArrayList<>(columns.with(Role.DATE));
+    times.addAll(columns.with(Role.DAY));
+    times.addAll(columns.with(Role.TIME));
+    for (HeaderCell cell : open) {
+      boolean turns =
+          !times.isEmpty()
+              && !byReadings.holdsTimes(cell)
+              && byReadings.isReadInTurn(cell, times.get(0).column());
+      if (turns) {
+        String column = "column " + CellAddress.letters(cell.column());
+        columns.unsettle();
+        columns.doubt(
+            cell,
+            "Does "
+                + column
+                + " ("
+                + cell.text()
+                + ") name the batch or vessel of each row? Several rows of one day differ in it.",
+            MapAnswer.of(column + " = BATCH"),
+            MapAnswer.of(column + " = OTHER"));
+        return;
+      }
     }
   }
 }

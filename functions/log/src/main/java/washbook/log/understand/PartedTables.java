@@ -18,13 +18,16 @@ import washbook.log.sheet.Grid;
  */
 final class PartedTables {
   /** One that begins higher is taken for a fresh wash, SG. */
-  private static final double MOST_PARTED = 1.045;
+  private static final double MOST_PARTED = 1.065;
 
   /** By how much the other's original gravity must be higher, SG. */
   private static final double HIGHER = 0.015;
 
-  /** What a blend may lie outside its parts by, SG. */
+  /** What a blend may lie above its parts by, SG. */
   private static final double SAME = 0.004;
+
+  /** What it may have lost since their last readings, SG. */
+  private static final double SINCE = 0.010;
 
   /** Days between the last reading of one and the first of the other. */
   private static final double CLOSE = 2;
@@ -67,7 +70,7 @@ final class PartedTables {
     List<End> ends = Double.isNaN(day) ? List.of() : endsBefore(table, first, day);
     double lowest = ends.stream().mapToDouble(End::sg).min().orElse(Double.NaN);
     double highest = ends.stream().mapToDouble(End::sg).max().orElse(Double.NaN);
-    if (!(first.sg() >= lowest - SAME && first.sg() <= highest + SAME)) {
+    if (!(first.sg() >= lowest - SINCE && first.sg() <= highest + SAME)) {
       return batch;
     }
     Message why = Message.of("original.parted", first.cell(), ends.get(0).batch(), batch.name());

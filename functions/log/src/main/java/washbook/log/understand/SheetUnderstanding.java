@@ -67,8 +67,9 @@ public final class SheetUnderstanding {
       int above = 0;
       for (int j = 0; j < i; j++) {
         Header other = headers.get(j);
-        if (other.topRow() < header.topRow() && other.overlaps(header)) {
-          above = Math.max(above, Math.max(other.bottomRow(), lastRows.get(j)) + 1);
+        boolean heads = lastRows.get(j) > other.bottomRow();
+        if (heads && other.topRow() < header.topRow() && other.overlaps(header)) {
+          above = Math.max(above, lastRows.get(j) + 1);
         }
       }
       Doubts own = new Doubts();

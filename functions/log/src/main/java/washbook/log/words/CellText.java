@@ -55,6 +55,8 @@ public final class CellText {
           "\u2014",
           "/",
           "tbd",
+          "n/b",
+          "n.b.",
           "empty",
           "leer",
           "vide",

@@ -478,4 +478,68 @@ class UnusualLogsTest {
     Filling filling = LogFiller.fill(grid, understand(grid), FillOptions.usual());
     assertEquals(List.of(), filling.refusals());
   }
+
+  /** Two vessels whose readings hardly differ are told apart by nothing but the rows of a day. */
+  @Test
+  void rowsOfOneDayThatDifferInAColumnAreAskedAbout() {
+    TestGrid grid =
+        TestGrid.of(
+            "Saison",
+            """
+            date | Q | °P saccharometer | temp C
+            #2025-04-07 | 1 | 13.2 | 20
+            #2025-04-07 | 2 | 13.4 | 20
+            #2025-04-08 | 1 | 12.6 | 21
+            #2025-04-08 | 2 | 13.1 | 21
+            #2025-04-09 | 1 | 8.7 | 24
+            #2025-04-09 | 2 | 9.7 | 24
+            #2025-04-12 | 1 | 3.2 | 24
+            #2025-04-12 | 2 | 3.9 | 24\
+            """);
+    Understanding understood = understand(grid);
+    assertEquals(1, understood.doubts().size());
+    LogMap answered =
+        LogMap.none().with("Saison", understood.doubts().get(0), List.of("column B = BATCH"));
+    Understanding again = SheetUnderstanding.understand(grid, answered);
+    assertEquals(2, again.tables().get(0).batches().size());
+  }
+
+  /** Who has read is no batch, also where a slip of the pen stands between. */
+  @Test
+  void whoHasReadIsNoBatch() {
+    TestGrid grid =
+        TestGrid.of(
+            "Medronho",
+            """
+            data | Bé pesa-mostos | temp °C | Quem
+            #2021-11-20 | 9.8 | 20 | Zé
+            #2021-11-24 | 9.5 | 20 | Zé
+            #2021-11-29 | 8.4 | 20 | Zé
+            #2021-12-04 | 6.5 | 20 | Lurdes
+            #2021-12-09 | 4.3 | 20 | Zé
+            #2021-12-12 | 33 | 20 | neto
+            #2021-12-18 | 1.7 | 20 | Zé
+            #2021-12-27 | 1.1 | 20 | Zé
+            #2022-01-10 | 1.0 | 20 | Zé\
+            """);
+    assertEquals(1, table(grid).batches().size());
+  }
+
+  /** A row of labels with a unit is no header of a table without rows that hides what it says. */
+  @Test
+  void anOriginalGravityInALineThatLooksLikeAHeaderHolds() {
+    TestGrid grid =
+        TestGrid.of(
+            "Märzen",
+            """
+            Stammwürze | 13.2 | °P | Spindel 20 °C
+            Anstellen | #2022-11-17 | | 11.5 hl
+            Datum | Extrakt °P | Probe °C
+            #2022-11-18 | 12.9 | 20
+            #2022-11-20 | 10.9 | 20
+            #2022-11-23 | 5.8 | 20
+            #2022-11-28 | 4.0 | 20\
+            """);
+    assertEquals(calc("CONVERT", 13.2, "PLATO", "SG"), original(table(grid)), 1e-9);
+  }
 }
