@@ -56,7 +56,9 @@ class ArchitectureTest {
           log.audit: functions, functions.*, log, log.sheet, log.words, log.reading, log.fill
           log.overview: functions, functions.*, functions.catalogue, log, log.sheet, log.reading, \
           log.fill
+          log.answer: functions, log, log.sheet, log.understand, log.fill
           runner.file:
+          runner.ask: log, log.sheet, log.understand, log.answer, runner.file
           runner.archive: runner.file
           runner.markup: functions, runner.file, runner.archive
           runner.sheet: log.sheet, runner.file, runner.markup
@@ -69,12 +71,11 @@ class ArchitectureTest {
           runner: runner.file, runner.sheet, runner.read, runner.write, runner.chart
           runner.report: functions, log.overview, runner.file
           runner.run: functions, log.*, runner, runner.file, runner.archive, runner.sheet, \
-          runner.read, runner.write, runner.chart, runner.report
+          runner.read, runner.write, runner.chart, runner.report, runner.ask
           runner.season: functions, log.sheet, log.understand, log.overview, runner, runner.file, \
           runner.archive, runner.sheet, runner.report, runner.run
           runner.card: functions, functions.catalogue, log.sheet, log.fill, runner, runner.file, \
           runner.archive, runner.sheet
-          runner.ask: log, log.sheet, log.understand, log.fill
           runner.cli: functions, functions.catalogue, functions.portable, log.*, runner, \
           runner.file, runner.sheet, runner.read, runner.write, runner.report, runner.run, \
           runner.season, runner.card, runner.ask

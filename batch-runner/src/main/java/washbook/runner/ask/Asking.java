@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import washbook.log.Doubt;
 import washbook.log.MapAnswer;
-import washbook.log.fill.AnswerTrial;
+import washbook.log.answer.AnswerTrial;
 import washbook.log.sheet.Grid;
 import washbook.log.understand.LogMap;
 import washbook.log.understand.SheetUnderstanding;

@@ -24,11 +24,11 @@ import washbook.log.understand.LogMap;
 import washbook.log.understand.SheetUnderstanding;
 import washbook.runner.FileFormats;
 import washbook.runner.ask.Asking;
+import washbook.runner.ask.MapBeside;
 import washbook.runner.file.FileMode;
 import washbook.runner.file.UnfinishedFile;
 import washbook.runner.file.WrittenFile;
 import washbook.runner.run.Failure;
-import washbook.runner.run.MapBeside;
 
 /** {@code washbook explain}: what was understood of a log. */
 @Command(

@@ -12,6 +12,7 @@ import washbook.log.sheet.Grid;
 import washbook.log.understand.LogMap;
 import washbook.log.understand.SheetUnderstanding;
 import washbook.runner.FileFormats;
+import washbook.runner.ask.MapBeside;
 import washbook.runner.report.AuditReport;
 import washbook.runner.report.AuditReport.ColumnReport;
 import washbook.runner.report.AuditReport.Status;

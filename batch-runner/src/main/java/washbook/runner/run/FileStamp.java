@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.concurrent.TimeUnit;
+import washbook.runner.ask.MapBeside;
 
 /**
  * By what a file is known to be the same as before.
@@ -25,6 +26,34 @@ public record FileStamp(long size, long modified) {
       return of(file);
     } catch (IOException gone) {
       return null;
+    }
+  }
+
+  /**
+   * By what a log is known to be the same as before, with the map beside it: an answer that a
+   * person writes there makes the log due again.
+   *
+   * @param map null where no map lies beside it
+   */
+  record WithMap(FileStamp file, FileStamp map) {
+
+    static WithMap of(Path log) throws IOException {
+      Path map = MapBeside.find(log);
+      return new WithMap(FileStamp.of(log), map == null ? null : FileStamp.orNull(map));
+    }
+
+    /** The same, or null when there is no such log any more. */
+    static WithMap orNull(Path log) {
+      try {
+        return of(log);
+      } catch (IOException gone) {
+        return null;
+      }
+    }
+
+    /** When either was changed last, nanoseconds since 1970. */
+    long modified() {
+      return map == null ? file.modified() : Math.max(file.modified(), map.modified());
     }
   }
 }

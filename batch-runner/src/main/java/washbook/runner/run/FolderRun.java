@@ -54,7 +54,7 @@ public final class FolderRun<R> {
     void done(R result, boolean earlier) throws IOException;
   }
 
-  private record Done<R>(WorkItem item, LogStamp before, Made<R> made, boolean earlier) {}
+  private record Done<R>(WorkItem item, FileStamp.WithMap before, Made<R> made, boolean earlier) {}
 
   private final Work<R> work;
   private final Journal journal;
@@ -90,7 +90,7 @@ public final class FolderRun<R> {
     if (earlier.isPresent()) {
       return new Done<>(item, null, new Made<>(work.restore(earlier.get()), null), true);
     }
-    LogStamp before = LogStamp.orNull(item.file());
+    FileStamp.WithMap before = FileStamp.WithMap.orNull(item.file());
     return new Done<>(item, before, work.make(item), false);
   }
 

@@ -181,7 +181,8 @@ public final class Journal implements Closeable {
       boolean same =
           entry != null
               && entry.path().equals(item.shown())
-              && LogStamp.of(item.file()).equals(new LogStamp(entry.source(), entry.map()))
+              && FileStamp.WithMap.of(item.file())
+                  .equals(new FileStamp.WithMap(entry.source(), entry.map()))
               && (entry.result() == null
                   || FileStamp.of(Path.of(entry.target())).equals(entry.result()));
       return same ? Optional.of(entry.report()) : Optional.empty();
@@ -195,7 +196,7 @@ public final class Journal implements Closeable {
    *
    * @param after the stamp of the file with the result; null when there is none
    */
-  synchronized void note(WorkItem item, LogStamp before, Note note, FileStamp after)
+  synchronized void note(WorkItem item, FileStamp.WithMap before, Note note, FileStamp after)
       throws IOException {
     Path written = note.written();
     boolean inPlace = written != null && written.equals(item.file());

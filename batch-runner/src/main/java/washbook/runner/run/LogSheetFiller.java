@@ -9,6 +9,7 @@ import washbook.log.language.Language;
 import washbook.log.sheet.Grid;
 import washbook.log.understand.LogMap;
 import washbook.log.understand.SheetUnderstanding;
+import washbook.runner.ask.MapBeside;
 import washbook.runner.file.UnusableFileException;
 
 /** Fermentation logs, with what the user says about them and wants filled in. */

@@ -42,7 +42,7 @@ public final class Watcher {
   public record Pace(Duration interval, Duration settle, Duration retry) {}
 
   /** A file as it was seen, and since when (by the steady clock) it has been so. */
-  private record Seen(LogStamp stamp, long sinceMillis) {}
+  private record Seen(FileStamp.WithMap stamp, long sinceMillis) {}
 
   private final Path folder;
   private final FillJob job;
@@ -52,7 +52,7 @@ public final class Watcher {
   private final Stop stop;
   private final LongSupplier wallMillis;
   private final LongSupplier steadyMillis;
-  private final Map<String, LogStamp> finished = new HashMap<>();
+  private final Map<String, FileStamp.WithMap> finished = new HashMap<>();
   private final Map<String, Seen> failed = new HashMap<>();
   private final Map<String, Seen> settling = new HashMap<>();
   private final Map<String, String> noticed = new HashMap<>();
@@ -130,7 +130,7 @@ public final class Watcher {
         notice(item.shown(), item.refused().refusals().get(0).reason(), listener);
         continue;
       }
-      LogStamp stamp = LogStamp.orNull(item.file());
+      FileStamp.WithMap stamp = FileStamp.WithMap.orNull(item.file());
       if (stamp == null || isSeenTo(item, stamp)) {
         continue;
       }
@@ -171,7 +171,7 @@ public final class Watcher {
   }
 
   private void note(WorkItem item, FileReport report) {
-    LogStamp stamp = LogStamp.orNull(item.file());
+    FileStamp.WithMap stamp = FileStamp.WithMap.orNull(item.file());
     if (stamp == null) {
       return;
     }
@@ -183,7 +183,7 @@ public final class Watcher {
     }
   }
 
-  private boolean isSeenTo(WorkItem item, LogStamp stamp) {
+  private boolean isSeenTo(WorkItem item, FileStamp.WithMap stamp) {
     Seen failure = failed.get(item.shown());
     return stamp.equals(finished.get(item.shown()))
         || (failure != null
@@ -192,7 +192,7 @@ public final class Watcher {
   }
 
   /** Stood still while we looked on, or has not been touched for long. */
-  private boolean isSettled(WorkItem item, LogStamp stamp) {
+  private boolean isSettled(WorkItem item, FileStamp.WithMap stamp) {
     long untouched = wallMillis.getAsLong() - stamp.modified() / 1_000_000;
     if (untouched >= pace.settle().toMillis()) {
       return true;

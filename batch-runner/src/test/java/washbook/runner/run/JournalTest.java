@@ -140,7 +140,7 @@ final class JournalTest {
   private void note() throws IOException {
     try (Journal journal = Journal.open(place, "s", false)) {
       Journal.Note note = new Journal.Note(report, item.target());
-      journal.note(item, LogStamp.of(item.file()), note, FileStamp.of(item.target()));
+      journal.note(item, FileStamp.WithMap.of(item.file()), note, FileStamp.of(item.target()));
     }
   }
 

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import washbook.runner.ask.MapBeside;
 import washbook.runner.file.UnusableFileException;
 
 /** A map beside a log is used without being named, and a log is due again when it changes. */
@@ -53,14 +54,14 @@ class MapBesideTest {
 
   @Test
   void aLogIsDueAgainWhenAMapIsPutBesideItOrTakenAway() throws Exception {
-    LogStamp without = LogStamp.of(log);
-    assertEquals(without, LogStamp.of(log));
+    FileStamp.WithMap without = FileStamp.WithMap.of(log);
+    assertEquals(without, FileStamp.WithMap.of(log));
     Path map = Files.writeString(folder.resolve("Plum 3.map"), "temperature = 20 C\n");
-    LogStamp with = LogStamp.of(log);
+    FileStamp.WithMap with = FileStamp.WithMap.of(log);
     assertNotEquals(without, with);
     Files.writeString(map, "temperature = 20.5 C\n");
-    assertNotEquals(with, LogStamp.of(log));
+    assertNotEquals(with, FileStamp.WithMap.of(log));
     Files.delete(map);
-    assertEquals(without, LogStamp.of(log));
+    assertEquals(without, FileStamp.WithMap.of(log));
   }
 }

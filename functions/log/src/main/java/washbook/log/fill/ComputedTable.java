@@ -372,7 +372,7 @@ public final class ComputedTable implements ComputedCells {
     return cells == null ? Double.NaN : cells[row - table.firstRow()];
   }
 
-  Filling.TableCount count() {
+  public Filling.TableCount count() {
     return new Filling.TableCount(table.range(), counts);
   }
 }

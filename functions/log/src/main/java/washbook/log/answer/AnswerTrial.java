@@ -1,4 +1,4 @@
-package washbook.log.fill;
+package washbook.log.answer;
 
 import java.util.EnumSet;
 import java.util.List;
@@ -8,6 +8,8 @@ import washbook.log.ComputedColumn;
 import washbook.log.Doubt;
 import washbook.log.LogTable;
 import washbook.log.Understanding;
+import washbook.log.fill.ComputedTable;
+import washbook.log.fill.Filling;
 import washbook.log.sheet.Grid;
 import washbook.log.understand.LogMap;
 import washbook.log.understand.SheetUnderstanding;

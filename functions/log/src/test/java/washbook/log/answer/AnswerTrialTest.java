@@ -1,4 +1,4 @@
-package washbook.log.fill;
+package washbook.log.answer;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;

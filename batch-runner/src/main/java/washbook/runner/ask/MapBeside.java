@@ -1,6 +1,7 @@
-package washbook.runner.run;
+package washbook.runner.ask;
 
 import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -40,14 +41,22 @@ public record MapBeside(Path file, LogMap map) {
         throw new IllegalArgumentException("it is larger than any map");
       }
       return new MapBeside(file, LogMap.parse(Files.readString(file)));
-    } catch (IOException | IllegalArgumentException unusable) {
-      throw new UnusableFileException(
-          "The map '" + file.getFileName() + "' beside it: " + Failure.reason(unusable));
+    } catch (IllegalArgumentException unusable) {
+      throw unusable(file, unusable.getMessage(), unusable);
+    } catch (CharacterCodingException otherEncoding) {
+      throw unusable(file, "it is no text in UTF-8", otherEncoding);
+    } catch (IOException unreadable) {
+      throw unusable(file, "it cannot be read", unreadable);
     }
   }
 
+  private static UnusableFileException unusable(Path file, String why, Exception cause) {
+    return new UnusableFileException(
+        "The map '" + file.getFileName() + "' beside it: " + why, cause);
+  }
+
   /** Where the map beside a log lies, null where there is none. */
-  static Path find(Path log) {
+  public static Path find(Path log) {
     for (String candidate : List.of(ownName(log), OF_THE_FOLDER)) {
       Path file = beside(log, candidate);
       if (file != null && Files.isRegularFile(file)) {

@@ -1,0 +1,2 @@
+/** What would follow from an answer to a question about a log. */
+package washbook.log.answer;
