@@ -6,6 +6,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import washbook.log.Doubts;
 import washbook.log.MapAnswer;
+import washbook.log.Role;
+import washbook.log.layout.HeaderRoles;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
 import washbook.log.sheet.Grid.Kind;
@@ -57,7 +59,7 @@ final class LogWithoutHeaders {
       }
     }
     for (int row = 0; row < Math.min(grid.rowCount(), MOST_ROWS); row++) {
-      int first = fallsAcross(row);
+      int first = namesReading(row) ? fallsAcross(row) : -1;
       if (first >= 0) {
         doubts.ask(
             CellAddress.of(row, first),
@@ -128,6 +130,17 @@ final class LogWithoutHeaders {
       run.add(row, figure(row, column));
     }
     return run.first();
+  }
+
+  /** Whether a row begins with a word for a reading, as {@code Grad Oechsle}. */
+  private boolean namesReading(int row) {
+    for (int column = 0; column < Math.min(grid.columnsUsed(row), MOST_COLUMNS); column++) {
+      if (grid.kind(row, column) != Kind.BLANK) {
+        return grid.kind(row, column) == Kind.TEXT
+            && HeaderRoles.role(Vocabulary.meanings(grid.text(row, column))) == Role.GRAVITY;
+      }
+    }
+    return false;
   }
 
   private int fallsAcross(int row) {
