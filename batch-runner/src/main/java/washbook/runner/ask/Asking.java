@@ -57,7 +57,7 @@ public final class Asking {
     out.println(grid.name() + ", " + doubt.cell() + ": " + doubt.asked());
     List<MapAnswer> answers = doubt.answers();
     if (answers.isEmpty()) {
-      out.println("  Only the log itself can say so.");
+      out.println("  It is answered in the log or by a map, not here.");
       out.println();
       return Optional.empty();
     }

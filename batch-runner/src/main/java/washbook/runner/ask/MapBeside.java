@@ -50,6 +50,11 @@ public record MapBeside(Path file, LogMap map) {
     }
   }
 
+  /** The map that a person has named for all logs, where it says anything, else that beside one. */
+  public static MapBeside of(Path log, LogMap named) throws UnusableFileException {
+    return named.isSilent() ? of(log) : new MapBeside(null, named);
+  }
+
   private static UnusableFileException unusable(Path file, String why, Exception cause) {
     return new UnusableFileException(
         "The map '" + file.getFileName() + "' beside it: " + why, cause);

@@ -67,14 +67,14 @@ final class ExplainCommand implements Callable<Integer> {
   private Path file;
 
   /** A new file, whole or not at all, for those who may read the log. */
-  private void write(String text) throws IOException {
-    try (UnfinishedFile unfinished = UnfinishedFile.beside(writeMap)) {
+  private void write(Path target, String text) throws IOException {
+    try (UnfinishedFile unfinished = UnfinishedFile.beside(target)) {
       try (OutputStream out = WrittenFile.stream(unfinished.path())) {
         out.write(text.getBytes(StandardCharsets.UTF_8));
       }
       unfinished.permit(FileMode.forAll(List.of(file)), false);
       unfinished.force();
-      unfinished.placeAs(writeMap);
+      unfinished.placeAs(target);
       unfinished.forceFolder();
     }
   }
@@ -91,11 +91,10 @@ final class ExplainCommand implements Callable<Integer> {
                 new BufferedReader(new InputStreamReader(System.in, Terminal.charset())),
                 parent.out())
             .ask(sheets, before);
-    writeMap = answers;
     if (map.equals(before)) {
       parent.out().println("Nothing was answered, and nothing written.");
     } else {
-      write(map.print());
+      write(answers, map.print());
       parent.out().println("Wrote the map " + answers + ".");
     }
     boolean open =
@@ -110,7 +109,7 @@ final class ExplainCommand implements Callable<Integer> {
     PrintStream out = parent.out();
     List<Understanding> sheets = new ArrayList<>();
     try {
-      MapBeside beside = named.tables().isEmpty() ? MapBeside.of(file) : new MapBeside(null, named);
+      MapBeside beside = MapBeside.of(file, named);
       if (beside.file() != null) {
         out.println("By the map " + beside.file() + " beside it.");
         out.println();
@@ -125,7 +124,7 @@ final class ExplainCommand implements Callable<Integer> {
         explanation.print(understanding);
       }
       if (writeMap != null) {
-        write(LogMap.write(sheets));
+        write(writeMap, LogMap.write(sheets));
         out.println("Wrote the map " + writeMap + ".");
       }
     } catch (FileAlreadyExistsException exists) {

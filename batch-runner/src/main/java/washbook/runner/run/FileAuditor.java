@@ -75,7 +75,7 @@ public final class FileAuditor implements FolderRun.Work<AuditReport> {
     List<Refusal> questions = new ArrayList<>();
     List<AuditReport.Curves> curves = new ArrayList<>();
     boolean recognised = false;
-    LogMap used = map.tables().isEmpty() ? MapBeside.of(item.file()).map() : map;
+    LogMap used = MapBeside.of(item.file(), map).map();
     for (Grid grid : FileFormats.of(item.file()).reader().read(item.file())) {
       Understanding understanding = SheetUnderstanding.understand(grid, used);
       recognised |= !understanding.tables().isEmpty();

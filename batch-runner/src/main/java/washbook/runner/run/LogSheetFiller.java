@@ -25,10 +25,7 @@ public record LogSheetFiller(LogMap map, Path mapBeside, FillOptions options)
 
   @Override
   public LogSheetFiller beside(Path file) throws UnusableFileException {
-    if (!map.tables().isEmpty()) {
-      return this;
-    }
-    MapBeside found = MapBeside.of(file);
+    MapBeside found = MapBeside.of(file, map);
     return new LogSheetFiller(found.map(), found.file(), options);
   }
 

@@ -40,6 +40,16 @@ public record Batch(
     return new Batch(name, rows, original, originalBrix, List.copyOf(steps));
   }
 
+  /** The same rows with an original gravity that is not known, and why. */
+  public Batch withoutOriginal(String cell, Message why) {
+    return unknown(name, rows, cell, why);
+  }
+
+  /** A batch whose original gravity is not known, and why. */
+  public static Batch unknown(String name, int[] rows, String cell, Message why) {
+    return new Batch(name, rows, new OriginalGravity.Unknown(cell, why), OptionalDouble.empty());
+  }
+
   public boolean isFed() {
     return !steps.isEmpty();
   }

@@ -136,6 +136,18 @@ public final class HydrometerRows {
     return state;
   }
 
+  /**
+   * The row of the last reading up to a position in some rows, which is then the one just read; -1
+   * where there is none.
+   */
+  public int lastRead(int[] rows, int position) {
+    int at = position;
+    while (at >= 0 && read(rows[at]) != State.READ) {
+      at--;
+    }
+    return at < 0 ? NONE : rows[at];
+  }
+
   private static boolean isTime(LogColumn use) {
     return switch (use.role()) {
       case DATE, TIME, DAY, HOURS -> true;

@@ -25,6 +25,7 @@ final class RunColumns {
   private final Map<Integer, LogColumn> uses = new TreeMap<>();
   private final Doubts doubts;
   private final int end;
+  private final RunFigures figures;
 
   /** Columns for the rows to be found by; -1 where there is none. */
   int volume = -1;
@@ -45,6 +46,7 @@ final class RunColumns {
     this.grid = grid;
     this.header = header;
     this.end = Math.min(end, header.bottomRow() + ROWS_READ);
+    this.figures = new RunFigures(grid, header.bottomRow() + 1, this.end);
     this.said = said;
     this.doubts = doubts;
     header
@@ -102,7 +104,8 @@ final class RunColumns {
       if (cell.isPureAlcohol()) {
         put(cell, Role.OWN_PURE_ALCOHOL, "", "header; left as it is");
       }
-      if (numbers(cell).length == 0 && RunCuts.isColumn(grid, header.bottomRow() + 1, end, cell)) {
+      if (figures.numbers(cell.column()).length == 0
+          && RunCuts.isColumn(grid, header.bottomRow() + 1, end, cell)) {
         put(cell, Role.CUT, "", "its cells name heads, hearts and tails");
       }
     }
@@ -114,7 +117,8 @@ final class RunColumns {
             .filter(RunHeader.Cell::isStrength)
             .filter(c -> !isTemperature(c) || c.has(RunWord.PROOF))
             .filter(c -> !c.has(RunWord.OTHER))
-            .filter(c -> isMostlyNumbers(c) && uses.get(c.column()).role() != Role.CUT)
+            .filter(
+                c -> figures.isMostlyNumbers(c.column()) && uses.get(c.column()).role() != Role.CUT)
             .toList();
     List<RunHeader.Cell> named = saidOr(Role.STRENGTH, all);
     List<RunHeader.Cell> raw = named.stream().filter(c -> !c.isAt20()).toList();
@@ -144,7 +148,7 @@ final class RunColumns {
               + "? Say in a map: column "
               + CellAddress.letters(cell.column())
               + " = STRENGTH");
-    } else if (max(cell) <= 1) {
+    } else if (figures.max(cell.column()) <= 1) {
       open(
           cell,
           "The strengths are 1 at most: are they shares of one? Only % vol and proof are read");
@@ -182,7 +186,8 @@ final class RunColumns {
     }
     boolean named =
         header.cells().stream().anyMatch(c -> c.has(RunWord.STRENGTH) || c.has(RunWord.PROOF));
-    boolean degrees = cell.has(RunWord.DEGREE) && named && numbers > 0 && max(cell) <= 40;
+    boolean degrees =
+        cell.has(RunWord.DEGREE) && named && numbers > 0 && figures.max(cell.column()) <= 40;
     return degrees || with >= 2 && with * 2 > numbers;
   }
 
@@ -190,8 +195,8 @@ final class RunColumns {
     return isTemperature(cell)
         && !cell.has(RunWord.HEAD)
         && !cell.has(RunWord.ELSEWHERE)
-        && isMostlyNumbers(cell)
-        && (cell.has(RunWord.F) || min(cell) < WARMEST_SPIRIT);
+        && figures.isMostlyNumbers(cell.column())
+        && (cell.has(RunWord.F) || figures.min(cell.column()) < WARMEST_SPIRIT);
   }
 
   private void temperatures() {
@@ -200,13 +205,13 @@ final class RunColumns {
       boolean known =
           cell.column() == strength
               || !isTemperature(cell)
-              || !isMostlyNumbers(cell)
+              || !figures.isMostlyNumbers(cell.column())
               || uses.get(cell.column()).role() != Role.OTHER;
       if (known || cell.has(RunWord.ELSEWHERE)) {
         continue;
       }
       boolean fahrenheit = cell.has(RunWord.F) && !cell.has(RunWord.C);
-      boolean hot = min(cell) > (fahrenheit ? 140 : 60);
+      boolean hot = figures.min(cell.column()) > (fahrenheit ? 140 : 60);
       if (cell.has(RunWord.HEAD) || hot && cell.has(RunWord.C)) {
         put(cell, Role.HEAD_TEMPERATURE, fahrenheit ? "F" : "C", "header, values");
       } else {
@@ -246,8 +251,8 @@ final class RunColumns {
     if (use != null && !use.unit().isEmpty()) {
       return use.unit();
     }
-    double low = min(cell);
-    double high = max(cell);
+    double low = figures.min(cell.column());
+    double high = figures.max(cell.column());
     for (int row = header.bottomRow() + 1; row < end; row++) {
       Optional<TemperatureUnit> own = RunCells.temperatureUnit(grid, row, cell.column());
       if (own.isPresent() && cell.has(RunWord.C) == cell.has(RunWord.F)) {
@@ -270,7 +275,7 @@ final class RunColumns {
         header.cells().stream()
             .filter(RunHeader.Cell::isVolume)
             .filter(c -> c.column() != strength && c.column() != temperature)
-            .filter(c -> isMostlyNumbers(c) && !c.has(RunWord.OTHER))
+            .filter(c -> figures.isMostlyNumbers(c.column()) && !c.has(RunWord.OTHER))
             .toList();
     List<RunHeader.Cell> found = saidOr(Role.VOLUME, all);
     if (found.size() > 1) {
@@ -324,21 +329,13 @@ final class RunColumns {
   /** Without a column that holds the sums of another one up to each row. */
   private List<RunHeader.Cell> withoutSums(List<RunHeader.Cell> cells) {
     return cells.stream()
-        .filter(c -> cells.stream().noneMatch(other -> other != c && isSumOf(c, other)))
+        .filter(
+            c ->
+                cells.stream()
+                    .noneMatch(
+                        other ->
+                            other != c && figures.areSums(c.column(), other.column(), strength)))
         .toList();
-  }
-
-  private boolean isSumOf(RunHeader.Cell sums, RunHeader.Cell parts) {
-    double[] whole = figures(sums);
-    double[] each = figures(parts);
-    double sum = 0;
-    for (int i = 0; i < Math.min(whole.length, each.length); i++) {
-      sum += each[i];
-      if (Math.abs(whole[i] - sum) > 0.005 * sum) {
-        return false;
-      }
-    }
-    return whole.length == each.length && whole.length >= 3;
   }
 
   /** Whether each volume is larger than the one before, as sums are. */
@@ -346,7 +343,7 @@ final class RunColumns {
     if (said.columns().containsKey(cell.column())) {
       return false;
     }
-    double[] values = figures(cell);
+    double[] values = figures.besideStrengths(cell.column(), strength);
     int count = 0;
     for (int i = 1; i < values.length; i++) {
       if (values[i] <= values[i - 1]) {
@@ -355,18 +352,6 @@ final class RunColumns {
       count++;
     }
     return count >= 3;
-  }
-
-  /** The numbers of rows that have a strength too: sums below are left out. */
-  private double[] figures(RunHeader.Cell cell) {
-    List<Double> values = new ArrayList<>();
-    for (int row = header.bottomRow() + 1; row < end; row++) {
-      double value = RunCells.number(grid, row, cell.column());
-      if (!Double.isNaN(value) && !Double.isNaN(RunCells.number(grid, row, strength))) {
-        values.add(value);
-      }
-    }
-    return values.stream().mapToDouble(v -> v).toArray();
   }
 
   /** The unit that stands in all cells of a column which has none in its header. */
@@ -408,41 +393,5 @@ final class RunColumns {
 
   private static String letters(List<RunHeader.Cell> cells) {
     return String.join(" or ", cells.stream().map(c -> CellAddress.letters(c.column())).toList());
-  }
-
-  private boolean isMostlyNumbers(RunHeader.Cell cell) {
-    int filled = 0;
-    for (int row = header.bottomRow() + 1; row < end; row++) {
-      filled += grid.kind(row, cell.column()) == Grid.Kind.BLANK ? 0 : 1;
-    }
-    int numbers = numbers(cell).length;
-    return numbers >= 2 && numbers * 2 > filled;
-  }
-
-  private double[] numbers(RunHeader.Cell cell) {
-    List<Double> values = new ArrayList<>();
-    for (int row = header.bottomRow() + 1; row < end; row++) {
-      double value = RunCells.number(grid, row, cell.column());
-      if (!Double.isNaN(value)) {
-        values.add(value);
-      }
-    }
-    return values.stream().mapToDouble(v -> v).toArray();
-  }
-
-  private double max(RunHeader.Cell cell) {
-    double max = Double.NEGATIVE_INFINITY;
-    for (double value : numbers(cell)) {
-      max = Math.max(max, value);
-    }
-    return max;
-  }
-
-  private double min(RunHeader.Cell cell) {
-    double min = Double.POSITIVE_INFINITY;
-    for (double value : numbers(cell)) {
-      min = Math.min(min, value);
-    }
-    return min;
   }
 }

@@ -15,7 +15,6 @@ import washbook.log.MapAnswer;
 import washbook.log.OriginalGravity.FirstReading;
 import washbook.log.OriginalGravity.Stated;
 import washbook.log.OriginalGravity.StatedNumber;
-import washbook.log.OriginalGravity.Unknown;
 import washbook.log.Role;
 import washbook.log.language.Figure;
 import washbook.log.language.Message;
@@ -109,7 +108,7 @@ final class BatchOriginals {
                 + Numbers.show(value)
                 + ": which one holds? Correct the column, or say it.",
             MapAnswer.like("original gravity of " + name + " = 1.085 SG"));
-        return unknown(name, batchRows, cell, Message.of("why.two"));
+        return Batch.unknown(name, batchRows, cell, Message.of("why.two"));
       }
     }
     if (foundRow < 0) {
@@ -142,7 +141,7 @@ final class BatchOriginals {
         "Which of the original gravities that begin there is that of batch " + name + "?",
         MapAnswer.like("original gravity of " + name + " = 1.085 SG"),
         MapAnswer.of("original gravity = first reading"));
-    return unknown(name, batchRows, list.cell(), Message.of("why.two"));
+    return Batch.unknown(name, batchRows, list.cell(), Message.of("why.two"));
   }
 
   private Batch fromKeyLine(KeyLine line, String name, int[] batchRows) {
@@ -160,7 +159,7 @@ final class BatchOriginals {
     double shown = line.temperatureC();
     if (!(shown >= temperatures.min() && shown <= temperatures.max())) {
       Message degrees = Message.of("amount", new Figure(Numbers.round(shown, 1)), " \u00b0C");
-      return unknown(
+      return Batch.unknown(
           name,
           batchRows,
           line.cell(),
@@ -179,7 +178,7 @@ final class BatchOriginals {
               table.settings().offset());
       return stated(name, batchRows, gravity, Optional.of(ReadingScale.SG), line.cell(), false);
     } catch (RefusedException refused) {
-      return unknown(
+      return Batch.unknown(
           name, batchRows, line.cell(), Message.of("why.outside", line.cell(), ORIGINALS));
     }
   }
@@ -216,7 +215,7 @@ final class BatchOriginals {
           cell,
           "On which scale is the original gravity " + Numbers.show(value) + "?",
           MapAnswer.like("original gravity = " + Numbers.show(value) + " BRIX"));
-      return unknown(name, batchRows, cell, Message.of("why.scale"));
+      return Batch.unknown(name, batchRows, cell, Message.of("why.scale"));
     }
     try {
       double gravity =
@@ -229,7 +228,7 @@ final class BatchOriginals {
           new Stated(gravity, cell, "stated in " + cell, number),
           originalBrix(gravity));
     } catch (RefusedException refused) {
-      return unknown(
+      return Batch.unknown(
           name,
           batchRows,
           cell,
@@ -245,7 +244,7 @@ final class BatchOriginals {
           continue;
         }
         case REFUSED -> {
-          return unknown(
+          return Batch.unknown(
               name,
               batchRows,
               reading.refusal.cell(),
@@ -258,7 +257,7 @@ final class BatchOriginals {
           try {
             Quantity.ORIGINAL_GRAVITY.check("original gravity", gravity);
           } catch (RefusedException refused) {
-            return unknown(
+            return Batch.unknown(
                 name,
                 batchRows,
                 cell,
@@ -274,7 +273,7 @@ final class BatchOriginals {
         }
       }
     }
-    return unknown(name, batchRows, "", Message.of("why.noReading"));
+    return Batch.unknown(name, batchRows, "", Message.of("why.noReading"));
   }
 
   /** What the refractometer would show in a wash of that original gravity. */
@@ -290,9 +289,5 @@ final class BatchOriginals {
     return reading.hasRefractometer() && reading.readRefractometer(row) == HydrometerRows.State.READ
         ? OptionalDouble.of(reading.presentBrix)
         : originalBrix(originalGravity);
-  }
-
-  private static Batch unknown(String name, int[] batchRows, String cell, Message why) {
-    return new Batch(name, batchRows, new Unknown(cell, why), OptionalDouble.empty());
   }
 }

@@ -12,7 +12,6 @@ import washbook.log.layout.Header;
 import washbook.log.layout.Header.HeaderCell;
 import washbook.log.layout.KeyLine;
 import washbook.log.layout.TableRows;
-import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
 import washbook.log.words.AmountUnit;
 import washbook.log.words.CellText;
@@ -272,7 +271,7 @@ final class ColumnRoles {
               && !byReadings.holdsTimes(cell)
               && byReadings.isReadInTurn(cell, times.get(0).column());
       if (turns) {
-        String column = "column " + CellAddress.letters(cell.column());
+        String column = MapPrinter.column(cell.column());
         columns.unsettle();
         columns.doubt(
             cell,

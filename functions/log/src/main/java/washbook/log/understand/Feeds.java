@@ -79,8 +79,8 @@ final class Feeds {
         steps.add(new Batch.Step(position, OptionalDouble.empty(), missing));
         continue;
       }
-      boolean inFirst =
-          position == first && !risesAfter(rows, position) && !isBelowStated(batch, row);
+      boolean begun = position == first && isBelowStated(batch, row);
+      boolean inFirst = position == first && !risesAfter(rows, position) && !begun;
       if ((!added && !noted) || inFirst) {
         continue;
       }
@@ -89,8 +89,7 @@ final class Feeds {
       }
       kilograms.add(sugarHere);
       litres.add(waterHere);
-      boolean after = readAfter(rows, position) || position == first && isBelowStated(batch, row);
-      int from = position + (after ? 0 : 1);
+      int from = position + (readAfter(rows, position) || begun ? 0 : 1);
       steps.add(step(batch, from, kilograms, litres, missing));
     }
     return steps.size() == 1 ? batch : batch.fed(steps);

@@ -90,7 +90,8 @@ public record LogMap(List<TableMap> tables) {
     return MapPrinter.print(this);
   }
 
-  boolean isSilent() {
+  /** Whether it says nothing. */
+  public boolean isSilent() {
     return tables.isEmpty();
   }
 

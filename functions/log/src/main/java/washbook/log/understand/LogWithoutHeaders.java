@@ -1,5 +1,6 @@
 package washbook.log.understand;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -84,9 +85,9 @@ final class LogWithoutHeaders {
             + " readings of a ferment? No header says so. Write headers over the columns (date,"
             + " reading with its scale, temperature), or say it.",
         new MapAnswer(
-            java.util.List.of(
+            List.of(
                 "header row = " + Math.max(1, firstRow),
-                "column " + letters + " = GRAVITY in " + scale(value)),
+                MapPrinter.column(column) + " = GRAVITY in " + scale(value)),
             "with a line for the temperature too: column X = TEMPERATURE in C",
             true));
   }

@@ -48,9 +48,7 @@ final class MapPrinter {
     if (table.ignored()) {
       put(out, "ignore", "yes");
     }
-    table
-        .columns()
-        .forEach((column, use) -> put(out, "column " + CellAddress.letters(column), show(use)));
+    table.columns().forEach((column, use) -> put(out, column(column), show(use)));
     put(out, "temperature", table.temperatureC(), " C");
     if (table.corrected() != null) {
       put(out, "corrected", table.corrected() ? "yes" : "no");
@@ -93,6 +91,11 @@ final class MapPrinter {
     }
   }
 
+  /** The key of what a column holds. */
+  static String column(int column) {
+    return "column " + CellAddress.letters(column);
+  }
+
   private static String show(TableMap.ColumnMap use) {
     return use.role() + (use.unit().isEmpty() ? "" : " in " + use.unit());
   }
@@ -123,9 +126,7 @@ final class MapPrinter {
                 sheet.sheet(), table.headerRow(), table.settled() ? columns(table) : Map.of()));
         if (!table.settled()) {
           out.append("# Not settled; take away the # where a line is right:\n");
-          columns(table)
-              .forEach(
-                  (column, use) -> put(out, "# column " + CellAddress.letters(column), show(use)));
+          columns(table).forEach((column, use) -> put(out, "# " + column(column), show(use)));
         }
         settings(out, table);
       }

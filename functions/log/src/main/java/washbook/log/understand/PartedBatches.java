@@ -3,11 +3,9 @@ package washbook.log.understand;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.OptionalDouble;
 import washbook.log.Batch;
 import washbook.log.LogTable;
 import washbook.log.OriginalGravity.FirstReading;
-import washbook.log.OriginalGravity.Unknown;
 import washbook.log.language.Figure;
 import washbook.log.language.Message;
 import washbook.log.reading.HydrometerRows;
@@ -63,9 +61,8 @@ final class PartedBatches {
 
   private Batch checked(Batch batch, FirstReading first, List<Batch> batches) {
     if (first.sg() < LEAST_START) {
-      return without(
-          batch,
-          first,
+      return batch.withoutOriginal(
+          first.cell(),
           Message.of(
               "original.low",
               new Figure(String.format(Locale.ROOT, "%.4f", first.sg())),
@@ -78,16 +75,11 @@ final class PartedBatches {
     }
     for (Batch other : batches) {
       if (other != batch && stoodSo(other, first, day)) {
-        return without(
-            batch, first, Message.of("original.parted", first.cell(), other.name(), batch.name()));
+        return batch.withoutOriginal(
+            first.cell(), Message.of("original.parted", first.cell(), other.name(), batch.name()));
       }
     }
     return batch;
-  }
-
-  private static Batch without(Batch batch, FirstReading first, Message why) {
-    return new Batch(
-        batch.name(), batch.rows(), new Unknown(first.cell(), why), OptionalDouble.empty());
   }
 
   /** Whether another batch had fallen to the first reading of this one when it was taken. */
@@ -115,11 +107,8 @@ final class PartedBatches {
   }
 
   private double lastDay(HydrometerRows reading, int[] rows) {
-    int at = rows.length - 1;
-    while (at >= 0 && !isReading(reading, rows[at])) {
-      at--;
-    }
-    return at < 0 ? Double.NaN : order.days(rows[at]);
+    int row = reading.lastRead(rows, rows.length - 1);
+    return row < 0 ? Double.NaN : order.days(row);
   }
 
   private boolean isLater(int row, double day) {
@@ -132,10 +121,6 @@ final class PartedBatches {
 
   /** The last reading up to a position; NaN where there is none. */
   private static double last(HydrometerRows reading, int[] rows, int position) {
-    int at = position;
-    while (at >= 0 && !isReading(reading, rows[at])) {
-      at--;
-    }
-    return at < 0 ? Double.NaN : reading.asSugarSolution();
+    return reading.lastRead(rows, position) < 0 ? Double.NaN : reading.asSugarSolution();
   }
 }

@@ -2,11 +2,9 @@ package washbook.log.understand;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import washbook.log.Batch;
 import washbook.log.LogTable;
 import washbook.log.OriginalGravity.FirstReading;
-import washbook.log.OriginalGravity.Unknown;
 import washbook.log.language.Message;
 import washbook.log.reading.HydrometerRows;
 import washbook.log.reading.RowTimes;
@@ -74,8 +72,7 @@ final class PartedTables {
       return batch;
     }
     Message why = Message.of("original.parted", first.cell(), ends.get(0).batch(), batch.name());
-    return new Batch(
-        batch.name(), batch.rows(), new Unknown(first.cell(), why), OptionalDouble.empty());
+    return batch.withoutOriginal(first.cell(), why);
   }
 
   private List<End> endsBefore(LogTable table, FirstReading first, double day) {
@@ -85,26 +82,18 @@ final class PartedTables {
         continue;
       }
       RowTimes times = RowTimes.of(grid, other);
+      HydrometerRows reading = new HydrometerRows(grid, other);
       for (Batch batch : other.batches()) {
         double original = batch.originalGravity().orElse(Double.NaN);
-        int row = original >= first.sg() + HIGHER ? lastReading(other, batch) : -1;
+        int row =
+            original >= first.sg() + HIGHER
+                ? reading.lastRead(batch.rows(), batch.rows().length - 1)
+                : -1;
         if (row >= 0 && Math.abs(times.days(row) - day) <= CLOSE) {
-          HydrometerRows reading = new HydrometerRows(grid, other);
-          reading.read(row);
           ends.add(new End(batch.name(), reading.asSugarSolution()));
         }
       }
     }
     return ends;
-  }
-
-  private int lastReading(LogTable table, Batch batch) {
-    HydrometerRows reading = new HydrometerRows(grid, table);
-    for (int i = batch.rows().length - 1; i >= 0; i--) {
-      if (reading.read(batch.rows()[i]) == HydrometerRows.State.READ) {
-        return batch.rows()[i];
-      }
-    }
-    return -1;
   }
 }

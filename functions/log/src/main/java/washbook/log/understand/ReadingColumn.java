@@ -116,9 +116,15 @@ final class ReadingColumn {
                 + " and "
                 + CellAddress.letters(other.column())
                 + " could both be the reading and do not agree: which one is it?",
-            MapAnswer.of(column(chosen) + " = GRAVITY", column(other) + " = OTHER"),
-            MapAnswer.of(column(other) + " = GRAVITY", column(chosen) + " = OTHER"),
-            MapAnswer.of(column(chosen) + " = GRAVITY", column(other) + " = REFRACTOMETER"));
+            MapAnswer.of(
+                MapPrinter.column(chosen.column()) + " = GRAVITY",
+                MapPrinter.column(other.column()) + " = OTHER"),
+            MapAnswer.of(
+                MapPrinter.column(other.column()) + " = GRAVITY",
+                MapPrinter.column(chosen.column()) + " = OTHER"),
+            MapAnswer.of(
+                MapPrinter.column(chosen.column()) + " = GRAVITY",
+                MapPrinter.column(other.column()) + " = REFRACTOMETER"));
       }
       columns.change(
           other,
@@ -239,21 +245,17 @@ final class ReadingColumn {
         scales(cell));
   }
 
-  private static String column(HeaderCell cell) {
-    return "column " + CellAddress.letters(cell.column());
-  }
-
   /** The scales that the values can stand on; one as an example where none of the usual fits. */
   private MapAnswer[] scales(HeaderCell cell) {
     List<MapAnswer> fitting = new ArrayList<>();
     for (ReadingScale scale : ScaleAbove.fitting(columns.facts(cell))) {
-      fitting.add(MapAnswer.of(column(cell) + " = GRAVITY in " + scale.name()));
+      fitting.add(MapAnswer.of(MapPrinter.column(cell.column()) + " = GRAVITY in " + scale.name()));
       if (scale == ReadingScale.BRIX) {
-        fitting.add(MapAnswer.of(column(cell) + " = REFRACTOMETER in BRIX"));
+        fitting.add(MapAnswer.of(MapPrinter.column(cell.column()) + " = REFRACTOMETER in BRIX"));
       }
     }
     return fitting.isEmpty()
-        ? new MapAnswer[] {MapAnswer.like(column(cell) + " = GRAVITY in BRIX")}
+        ? new MapAnswer[] {MapAnswer.like(MapPrinter.column(cell.column()) + " = GRAVITY in BRIX")}
         : fitting.toArray(MapAnswer[]::new);
   }
 

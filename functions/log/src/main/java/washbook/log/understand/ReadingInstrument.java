@@ -182,7 +182,7 @@ final class ReadingInstrument {
     columns.unsettle();
     String letters = CellAddress.letters(cell.column());
     String unit = columns.of(cell).unit().equals("SG") ? "BRIX" : columns.of(cell).unit();
-    String hydrometer = "column " + letters + " = GRAVITY in " + unit;
+    String hydrometer = MapPrinter.column(cell.column()) + " = GRAVITY in " + unit;
     columns.doubt(
         cell,
         "Are the readings in column "
@@ -192,7 +192,8 @@ final class ReadingInstrument {
             + ") a refractometer's or a hydrometer's? "
             + because
             + ".",
-        MapAnswer.of("column " + letters + " = REFRACTOMETER in BRIX").with(strength(true)),
+        MapAnswer.of(MapPrinter.column(cell.column()) + " = REFRACTOMETER in BRIX")
+            .with(strength(true)),
         new MapAnswer(
             needsTemperature ? List.of(hydrometer, "temperature = 20 C") : List.of(hydrometer),
             strength(false),

@@ -115,12 +115,7 @@ final class TableUnderstanding {
             MapAnswer.like("original gravity = 1.055 SG"),
             MapAnswer.of("original gravity = first reading"));
         checked.add(
-            new Batch(
-                batch.name(),
-                batch.rows(),
-                new OriginalGravity.Unknown(
-                    blended.cell(), Message.of("why.blended", blended.cell())),
-                OptionalDouble.empty()));
+            batch.withoutOriginal(blended.cell(), Message.of("why.blended", blended.cell())));
       } else {
         checked.add(batch);
       }

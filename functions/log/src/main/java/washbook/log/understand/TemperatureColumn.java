@@ -66,8 +66,8 @@ final class TemperatureColumn {
                   + ", "
                   + columns.facts(cell).range()
                   + ") in °C or °F?",
-              MapAnswer.of(column(cell) + " = TEMPERATURE in C"),
-              MapAnswer.of(column(cell) + " = TEMPERATURE in F"));
+              MapAnswer.of(MapPrinter.column(cell.column()) + " = TEMPERATURE in C"),
+              MapAnswer.of(MapPrinter.column(cell.column()) + " = TEMPERATURE in F"));
         }
         continue;
       }
@@ -80,8 +80,8 @@ final class TemperatureColumn {
                 + " and "
                 + CellAddress.letters(cell.column())
                 + " are both temperatures: at which one was read?",
-            MapAnswer.of(column(cell) + " = OTHER"),
-            MapAnswer.of(column(chosen) + " = OTHER"));
+            MapAnswer.of(MapPrinter.column(cell.column()) + " = OTHER"),
+            MapAnswer.of(MapPrinter.column(chosen.column()) + " = OTHER"));
       }
       columns.change(cell, Role.OTHER, "", "another column is the temperature");
     }
@@ -108,10 +108,6 @@ final class TemperatureColumn {
     boolean celsius = values.min() >= 0 && values.max() <= 45;
     boolean fahrenheit = values.min() >= 40 && values.max() <= 113;
     return values.numbers() > 0 && values.max() > 5 && (celsius || fahrenheit);
-  }
-
-  private static String column(HeaderCell cell) {
-    return "column " + CellAddress.letters(cell.column());
   }
 
   private boolean hasAny(HeaderCell cell) {

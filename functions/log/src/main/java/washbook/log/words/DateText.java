@@ -204,16 +204,12 @@ public final class DateText {
         || !Vocabulary.meanings(matcher.group(1)).contains(Concept.WEEKDAY)) {
       return null;
     }
-    LocalDate from = ZERO.plusDays((long) near);
     int day = Integer.parseInt(matcher.group(2));
-    for (LocalDate month = from.withDayOfMonth(1); ; month = month.plusMonths(1)) {
-      if (day < 1 || day > 31) {
-        return null;
-      }
-      if (day <= month.lengthOfMonth() && !month.withDayOfMonth(day).isBefore(from)) {
-        return month.withDayOfMonth(day);
-      }
+    LocalDate at = ZERO.plusDays((long) near);
+    while (day >= 1 && day <= 31 && at.getDayOfMonth() != day) {
+      at = at.plusDays(1);
     }
+    return at.getDayOfMonth() == day ? at : null;
   }
 
   private static LocalDate nearest(MonthDay day, double near) {

@@ -48,7 +48,7 @@ public final class TradeWords {
     for (int at = 0; at + wanted.size() <= tokens.size(); at++) {
       boolean all = true;
       for (int i = 0; all && i < wanted.size(); i++) {
-        all = Vocabulary.isWord(wanted.get(i), tokens.get(at + i));
+        all = WordList.isWord(wanted.get(i), tokens.get(at + i));
       }
       if (all) {
         return true;

@@ -165,7 +165,7 @@ class VocabularyTest {
     "cider, ciders, false",
   })
   void aWordOfADataFileFits(String word, String token, boolean fits) {
-    assertEquals(fits, Vocabulary.isWord(word, token));
+    assertEquals(fits, WordList.isWord(word, token));
   }
 
   @ParameterizedTest

@@ -1,0 +1,77 @@
+package washbook.log.run;
+
+import java.util.Arrays;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
+import washbook.log.sheet.Grid;
+
+/** The figures below a header of jars, column by column. */
+final class RunFigures {
+  /** What a sum may be off its parts by rounding, as a part of it. */
+  private static final double ROUNDING = 0.005;
+
+  private static final int FEWEST_SUMS = 3;
+
+  private final Grid grid;
+  private final int firstRow;
+  private final int end;
+
+  /**
+   * @param end one past the last row
+   */
+  RunFigures(Grid grid, int firstRow, int end) {
+    this.grid = grid;
+    this.firstRow = firstRow;
+    this.end = end;
+  }
+
+  double[] numbers(int column) {
+    return numbers(column, row -> true);
+  }
+
+  private double[] numbers(int column, IntPredicate rows) {
+    return IntStream.range(firstRow, end)
+        .filter(rows)
+        .mapToDouble(row -> RunCells.number(grid, row, column))
+        .filter(value -> !Double.isNaN(value))
+        .toArray();
+  }
+
+  /** The numbers of rows that have a strength too: sums below are left out. */
+  double[] besideStrengths(int column, int strength) {
+    return numbers(column, row -> !Double.isNaN(RunCells.number(grid, row, strength)));
+  }
+
+  /** The largest number, negative infinity where there is none. */
+  double max(int column) {
+    return Arrays.stream(numbers(column)).max().orElse(Double.NEGATIVE_INFINITY);
+  }
+
+  /** The smallest number, positive infinity where there is none. */
+  double min(int column) {
+    return Arrays.stream(numbers(column)).min().orElse(Double.POSITIVE_INFINITY);
+  }
+
+  boolean isMostlyNumbers(int column) {
+    long filled =
+        IntStream.range(firstRow, end)
+            .filter(row -> grid.kind(row, column) != Grid.Kind.BLANK)
+            .count();
+    int numbers = numbers(column).length;
+    return numbers >= 2 && numbers * 2 > filled;
+  }
+
+  /** Whether a column holds the sums of another one up to each row. */
+  boolean areSums(int sums, int parts, int strength) {
+    double[] whole = besideStrengths(sums, strength);
+    double[] each = besideStrengths(parts, strength);
+    double sum = 0;
+    for (int i = 0; i < Math.min(whole.length, each.length); i++) {
+      sum += each[i];
+      if (Math.abs(whole[i] - sum) > ROUNDING * sum) {
+        return false;
+      }
+    }
+    return whole.length == each.length && whole.length >= FEWEST_SUMS;
+  }
+}

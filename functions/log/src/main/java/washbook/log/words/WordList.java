@@ -1,0 +1,123 @@
+package washbook.log.words;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import washbook.log.language.Language;
+
+/**
+ * Words with their meanings from a data file: a line {@code MEANING | language | word, word} each,
+ * where a star stands for any beginning or end of a single word.
+ */
+public final class WordList<M extends Enum<M>> {
+  private final Map<String, List<Entry<M>>> byFirstToken = new HashMap<>();
+  private final List<Entry<M>> withStar = new ArrayList<>();
+
+  /**
+   * @param language empty for words that are the same in all languages
+   * @param tokens the word or words as {@link Vocabulary#tokens} takes them apart
+   */
+  public record Entry<M extends Enum<M>>(
+      M meaning, Optional<Language> language, List<String> tokens) {}
+
+  private WordList() {}
+
+  /**
+   * @param file a resource beside the class {@code owner}
+   */
+  public static <M extends Enum<M>> WordList<M> load(
+      Class<?> owner, String file, Class<M> meanings) {
+    WordList<M> words = new WordList<>();
+    try (InputStream in = owner.getResourceAsStream(file);
+        BufferedReader lines =
+            new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {
+      lines
+          .lines()
+          .filter(line -> !line.isBlank() && !line.startsWith("#"))
+          .forEach(line -> words.addLine(line, meanings));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    Comparator<Entry<M>> longestFirst = Comparator.comparing(e -> -e.tokens.size());
+    words.byFirstToken.values().forEach(list -> list.sort(longestFirst));
+    return words;
+  }
+
+  private void addLine(String line, Class<M> meanings) {
+    String[] parts = line.split("\\|", 3);
+    M meaning = Enum.valueOf(meanings, parts[0].strip());
+    Optional<Language> language = Language.of(parts[1]);
+    for (String word : parts[2].split(",")) {
+      String trimmed = word.strip();
+      if (trimmed.contains("*")) {
+        withStar.add(new Entry<>(meaning, language, List.of(trimmed)));
+      } else {
+        List<String> tokens = Vocabulary.tokens(trimmed);
+        byFirstToken
+            .computeIfAbsent(tokens.get(0), k -> new ArrayList<>())
+            .add(new Entry<>(meaning, language, tokens));
+      }
+    }
+  }
+
+  /** What stands in a text taken apart: at each place all words of the longest match there. */
+  public List<List<Entry<M>>> matches(List<String> tokens) {
+    List<List<Entry<M>>> found = new ArrayList<>();
+    int at = 0;
+    while (at < tokens.size()) {
+      List<Entry<M>> here = longest(tokens, at);
+      if (here.isEmpty()) {
+        at++;
+      } else {
+        found.add(here);
+        at += here.get(0).tokens.size();
+      }
+    }
+    return found;
+  }
+
+  /**
+   * The longest entries that stand at a token, as they come first; one with a star if none does.
+   */
+  private List<Entry<M>> longest(List<String> tokens, int at) {
+    List<Entry<M>> here = new ArrayList<>();
+    for (Entry<M> entry : byFirstToken.getOrDefault(tokens.get(at), List.of())) {
+      int longest = here.isEmpty() ? 0 : here.get(0).tokens.size();
+      if (entry.tokens.size() >= longest && stands(entry.tokens, tokens, at)) {
+        here.add(entry);
+      }
+    }
+    if (here.isEmpty()) {
+      for (Entry<M> entry : withStar) {
+        if (isWord(entry.tokens.get(0), tokens.get(at))) {
+          here.add(entry);
+        }
+      }
+    }
+    return here;
+  }
+
+  private static boolean stands(List<String> wanted, List<String> tokens, int at) {
+    return at + wanted.size() <= tokens.size()
+        && tokens.subList(at, at + wanted.size()).equals(wanted);
+  }
+
+  /** Whether a token is a word of a data file, where * stands for any beginning or end. */
+  static boolean isWord(String word, String token) {
+    if (word.startsWith("*")) {
+      return token.endsWith(word.substring(1));
+    }
+    return word.endsWith("*")
+        ? token.startsWith(word.substring(0, word.length() - 1))
+        : token.equals(word);
+  }
+}
