@@ -29,6 +29,9 @@ final class Course {
   /** A single reading so far above the one before it is a slip when the next one falls on, SG. */
   private static final double SLIP = 0.010;
 
+  /** What moves less over many readings rests, SG. */
+  private static final double RESTS = 0.0015;
+
   /** What has fermented out stays below it, SG. */
   private static final double FINISHED = 1.003;
 
@@ -41,6 +44,7 @@ final class Course {
   private int begun;
   private int shortFalls;
   private int outside;
+  private int resting;
 
   /**
    * @param gravities readings of each batch as SG, in the order of time
@@ -101,6 +105,7 @@ final class Course {
       before = gravity;
     }
     double fall = highest - before;
+    resting += gravities.length >= FEWEST && highest - held <= RESTS && up <= RESTS ? 1 : 0;
     boolean canBegin = highest >= LEAST_START && highest <= MOST_BEGUN;
     boolean falls = fall >= FALL * (highest - 1);
     boolean fed = rises <= 1 + gravities.length / 8 && up <= 0.5 * down;
@@ -125,9 +130,10 @@ final class Course {
     return unlike > 0 && unlike >= like;
   }
 
-  /** Whether nothing was read that could still ferment. */
+  /** Whether nothing was read that could still ferment, or nothing that moves. */
   boolean isFinished() {
-    return readings > 0 && highestOfAll < FINISHED;
+    return readings > 0 && highestOfAll < FINISHED
+        || highestOfAll < LEAST_START && resting == batches && batches > 0;
   }
 
   /** Whether it can be the beginning of a ferment. */

@@ -42,6 +42,9 @@ public final class Evidence {
   /** Points of SG that a degree of a scale of sugar is roughly. */
   private static final double PER_DEGREE = 0.004;
 
+  /** Higher figures are thousandths of a gravity. */
+  private static final double MOST_DEGREES = 40;
+
   /** Temperatures that a ferment has, °C; warmer than any is hot work. */
   private static final double COLDEST = -3;
 
@@ -87,9 +90,17 @@ public final class Evidence {
         .toList();
   }
 
-  /** What follows from it. */
+  /**
+   * What follows from it. A sheet called by the same foreign word as its title says no more than
+   * the title: where words and course speak of a ferment it is worth a question.
+   */
   public Verdict verdict() {
     int sum = clues.stream().mapToInt(c -> c.weight).sum();
+    boolean twice = clues.containsAll(EnumSet.of(Clue.OTHER_WORD, Clue.OTHER_SHEET));
+    boolean both = clues.containsAll(EnumSet.of(Clue.TRADE_WORD, Clue.COURSE));
+    if (sum < WORTH_ASKING && twice && both && sum - Clue.OTHER_SHEET.weight >= ENOUGH) {
+      return Verdict.OPEN;
+    }
     return sum >= ENOUGH ? Verdict.FERMENT : sum >= WORTH_ASKING ? Verdict.OPEN : Verdict.OTHER;
   }
 
@@ -285,7 +296,7 @@ public final class Evidence {
     }
     try {
       return reading.unit().isEmpty()
-          ? 1 + value * PER_DEGREE
+          ? 1 + value * (value > MOST_DEGREES ? 0.001 : PER_DEGREE)
           : Conversion.convert(value, reading.unit(), "SG");
     } catch (RefusedException refused) {
       return 1 + value * PER_DEGREE;

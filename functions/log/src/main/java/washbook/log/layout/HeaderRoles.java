@@ -41,7 +41,7 @@ public final class HeaderRoles {
   }
 
   public static Role role(Set<Concept> m) {
-    if (m.contains(NOTE)) {
+    if (m.contains(NOTE) && !(m.contains(OBSERVED) && hasScaleOrGravity(m))) {
       return Role.NOTE;
     }
     if (m.contains(CALIBRATION)) {

@@ -3,6 +3,7 @@ package washbook.log.layout;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,6 +16,7 @@ import washbook.log.layout.Header.HeaderCell;
 import washbook.log.sheet.Grid;
 import washbook.log.sheet.Grid.Kind;
 import washbook.log.words.Concept;
+import washbook.log.words.DateText;
 import washbook.log.words.Vocabulary;
 
 /**
@@ -24,6 +26,14 @@ import washbook.log.words.Vocabulary;
 public final class Headers {
 
   private static final int LONGEST_HEADER = 60;
+
+  private static final Pattern T_OF = Pattern.compile("[Tt](?:[\u00aa\u00b0\u00ba.]\\s?|\\s)\\p{L}{2,}");
+
+  private static final Set<Concept> OF_WHAT =
+      EnumSet.of(Concept.VESSEL, Concept.BATCH, Concept.SAMPLE, Concept.FOREIGN, Concept.AMBIENT);
+
+  private static final Set<Role> TIMES =
+      EnumSet.of(Role.TEMPERATURE, Role.DATE, Role.DAY, Role.HOURS);
 
   private static final Pattern AMOUNT = Pattern.compile("[~+-]?\\d+([.,]\\d+)?(\\s*[\\p{L}°%].*)?");
 
@@ -64,7 +74,10 @@ public final class Headers {
         Header above = directlyAbove(header, found);
         if (above != null) {
           found.remove(above);
-          found.add(isKeyLine(above) ? withGroupRow(header) : joined(above, header));
+          found.add(
+              isKeyLine(above) || standsAlone(header, above)
+                  ? withGroupRow(header)
+                  : joined(above, header));
         } else {
           found.add(withGroupRow(header));
         }
@@ -145,9 +158,31 @@ public final class Headers {
       return new HeaderCell(column, text.strip(), EnumSet.noneOf(Concept.class), Role.COMPUTED);
     }
     HeaderCell cell = cell(column, text);
+    if (cell.role() == Role.OTHER && cell.meanings().isEmpty() && isOverDates(row, column)) {
+      return new HeaderCell(column, cell.text(), EnumSet.of(Concept.DATE), Role.DATE);
+    }
     return cell.role() == Role.TEMPERATURE && pairs.standBelow(row, cell)
         ? new HeaderCell(column, cell.text(), cell.meanings(), Role.GRAVITY)
         : cell;
+  }
+
+  /** Whether dates begin right below a cell, one in each of three rows. */
+  private boolean isOverDates(int row, int column) {
+    for (int below = row + 1; below <= row + 3; below++) {
+      boolean date =
+          below < grid.rowCount()
+              && switch (grid.kind(below, column)) {
+                case DATE -> true;
+                case TEXT ->
+                    !Double.isNaN(
+                        DateText.serial(grid.text(below, column), DateText.Order.DAY_FIRST));
+                default -> false;
+              };
+      if (!date) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Whether an earlier run has written a header, which its neighbours may have to tell. */
@@ -181,7 +216,18 @@ public final class Headers {
       return new HeaderCell(-1, trimmed, none, Role.OTHER);
     }
     Set<Concept> meanings = Vocabulary.meanings(OriginalGravityInHeader.outside(trimmed));
+    if (isTemperatureOf(trimmed, meanings)) {
+      meanings = EnumSet.copyOf(meanings);
+      meanings.add(Concept.TEMPERATURE);
+    }
     return new HeaderCell(-1, trimmed, meanings, HeaderRoles.role(meanings));
+  }
+
+  /** A letter T before a place, as {@code T tank} or {@code T. sample}. */
+  private static boolean isTemperatureOf(String text, Set<Concept> meanings) {
+    return !meanings.isEmpty()
+        && OF_WHAT.containsAll(meanings)
+        && T_OF.matcher(text).lookingAt();
   }
 
   private static boolean isValue(String text) {
@@ -240,6 +286,30 @@ public final class Headers {
   private static boolean isKeyLine(Header row) {
     return row.topRow() == row.bottomRow()
         && row.cells().stream().anyMatch(c -> AMOUNT.matcher(c.text()).matches());
+  }
+
+  /**
+   * Whether a row names a reading and a temperature or time itself, while the row above it names a
+   * reading over a column that is none: that one says something of the instrument.
+   */
+  private static boolean standsAlone(Header header, Header above) {
+    Set<String> overReadings = new HashSet<>();
+    Set<String> elsewhere = new HashSet<>();
+    boolean time = false;
+    for (HeaderCell cell : header.cells()) {
+      HeaderCell over = at(above, cell.column());
+      boolean reading = HeaderRuns.isReading(cell.role());
+      time |= TIMES.contains(cell.role());
+      if (reading) {
+        overReadings.add(over == null ? "" : over.text());
+      } else if (over != null
+          && HeaderRuns.isReading(over.role())
+          && !over.text().equals(cell.text())) {
+        elsewhere.add(over.text());
+      }
+    }
+    elsewhere.removeAll(overReadings);
+    return !overReadings.isEmpty() && time && !elsewhere.isEmpty();
   }
 
   private boolean hasReadingBelow(Header header) {

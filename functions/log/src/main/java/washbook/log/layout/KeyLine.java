@@ -37,6 +37,12 @@ public record KeyLine(
     return meanings.contains(concept);
   }
 
+  /** The same read at a temperature; its own one where it has one. */
+  KeyLine at(double celsius) {
+    double read = Double.isNaN(temperatureC) ? celsius : temperatureC;
+    return new KeyLine(meanings, label, row, column, text, value, units, read, numberCell);
+  }
+
   boolean hasUnit(Concept concept) {
     return meanings.contains(concept) || units.contains(concept);
   }

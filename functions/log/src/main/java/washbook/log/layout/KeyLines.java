@@ -103,6 +103,11 @@ public final class KeyLines {
       add(lines, read(text, row, column, true));
       return;
     }
+    KeyLine remarked = labelWithRemark(parts[0], text, row, column);
+    if (remarked != null) {
+      lines.add(remarked);
+      return;
+    }
     Set<Concept> all = Vocabulary.meanings(text);
     boolean original = all.contains(Concept.ORIGINAL) || all.contains(Concept.ORIGINALGRAVITY);
     for (String part : parts) {
@@ -112,6 +117,24 @@ public final class KeyLines {
         lines.add(line);
       }
     }
+  }
+
+  /** A label such as {@code OG (at 28 C)} with its figure in the next cell; null for others. */
+  private KeyLine labelWithRemark(String label, String text, int row, int column) {
+    Set<Concept> meanings = Vocabulary.meanings(label);
+    if (firstDigit(label) >= 0 || HeaderRoles.role(meanings) != Role.ORIGINAL_GRAVITY) {
+      return null;
+    }
+    KeyLine line = beside(meanings, label, row, column);
+    if (line == null || Double.isNaN(line.value())) {
+      return null;
+    }
+    Set<Concept> all = Vocabulary.meanings(text);
+    boolean ofInstrument =
+        all.contains(Concept.HYDROMETER)
+            || all.contains(Concept.CALIBRATION)
+            || Statement.saysCorrected(all);
+    return ofInstrument ? line : line.at(Statement.temperatureIn(text));
   }
 
   /** A line of which only the words count. */

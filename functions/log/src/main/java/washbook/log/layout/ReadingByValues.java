@@ -9,7 +9,9 @@ import washbook.log.layout.Header.HeaderCell;
 import washbook.log.sheet.Grid;
 import washbook.log.sheet.Grid.Kind;
 import washbook.log.words.CellText;
+import washbook.log.words.Concept;
 import washbook.log.words.ReadingScale;
+import washbook.log.words.Vocabulary;
 
 /**
  * Columns of gravities whose headers do not say so: the names of vessels, an abbreviation, a slip
@@ -20,6 +22,15 @@ final class ReadingByValues {
   private static final int ROWS_SEEN = 60;
 
   private static final int FEWEST = 4;
+
+  private static final int LINES_ABOVE = 8;
+
+  /** Degrees of sugar that a wash begins with, on any scale, and the part left in the end. */
+  private static final double LEAST_DEGREES = 5;
+
+  private static final double MOST_DEGREES = 150;
+
+  private static final double DEGREES_LEFT = 0.65;
 
   /** What gravities fall by at least to be those of a ferment, SG. */
   private static final double FALL = 0.010;
@@ -38,9 +49,53 @@ final class ReadingByValues {
   /** Whether a column of gravities begins right below a cell. */
   boolean mayBegin(int row, int column) {
     return row + 1 < grid.rowCount()
-        && !isGravity(row - 1, column)
-        && (isGravity(row + 1, column) || isGravity(row + 2, column))
-        && holdsGravities(row, column);
+        && (!isGravity(row - 1, column)
+                && (isGravity(row + 1, column) || isGravity(row + 2, column))
+                && holdsGravities(row, column)
+            || namesVessel(row, column) && isScaleSaid(row) && fallsAsDegrees(row, column));
+  }
+
+  private boolean namesVessel(int row, int column) {
+    if (grid.kind(row, column) != Kind.TEXT) {
+      return false;
+    }
+    Set<Concept> meanings = Vocabulary.meanings(grid.text(row, column));
+    return meanings.contains(Concept.VESSEL) || meanings.contains(Concept.BATCH);
+  }
+
+  /** Whether a line close above names a scale of sugar, as {@code all in °Brix}. */
+  private boolean isScaleSaid(int row) {
+    for (int above = Math.max(0, row - LINES_ABOVE); above < row; above++) {
+      for (int column = 0; column < grid.columnsUsed(above); column++) {
+        if (grid.kind(above, column) == Kind.TEXT
+            && ReadingScale.in(Vocabulary.meanings(grid.text(above, column))).isPresent()) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private boolean fallsAsDegrees(int row, int column) {
+    int numbers = 0;
+    int rises = 0;
+    double highest = Double.NEGATIVE_INFINITY;
+    double last = Double.NaN;
+    int end = Math.min(grid.rowCount() - 1, row + ROWS_SEEN);
+    for (int at = row + 1; at <= end; at++) {
+      double value = CellText.plainNumber(grid, at, column);
+      if (!Double.isNaN(value)) {
+        rises += value > last ? 1 : 0;
+        highest = Math.max(highest, value);
+        last = value;
+        numbers++;
+      }
+    }
+    return numbers >= FEWEST
+        && highest >= LEAST_DEGREES
+        && highest <= MOST_DEGREES
+        && last <= DEGREES_LEFT * highest
+        && rises * 8 <= numbers;
   }
 
   /** The cells of a row, those over gravities as readings. */

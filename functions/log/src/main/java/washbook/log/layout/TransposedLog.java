@@ -1,11 +1,13 @@
 package washbook.log.layout;
 
+import java.util.Set;
 import washbook.log.Doubts;
 import washbook.log.Role;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
 import washbook.log.sheet.Grid.Kind;
 import washbook.log.words.CellText;
+import washbook.log.words.Concept;
 import washbook.log.words.DateText;
 import washbook.log.words.ReadingScale;
 import washbook.log.words.Vocabulary;
@@ -28,11 +30,14 @@ public final class TransposedLog {
       if (column < 0) {
         continue;
       }
-      Role role = HeaderRoles.role(Vocabulary.meanings(grid.text(row, column)));
+      Set<Concept> meanings = Vocabulary.meanings(grid.text(row, column));
+      Role role = HeaderRoles.role(meanings);
+      boolean degrees =
+          HeaderRoles.hasScaleOrGravity(meanings) && !meanings.equals(Set.of(Concept.GRAVITY));
       if (isTime(role) && values(grid, row, column, false) >= FEWEST) {
         time = row;
         label = label < 0 ? column : label;
-      } else if (role == Role.GRAVITY && values(grid, row, column, true) >= FEWEST) {
+      } else if (role == Role.GRAVITY && values(grid, row, column, !degrees) >= FEWEST) {
         gravity = row;
         label = column;
       }

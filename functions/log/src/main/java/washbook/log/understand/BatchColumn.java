@@ -89,6 +89,21 @@ final class BatchColumn {
     return times > 0 && times >= 0.8 * texts;
   }
 
+  /** Whether figures with decimals stand in it, as of temperatures, and no names. */
+  boolean holdsFractions(HeaderCell cell) {
+    boolean fraction = false;
+    for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
+      if (!rows.isSkipped(row) && grid.kind(row, cell.column()) != Grid.Kind.BLANK) {
+        double value = CellText.plainNumber(grid, row, cell.column());
+        if (Double.isNaN(value)) {
+          return false;
+        }
+        fraction |= value != Math.rint(value);
+      }
+    }
+    return fraction;
+  }
+
   /** Whether the values count the readings, one up or down in each row. */
   boolean countsRows(HeaderCell cell) {
     int counted = 0;

@@ -2,8 +2,10 @@ package washbook.log.understand;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import washbook.log.Doubts;
 import washbook.log.LogColumn;
 import washbook.log.MapAnswer;
@@ -23,6 +25,9 @@ import washbook.log.words.ReadingScale;
 final class ColumnRoles {
   /** Rows that are looked through for remarks. */
   private static final int NOTES_READ = 1000;
+
+  /** Fewer do not show that a column holds dates. */
+  private static final int FEWEST_DATES = 3;
 
   private final Grid grid;
   private final Header header;
@@ -53,6 +58,7 @@ final class ColumnRoles {
     settleAmount(Role.WATER_ADDED);
     settleAmount(Role.VOLUME);
     settleDays();
+    settleDates();
     settleOneOnly(Role.DATE);
     settleBatch();
     settleNote();
@@ -205,6 +211,41 @@ final class ColumnRoles {
     }
   }
 
+  /** Where no header names the dates the column that holds nothing else does. */
+  private void settleDates() {
+    if (columns.has(Role.DATE) || columns.has(Role.DAY) || columns.has(Role.HOURS)) {
+      return;
+    }
+    for (HeaderCell cell : columns.with(Role.OTHER)) {
+      if (!columns.isSaid(cell) && holdsDates(cell.column())) {
+        columns.change(cell, Role.DATE, "", "its values are dates");
+        return;
+      }
+    }
+  }
+
+  private boolean holdsDates(int column) {
+    Set<Double> days = new HashSet<>();
+    int dates = 0;
+    int filled = 0;
+    int last = Math.min(rows.lastRow(), rows.firstRow() + NOTES_READ);
+    for (int row = rows.firstRow(); row <= last; row++) {
+      Grid.Kind kind = rows.isSkipped(row) ? Grid.Kind.BLANK : grid.kind(row, column);
+      filled += kind == Grid.Kind.BLANK ? 0 : 1;
+      double day =
+          switch (kind) {
+            case DATE -> grid.number(row, column);
+            case TEXT -> DateText.serial(grid.text(row, column), DateText.Order.DAY_FIRST);
+            default -> Double.NaN;
+          };
+      if (!Double.isNaN(day)) {
+        dates++;
+        days.add(day);
+      }
+    }
+    return days.size() >= FEWEST_DATES && 10 * dates >= 9 * filled;
+  }
+
   private void settleOneOnly(Role role) {
     columns.takeOnlyNamed(role);
     List<HeaderCell> cells = columns.with(role);
@@ -244,6 +285,8 @@ final class ColumnRoles {
     for (HeaderCell cell : named) {
       if (!columns.isSaid(cell) && byReadings.holdsTimes(cell)) {
         columns.change(cell, Role.OTHER, "", "its values are days or times, no names");
+      } else if (!columns.isSaid(cell) && byReadings.holdsFractions(cell)) {
+        columns.change(cell, Role.OTHER, "", "its values are measured, no names");
       } else if (!columns.isSaid(cell) && byReadings.countsRows(cell)) {
         columns.change(cell, Role.OTHER, "", "a running number, no names");
       }
@@ -264,6 +307,7 @@ final class ColumnRoles {
   private void askAboutTurns(BatchColumn byReadings, List<HeaderCell> open) {
     List<HeaderCell> times = new ArrayList<>(columns.with(Role.DATE));
     times.addAll(columns.with(Role.DAY));
+    times.addAll(columns.with(Role.HOURS));
     times.addAll(columns.with(Role.TIME));
     for (HeaderCell cell : open) {
       boolean turns =

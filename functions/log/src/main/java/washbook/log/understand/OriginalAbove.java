@@ -1,7 +1,9 @@
 package washbook.log.understand;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import washbook.functions.Numbers;
 import washbook.log.Doubts;
@@ -29,6 +31,9 @@ final class OriginalAbove {
 
   /** One that is not higher than the readings is one of them, SG. */
   private static final double HIGHER = 0.0008;
+
+  /** What a label may mean before a figure of which it does not say what it is. */
+  private static final Set<Role> OPEN_ROLES = EnumSet.of(Role.GRAVITY, Role.OTHER, Role.NOTE);
 
   private final Grid grid;
   private final Header header;
@@ -124,7 +129,9 @@ final class OriginalAbove {
         String text = grid.kind(row, column) == Grid.Kind.TEXT ? grid.text(row, column) : "";
         int at = row;
         boolean read = lines.stream().anyMatch(l -> l.row() == at && !Double.isNaN(l.value()));
-        if (!read && !Statement.saysTarget(text)) {
+        if (grid.kind(row, column) == Grid.Kind.NUMBER) {
+          higherNumber(row, column, scale, highest).ifPresent(found::add);
+        } else if (!read && !Statement.saysTarget(text)) {
           Statement.figures(text, scale).stream()
               .filter(g -> g > highest + HIGHER && g < MOST_ORIGINAL)
               .findFirst()
@@ -133,6 +140,31 @@ final class OriginalAbove {
       }
     }
     return found;
+  }
+
+  /** A number that looks like the readings and is higher, whatever stands before it. */
+  private Optional<KeyLine> higherNumber(
+      int row, int column, ReadingScale scale, double highest) {
+    double value = grid.number(row, column);
+    if (!ReadingScale.looksLikeGravity(value)) {
+      return Optional.empty();
+    }
+    double gravity = ReadingScale.withoutThousandths(value);
+    boolean known =
+        lines.stream()
+            .anyMatch(
+                l ->
+                    l.row() == row
+                        && l.column() == column
+                        && !OPEN_ROLES.contains(HeaderRoles.role(l.meanings())));
+    String label =
+        column > 0 && grid.kind(row, column - 1) == Grid.Kind.TEXT
+            ? grid.text(row, column - 1)
+            : "";
+    boolean same = scale == ReadingScale.SG || scale.isDensity();
+    return known || !same || Statement.saysTarget(label) || gravity <= highest + HIGHER
+        ? Optional.empty()
+        : Optional.of(figure(label, row, gravity));
   }
 
   private KeyLine figure(String text, int row, double gravity) {

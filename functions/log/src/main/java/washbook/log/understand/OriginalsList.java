@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import washbook.log.Role;
 import washbook.log.layout.HeaderRoles;
 import washbook.log.sheet.CellAddress;
@@ -15,7 +17,7 @@ import washbook.log.words.Concept;
 import washbook.log.words.ReadingScale;
 import washbook.log.words.Vocabulary;
 
-/** A list above a log that gives the original gravity of each batch in a row of its own. */
+/** A list above a log that gives the original gravity of each batch, in rows or in one row. */
 final class OriginalsList {
   /**
    * One original gravity.
@@ -24,6 +26,9 @@ final class OriginalsList {
    * @param names the other cells of its row
    */
   record Entry(String cell, double value, Optional<ReadingScale> scale, List<String> names) {}
+
+  private static final Pattern NAMED =
+      Pattern.compile("(\\p{L}.*?)\\s*[:=\u2013-]?\\s+(\\d{1,4}(?:[.,]\\d{1,4})?)");
 
   private final List<Entry> entries = new ArrayList<>();
 
@@ -40,7 +45,33 @@ final class OriginalsList {
         }
       }
     }
+    for (int row = above; row < topRow && list.isEmpty(); row++) {
+      list.readLine(grid, row, firstColumn, lastColumn);
+    }
     return list;
+  }
+
+  /** A name and a gravity each in the cells of a row, as {@code WB1 1058 | WB2 1057.5}. */
+  private void readLine(Grid grid, int row, int firstColumn, int lastColumn) {
+    List<Entry> found = new ArrayList<>();
+    for (int column = firstColumn; column <= lastColumn; column++) {
+      Matcher named =
+          NAMED.matcher(grid.kind(row, column) == Kind.TEXT ? grid.text(row, column).strip() : "");
+      if (named.matches()) {
+        double value = Double.parseDouble(named.group(2).replace(',', '.'));
+        if (ReadingScale.looksLikeGravity(value)) {
+          found.add(
+              new Entry(
+                  CellAddress.of(row, column),
+                  value,
+                  Optional.empty(),
+                  List.of(plain(named.group(1)))));
+        }
+      }
+    }
+    if (found.size() > 1) {
+      entries.addAll(found);
+    }
   }
 
   private static boolean isHeader(Grid grid, int row, int column) {

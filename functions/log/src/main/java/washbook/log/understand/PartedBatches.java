@@ -56,7 +56,31 @@ final class PartedBatches {
       checked.add(
           batch.original() instanceof FirstReading first ? checked(batch, first, batches) : batch);
     }
-    return checked;
+    return besides(batches, checked);
+  }
+
+  /** Batches that begin low on the day when another one is parted are parts as well. */
+  private List<Batch> besides(List<Batch> batches, List<Batch> checked) {
+    List<Batch> all = new ArrayList<>();
+    for (int i = 0; i < batches.size(); i++) {
+      Batch batch = checked.get(i);
+      if (batch.original() instanceof FirstReading first && first.sg() <= MOST_PARTED) {
+        for (int j = 0; j < batches.size(); j++) {
+          if (checked.get(j) != batches.get(j)
+              && batches.get(j).original() instanceof FirstReading other
+              && other.sg() >= LEAST_START
+              && Math.abs(order.days(first.row()) - order.days(other.row())) < 1) {
+            batch =
+                batch.withoutOriginal(
+                    first.cell(),
+                    Message.of(
+                        "original.beside", first.cell(), batches.get(j).name(), batch.name()));
+          }
+        }
+      }
+      all.add(batch);
+    }
+    return all;
   }
 
   private Batch checked(Batch batch, FirstReading first, List<Batch> batches) {
@@ -75,11 +99,35 @@ final class PartedBatches {
     }
     for (Batch other : batches) {
       if (other != batch && stoodSo(other, first, day)) {
-        return batch.withoutOriginal(
-            first.cell(), Message.of("original.parted", first.cell(), other.name(), batch.name()));
+        return parted(batch, first, other);
       }
     }
-    return batch;
+    return blended(batch, first, day, batches);
+  }
+
+  private static Batch parted(Batch batch, FirstReading first, Batch other) {
+    return batch.withoutOriginal(
+        first.cell(), Message.of("original.parted", first.cell(), other.name(), batch.name()));
+  }
+
+  /** One that begins when several end, between their last readings, was put together of them. */
+  private Batch blended(Batch batch, FirstReading first, double day, List<Batch> batches) {
+    HydrometerRows reading = new HydrometerRows(grid, table);
+    Batch lower = null;
+    Batch higher = null;
+    for (Batch other : batches) {
+      int row = other == batch ? -1 : reading.lastRead(other.rows(), other.rows().length - 1);
+      double original = other.originalGravity().orElse(Double.NaN);
+      if (row < 0 || !(Math.abs(order.days(row) - day) <= 1) || !(original > first.sg() + NEAR)) {
+        continue;
+      }
+      double end = reading.asSugarSolution();
+      lower = end <= first.sg() + SAME ? other : lower;
+      higher = end >= first.sg() - SAME ? other : higher;
+    }
+    return lower == null || higher == null || lower == higher
+        ? batch
+        : parted(batch, first, higher);
   }
 
   /** Whether another batch had fallen to the first reading of this one when it was taken. */

@@ -60,7 +60,42 @@ final class PartedTables {
       }
       checked.add(batches.equals(table.batches()) ? table : table.with(batches));
     }
-    return List.copyOf(checked);
+    return besides(checked);
+  }
+
+  /** Tables that begin low on the day when another one is parted hold parts as well. */
+  private List<LogTable> besides(List<LogTable> checked) {
+    List<LogTable> all = new ArrayList<>();
+    for (LogTable table : checked) {
+      List<Batch> batches = new ArrayList<>();
+      for (Batch batch : table.batches()) {
+        batches.add(
+            batch.original() instanceof FirstReading first && first.sg() <= MOST_PARTED
+                ? beside(table, batch, first, checked)
+                : batch);
+      }
+      all.add(batches.equals(table.batches()) ? table : table.with(batches));
+    }
+    return List.copyOf(all);
+  }
+
+  private Batch beside(LogTable table, Batch batch, FirstReading first, List<LogTable> checked) {
+    double day = RowTimes.of(grid, table).days(first.row());
+    for (int i = 0; i < checked.size(); i++) {
+      LogTable other = tables.get(i);
+      for (int j = 0; j < other.batches().size(); j++) {
+        Batch before = other.batches().get(j);
+        boolean parted = checked.get(i).batches().get(j) != before;
+        if (parted
+            && before.original() instanceof FirstReading start
+            && Math.abs(RowTimes.of(grid, other).days(start.row()) - day) < 1) {
+          return batch.withoutOriginal(
+              first.cell(),
+              Message.of("original.beside", first.cell(), before.name(), batch.name()));
+        }
+      }
+    }
+    return batch;
   }
 
   private Batch checked(LogTable table, Batch batch, FirstReading first) {

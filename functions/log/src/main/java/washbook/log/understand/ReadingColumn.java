@@ -27,6 +27,8 @@ final class ReadingColumn {
 
   private final Grid grid;
   private final TableRows rows;
+  private static final int FEWEST_COUNTED = 3;
+
   private final ColumnAssignment columns;
 
   /** Whether the header of the reading says that it is corrected already. */
@@ -66,6 +68,7 @@ final class ReadingColumn {
                   : HeaderRoles.isGeneric(m) ? generic : strong)
           .add(cell);
     }
+    generic.removeIf(this::countsReadings);
     List<HeaderCell> corrected = columns.with(Role.OWN_CORRECTED_GRAVITY);
     List<List<HeaderCell>> byStrength = List.of(strong, generic, corrected, last, potential);
     HeaderCell reading = null;
@@ -90,6 +93,27 @@ final class ReadingColumn {
         temperatureByHeader = celsius;
       }
     }
+  }
+
+  /** A column called reading that only counts the readings: 1, 2, 3. */
+  private boolean countsReadings(HeaderCell cell) {
+    double before = Double.NaN;
+    int counted = 0;
+    for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
+      double value = rows.isSkipped(row) ? Double.NaN : CellText.plainNumber(grid, row, cell.column());
+      if (!Double.isNaN(value)) {
+        if (value != Math.rint(value) || (counted > 0 && Math.abs(value - before) != 1)) {
+          return false;
+        }
+        before = value;
+        counted++;
+      }
+    }
+    if (counted < FEWEST_COUNTED || columns.isSaid(cell)) {
+      return false;
+    }
+    columns.change(cell, Role.OTHER, "", "a running number");
+    return true;
   }
 
   /** The column that is the reading where several could be. */

@@ -96,7 +96,14 @@ final class TableUnderstanding {
             OriginalsList.of(grid, above, header.topRow(), between[0], between[1]),
             said,
             doubts);
-    return table(columns, settings, withoutBlendedStart(batches.make(), lines));
+    List<Batch> made = withoutBlendedStart(batches.make(), lines);
+    return table(
+        columns,
+        settings,
+        said.firstReadingIsOriginal()
+            ? made
+            : new LateStart(grid, bare, doubts)
+                .without(made, above, header.topRow(), nextTable(), between));
   }
 
   /** A blend that a line above tells of, and that begins low, goes on where its parts stood. */
@@ -250,12 +257,7 @@ final class TableUnderstanding {
 
   /** What a remark below says of the instrument: before the next table, or at the sheet's end. */
   private List<KeyLine> linesBelow() {
-    int end = Math.min(grid.rowCount(), rows.lastRow() + 1 + LINES_BELOW);
-    for (Header other : headers) {
-      if (other.topRow() > rows.lastRow() && other.overlaps(header)) {
-        end = Math.min(end, other.topRow());
-      }
-    }
+    int end = Math.min(nextTable(), rows.lastRow() + 1 + LINES_BELOW);
     int[] columns = columnsAbove();
     return rows.lastRow() + 1 >= end
         ? List.of()
@@ -263,6 +265,17 @@ final class TableUnderstanding {
             .find(rows.lastRow() + 1, end - 1, columns[0], columns[1]).stream()
                 .filter(TableUnderstanding::isAboutInstrument)
                 .toList();
+  }
+
+  /** Where the next table over these columns begins, else the end of the sheet. */
+  private int nextTable() {
+    int end = grid.rowCount();
+    for (Header other : headers) {
+      if (other.topRow() > rows.lastRow() && other.overlaps(header)) {
+        end = Math.min(end, other.topRow());
+      }
+    }
+    return end;
   }
 
   private List<KeyLine> linesAbove() {

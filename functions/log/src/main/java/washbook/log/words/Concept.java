@@ -15,6 +15,8 @@ public enum Concept {
   CALIBRATION,
   CORRECTED,
   UNCORRECTED,
+  /** As it was read; in one language the short word stands over notes too. */
+  OBSERVED,
   CORRECTION,
   NEGATION,
   ORIGINAL,

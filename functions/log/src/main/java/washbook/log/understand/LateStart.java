@@ -1,0 +1,135 @@
+package washbook.log.understand;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import washbook.log.Batch;
+import washbook.log.Doubts;
+import washbook.log.LogColumn;
+import washbook.log.LogTable;
+import washbook.log.MapAnswer;
+import washbook.log.OriginalGravity.FirstReading;
+import washbook.log.OriginalGravity.Unknown;
+import washbook.log.Role;
+import washbook.log.language.Message;
+import washbook.log.sheet.CellAddress;
+import washbook.log.sheet.Grid;
+import washbook.log.words.CellText;
+import washbook.log.words.LateWords;
+
+/**
+ * Batches that were read only when they had fermented for days: because the log says so, or because
+ * it counts the days and begins late. Their first reading is no original gravity. Limits are common
+ * practice, no source.
+ */
+final class LateStart {
+  /** One that begins higher on a day of which no date is given may be a fresh one, SG. */
+  private static final double MOST_BEGUN = 1.065;
+
+  /** One that begins higher is taken for parts of a fresh must, SG. */
+  private static final double MOST_PARTED = 1.060;
+
+  /** The first reading of a log that counts the days is taken before. */
+  private static final double LATE_DAY = 3;
+
+  private static final double HOURS = 24;
+
+  /** Rows below a table in which something may be said of it. */
+  private static final int LINES_BELOW = 20;
+
+  private final Grid grid;
+  private final LogTable table;
+  private final Doubts doubts;
+
+  LateStart(Grid grid, LogTable table, Doubts doubts) {
+    this.grid = grid;
+    this.table = table;
+    this.doubts = doubts;
+  }
+
+  /**
+   * The batches; those that begin late with an unknown original gravity.
+   *
+   * @param above first row of those that may speak of the table
+   * @param topRow first row of its header
+   * @param end one past the last row below that may speak of it
+   * @param columns first and last column of those above
+   */
+  List<Batch> without(List<Batch> batches, int above, int topRow, int end, int[] columns) {
+    String said = "";
+    if (batches.stream().noneMatch(b -> b.original() instanceof Unknown)) {
+      said = said(above, topRow, columns, LateWords::in);
+      if (said.isEmpty()) {
+        int last = Math.min(end, table.lastRow() + LINES_BELOW);
+        said = said(table.lastRow() + 1, last, columns, LateWords::in);
+      }
+    }
+    List<Batch> checked = new ArrayList<>();
+    for (Batch batch : batches) {
+      String cell =
+          batch.original() instanceof FirstReading first
+              ? said.isEmpty() ? lateCell(first, above, topRow, columns) : said
+              : "";
+      if (cell.isEmpty()) {
+        checked.add(batch);
+        continue;
+      }
+      doubts.ask(
+          cell,
+          "What was the original gravity of batch "
+              + batch.name()
+              + "? By "
+              + cell
+              + " it was read only when it had begun to ferment.",
+          MapAnswer.like(
+              batches.size() == 1
+                  ? "original gravity = 1.085 SG"
+                  : "original gravity of " + batch.name() + " = 1.085 SG"),
+          MapAnswer.of("original gravity = first reading"));
+      checked.add(batch.withoutOriginal(cell, Message.of("why.late", cell)));
+    }
+    return checked;
+  }
+
+  private String said(int from, int end, int[] columns, Predicate<String> says) {
+    for (int row = from; row < end; row++) {
+      for (int column = columns[0]; column <= columns[1]; column++) {
+        if (grid.kind(row, column) == Grid.Kind.TEXT && says.test(grid.text(row, column))) {
+          return CellAddress.of(row, column);
+        }
+      }
+    }
+    return "";
+  }
+
+  /** The cell by which a batch begins late; "" for none. */
+  private String lateCell(FirstReading first, int above, int topRow, int[] columns) {
+    if (first.sg() <= MOST_PARTED) {
+      String parted = said(above, topRow, columns, LateWords::sayParted);
+      if (!parted.isEmpty()) {
+        return parted;
+      }
+    }
+    Optional<LogColumn> note = table.column(Role.NOTE);
+    if (note.isPresent()
+        && grid.kind(first.row(), note.get().column()) == Grid.Kind.TEXT
+        && LateWords.in(grid.text(first.row(), note.get().column()))) {
+      return CellAddress.of(first.row(), note.get().column());
+    }
+    for (Role role : List.of(Role.DAY, Role.HOURS)) {
+      LogColumn counted = table.column(role).orElse(null);
+      double day = counted == null ? Double.NaN : days(first.row(), counted);
+      boolean counts = table.column(Role.DATE).isPresent();
+      if (day >= LATE_DAY && (counts || first.sg() <= MOST_BEGUN)) {
+        return CellAddress.of(first.row(), counted.column());
+      }
+    }
+    return "";
+  }
+
+  private double days(int row, LogColumn counted) {
+    double value = CellText.plainNumber(grid, row, counted.column());
+    return counted.role() == Role.HOURS ? value / HOURS : value;
+  }
+}
