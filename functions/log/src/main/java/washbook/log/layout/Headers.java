@@ -173,9 +173,7 @@ public final class Headers {
           below < grid.rowCount()
               && switch (grid.kind(below, column)) {
                 case DATE -> true;
-                case TEXT ->
-                    !Double.isNaN(
-                        DateText.serial(grid.text(below, column), DateText.Order.DAY_FIRST));
+                case TEXT -> DateText.isDate(grid.text(below, column));
                 default -> false;
               };
       if (!date) {

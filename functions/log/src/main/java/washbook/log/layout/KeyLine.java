@@ -67,8 +67,8 @@ public record KeyLine(
         && !has(Concept.VOLUME)
         && !has(Concept.SUGAR)
         && !has(Concept.WATER)
-        && value > 1.02
-        && value < 1.2;
+        && (value > 1.02 && value < 1.2
+            || units.stream().anyMatch(Concept.SUGAR_SCALES::contains));
   }
 
   /** Whether it states that readings are corrected already. */

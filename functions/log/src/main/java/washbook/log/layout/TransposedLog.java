@@ -15,6 +15,10 @@ import washbook.log.words.Vocabulary;
 /** Finds a log that runs across: its dates to the right in one row, its readings in another. */
 public final class TransposedLog {
   private static final int FEWEST = 3;
+
+  /** As many dates side by side need no word before them, and as many gravities below them. */
+  private static final int FEWEST_DATES = 4;
+
   private static final int ROWS_BETWEEN = 12;
   private static final int MOST_COLUMNS = 64;
 
@@ -34,10 +38,12 @@ public final class TransposedLog {
       Role role = HeaderRoles.role(meanings);
       boolean degrees =
           HeaderRoles.hasScaleOrGravity(meanings) && !meanings.equals(Set.of(Concept.GRAVITY));
-      if (isTime(role) && values(grid, row, column, false) >= FEWEST) {
+      if (isTime(role) && values(grid, row, column, false) >= FEWEST
+          || dates(grid, row, column) >= FEWEST_DATES) {
         time = row;
         label = label < 0 ? column : label;
-      } else if (role == Role.GRAVITY && values(grid, row, column, !degrees) >= FEWEST) {
+      } else if (role == Role.GRAVITY && values(grid, row, column, !degrees) >= FEWEST
+          || time >= 0 && values(grid, row, column, true) >= FEWEST_DATES) {
         gravity = row;
         label = column;
       }
@@ -59,6 +65,22 @@ public final class TransposedLog {
             + (gravity + 1)
             + ". Only logs that run down are filled. Can it be turned? In the spreadsheet: copy it"
             + " and paste it transposed into a new sheet");
+  }
+
+  /** How many dates stand right of a label. */
+  private static int dates(Grid grid, int row, int label) {
+    int dates = 0;
+    int columns = Math.min(grid.columnsUsed(row), MOST_COLUMNS);
+    for (int column = label + 1; column < columns; column++) {
+      boolean date =
+          switch (grid.kind(row, column)) {
+            case DATE -> true;
+            case TEXT -> DateText.isDate(grid.text(row, column));
+            default -> false;
+          };
+      dates += date ? 1 : 0;
+    }
+    return dates;
   }
 
   private static boolean isTime(Role role) {

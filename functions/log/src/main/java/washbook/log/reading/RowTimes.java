@@ -1,6 +1,7 @@
 package washbook.log.reading;
 
 import java.util.Arrays;
+import java.util.regex.Pattern;
 import washbook.log.LogColumn;
 import washbook.log.LogTable;
 import washbook.log.Role;
@@ -13,6 +14,8 @@ import washbook.log.words.Vocabulary;
 
 /** When the rows of a table were taken, and rows put in the order of time. */
 public final class RowTimes {
+  private static final Pattern DASHED = Pattern.compile("\\d{1,2}-\\d{1,2}");
+
   private final double[] days;
   private final int firstRow;
   private final boolean any;
@@ -74,7 +77,7 @@ public final class RowTimes {
     int monthFirst = 0;
     for (int row = table.firstRow(); row <= table.lastRow(); row++) {
       if (grid.kind(row, column) == Kind.TEXT) {
-        DateText.Order order = DateText.order(grid.text(row, column));
+        DateText.Order order = DateText.order(text(grid, row, column));
         dayFirst += order == DateText.Order.DAY_FIRST ? 1 : 0;
         monthFirst += order == DateText.Order.MONTH_FIRST ? 1 : 0;
       }
@@ -94,7 +97,7 @@ public final class RowTimes {
     double before = Double.NaN;
     for (int row = table.firstRow(); row <= table.lastRow(); row++) {
       if (grid.kind(row, column) == Kind.TEXT) {
-        double at = DateText.serial(grid.text(row, column), order);
+        double at = DateText.serial(text(grid, row, column), order);
         falls += at < before ? 1 : 0;
         before = Double.isNaN(at) ? before : at;
       }
@@ -107,7 +110,7 @@ public final class RowTimes {
     for (int row = table.firstRow(); row <= table.lastRow(); row++) {
       double at = dateOf(grid, row, column, DateText.Order.DAY_FIRST, Double.NaN);
       boolean text = grid.kind(row, column) == Kind.TEXT;
-      if (!Double.isNaN(at) && !(text && DateText.lacksYear(grid.text(row, column)))) {
+      if (!Double.isNaN(at) && !(text && DateText.lacksYear(text(grid, row, column)))) {
         return at;
       }
     }
@@ -116,10 +119,28 @@ public final class RowTimes {
 
   private static double dateOf(Grid grid, int row, int column, DateText.Order order, double near) {
     return switch (grid.kind(row, column)) {
-      case DATE, NUMBER -> grid.number(row, column);
-      case TEXT -> DateText.serial(grid.text(row, column), order, near);
+      case DATE -> grid.number(row, column);
+      case NUMBER -> dayAndMonth(grid.number(row, column), near);
+      case TEXT -> DateText.serial(text(grid, row, column), order, near);
       default -> Double.NaN;
     };
+  }
+
+  /** A date's text; {@code 4-3} in a column of dates is the fourth of March, or April 3. */
+  private static String text(Grid grid, int row, int column) {
+    String text = grid.text(row, column).strip();
+    return DASHED.matcher(text).matches() ? text.replace('-', '/') : text;
+  }
+
+  /** A serial number of days; a number as 30.09 is a day and its month, read as a decimal. */
+  private static double dayAndMonth(double number, double near) {
+    long month = Math.round((number - Math.floor(number)) * 100);
+    boolean decimals = number > 1 && number < 32 && number != Math.rint(number);
+    if (!decimals || month > 12) {
+      return number;
+    }
+    String text = (int) number + "." + month + ".";
+    return DateText.serial(text, DateText.Order.DAY_FIRST, near);
   }
 
   private static double timeOf(Grid grid, int row, int column) {

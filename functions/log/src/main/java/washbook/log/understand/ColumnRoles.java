@@ -225,22 +225,22 @@ final class ColumnRoles {
   }
 
   private boolean holdsDates(int column) {
-    Set<Double> days = new HashSet<>();
+    Set<String> days = new HashSet<>();
     int dates = 0;
     int filled = 0;
     int last = Math.min(rows.lastRow(), rows.firstRow() + NOTES_READ);
     for (int row = rows.firstRow(); row <= last; row++) {
       Grid.Kind kind = rows.isSkipped(row) ? Grid.Kind.BLANK : grid.kind(row, column);
       filled += kind == Grid.Kind.BLANK ? 0 : 1;
-      double day =
-          switch (kind) {
-            case DATE -> grid.number(row, column);
-            case TEXT -> DateText.serial(grid.text(row, column), DateText.Order.DAY_FIRST);
-            default -> Double.NaN;
-          };
-      if (!Double.isNaN(day)) {
+      boolean date =
+          kind == Grid.Kind.DATE
+              || kind == Grid.Kind.TEXT && DateText.isDate(grid.text(row, column));
+      if (date) {
         dates++;
-        days.add(day);
+        days.add(
+            kind == Grid.Kind.DATE
+                ? Double.toString(grid.number(row, column))
+                : grid.text(row, column));
       }
     }
     return days.size() >= FEWEST_DATES && 10 * dates >= 9 * filled;

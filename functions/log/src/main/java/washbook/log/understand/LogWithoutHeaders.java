@@ -25,6 +25,9 @@ final class LogWithoutHeaders {
   private static final int MOST_ROWS = 400;
   private static final int MOST_COLUMNS = 64;
 
+  /** More are a sentence, and no reading. */
+  private static final int MOST_WORDS = 4;
+
   /** Fewer figures show no course. */
   private static final int FEWEST = 5;
 
@@ -169,7 +172,10 @@ final class LogWithoutHeaders {
       }
       first = Double.isNaN(first) ? value : first;
     }
-    return first;
+    String text = grid.text(row, column).strip();
+    boolean sentence =
+        !FIRST_NUMBER.matcher(text).lookingAt() && text.split("\\s+").length > MOST_WORDS;
+    return sentence ? Double.NaN : first;
   }
 
   /** Figures one after the other; those before the highest do not count. */

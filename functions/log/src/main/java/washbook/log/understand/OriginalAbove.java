@@ -35,6 +35,16 @@ final class OriginalAbove {
   /** What a label may mean before a figure of which it does not say what it is. */
   private static final Set<Role> OPEN_ROLES = EnumSet.of(Role.GRAVITY, Role.OTHER, Role.NOTE);
 
+  private static final Set<Concept> NO_GRAVITY =
+      EnumSet.of(
+          Concept.FACTOR,
+          Concept.OFFSET,
+          Concept.CORRECTION,
+          Concept.TARGET,
+          Concept.RATE,
+          Concept.ATTENUATION,
+          Concept.ALCOHOL);
+
   private final Grid grid;
   private final Header header;
   private final List<KeyLine> lines;
@@ -91,28 +101,55 @@ final class OriginalAbove {
     List<KeyLine> all = new ArrayList<>(lines);
     all.addAll(unknownFigures());
     all.addAll(higherFigures(columns));
+    double highest = highest(columns);
     for (KeyLine line : all) {
-      double stated = ReadingScale.withoutThousandths(line.value());
-      boolean open =
-          (line.meanings().isEmpty() || HeaderRoles.role(line.meanings()) == Role.GRAVITY)
-              && stated > LEAST_ORIGINAL
-              && stated < MOST_ORIGINAL
-              && !line.has(Concept.FINALGRAVITY)
-              && !line.has(Concept.CALIBRATION)
-              && !line.has(Concept.POTENTIAL);
-      if (open) {
+      double stated = gravity(line);
+      if (isOpen(line, stated, highest)) {
         columns.unsettle();
         doubts.ask(
             line.cell(),
             "Is "
-                + Numbers.show(line.value())
+                + (line.text().isEmpty() || line.units().isEmpty()
+                    ? Numbers.show(line.value())
+                    : line.text())
                 + " ("
                 + line.label().strip()
                 + ") the original gravity?",
-            MapAnswer.of("original gravity = " + Numbers.show(stated) + " SG"),
+            MapAnswer.of("original gravity = " + Numbers.round(stated, 4) + " SG"),
             MapAnswer.of("original gravity = first reading"));
       }
     }
+  }
+
+  private static boolean isOpen(KeyLine line, double stated, double highest) {
+    Role role = HeaderRoles.role(line.meanings());
+    boolean called = line.meanings().isEmpty() || role == Role.GRAVITY;
+    boolean higher =
+        OPEN_ROLES.contains(role)
+            && line.meanings().stream().noneMatch(NO_GRAVITY::contains)
+            && stated > highest + HIGHER;
+    return (called || higher)
+        && stated > LEAST_ORIGINAL
+        && stated < MOST_ORIGINAL
+        && !line.has(Concept.FINALGRAVITY)
+        && !line.has(Concept.CALIBRATION)
+        && !line.has(Concept.POTENTIAL);
+  }
+
+  /** What a line states as a gravity: by the scale behind its figure, else by its looks. */
+  private static double gravity(KeyLine line) {
+    ReadingScale scale = ReadingScale.in(line.units()).orElse(ReadingScale.SG);
+    return scale == ReadingScale.SG
+        ? ReadingScale.withoutThousandths(line.value())
+        : scale.toGravity(line.value());
+  }
+
+  /** The highest reading, SG; NaN where its scale is open. */
+  private static double highest(ColumnAssignment columns) {
+    HeaderCell reading = columns.with(Role.GRAVITY).stream().findFirst().orElse(null);
+    return reading == null || columns.of(reading).unit().isEmpty()
+        ? Double.NaN
+        : ReadingScale.of(columns.of(reading).unit()).toGravity(columns.facts(reading).max());
   }
 
   /** Figures on the scale of the readings, in sentences above, that are higher than all of them. */
@@ -123,7 +160,7 @@ final class OriginalAbove {
       return found;
     }
     ReadingScale scale = ReadingScale.of(columns.of(reading).unit());
-    double highest = scale.toGravity(columns.facts(reading).max());
+    double highest = highest(columns);
     for (int row = above; row < header.topRow(); row++) {
       for (int column = firstColumn; column <= lastColumn; column++) {
         String text = grid.kind(row, column) == Grid.Kind.TEXT ? grid.text(row, column) : "";
@@ -152,11 +189,7 @@ final class OriginalAbove {
     double gravity = ReadingScale.withoutThousandths(value);
     boolean known =
         lines.stream()
-            .anyMatch(
-                l ->
-                    l.row() == row
-                        && l.column() == column
-                        && !OPEN_ROLES.contains(HeaderRoles.role(l.meanings())));
+            .anyMatch(l -> l.row() == row && l.column() == column);
     String label =
         column > 0 && grid.kind(row, column - 1) == Grid.Kind.TEXT
             ? grid.text(row, column - 1)

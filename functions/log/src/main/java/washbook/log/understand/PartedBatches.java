@@ -4,13 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import washbook.log.Batch;
+import washbook.log.LogColumn;
 import washbook.log.LogTable;
 import washbook.log.OriginalGravity.FirstReading;
+import washbook.log.Role;
 import washbook.log.language.Figure;
 import washbook.log.language.Message;
 import washbook.log.reading.HydrometerRows;
 import washbook.log.reading.RowTimes;
 import washbook.log.sheet.Grid;
+import washbook.log.words.LateWords;
 
 /**
  * Batches that begin in the middle of a ferment: parted from another, blended, or noted too late.
@@ -35,6 +38,12 @@ final class PartedBatches {
 
   /** The part of its extract that the other batch has lost by then. */
   private static final double LOST = 0.3;
+
+  /** Days between what a note tells and the first reading of what it tells of. */
+  private static final double DAYS_TOLD = 7;
+
+  /** What a note tells of begins no higher, SG. */
+  private static final double MOST_TOLD = 1.120;
 
   /** More batches are not compared with one another: none is parted from so many. */
   private static final int MOST_BATCHES = 300;
@@ -94,15 +103,43 @@ final class PartedBatches {
               batch.name()));
     }
     double day = order.days(first.row());
-    if (first.sg() > MOST_PARTED || Double.isNaN(day) || batches.size() > MOST_BATCHES) {
+    if (Double.isNaN(day) || batches.size() > MOST_BATCHES) {
       return batch;
+    }
+    Batch told = first.sg() <= MOST_TOLD ? toldApart(batch, first, day, batches) : null;
+    if (told != null) {
+      return parted(batch, first, told);
     }
     for (Batch other : batches) {
       if (other != batch && stoodSo(other, first, day)) {
         return parted(batch, first, other);
       }
     }
-    return blended(batch, first, day, batches);
+    return first.sg() > MOST_PARTED ? batch : blended(batch, first, day, batches);
+  }
+
+  /** The batch of which a note says, shortly before this one begins, that it was parted; or null. */
+  private Batch toldApart(Batch batch, FirstReading first, double day, List<Batch> batches) {
+    LogColumn note = table.column(Role.NOTE).orElse(null);
+    for (Batch other : note == null ? List.<Batch>of() : batches) {
+      double original = other.originalGravity().orElse(Double.NaN);
+      if (other == batch || !(original > first.sg() + SAME)) {
+        continue;
+      }
+      for (int row : other.rows()) {
+        double since = day - order.days(row);
+        boolean told =
+            since >= 0
+                && since <= DAYS_TOLD
+                && row != other.rows()[0]
+                && grid.kind(row, note.column()) == Grid.Kind.TEXT
+                && LateWords.sayParted(grid.text(row, note.column()));
+        if (told) {
+          return other;
+        }
+      }
+    }
+    return null;
   }
 
   private static Batch parted(Batch batch, FirstReading first, Batch other) {
@@ -144,7 +181,7 @@ final class PartedBatches {
     }
     double before = last(reading, rows, later - 1);
     if (later == rows.length) {
-      return Math.abs(before - first.sg()) <= SAME
+      return Math.abs(before - first.sg()) <= SAME && lastDay(reading, rows) >= day - DAYS_TOLD
           || first.sg() <= MOST_BESIDE
               && Math.abs(before - first.sg()) <= NEAR
               && lastDay(reading, rows) >= day - 1;

@@ -77,8 +77,8 @@ final class ReadingInstrument {
         continue;
       }
       lookAt(cell, unit);
-      if (refractometer && unit.equals("BRIX")) {
-        columns.change(cell, Role.REFRACTOMETER, "BRIX", "the log speaks of a refractometer");
+      if (refractometer && !unit.isEmpty() && !unit.equals("SG")) {
+        columns.change(cell, Role.REFRACTOMETER, unit, "the log speaks of a refractometer");
         ask(cell, "the lines above speak of a refractometer", false);
       } else if (!isHydrometer(lines, reading)) {
         boolean anyTemperature =
@@ -192,12 +192,17 @@ final class ReadingInstrument {
             + ") a refractometer's or a hydrometer's? "
             + because
             + ".",
-        MapAnswer.of(MapPrinter.column(cell.column()) + " = REFRACTOMETER in BRIX")
+        MapAnswer.of(MapPrinter.column(cell.column()) + " = REFRACTOMETER in " + refracted(unit))
             .with(strength(true)),
         new MapAnswer(
             needsTemperature ? List.of(hydrometer, "temperature = 20 C") : List.of(hydrometer),
             strength(false),
             needsTemperature));
+  }
+
+  /** A refractometer's degrees by mass are Brix; other scales are its own. */
+  private static String refracted(String unit) {
+    return ReadingScale.of(unit).isPercentOfExtract() ? "BRIX" : unit;
   }
 
   /** What would follow, where the readings tell. */

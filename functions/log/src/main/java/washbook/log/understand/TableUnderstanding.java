@@ -252,7 +252,7 @@ final class TableUnderstanding {
   }
 
   private static boolean isAboutInstrument(KeyLine line) {
-    return line.isCalibration() || line.saysCorrected();
+    return line.isCalibration() || line.saysCorrected() || line.has(Concept.REFRACTOMETER);
   }
 
   /** What a remark below says of the instrument: before the next table, or at the sheet's end. */

@@ -77,6 +77,12 @@ public final class DateText {
     return parts[1] > 12 ? Order.MONTH_FIRST : Order.UNKNOWN;
   }
 
+  /** Whether a text is a date, day or month first. */
+  public static boolean isDate(String text) {
+    return !Double.isNaN(serial(text, Order.DAY_FIRST))
+        || !Double.isNaN(serial(text, Order.MONTH_FIRST));
+  }
+
   /** Days since 1899-12-30, with the time as fraction; NaN when the text is no date. */
   public static double serial(String text, Order order) {
     return serial(text, order, Double.NaN);

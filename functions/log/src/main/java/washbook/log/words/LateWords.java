@@ -14,12 +14,13 @@ public final class LateWords {
     NOT_NOTED,
     SINCE,
     RECORDED,
-    FIRST_DAYS,
+    FIRST,
+    DAYS,
     PARTED
   }
 
   /** What is said together stands between two of these. */
-  private static final String BETWEEN = "[;!?()\\[\\]]|[.,:]\\s|\\s[-\u2013\u2014]\\s";
+  private static final String BETWEEN = "[;!?()\\[\\]]|[.:]\\s|\\s[-\u2013\u2014]\\s";
 
   /** A later day of a ferment than this is no longer known to anybody. */
   private static final int MOST_DAYS = 60;
@@ -39,7 +40,7 @@ public final class LateWords {
     }
     for (String sentence : text.split(BETWEEN)) {
       if (saysUnknown(sentence)
-          || parts(sentence).containsAll(EnumSet.of(Part.FIRST_DAYS, Part.NOT_NOTED))) {
+          || parts(sentence).containsAll(EnumSet.of(Part.FIRST, Part.DAYS, Part.NOT_NOTED))) {
         return true;
       }
     }

@@ -175,7 +175,7 @@ class OriginalsNotReadTest {
             4 | 1015 | 20
             9 | 1011 | 20\
             """);
-    assertEquals(1, understand(grid).doubts().size());
+    assertEquals(1, understand(grid).doubts().size(), understand(grid).doubts().toString());
   }
 
   @Test
