@@ -266,4 +266,138 @@ class OriginalsNotReadTest {
     assertEquals(List.of(), sheet.tables());
     assertEquals(1, sheet.leftAlone().size());
   }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "SPLIT tonight: 2 carboys",
+        "20 L overgepompt naar vat B",
+        "diviso in 2 damigiane",
+        "in zwei Ballons geteilt"
+      })
+  void whatANotePartsIsAskedForItsOriginalHoweverHighItBegins(String note) {
+    Understanding sheet =
+        understand(
+            TestGrid.of(
+                "Ice cider",
+                """
+                Date | Vessel | SG | Temp C | Notes
+                #2025-01-18 | barrel | 1.150 | 20 | yeast
+                #2025-01-30 | barrel | 1.138 | 20 |
+                #2025-02-17 | barrel | 1.092 | 20 | %s
+                #2025-02-20 | carboy | 1.084 | 20 |
+                #2025-02-24 | carboy | 1.080 | 20 |
+                #2025-03-01 | carboy | 1.072 | 20 |
+                #2025-03-09 | carboy | 1.064 | 20 |\
+                """
+                    .formatted(note)));
+    assertFalse(isUnknown(sheet, "barrel"));
+    assertTrue(isUnknown(sheet, "carboy"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"28-9, 30-9, 1-10, 8-10", "'28.9., '30.9., '1.10., '8.10.", "28.09, 30.09, 1.10, 8.10"})
+  void datesWithoutAYearAreInOrder(String dates) {
+    String[] at = dates.replace("'", "").split(", ");
+    TestGrid grid =
+        TestGrid.of(
+            "Moût",
+            """
+            date | SG | T moût °C
+            %s | 1.000 | 20
+            %s | 1.010 | 20
+            %s | 1.050 | 20
+            %s | 1.075 | 20\
+            """
+                .formatted(at[3], at[2], at[1], at[0]));
+    assertEquals(4, table(grid).batches().get(0).rows()[0]);
+  }
+
+  @Test
+  void aRefractometerInTheTitleIsThatOfAllTables() {
+    String table =
+        """
+        date | °Oe lu | °C moût
+        #2024-07-02 | 75 | 20
+        #2024-07-05 | 60 | 20
+        #2024-07-08 | 46 | 20
+        #2024-07-19 | 34 | 20
+        """;
+    Understanding sheet =
+        understand(
+            TestGrid.of(
+                "Cerises",
+                "Moût de cerises, réfractomètre optique ATC échelle °Oe\n"
+                    + "Fût 1\n"
+                    + table
+                    + "|\nFût 2\n"
+                    + table));
+    assertEquals(2, sheet.tables().size());
+    assertEquals(2, sheet.doubts().size());
+    assertTrue(sheet.tables().stream().noneMatch(t -> t.settled()));
+  }
+
+  @Test
+  void vesselsInRowsWithTheirDatesAcrossAreAskedAbout() {
+    Understanding sheet =
+        understand(
+            TestGrid.of(
+                "Mead shelf",
+                """
+                Mead shelf 2025 | 3/15 | 3/18 | 3/25 | 4/6 | 4/29
+                jar temp F | 70 | 72 | 71 | 68 | 65
+                Wildflower | 1.103 | 1.094 | 1.049 | 1.004 | 1.002
+                Blackberry | 1.111 | 1.101 | 1.046 | 1.010 | 1.010\
+                """));
+    assertEquals(List.of(), sheet.tables());
+    assertEquals(1, sheet.doubts().size());
+  }
+
+  @Test
+  void vesselsUnderTheirNamesAreReadOnTheScaleOfTheTitle() {
+    Understanding sheet =
+        understand(
+            TestGrid.of(
+                "Tinas",
+                """
+                Brix con mostímetro, mosto de agave
+                Día | Tina 1 | Tina 2
+                #2025-02-05 | 13.4 | 12.8
+                #2025-02-07 | 11.4 | 10.4
+                #2025-02-09 | 4.9 | 4.1
+                #2025-02-11 | 0.8 | 0.5\
+                """));
+    assertEquals(2, sheet.tables().size());
+    assertEquals("BRIX", sheet.tables().get(0).column(Role.GRAVITY).orElseThrow().unit());
+  }
+
+  @Test
+  void measuredFiguresNameNoBatch() {
+    TestGrid grid =
+        TestGrid.of(
+            "Trigo",
+            """
+            quando | densímetro | T balde | T amostra
+            #2025-03-08 | 1.049 | 21 | 20
+            #2025-03-10 | 1.030 | 20.5 | 20
+            #2025-03-12 | 1.020 | 19.5 | 20
+            #2025-03-20 | 1.011 | 18 | 20\
+            """);
+    assertEquals(1, understand(grid).tables().get(0).batches().size() + understand(grid).doubts().size());
+  }
+
+  @Test
+  void aNumberOfTheReadingIsNoReading() {
+    TestGrid grid =
+        TestGrid.of(
+            "Maple wine",
+            """
+            Reading # | When | Corrected SG | Remarks
+            1 | #2025-04-06 | 1.092 | yeast
+            2 | #2025-04-11 | 1.081 |
+            3 | #2025-04-24 | 1.030 |
+            4 | #2025-07-01 | 1.000 |\
+            """);
+    assertEquals(1.092, original(table(grid)), 1e-9);
+  }
 }
