@@ -53,11 +53,12 @@ class ArchitectureTest {
           log.evidence, log.run, log.language
           log.fill: functions, functions.*, functions.catalogue, functions.portable, log, log.sheet, \
           log.words, log.reading, log.run, log.language
-          log.audit: functions, functions.*, log, log.sheet, log.words, log.reading, log.fill
+          log.audit: functions, functions.*, log, log.sheet, log.words, log.reading, log.fill, log.language
           log.overview: functions, functions.*, functions.catalogue, log, log.sheet, log.reading, \
-          log.fill
+          log.fill, log.language
           log.answer: functions, log, log.sheet, log.understand, log.fill
           runner.file:
+          runner.language: functions, log.language
           runner.ask: log, log.sheet, log.understand, log.answer, runner.file
           runner.archive: runner.file
           runner.markup: functions, runner.file, runner.archive
@@ -67,18 +68,18 @@ class ArchitectureTest {
           runner.write: functions, functions.portable, log.sheet, runner.file, runner.archive, \
           runner.markup, runner.sheet, runner.read, runner.extent
           runner.chart: functions, functions.*, log.*, runner.file, runner.archive, runner.markup, runner.sheet, \
-          runner.read
+          runner.read, runner.language
           runner: runner.file, runner.sheet, runner.read, runner.write, runner.chart
-          runner.report: functions, log.overview, runner.file
+          runner.report: functions, log, log.overview, log.language, runner.file, runner.language
           runner.run: functions, log.*, runner, runner.file, runner.archive, runner.sheet, \
-          runner.read, runner.write, runner.chart, runner.report, runner.ask
-          runner.season: functions, log.sheet, log.understand, log.overview, runner, runner.file, \
-          runner.archive, runner.sheet, runner.report, runner.run
+          runner.read, runner.write, runner.chart, runner.report, runner.ask, runner.language
+          runner.season: functions, log.sheet, log.understand, log.overview, log.language, runner, \
+          runner.file, runner.archive, runner.sheet, runner.report, runner.run, runner.language
           runner.card: functions, functions.catalogue, log.sheet, log.fill, runner, runner.file, \
           runner.archive, runner.sheet
           runner.cli: functions, functions.catalogue, functions.portable, log.*, runner, \
           runner.file, runner.sheet, runner.read, runner.write, runner.report, runner.run, \
-          runner.season, runner.card, runner.ask
+          runner.season, runner.card, runner.ask, runner.language
           office.call: functions, functions.quantity, functions.catalogue
           office.generate: functions, functions.quantity, functions.catalogue
           office.menu: functions, functions.catalogue, functions.portable, log.*

@@ -9,9 +9,10 @@ import washbook.functions.XmlText;
 import washbook.functions.scale.TemperatureUnit;
 import washbook.log.ComputedColumn;
 import washbook.log.ComputedHeader;
+import washbook.log.WrittenScale;
 import washbook.log.fill.BatchCurve;
-import washbook.log.language.Language;
 import washbook.log.understand.ChartsSheet;
+import washbook.runner.language.Wording;
 
 /**
  * What stands on the sheet with charts, the same in all formats: title, one heading and up to three
@@ -27,10 +28,6 @@ final class ChartPage {
   static final double WIDTH_CM = 15.6;
   static final double HEIGHT_CM = 5.7;
   static final double ROW_CM = 0.4516;
-  static final List<String> HEADS = List.of("Day", "Gravity", "% vol", "Temperature", "", "Batch");
-
-  /** Stands above the folded rows. */
-  static final String FOLDED = "The numbers drawn are in the rows folded here.";
 
   /** More batches than these make a sheet that no one reads and few programs open quickly. */
   static final int MOST_BATCHES = 60;
@@ -39,11 +36,10 @@ final class ChartPage {
 
   /** One of the three quantities: its column in the table and how it is drawn. */
   enum Quantity {
-    GRAVITY("Corrected gravity (SG)", 1, 4, 0.01, "0.000", "1F4E5F", "circle"),
-    ABV("Alcohol to date (% vol)", 2, 2, 1, "0", "9C3D10", "square"),
-    TEMPERATURE("Temperature of the wash", 3, 1, 5, "0", "3F6B1F", "diamond");
+    GRAVITY(1, 4, 0.01, "0.000", "1F4E5F", "circle"),
+    ABV(2, 2, 1, "0", "9C3D10", "square"),
+    TEMPERATURE(3, 1, 5, "0", "3F6B1F", "diamond");
 
-    final String title;
     final int column;
     final int decimals;
     final double step;
@@ -51,15 +47,7 @@ final class ChartPage {
     final String colour;
     final String symbol;
 
-    Quantity(
-        String title,
-        int column,
-        int decimals,
-        double step,
-        String format,
-        String colour,
-        String symbol) {
-      this.title = title;
+    Quantity(int column, int decimals, double step, String format, String colour, String symbol) {
       this.column = column;
       this.decimals = decimals;
       this.step = step;
@@ -80,9 +68,9 @@ final class ChartPage {
     String title(BatchCurve curve) {
       return switch (this) {
         case GRAVITY ->
-            ComputedHeader.title(ComputedColumn.CORRECTED_GRAVITY, curve.scale(), Language.EN);
-        case ABV -> title;
-        case TEMPERATURE -> "Temperature of the wash (\u00b0" + curve.temperatureUnit() + ")";
+            ComputedHeader.title(ComputedColumn.CORRECTED_GRAVITY, curve.scale(), curve.language());
+        case ABV -> ComputedHeader.title(ComputedColumn.ABV, WrittenScale.SG, curve.language());
+        case TEMPERATURE -> words(curve).say("chart.temperature", curve.temperatureUnit());
       };
     }
 
@@ -122,7 +110,7 @@ final class ChartPage {
     }
 
     String timeTitle() {
-      return curve.timed() ? "Days since the first reading" : "Reading";
+      return words(curve).say(curve.timed() ? "chart.days" : "chart.reading");
     }
 
     /** The value axis from here, a whole step at or below all points. */
@@ -222,18 +210,41 @@ final class ChartPage {
   static String heading(BatchCurve curve) {
     return curve.batch().equals(curve.sheet())
         ? curve.batch()
-        : curve.batch() + " (sheet " + curve.sheet() + ")";
+        : words(curve).say("chart.heading", curve.batch(), curve.sheet());
   }
 
-  static String title() {
-    return ChartsSheet.TITLE;
+  /** The page as a whole is in the language of its first log. */
+  private Wording words() {
+    return words(curves.get(0));
+  }
+
+  private static Wording words(BatchCurve curve) {
+    return new Wording(curve.language());
+  }
+
+  String title() {
+    return ChartsSheet.title(words().language());
+  }
+
+  /** The heads of the table. */
+  List<String> heads() {
+    return List.of(
+        words().say("head.day"),
+        words().say("chart.gravity"),
+        "% vol",
+        words().say("chart.temperatures"),
+        "",
+        words().say("head.batch"));
+  }
+
+  /** Stands above the folded rows. */
+  String folded() {
+    return words().say("chart.folded");
   }
 
   String note() {
-    String note = "Fill again with --chart after new readings; this sheet is then drawn anew.";
-    return all == curves.size()
-        ? note
-        : note + " Drawn are the first " + curves.size() + " of " + all + " batches.";
+    String note = words().say("chart.note");
+    return all == curves.size() ? note : words().say("chart.some", note, curves.size(), all);
   }
 
   static double rounded(double value, int decimals) {

@@ -59,16 +59,16 @@ final class OdsChartMarkup {
       frame(text, chart, series);
     }
     text.append("</table:shapes><table:table-column table:number-columns-repeated=\"6\"/>");
-    int row = words(text, 0, 0, "", List.of(ChartPage.title()));
+    int row = words(text, 0, 0, "", List.of(page.title()));
     row = words(text, row, 1, "", List.of(page.note()));
     for (int i = 0; i < page.curves().size(); i++) {
       String heading = ChartPage.heading(page.curves().get(i));
       String onNewPage = i == 0 ? "" : " table:style-name=\"" + PAGE_STYLE + "\"";
       row = words(text, row, page.headingRow(i), onNewPage, List.of(heading));
     }
-    row = words(text, row, page.tableRow() - 1, "", List.of(ChartPage.FOLDED));
+    row = words(text, row, page.tableRow() - 1, "", List.of(page.folded()));
     text.append("<table:table-row-group table:display=\"false\">");
-    words(text, row, page.tableRow(), HIDDEN, ChartPage.HEADS);
+    words(text, row, page.tableRow(), HIDDEN, page.heads());
     for (BatchCurve curve : page.curves()) {
       for (int point = 0; point < curve.days().length; point++) {
         point(text, curve, point);
@@ -192,7 +192,7 @@ final class OdsChartMarkup {
         + "</text:p></chart:title><chart:plot-area chart:style-name=\"plot\">"
         + "<chart:axis chart:dimension=\"x\" chart:name=\"primary-x\" chart:style-name=\"time\">"
         + "<chart:title chart:style-name=\"words\"><text:p>"
-        + chart.timeTitle()
+        + escaped(chart.timeTitle())
         + "</text:p></chart:title></chart:axis>"
         + "<chart:axis chart:dimension=\"y\" chart:name=\"primary-y\" chart:style-name=\"value\">"
         + "<chart:grid chart:style-name=\"grid\" chart:class=\"major\"/></chart:axis>"

@@ -65,13 +65,13 @@ final class XlsxChartMarkup {
     text.append("<cols><col min=\"1\" max=\"4\" width=\"16\" customWidth=\"1\"/>");
     text.append("<col min=\"5\" max=\"5\" width=\"2\" customWidth=\"1\"/>");
     text.append("<col min=\"6\" max=\"6\" width=\"22\" customWidth=\"1\"/></cols><sheetData>");
-    words(text, 0, List.of(ChartPage.title()), true);
+    words(text, 0, List.of(page.title()), true);
     words(text, 1, List.of(page.note()), false);
     for (int i = 0; i < page.curves().size(); i++) {
       words(text, page.headingRow(i), List.of(ChartPage.heading(page.curves().get(i))), true);
     }
-    words(text, page.tableRow() - 1, " collapsed=\"1\"", List.of(ChartPage.FOLDED), false);
-    words(text, page.tableRow(), FOLDED, ChartPage.HEADS, true);
+    words(text, page.tableRow() - 1, " collapsed=\"1\"", List.of(page.folded()), false);
+    words(text, page.tableRow(), FOLDED, page.heads(), true);
     int row = page.tableRow() + 1;
     for (BatchCurve curve : page.curves()) {
       for (int point = 0; point < curve.days().length; point++) {

@@ -9,6 +9,8 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import washbook.log.understand.LogMap;
+import washbook.runner.language.LanguageArgument;
+import washbook.runner.language.Wording;
 import washbook.runner.report.AuditReport;
 import washbook.runner.report.ConsoleAudit;
 import washbook.runner.report.Reports;
@@ -42,6 +44,7 @@ final class AuditCommand implements Callable<Integer> {
   @Mixin private MapArgument map;
   @Mixin private RunArguments run;
   @Mixin private JournalArguments journal;
+  @Mixin private LanguageArgument language;
 
   @Parameters(arity = "1..*", paramLabel = "FILE", description = "Logs, or folders with logs.")
   private List<Path> files = List.of();
@@ -51,18 +54,20 @@ final class AuditCommand implements Callable<Integer> {
     Path report = run.report(files);
     Shard shard = run.shard(System.getenv());
     LogMap given = map.read();
+    Wording words = language.wording();
     List<WorkItem> items = run.files(files, NOWHERE, shard);
-    ConsoleAudit console = new ConsoleAudit(parent.out(), run.quiet());
-    List<String> settings = List.of(map.text(), files.toString(), shard.toString());
+    ConsoleAudit console = new ConsoleAudit(parent.out(), words, run.quiet());
+    List<String> settings =
+        List.of(map.text(), files.toString(), shard.toString(), words.language().code());
     Journal notes = journal.open("audit", settings, items.size(), parent.err());
     Stop stop = Stop.onTermination();
     try {
       ManyFiles<AuditReport> batch =
           new ManyFiles<>(
-              new FileAuditor(given, report != null && Reports.hasCharts(report)),
+              new FileAuditor(given, report != null && Reports.hasCharts(report), words.language()),
               console::add,
               notes,
-              report == null ? null : Reports.openAudit(run.place(items)),
+              report == null ? null : Reports.openAudit(run.place(items), words),
               parent.err());
       boolean whole = batch.run(items, run.threads(), stop);
       console.finish();

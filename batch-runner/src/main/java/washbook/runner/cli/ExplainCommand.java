@@ -28,6 +28,8 @@ import washbook.runner.ask.MapBeside;
 import washbook.runner.file.FileMode;
 import washbook.runner.file.UnfinishedFile;
 import washbook.runner.file.WrittenFile;
+import washbook.runner.language.LanguageArgument;
+import washbook.runner.language.Wording;
 import washbook.runner.run.Failure;
 
 /** {@code washbook explain}: what was understood of a log. */
@@ -49,6 +51,7 @@ import washbook.runner.run.Failure;
 final class ExplainCommand implements Callable<Integer> {
   @ParentCommand private WashbookCommand parent;
   @Mixin private MapArgument map;
+  @Mixin private LanguageArgument language;
 
   @Option(
       names = "--write-map",
@@ -92,10 +95,10 @@ final class ExplainCommand implements Callable<Integer> {
                 parent.out())
             .ask(sheets, before);
     if (map.equals(before)) {
-      parent.out().println("Nothing was answered, and nothing written.");
+      parent.out().println(language.wording().say("explain.nothing"));
     } else {
       write(answers, map.print());
-      parent.out().println("Wrote the map " + answers + ".");
+      parent.out().println(language.wording().say("explain.wrote", answers));
     }
     boolean open =
         sheets.stream()
@@ -106,12 +109,13 @@ final class ExplainCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     LogMap named = map.read();
+    Wording words = language.wording();
     PrintStream out = parent.out();
     List<Understanding> sheets = new ArrayList<>();
     try {
       MapBeside beside = MapBeside.of(file, named);
       if (beside.file() != null) {
-        out.println("By the map " + beside.file() + " beside it.");
+        out.println(words.say("explain.map", beside.file()));
         out.println();
       }
       if (ask) {
@@ -125,10 +129,10 @@ final class ExplainCommand implements Callable<Integer> {
       }
       if (writeMap != null) {
         write(writeMap, LogMap.write(sheets));
-        out.println("Wrote the map " + writeMap + ".");
+        out.println(words.say("explain.wrote", writeMap));
       }
     } catch (FileAlreadyExistsException exists) {
-      parent.err().println("'" + exists.getMessage() + "' is there already and was left as it is.");
+      parent.err().println(words.say("explain.exists", String.valueOf(exists.getMessage())));
       return ExitCode.FILE;
     } catch (IOException | RuntimeException failure) {
       parent.err().println(file + ": " + Failure.reason(failure));
@@ -138,7 +142,7 @@ final class ExplainCommand implements Callable<Integer> {
       return ExitCode.REFUSED;
     }
     if (sheets.stream().allMatch(Understanding::isEmpty)) {
-      out.println("No log was found in " + file + ".");
+      out.println(words.say("explain.none", file));
       return ExitCode.NOTHING_RECOGNISED;
     }
     return ExitCode.DONE;

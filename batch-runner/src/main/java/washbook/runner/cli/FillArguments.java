@@ -17,6 +17,7 @@ import washbook.log.WrittenScale;
 import washbook.log.fill.FillOptions;
 import washbook.log.fill.FormulaStyle;
 import washbook.log.language.Language;
+import washbook.runner.language.Wording;
 import washbook.runner.run.Destination;
 import washbook.runner.run.LogSheetFiller;
 import washbook.runner.run.SheetFiller;
@@ -74,8 +75,8 @@ final class FillArguments {
       paramLabel = "CODE",
       description =
           "The language of headers, notes and reasons: en, de, fr, es, it, pt, nl or af. Without it"
-              + " headers and notes are in each log's own language, the reasons listed here in that"
-              + " of LC_ALL, LC_MESSAGES or LANG.")
+              + " headers and notes are in each log's own language, what is shown here and reported"
+              + " in that of LC_ALL, LC_MESSAGES or LANG.")
   private String language = "";
 
   @Option(
@@ -155,6 +156,11 @@ final class FillArguments {
       throw usage("There is no language '" + language + "'; see --help.");
     }
     return named;
+  }
+
+  /** Speaks to the user. */
+  Wording wording() {
+    return new Wording(userLanguage());
   }
 
   private Language userLanguage() {

@@ -68,12 +68,12 @@ final class FillCommand implements Callable<Integer> {
             fill.charts(),
             dryRun,
             report != null && Reports.hasCharts(report),
-            report == null ? null : warnings.overviews());
+            report == null ? null : warnings.overviews(fill.wording().language()));
     if (fill.out() != null && !dryRun) {
       LeftBehind.clearTree(fill.out());
     }
     List<WorkItem> items = run.files(files, job.destination(), shard);
-    ConsoleReport console = new ConsoleReport(parent.out(), dryRun, run.quiet());
+    ConsoleReport console = new ConsoleReport(parent.out(), fill.wording(), dryRun, run.quiet());
     Stop stop = Stop.onTermination();
     try {
       ManyFiles<FileResult> batch =
@@ -81,7 +81,7 @@ final class FillCommand implements Callable<Integer> {
               new FileFiller(job),
               console::add,
               openJournal(items, shard),
-              report == null ? null : Reports.open(run.place(items)),
+              report == null ? null : Reports.open(run.place(items), fill.wording()),
               parent.err());
       boolean whole = batch.run(items, threads, stop);
       console.finish();

@@ -5,9 +5,12 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
+import washbook.runner.language.LanguageArgument;
+import washbook.runner.language.Wording;
 import washbook.runner.report.FileReport.Refusal;
 import washbook.runner.report.RefusalGroup;
 import washbook.runner.run.Failure;
@@ -27,6 +30,7 @@ import washbook.runner.run.PortableJob;
     footer = {"  washbook portable Plum.xlsx", "  washbook portable --in-place --backup Plum.ods"})
 final class PortableCommand implements Callable<Integer> {
   @ParentCommand private WashbookCommand parent;
+  @Mixin private LanguageArgument language;
 
   @Option(names = "--in-place", description = "Replace the files themselves.")
   private boolean inPlace;
@@ -61,23 +65,23 @@ final class PortableCommand implements Callable<Integer> {
   }
 
   private void show(Path file, PortableJob.Done done) {
+    Wording words = language.wording();
     int formulas = done.result().formulas();
     parent
         .out()
         .println(
             done.result().nothingFound()
-                ? file + ": no formula with a WASHBOOK function."
-                : file
-                    + ": "
-                    + formulas
-                    + (formulas == 1 ? " formula is" : " formulas are")
-                    + " portable now"
-                    + (done.target() == null ? "." : ", in " + done.target() + "."));
+                ? words.say("portable.none", file)
+                : words.say(
+                    done.target() == null ? "portable.here" : "portable.done",
+                    file,
+                    words.count("portable.formulas", formulas),
+                    String.valueOf(done.target())));
     List<Refusal> left =
         done.result().left().stream().map(l -> new Refusal(l.cell(), "", l.reason())).toList();
     for (RefusalGroup stays : RefusalGroup.of(left)) {
-      String verb = stays.count() == 1 ? " stays: " : " stay: ";
-      parent.out().println("  " + stays.cells() + verb + stays.reason());
+      String key = stays.count() == 1 ? "portable.stays.one" : "portable.stays.many";
+      parent.out().println("  " + words.say(key, stays.cells(), stays.reason()));
     }
   }
 }

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -14,6 +15,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import washbook.runner.file.FileIdentity;
+import washbook.runner.language.LanguageArgument;
 import washbook.runner.report.ReportMerge;
 import washbook.runner.report.Reports;
 
@@ -42,6 +44,8 @@ final class ReportMergeCommand implements Callable<Integer> {
       description = "The joined report; the ending .json, .csv or .html says of which kind.")
   private Path out;
 
+  @Mixin private LanguageArgument language;
+
   @Option(names = "--overwrite", description = "Let --out replace a file that is no report.")
   private boolean overwrite;
 
@@ -69,7 +73,7 @@ final class ReportMergeCommand implements Callable<Integer> {
                   ? " is there already and is no report of this program; --overwrite replaces it."
                   : " is there already and is no plain file."));
     }
-    String problem = ReportMerge.merge(reports, out);
+    String problem = ReportMerge.merge(reports, out, language.wording());
     if (!problem.isEmpty()) {
       parent.parent().err().println(problem);
       return ExitCode.FILE;

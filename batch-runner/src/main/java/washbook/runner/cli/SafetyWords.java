@@ -8,6 +8,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.RunLast;
 import washbook.functions.SafetyNote;
+import washbook.runner.language.Wording;
 
 /** The caution: whole in the help of every command, one line at the end of a person's command. */
 final class SafetyWords {
@@ -23,8 +24,10 @@ final class SafetyWords {
     line.setExecutionStrategy(
         given -> {
           int code = new RunLast().execute(given);
-          if (hasLine(given)) {
-            err.println(SafetyNote.POINTER);
+          ParseResult last = last(given);
+          if (hasLine(last)) {
+            err.println(
+                Wording.ofUser(last.matchedOptionValue("--language", "")).say("safety.pointer"));
           }
           return code;
         });
@@ -42,11 +45,15 @@ final class SafetyWords {
     command.getCommandSpec().usageMessage().footer(footer.toArray(String[]::new));
   }
 
-  private static boolean hasLine(ParseResult given) {
+  private static ParseResult last(ParseResult given) {
     ParseResult last = given;
     while (last.hasSubcommand()) {
       last = last.subcommand();
     }
+    return last;
+  }
+
+  private static boolean hasLine(ParseResult last) {
     return WITH_LINE.contains(last.commandSpec().name())
         && !last.isUsageHelpRequested()
         && !last.isVersionHelpRequested()

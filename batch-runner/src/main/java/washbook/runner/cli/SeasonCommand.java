@@ -19,6 +19,8 @@ import washbook.log.ComputedColumn;
 import washbook.log.fill.FillOptions;
 import washbook.log.fill.FormulaStyle;
 import washbook.runner.file.FileIdentity;
+import washbook.runner.language.LanguageArgument;
+import washbook.runner.language.Wording;
 import washbook.runner.report.FileReport;
 import washbook.runner.report.FileResult;
 import washbook.runner.report.Totals;
@@ -58,6 +60,7 @@ final class SeasonCommand implements Callable<Integer> {
   @ParentCommand private WashbookCommand parent;
   @Mixin private MapArgument map;
   @Mixin private WarningArguments warnings;
+  @Mixin private LanguageArgument language;
 
   @Option(
       names = "--out",
@@ -80,6 +83,7 @@ final class SeasonCommand implements Callable<Integer> {
 
   private final Totals totals = new Totals();
   private int refused;
+  private Wording words;
 
   @Override
   public Integer call() throws IOException {
@@ -87,15 +91,19 @@ final class SeasonCommand implements Callable<Integer> {
     if (threads != null && (threads < 1 || threads > 1024)) {
       throw new ParameterException(spec.commandLine(), "--threads must be 1 to 1024.");
     }
+    words = language.wording();
     FillOptions options =
         new FillOptions(
-            Set.of(ComputedColumn.CORRECTED_GRAVITY, ComputedColumn.ABV), FormulaStyle.VALUES);
+                Set.of(ComputedColumn.CORRECTED_GRAVITY, ComputedColumn.ABV), FormulaStyle.VALUES)
+            .forUser(words.language());
     LogSheetFiller filler = new LogSheetFiller(map.read(), options);
-    FillJob job = new FillJob(filler, NOWHERE, false, false, true, true, warnings.overviews());
+    FillJob job =
+        new FillJob(
+            filler, NOWHERE, false, false, true, true, warnings.overviews(words.language()));
     List<WorkItem> items = FileList.of(folders, NOWHERE, Shard.WHOLE);
     FileIdentity own = FileIdentity.of(out);
     items.removeIf(item -> FileIdentity.of(item.file()).equals(own));
-    SeasonKeeper keeper = new SeasonKeeper(out, warnings.limits());
+    SeasonKeeper keeper = new SeasonKeeper(out, warnings.limits(), words);
     Stop stop = Stop.onTermination();
     try {
       int workers = threads == null ? Runtime.getRuntime().availableProcessors() : threads;
@@ -125,9 +133,10 @@ final class SeasonCommand implements Callable<Integer> {
     keeper.add(report);
     boolean none = report.overview().isEmpty() && !report.refusals().isEmpty();
     if (none && ++refused <= MOST_LINES) {
-      parent.out().println(report.path() + ": not in it: " + report.refusals().get(0).reason());
+      String reason = report.refusals().get(0).reason();
+      parent.out().println(words.say("season.left.one", report.path(), reason));
     } else if (none && refused == MOST_LINES + 1) {
-      parent.out().println("Further files are not in it; " + out + " lists them all.");
+      parent.out().println(words.say("season.left.more", out));
     }
   }
 

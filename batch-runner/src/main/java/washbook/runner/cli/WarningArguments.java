@@ -6,6 +6,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import washbook.log.language.Language;
 import washbook.log.overview.Overviews;
 import washbook.log.overview.WarningLimits;
 
@@ -34,9 +35,9 @@ final class WarningArguments {
     }
   }
 
-  /** Makes overviews as of today. */
-  Overviews overviews() {
-    return new Overviews(limits(), LocalDate.now());
+  /** Makes overviews as of today, with warnings in that language. */
+  Overviews overviews(Language language) {
+    return new Overviews(limits(), LocalDate.now(), language);
   }
 
   /** What results depend on. */

@@ -137,7 +137,7 @@ final class WatchCommand implements Callable<Integer> {
             fill.charts(),
             false,
             season != null,
-            season == null ? null : warnings.overviews());
+            season == null ? null : warnings.overviews(fill.wording().language()));
     List<String> settings = new ArrayList<>(fill.settings());
     if (season != null) {
       settings.addAll(List.of("season", warnings.settings()));
@@ -152,11 +152,11 @@ final class WatchCommand implements Callable<Integer> {
     if (fill.out() != null) {
       LeftBehind.clearTree(fill.out());
     }
-    WatchLog log = new WatchLog(parent.out(), form, quiet);
+    WatchLog log = new WatchLog(parent.out(), fill.wording(), form, quiet);
     Stop stop = Stop.onTermination();
     boolean noted = true;
     try (Journal journal = Journal.open(place, sign, true)) {
-      log.event("started", folder.toString(), "Watching; journal " + place + ".");
+      log.event("started", folder.toString(), fill.wording().say("watch.started", place));
       if (journal.unreadable() > 0) {
         log.notice(folder.toString(), JournalArguments.unreadable(journal));
       }
@@ -166,9 +166,11 @@ final class WatchCommand implements Callable<Integer> {
         watcher.leaveOut(season);
       }
       watcher.run(
-          threads, once, season == null ? log : new WatchSeason(log, season, warnings.limits()));
+          threads,
+          once,
+          season == null ? log : new WatchSeason(log, season, warnings.limits(), fill.wording()));
       noted = !watcher.isUnnoted();
-      log.event("stopped", folder.toString(), log.totals().sentence());
+      log.event("stopped", folder.toString(), log.totals().sentence(fill.wording()));
     } finally {
       stop.done();
     }

@@ -5,8 +5,9 @@ import java.io.PrintStream;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
+import washbook.runner.language.Wording;
+import washbook.runner.report.ConsoleReport;
 import washbook.runner.report.FileReport;
-import washbook.runner.report.FileReport.Refusal;
 import washbook.runner.report.FileReport.Status;
 import washbook.runner.report.FileResult;
 import washbook.runner.report.Json;
@@ -25,6 +26,7 @@ final class WatchLog implements Watcher.Listener {
   private static final int MOST_REASONS = 3;
 
   private final PrintStream out;
+  private final Wording words;
   private final boolean quiet;
   private final Form form;
   private final Totals totals = new Totals();
@@ -32,8 +34,9 @@ final class WatchLog implements Watcher.Listener {
   /**
    * @param quiet whether only refusals, failures and notices are written
    */
-  WatchLog(PrintStream out, Form form, boolean quiet) {
+  WatchLog(PrintStream out, Wording words, Form form, boolean quiet) {
     this.out = out;
+    this.words = words;
     this.quiet = quiet;
     this.form = form;
   }
@@ -61,21 +64,21 @@ final class WatchLog implements Watcher.Listener {
     if (quiet && report.refusals().isEmpty()) {
       return;
     }
-    StringBuilder message = new StringBuilder(report.status().word());
-    if (report.rows() > 0) {
-      message.append(", ").append(report.filled()).append(" of ").append(report.rows());
-      message.append(" rows");
-    }
-    if (result.written() != null) {
-      message.append(result.changed() ? "; wrote " : "; up to date: ").append(result.written());
-    }
+    String status = ConsoleReport.status(report, words);
+    StringBuilder message =
+        new StringBuilder(
+            result.written() == null
+                ? status
+                : words.say(
+                    result.changed() ? "console.wrote" : "watch.upToDate",
+                    status,
+                    result.written()));
     for (int i = 0; i < Math.min(MOST_REASONS, report.refusals().size()); i++) {
-      Refusal refusal = report.refusals().get(i);
-      String cell = refusal.cell().isEmpty() ? "" : refusal.cell() + ": ";
-      message.append("; refused: ").append(cell).append(refusal.reason());
+      message.append("; ").append(ConsoleReport.refused(report.refusals().get(i), words));
     }
     if (report.refusals().size() > MOST_REASONS) {
-      message.append("; ").append(report.refusals().size() - MOST_REASONS).append(" more refusals");
+      message.append("; ");
+      message.append(words.say("watch.more", report.refusals().size() - MOST_REASONS));
     }
     String event = report.status() == Status.FAILED ? "failed" : "done";
     line(event, report.path(), message.toString(), result);

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import washbook.log.overview.WarningLimits;
+import washbook.runner.language.Wording;
 import washbook.runner.report.FileReport;
 import washbook.runner.report.FileResult;
 import washbook.runner.run.Failure;
@@ -14,13 +15,15 @@ import washbook.runner.season.SeasonKeeper;
 final class WatchSeason implements Watcher.Listener {
   private final WatchLog log;
   private final Path file;
+  private final Wording words;
   private final SeasonKeeper keeper;
   private String problem = "";
 
-  WatchSeason(WatchLog log, Path file, WarningLimits limits) {
+  WatchSeason(WatchLog log, Path file, WarningLimits limits, Wording words) {
     this.log = log;
     this.file = file;
-    keeper = new SeasonKeeper(file, limits);
+    this.words = words;
+    keeper = new SeasonKeeper(file, limits, words);
   }
 
   @Override
@@ -45,7 +48,7 @@ final class WatchSeason implements Watcher.Listener {
       keeper.update(LocalDate.now());
       problem = "";
     } catch (IOException | RuntimeException failure) {
-      String reason = "The season was not written: " + Failure.reason(failure);
+      String reason = words.say("season.failed", Failure.reason(failure));
       if (!reason.equals(problem)) {
         log.notice(file.toString(), reason);
       }

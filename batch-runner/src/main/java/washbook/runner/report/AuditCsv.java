@@ -2,9 +2,9 @@ package washbook.runner.report;
 
 import java.io.IOException;
 import java.util.List;
-import java.util.Locale;
 import washbook.functions.Numbers;
-import washbook.functions.SafetyNote;
+import washbook.runner.language.Caution;
+import washbook.runner.language.Wording;
 import washbook.runner.report.AuditReport.BatchReport;
 import washbook.runner.report.AuditReport.ColumnReport;
 import washbook.runner.report.AuditReport.RowReport;
@@ -31,11 +31,13 @@ final class AuditCsv implements ReportWriter<AuditReport> {
           "reason");
 
   private final PendingFile file;
+  private final Wording words;
   private final AuditTotals totals = new AuditTotals();
 
-  AuditCsv(ReportPlace target) throws IOException {
+  AuditCsv(ReportPlace target, Wording words) throws IOException {
     file = new PendingFile(target);
-    line(COLUMNS.toArray(String[]::new));
+    this.words = words;
+    line(CsvHeads.of(COLUMNS, words).toArray(String[]::new));
   }
 
   @Override
@@ -45,7 +47,7 @@ final class AuditCsv implements ReportWriter<AuditReport> {
     line(
         "file",
         path,
-        report.status().word(),
+        report.status().said(words),
         "",
         "",
         "",
@@ -102,7 +104,7 @@ final class AuditCsv implements ReportWriter<AuditReport> {
     line(
         "total",
         total.largestPath(),
-        total.files() + (total.files() == 1 ? " file" : " files"),
+        words.count("totals.files", total.files()),
         "",
         "",
         "",
@@ -113,8 +115,7 @@ final class AuditCsv implements ReportWriter<AuditReport> {
         Long.toString(total.compared()),
         Long.toString(total.differing()),
         total.cause());
-    String kind = SafetyNote.TITLE.toLowerCase(Locale.ROOT);
-    line(kind, "", "", "", "", "", "", "", "", "", "", "", SafetyNote.text());
+    line(CsvHeads.SAFETY, "", "", "", "", "", "", "", "", "", "", "", Caution.text(words));
     file.finish();
   }
 

@@ -3,7 +3,7 @@ package washbook.runner.report;
 import java.io.IOException;
 import java.io.Writer;
 import java.util.List;
-import java.util.Locale;
+import washbook.runner.language.Wording;
 import washbook.runner.report.AuditReport.BatchReport;
 import washbook.runner.report.AuditReport.ColumnReport;
 import washbook.runner.report.AuditReport.RowReport;
@@ -12,6 +12,7 @@ import washbook.runner.report.CurveChart.Side;
 
 /** The audit as one page for people. */
 final class AuditHtml implements ReportWriter<AuditReport> {
+  private final Wording words;
   private final PendingFile file;
   private final PendingFile columns;
   private final PendingFile rows;
@@ -27,7 +28,8 @@ final class AuditHtml implements ReportWriter<AuditReport> {
   private int silentCount;
   private int chartCount;
 
-  AuditHtml(ReportPlace target) throws IOException {
+  AuditHtml(ReportPlace target, Wording words) throws IOException {
+    this.words = words;
     file = new PendingFile(target);
     columns = new PendingFile(target);
     rows = new PendingFile(target);
@@ -51,7 +53,7 @@ final class AuditHtml implements ReportWriter<AuditReport> {
     if (report.columns().isEmpty()) {
       silentCount++;
       silent.writer().write("<li>" + Html.text(report.path()) + ": ");
-      silent.writer().write(Html.text(report.status().word()) + "</li>\n");
+      silent.writer().write(Html.text(report.status().said(words)) + "</li>\n");
     }
     for (ColumnReport column : report.columns()) {
       add(report.path(), column);
@@ -95,55 +97,49 @@ final class AuditHtml implements ReportWriter<AuditReport> {
   @Override
   public void finish() throws IOException {
     Writer page = file.writer();
-    page.write(Html.head("Washbook: logs checked"));
-    page.write("<p class=\"totals\">" + Html.text(totals.sentence()) + "</p>\n");
-    page.write("<h2>Columns</h2>\n");
+    page.write(Html.head(words.say("audit.title"), words));
+    page.write("<p class=\"totals\">" + Html.text(totals.sentence(words)) + "</p>\n");
+    page.write(Html.heading(words.say("audit.columns")));
     page.write(
         Html.tableHead(
-            List.of(
-                "File",
-                "Sheet",
-                "Column",
-                "Compared",
-                "Differing",
-                "Largest",
-                "At",
-                "Likely cause")));
+            heads("file", "sheet", "column", "compared", "differing", "largest", "at", "cause")));
     end(columns, page);
     if (silentCount > 0) {
-      page.write(
-          "<details><summary>" + silentCount + (silentCount == 1 ? " file has" : " files have"));
-      page.write(" no figures to compare</summary>\n<ul>\n");
+      page.write("<details><summary>" + Html.text(words.count("audit.silent", silentCount)));
+      page.write("</summary>\n<ul>\n");
       Html.copy(silent.reread(), page);
       page.write("</ul>\n</details>\n");
     }
     if (anyFailure) {
-      page.write("<h2>Files that could not be read</h2>\n");
-      page.write(Html.tableHead(List.of("File", "Reason")));
+      page.write(Html.heading(words.say("audit.failed")));
+      page.write(Html.tableHead(heads("file", "reason")));
       end(failures, page);
     }
     if (anyRow) {
-      page.write("<h2>Rows that differ</h2>\n");
-      page.write("<p class=\"totals\">A difference is the log's figure less Washbook's.</p>\n");
+      page.write(Html.heading(words.say("audit.rows")));
+      page.write("<p class=\"totals\">" + Html.own(words.say("audit.difference")) + "</p>\n");
       page.write(
-          Html.tableHead(
-              List.of("File", "Batch", "Column", "Cell", "In the log", "Washbook", "Difference")));
+          Html.tableHead(heads("file", "batch", "column", "cell", "inLog", "ours", "difference")));
       end(rows, page);
     }
     if (anyQuestion) {
-      page.write("<h2>Open questions and refusals</h2>\n");
-      page.write(Html.tableHead(List.of("File", "Cell", "Question or reason")));
+      page.write(Html.heading(words.say("audit.questions")));
+      page.write(Html.tableHead(heads("file", "cell", "question")));
       end(questions, page);
     }
     if (chartCount > 0) {
-      page.write("<h2>Batches</h2>\n");
-      page.write(anyLeftOut ? "<p class=\"totals\">" + BatchSeries.LIMITS + "</p>\n" : "");
+      page.write(Html.heading(words.say("head.batches")));
+      page.write(
+          anyLeftOut
+              ? "<p class=\"totals\">" + Html.text(BatchSeries.limits(words)) + "</p>\n"
+              : "");
       page.write("<p class=\"legend\"><span class=\"ours\">Washbook</span> ");
-      page.write("<span class=\"own\">the log's own figures</span></p>\n<div class=\"charts\">\n");
+      page.write("<span class=\"own\">" + Html.own(words.say("audit.own")));
+      page.write("</span></p>\n<div class=\"charts\">\n");
       Html.copy(charts.reread(), page);
       page.write("</div>\n");
     }
-    page.write(Html.foot());
+    page.write(Html.foot(words));
     file.finish();
     close();
   }
@@ -153,23 +149,36 @@ final class AuditHtml implements ReportWriter<AuditReport> {
     PendingFile.closeAll(List.of(file, columns, rows, questions, charts, failures, silent));
   }
 
+  private List<String> heads(String... keys) {
+    return OverviewHtml.heads(words, keys);
+  }
+
   private static void end(PendingFile body, Writer page) throws IOException {
     Html.copy(body.reread(), page);
     page.write("</tbody>\n</table>\n");
   }
 
-  private static CurveChart chart(AuditReport.Curves curves) {
+  private CurveChart chart(AuditReport.Curves curves) {
     double[] own = BatchSeries.values(curves.points(), 1);
     double[] ours = BatchSeries.values(curves.points(), 2);
     Side left =
-        new Side(curves.axis(), 0.001, 0, List.of(new Curve("ours", ours), new Curve("own", own)));
+        new Side(
+            AuditReport.comparedWith(curves.axis(), words),
+            0.001,
+            0,
+            List.of(new Curve("ours", ours), new Curve("own", own)));
     return new CurveChart(
-        curves.title(), curves.unit(), BatchSeries.values(curves.points(), 0), left, Side.NONE);
+        curves.title(),
+        BatchSeries.unit(curves.unit(), words),
+        BatchSeries.values(curves.points(), 0),
+        left,
+        Side.NONE,
+        words);
   }
 
   /** A gravity says something only in its fourth digit. */
-  private static String shown(String sign, ColumnReport column, double value) {
+  private String shown(String sign, ColumnReport column, double value) {
     int digits = column.comparedWith().contains("gravity") ? 4 : 2;
-    return String.format(Locale.ROOT, sign + digits + "f", value);
+    return words.number(sign + digits + "f", value);
   }
 }

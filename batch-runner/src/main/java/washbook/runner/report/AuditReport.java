@@ -2,7 +2,13 @@ package washbook.runner.report;
 
 import com.google.gson.annotations.JsonAdapter;
 import com.google.gson.annotations.SerializedName;
+import java.util.Arrays;
 import java.util.List;
+import washbook.log.ComputedColumn;
+import washbook.log.ComputedHeader;
+import washbook.log.WrittenScale;
+import washbook.log.language.Language;
+import washbook.runner.language.Wording;
 import washbook.runner.report.FileReport.Refusal;
 
 /**
@@ -42,15 +48,20 @@ public record AuditReport(
       this.word = word;
     }
 
+    /** As in reports for programs. */
     public String word() {
       return word;
+    }
+
+    public String said(Wording words) {
+      return words.say("audit.status." + name());
     }
   }
 
   /**
    * One of the log's own columns.
    *
-   * @param comparedWith what of ours stands against it
+   * @param comparedWith what of ours stands against it, in English
    * @param compared rows with both figures
    * @param differing rows that differ by more than 0.1 % vol, or what that means in the unit
    * @param largest the largest difference, own less ours
@@ -97,6 +108,19 @@ public record AuditReport(
    */
   public record Curves(
       String title, String unit, String axis, @JsonAdapter(PointsJson.class) double[][] points) {}
+
+  /** The name of a figure of ours in its reader's language. */
+  static String comparedWith(String english, Wording words) {
+    return Arrays.stream(ComputedColumn.values())
+        .filter(one -> title(one, Language.EN).equals(english))
+        .findFirst()
+        .map(one -> title(one, words.language()))
+        .orElse(english);
+  }
+
+  private static String title(ComputedColumn column, Language language) {
+    return ComputedHeader.title(column, WrittenScale.SG, language);
+  }
 
   public static AuditReport failed(String path, String code, String reason) {
     List<Refusal> refusals = List.of(new Refusal("", code, reason));

@@ -1,8 +1,10 @@
 package washbook.runner.report;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.Locale;
+import java.util.List;
 import java.util.Map;
+import washbook.runner.language.Wording;
 import washbook.runner.report.AuditReport.ColumnReport;
 import washbook.runner.report.AuditReport.Status;
 
@@ -72,25 +74,24 @@ public final class AuditTotals {
   }
 
   /** The totals as two sentences. */
-  public String sentence() {
-    StringBuilder sentence = new StringBuilder();
-    sentence.append(count).append(count == 1 ? " file" : " files");
-    String separator = ": ";
-    for (Map.Entry<Status, Integer> entry : files.entrySet()) {
-      sentence.append(separator).append(entry.getValue()).append(' ').append(entry.getKey().word());
-      separator = ", ";
-    }
-    sentence.append("; ").append(compared).append(" figures compared, ").append(differing);
-    sentence.append(" differ by more than 0.1 % vol or what that means in their unit.");
-    if (worst != null && worst.compared() > 0) {
-      sentence.append(
-          String.format(
-              Locale.ROOT,
-              " The largest difference in alcohol is %+.2f %% vol, in %s, %s.",
-              worst.largest(),
-              worstPath,
-              worst.largestCell()));
-    }
-    return sentence.toString();
+  public String sentence(Wording words) {
+    List<String> each = new ArrayList<>();
+    files.forEach((status, of) -> each.add(words.say("totals.each", of, status.said(words))));
+    String all = words.count("totals.files", count);
+    String first =
+        words.say(
+            "audit.totals",
+            each.isEmpty() ? all : words.say("totals.list", all, String.join(", ", each)),
+            compared,
+            differing);
+    return worst == null || worst.compared() == 0
+        ? first
+        : first
+            + " "
+            + words.say(
+                "audit.largest",
+                words.number("%+.2f", worst.largest()),
+                worstPath,
+                worst.largestCell());
   }
 }

@@ -3,6 +3,7 @@ package washbook.runner.report;
 import com.google.gson.annotations.JsonAdapter;
 import java.util.Arrays;
 import java.util.stream.Collectors;
+import washbook.runner.language.Wording;
 
 /**
  * The course of one batch, for a chart. The names of the components are those of the JSON report.
@@ -24,8 +25,14 @@ public record BatchSeries(
   public static final int MOST_BATCHES = 50;
 
   /** How many charts a page has. */
-  static final String LIMITS =
-      "At most " + MOST_BATCHES + " of a sheet and " + MOST_CHARTS + " of all files.";
+  static String limits(Wording words) {
+    return words.say("charts.limits", MOST_BATCHES, MOST_CHARTS);
+  }
+
+  /** The unit of the first values as a person reads it. */
+  static String unit(String unit, Wording words) {
+    return words.say(unit.equals(DAYS) ? "charts.days" : "charts.reading");
+  }
 
   /** What the times are when the log states them. */
   public static final String DAYS = "days since the first reading";

@@ -2,7 +2,7 @@ package washbook.runner.report;
 
 import java.io.PrintStream;
 import java.util.List;
-import java.util.Locale;
+import washbook.runner.language.Wording;
 import washbook.runner.report.AuditReport.BatchReport;
 import washbook.runner.report.AuditReport.ColumnReport;
 import washbook.runner.report.AuditReport.RowReport;
@@ -14,6 +14,7 @@ public final class ConsoleAudit {
   private static final int MOST_ROWS = 10;
 
   private final PrintStream out;
+  private final Wording words;
   private final boolean quiet;
   private int earlierFiles;
   private final AuditTotals totals = new AuditTotals();
@@ -21,8 +22,9 @@ public final class ConsoleAudit {
   /**
    * @param quiet whether only what differs, is open or failed is said
    */
-  public ConsoleAudit(PrintStream out, boolean quiet) {
+  public ConsoleAudit(PrintStream out, Wording words, boolean quiet) {
     this.out = out;
+    this.words = words;
     this.quiet = quiet;
   }
 
@@ -45,16 +47,19 @@ public final class ConsoleAudit {
     out.println(
         report.path()
             + ": "
-            + report.status().word()
             + (report.status() == Status.COMPARED
-                ? ", " + report.differing() + " of " + report.compared() + " figures differ"
-                : ""));
+                ? words.say(
+                    "audit.differ",
+                    report.status().said(words),
+                    report.differing(),
+                    report.compared())
+                : report.status().said(words)));
     for (ColumnReport column : report.columns()) {
       print(column);
     }
     for (Refusal refusal : report.refusals()) {
       String cell = refusal.cell().isEmpty() ? "" : refusal.cell() + ": ";
-      out.println("  open: " + cell + refusal.reason());
+      out.println("  " + words.say("audit.open", cell + refusal.reason()));
     }
   }
 
@@ -64,49 +69,49 @@ public final class ConsoleAudit {
       return;
     }
     if (earlierFiles > 0) {
-      out.println(earlierFiles + " of the files were done by an earlier run and have not changed.");
+      out.println(words.say("audit.earlier", earlierFiles));
     }
     out.println();
-    out.print(ConsoleReport.wrapped(totals.sentence()));
+    out.print(ConsoleReport.wrapped(totals.sentence(words)));
   }
 
   private void print(ColumnReport column) {
-    out.println(
-        String.format(
-            Locale.ROOT,
-            "  %s, column %s against %s: %d of %d differ%s",
+    String line =
+        words.say(
+            "audit.column",
             column.sheet(),
             column.header(),
-            column.comparedWith(),
+            AuditReport.comparedWith(column.comparedWith(), words),
             column.differing(),
-            column.compared(),
-            column.differing() == 0
-                ? ""
-                : String.format(
-                    Locale.ROOT,
-                    ", at most by %+.4g (%s)",
-                    column.largest(),
+            column.compared());
+    out.println(
+        "  "
+            + (column.differing() == 0
+                ? line
+                : words.say(
+                    "audit.atMost",
+                    line,
+                    words.number("%+.4g", column.largest()),
                     column.largestCell())));
     if (column.differing() == 0) {
       return;
     }
-    out.println("    likely cause: " + column.cause());
+    out.println("    " + words.say("audit.cause", column.cause()));
     for (BatchReport batch : column.batches()) {
       List<RowReport> rows = batch.rows();
       for (RowReport row : rows.subList(0, Math.min(MOST_ROWS, rows.size()))) {
         out.println(
-            String.format(
-                Locale.ROOT,
-                "    %s, %s: %.5g in the log, %.5g by Washbook, %+.3g",
-                batch.name(),
-                row.cell(),
-                row.own(),
-                row.ours(),
-                row.difference()));
+            "    "
+                + words.say(
+                    "audit.row",
+                    batch.name(),
+                    row.cell(),
+                    words.number("%.5g", row.own()),
+                    words.number("%.5g", row.ours()),
+                    words.number("%+.3g", row.difference())));
       }
       if (rows.size() > MOST_ROWS) {
-        out.println(
-            "    " + batch.name() + ": " + (rows.size() - MOST_ROWS) + " more; --report lists all");
+        out.println("    " + words.say("audit.more", batch.name(), rows.size() - MOST_ROWS));
       }
     }
   }

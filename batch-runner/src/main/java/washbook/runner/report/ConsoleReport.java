@@ -3,8 +3,8 @@ package washbook.runner.report;
 import java.io.PrintStream;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
+import washbook.runner.language.Wording;
 import washbook.runner.report.FileReport.BatchReport;
 import washbook.runner.report.FileReport.Refusal;
 import washbook.runner.report.FileReport.Status;
@@ -16,6 +16,7 @@ public final class ConsoleReport {
   private static final int WIDTH = 80;
 
   private final PrintStream out;
+  private final Wording words;
   private final boolean dryRun;
   private final boolean quiet;
   private final Totals totals = new Totals();
@@ -25,8 +26,9 @@ public final class ConsoleReport {
   /**
    * @param quiet whether only what was refused or failed is said
    */
-  public ConsoleReport(PrintStream out, boolean dryRun, boolean quiet) {
+  public ConsoleReport(PrintStream out, Wording words, boolean dryRun, boolean quiet) {
     this.out = out;
+    this.words = words;
     this.quiet = quiet;
     this.dryRun = dryRun;
   }
@@ -48,7 +50,7 @@ public final class ConsoleReport {
     out.println(report.path() + ": " + headline(result));
     if (!quiet) {
       if (report.map() != null) {
-        out.println("  by the map " + report.map() + " beside it");
+        out.println("  " + words.say("console.map", report.map()));
       }
       for (TableReport table : report.tables()) {
         for (BatchReport batch : table.batches()) {
@@ -58,13 +60,17 @@ public final class ConsoleReport {
     }
     List<Refusal> refusals = report.refusals();
     for (Refusal refusal : refusals.subList(0, Math.min(MOST_REFUSALS, refusals.size()))) {
-      String cell = refusal.cell().isEmpty() ? "" : refusal.cell() + ": ";
-      out.println("  refused: " + cell + refusal.reason());
+      out.println("  " + refused(refusal, words));
     }
     if (refusals.size() > MOST_REFUSALS) {
-      out.println(
-          "  and " + (refusals.size() - MOST_REFUSALS) + " more refusals; --report lists them all");
+      out.println("  " + words.say("console.more", refusals.size() - MOST_REFUSALS));
     }
+  }
+
+  /** One refusal with its cell. */
+  public static String refused(Refusal refusal, Wording words) {
+    String cell = refusal.cell().isEmpty() ? "" : refusal.cell() + ": ";
+    return words.say("console.refused", cell + refusal.reason());
   }
 
   public Totals totals() {
@@ -89,13 +95,13 @@ public final class ConsoleReport {
       return;
     }
     if (totals.count() == 0) {
-      out.println("No files of a kind that Washbook reads were found.");
+      out.println(words.say("console.none"));
     }
     if (totals.count() > 1) {
       out.println();
-      out.print(totals.table());
+      out.print(totals.table(words));
       if (earlierFiles > 0) {
-        out.println(earlierFiles + " of them were done by an earlier run and have not changed.");
+        out.println(words.say("console.earlier", earlierFiles));
       }
     }
   }
@@ -106,23 +112,26 @@ public final class ConsoleReport {
 
   private String headline(FileResult result) {
     FileReport report = result.report();
-    String rows =
-        report.rows() == 0 ? "" : ", " + report.filled() + " of " + report.rows() + " rows";
-    String status = report.status().word() + rows;
+    String status = status(report, words);
     if (result.written() == null) {
-      return dryRun && report.filled() > 0 ? status + " (dry run: nothing written)" : status;
+      return dryRun && report.filled() > 0 ? words.say("console.dryRun", status) : status;
     }
-    return status
-        + (result.changed()
-            ? "; wrote " + result.written()
-            : "; " + result.written() + " is up to date");
+    return words.say(
+        result.changed() ? "console.wrote" : "console.upToDate", status, result.written());
   }
 
-  private static String line(TableReport table, BatchReport batch) {
+  /** How it ended for a file and for how many of its rows. */
+  public static String status(FileReport report, Wording words) {
+    String status = report.status().said(words);
+    return report.rows() == 0
+        ? status
+        : words.say("console.rows", status, report.filled(), report.rows());
+  }
+
+  private String line(TableReport table, BatchReport batch) {
     if (table.isRun()) {
-      return String.format(
-          Locale.ROOT,
-          "%s, %s, still run %s: %d jars, %d filled, %d refused",
+      return words.say(
+          "console.run",
           table.sheet(),
           table.range(),
           batch.name(),
@@ -132,11 +141,10 @@ public final class ConsoleReport {
     }
     String gravity =
         batch.originalGravity() == null
-            ? "unknown"
-            : String.format(Locale.ROOT, "%.4f", batch.originalGravity());
-    return String.format(
-        Locale.ROOT,
-        "%s, %s, batch %s: original gravity %s, %d rows, %d filled, %d refused",
+            ? words.say("console.unknown")
+            : words.number("%.4f", batch.originalGravity());
+    return words.say(
+        "console.batch",
         table.sheet(),
         table.range(),
         batch.name(),

@@ -4,11 +4,11 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import washbook.functions.Numbers;
-import washbook.functions.SafetyNote;
 import washbook.log.overview.BatchOverview;
 import washbook.log.overview.Warning;
+import washbook.runner.language.Caution;
+import washbook.runner.language.Wording;
 import washbook.runner.report.FileReport.BatchReport;
 import washbook.runner.report.FileReport.Refusal;
 import washbook.runner.report.FileReport.TableReport;
@@ -40,11 +40,13 @@ final class CsvReport implements ReportWriter<FileResult> {
           .toList();
 
   private final PendingFile file;
+  private final Wording words;
 
-  CsvReport(ReportPlace target) throws IOException {
+  CsvReport(ReportPlace target, Wording words) throws IOException {
     file = new PendingFile(target);
-    List<String> columns = new ArrayList<>(FIRST_COLUMNS);
-    MORE.forEach(column -> columns.add(column.word()));
+    this.words = words;
+    List<String> columns = CsvHeads.of(FIRST_COLUMNS, words);
+    MORE.forEach(column -> columns.add(CsvHeads.of(column, words)));
     Csv.writeLine(file.writer(), columns.toArray(String[]::new));
   }
 
@@ -56,7 +58,7 @@ final class CsvReport implements ReportWriter<FileResult> {
     line(
         "file",
         path,
-        report.status().word(),
+        report.status().said(words),
         "",
         "",
         "",
@@ -122,7 +124,7 @@ final class CsvReport implements ReportWriter<FileResult> {
             default -> "";
           });
     }
-    MORE.forEach(column -> values.add(column.text(line)));
+    MORE.forEach(column -> values.add(CsvHeads.value(column, line, words)));
     Csv.writeLine(file.writer(), values.toArray(String[]::new));
     for (Warning warning : line.batch().warnings()) {
       line(
@@ -144,20 +146,7 @@ final class CsvReport implements ReportWriter<FileResult> {
 
   @Override
   public void finish() throws IOException {
-    line(
-        SafetyNote.TITLE.toLowerCase(Locale.ROOT),
-        "",
-        "",
-        "",
-        "",
-        "",
-        "",
-        "",
-        "",
-        "",
-        "",
-        "",
-        SafetyNote.text());
+    line(CsvHeads.SAFETY, "", "", "", "", "", "", "", "", "", "", "", Caution.text(words));
     file.finish();
   }
 

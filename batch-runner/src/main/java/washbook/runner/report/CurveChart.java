@@ -3,7 +3,7 @@ package washbook.runner.report;
 import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
+import washbook.runner.language.Wording;
 
 /**
  * Curves over one horizontal axis as an SVG picture inside a page.
@@ -12,8 +12,9 @@ import java.util.Locale;
  * @param unit of {@code x}
  * @param left the curves of the left axis
  * @param right those of the right axis; no curves where there is none
+ * @param words of whom it is for
  */
-record CurveChart(String title, String unit, double[] x, Side left, Side right) {
+record CurveChart(String title, String unit, double[] x, Side left, Side right, Wording words) {
 
   /**
    * One vertical axis.
@@ -47,15 +48,16 @@ record CurveChart(String title, String unit, double[] x, Side left, Side right) 
   private static final int MOST_DOTS = 60;
 
   /** Gravity on the left, alcohol on the right. */
-  static CurveChart of(BatchSeries series) {
+  static CurveChart of(BatchSeries series, Wording words) {
     double[] gravity = BatchSeries.values(series.points(), 1);
     double[] abv = BatchSeries.values(series.points(), 2);
     return new CurveChart(
         series.batch(),
-        series.unit(),
+        BatchSeries.unit(series.unit(), words),
         BatchSeries.values(series.points(), 0),
-        new Side("Gravity, SG 20/20", 0.001, 3, List.of(new Curve("gravity", gravity))),
-        new Side("Alcohol, % vol", 0.1, 0, List.of(new Curve("abv", abv))));
+        new Side(words.say("charts.gravity"), 0.001, 3, List.of(new Curve("gravity", gravity))),
+        new Side(words.say("charts.alcohol"), 0.1, 0, List.of(new Curve("abv", abv))),
+        words);
   }
 
   /**
@@ -74,7 +76,7 @@ record CurveChart(String title, String unit, double[] x, Side left, Side right) 
     for (double tick : across.ticks()) {
       double at = across.place(tick, LEFT, end);
       line(svg, at, BOTTOM, at, BOTTOM + 4);
-      label(svg, "", at, BOTTOM + 18, "middle", across.show(tick, 0));
+      label(svg, "", at, BOTTOM + 18, "middle", words.decimal(across.show(tick, 0)));
     }
     label(svg, "", (LEFT + end) / 2, BOTTOM + 36, "middle", unit);
     side(svg, left, across, end, true);
@@ -99,7 +101,7 @@ record CurveChart(String title, String unit, double[] x, Side left, Side right) 
           isLeft ? LEFT - 6 : end + 6,
           y + 4,
           isLeft ? "end" : "start",
-          axis.show(tick, side.decimals()));
+          words.decimal(axis.show(tick, side.decimals())));
     }
     label(svg, style, isLeft ? 4 : WIDTH - 4, 14, isLeft ? "start" : "end", side.title());
     for (Curve curve : side.curves()) {
@@ -150,9 +152,12 @@ record CurveChart(String title, String unit, double[] x, Side left, Side right) 
             ? new double[0]
             : Arrays.stream(left.curves().get(0).values()).filter(Double::isFinite).toArray();
     return known.length == 0
-        ? title + ": no row could be computed"
-        : String.format(
-            Locale.ROOT, "%s: from %.4f to %.4f", title, known[0], known[known.length - 1]);
+        ? words.say("charts.empty", title)
+        : words.say(
+            "charts.described",
+            title,
+            words.number("%.4f", known[0]),
+            words.number("%.4f", known[known.length - 1]));
   }
 
   private static void line(StringBuilder svg, double x1, double y1, double x2, double y2) {

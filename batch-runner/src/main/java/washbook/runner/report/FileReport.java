@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.ToIntFunction;
 import java.util.stream.Stream;
 import washbook.log.overview.BatchOverview;
+import washbook.runner.language.Wording;
 
 /**
  * What was done with one file. The names of the components are those of the JSON report.
@@ -116,8 +117,13 @@ public record FileReport(
       this.word = word;
     }
 
+    /** As in reports for programs. */
     public String word() {
       return word;
+    }
+
+    public String said(Wording words) {
+      return words.say("status." + name());
     }
   }
 

@@ -7,24 +7,32 @@ import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import washbook.functions.SafetyNote;
+import java.util.regex.Pattern;
 import washbook.functions.XmlText;
+import washbook.runner.language.Caution;
+import washbook.runner.language.Wording;
 
 /** Pieces of our self-contained pages: style and script stand inside, nothing is fetched. */
 public final class Html {
   /** How each of our pages begins. */
-  static final String BEGIN = "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset";
+  private static final Pattern BEGIN =
+      Pattern.compile("<!DOCTYPE html>\n<html lang=\"[a-z]{2}\">\n<head>\n<meta charset");
 
   private Html() {}
+
+  /** Whether a file that begins like this is a page of ours. */
+  static boolean isOurs(String begin) {
+    return BEGIN.matcher(begin).lookingAt() && begin.contains("<title>Washbook: ");
+  }
 
   public static String text(String text) {
     return XmlText.escaped(ShownText.lines(text)).replace("'", "&#39;");
   }
 
-  public static String head(String title) {
+  public static String head(String title, Wording words) {
     return """
     <!DOCTYPE html>
-    <html lang="en">
+    <html lang="%s">
     <head>
     <meta charset="utf-8">
     <meta name="viewport" content="width=device-width">
@@ -38,7 +46,16 @@ public final class Html {
     <body>
     <h1>%s</h1>
     """
-        .formatted(text(title), resource("page.css"), text(title));
+        .formatted(words.language().code(), text(title), resource("page.css"), text(title));
+  }
+
+  /** A text of our own inside an element. */
+  public static String own(String text) {
+    return XmlText.escaped(text);
+  }
+
+  public static String heading(String title) {
+    return "<h2>" + text(title) + "</h2>\n";
   }
 
   /** A table's head; clicking a cell of it sorts by that column. */
@@ -63,16 +80,33 @@ public final class Html {
     return "<td class=\"number\">" + text(text) + "</td>";
   }
 
-  public static String foot() {
+  public static String foot(Wording words) {
     StringBuilder foot = new StringBuilder("<section class=\"safety\">\n<h2>");
-    foot.append(text(SafetyNote.TITLE)).append("</h2>\n<ul>\n");
-    for (String line : SafetyNote.LINES) {
+    foot.append(text(words.say("safety.title"))).append("</h2>\n<ul>\n");
+    for (String line : Caution.lines(words)) {
       foot.append("<li>").append(text(line)).append("</li>\n");
     }
     return foot.append("</ul>\n</section>\n<script>\n")
-        .append(resource("page.js"))
+        .append(script(words))
         .append("</script>\n</body>\n</html>\n")
         .toString();
+  }
+
+  private static String script(Wording words) {
+    return resource("page.js")
+        .replace("{language}", words.language().code())
+        .replace("{filter}", inScript(words.say("page.filter")))
+        .replace("{filterLabel}", inScript(words.say("page.filter.label")));
+  }
+
+  /** Text between the quotes of a script. */
+  private static String inScript(String text) {
+    StringBuilder script = new StringBuilder();
+    for (char c : text.toCharArray()) {
+      boolean plain = c >= ' ' && c < 127 && "\"\\<&".indexOf(c) < 0;
+      script.append(plain ? Character.toString(c) : String.format("\\u%04x", (int) c));
+    }
+    return script.toString();
   }
 
   static void copy(Reader from, Writer to) throws IOException {

@@ -4,9 +4,11 @@ import java.io.IOException;
 import java.io.Writer;
 import java.util.List;
 import washbook.log.overview.BatchOverview;
+import washbook.runner.language.Wording;
 
 /** The report as one page for people: a sortable table, the refusals, a chart of each batch. */
 final class HtmlReport implements ReportWriter<FileResult> {
+  private final Wording words;
   private final PendingFile file;
   private final PendingFile refusals;
   private final PendingFile charts;
@@ -20,7 +22,8 @@ final class HtmlReport implements ReportWriter<FileResult> {
   private boolean anyWarning;
   private boolean anyLeftOut;
 
-  HtmlReport(ReportPlace target) throws IOException {
+  HtmlReport(ReportPlace target, Wording words) throws IOException {
+    this.words = words;
     file = new PendingFile(target);
     rows = new PendingFile(target);
     refusals = new PendingFile(target);
@@ -36,8 +39,11 @@ final class HtmlReport implements ReportWriter<FileResult> {
     Writer row = rows.writer();
     row.write(report.refusals().isEmpty() ? "<tr>" : "<tr class=\"bad\">");
     row.write(Html.cell(report.path()));
-    String map = report.map() == null ? "" : ", by the map " + report.map();
-    row.write("<td class=\"status\">" + Html.text(status(report) + map) + "</td>");
+    String status = status(report);
+    row.write("<td class=\"status\">");
+    row.write(
+        Html.text(report.map() == null ? status : words.say("report.map", status, report.map())));
+    row.write("</td>");
     row.write(Html.number(batches(report)));
     row.write(Html.number(Integer.toString(report.rows())));
     row.write(Html.number(Integer.toString(report.filled())));
@@ -47,8 +53,8 @@ final class HtmlReport implements ReportWriter<FileResult> {
       anyBatch = true;
       anyWarning |= !batch.warnings().isEmpty();
       OverviewLine line = new OverviewLine(report.path(), batch);
-      batches.writer().write(OverviewHtml.row(line, null));
-      OverviewHtml.writeWarnings(line, warnings.writer());
+      batches.writer().write(OverviewHtml.row(line, null, words));
+      OverviewHtml.writeWarnings(line, words, warnings.writer());
     }
     for (RefusalGroup refusal : RefusalGroup.of(report.refusals())) {
       anyRefusal = true;
@@ -68,41 +74,44 @@ final class HtmlReport implements ReportWriter<FileResult> {
         anyLeftOut = true;
         break;
       }
-      charts.writer().write(CurveChart.of(series).figure(report.path()));
+      charts.writer().write(CurveChart.of(series, words).figure(report.path()));
     }
   }
 
   @Override
   public void finish() throws IOException {
     Writer page = file.writer();
-    page.write(Html.head("Washbook: filled logs"));
-    page.write("<p class=\"totals\">" + Html.text(totals.sentence()) + "</p>\n");
+    page.write(Html.head(words.say("report.title"), words));
+    page.write("<p class=\"totals\">" + Html.text(totals.sentence(words)) + "</p>\n");
     if (anyBatch) {
-      page.write("<h2>Where the batches stand</h2>\n");
-      page.write(OverviewHtml.head());
+      page.write(Html.heading(words.say("report.stand")));
+      page.write(OverviewHtml.head(words));
       end(batches, page);
     }
     if (anyWarning) {
-      page.write("<h2>What to look at</h2>\n");
-      page.write(OverviewHtml.warningsHead());
+      page.write(Html.heading(words.say("report.look")));
+      page.write(OverviewHtml.warningsHead(words));
       end(warnings, page);
     }
-    page.write("<h2>Files</h2>\n");
-    page.write(Html.tableHead(List.of("File", "Status", "Batches", "Rows", "Filled", "Refused")));
+    page.write(Html.heading(words.say("head.files")));
+    page.write(Html.tableHead(heads("file", "status", "batches", "rows", "filled", "refused")));
     end(rows, page);
     if (anyRefusal) {
-      page.write("<h2>What was refused</h2>\n");
-      page.write(Html.tableHead(List.of("File", "Cells", "Count", "Reason")));
+      page.write(Html.heading(words.say("report.refused")));
+      page.write(Html.tableHead(heads("file", "cells", "count", "reason")));
       end(refusals, page);
     }
     if (chartCount > 0) {
-      page.write("<h2>Batches</h2>\n");
-      page.write(anyLeftOut ? "<p class=\"totals\">" + BatchSeries.LIMITS + "</p>\n" : "");
+      page.write(Html.heading(words.say("head.batches")));
+      page.write(
+          anyLeftOut
+              ? "<p class=\"totals\">" + Html.text(BatchSeries.limits(words)) + "</p>\n"
+              : "");
       page.write("<div class=\"charts\">\n");
       Html.copy(charts.reread(), page);
       page.write("</div>\n");
     }
-    page.write(Html.foot());
+    page.write(Html.foot(words));
     file.finish();
     close();
   }
@@ -117,9 +126,13 @@ final class HtmlReport implements ReportWriter<FileResult> {
     page.write("</tbody>\n</table>\n");
   }
 
+  private List<String> heads(String... keys) {
+    return OverviewHtml.heads(words, keys);
+  }
+
   /** A file that failed says why where it is listed. */
-  private static String status(FileReport report) {
-    String word = report.status().word();
+  private String status(FileReport report) {
+    String word = report.status().said(words);
     return report.status() == FileReport.Status.FAILED && !report.refusals().isEmpty()
         ? word + ": " + report.refusals().get(0).reason()
         : word;

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
+import washbook.runner.language.Wording;
 
 /** Joins reports that are each in the order of paths, holding one entry of each at a time. */
 public final class ReportMerge {
@@ -21,9 +22,10 @@ public final class ReportMerge {
   /**
    * Writes the joined report.
    *
+   * @param words for whom what is not quoted from the reports is written
    * @return "" or why it was not written
    */
-  public static String merge(List<Path> reports, Path out) throws IOException {
+  public static String merge(List<Path> reports, Path out, Wording words) throws IOException {
     ReportPlace place = ReportPlace.about(out, reports);
     List<Source> sources = new ArrayList<>();
     try {
@@ -36,10 +38,11 @@ public final class ReportMerge {
         }
       }
       if (!next.isEmpty() && next.peek().isAudit()) {
-        return join(next, Reports.openAudit(place), source -> source.read(AuditReport.class));
+        return join(
+            next, Reports.openAudit(place, words), source -> source.read(AuditReport.class));
       }
       return join(
-          next, Reports.open(place), source -> FileResult.of(source.read(FileReport.class)));
+          next, Reports.open(place, words), source -> FileResult.of(source.read(FileReport.class)));
     } catch (UnreadableReport unreadable) {
       return unreadable.getMessage();
     } finally {

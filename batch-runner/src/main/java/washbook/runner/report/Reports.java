@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.Locale;
+import washbook.runner.language.Wording;
 
 /** The kinds of report file, told by the name's ending. */
 public final class Reports {
@@ -26,21 +27,23 @@ public final class Reports {
   }
 
   /** Starts a report on filling; it appears under its name when it is finished. */
-  public static ReportWriter<FileResult> open(ReportPlace target) throws IOException {
+  public static ReportWriter<FileResult> open(ReportPlace target, Wording words)
+      throws IOException {
     return switch (extension(target.file())) {
       case "json" -> new JsonReport<>(target, FileResult::report);
-      case "csv" -> new CsvReport(target);
-      case "html" -> new HtmlReport(target);
+      case "csv" -> new CsvReport(target, words);
+      case "html" -> new HtmlReport(target, words);
       default -> throw new IllegalArgumentException(target.file() + " is no report name");
     };
   }
 
   /** The same on an audit. */
-  public static ReportWriter<AuditReport> openAudit(ReportPlace target) throws IOException {
+  public static ReportWriter<AuditReport> openAudit(ReportPlace target, Wording words)
+      throws IOException {
     return switch (extension(target.file())) {
       case "json" -> auditJson(target);
-      case "csv" -> new AuditCsv(target);
-      case "html" -> new AuditHtml(target);
+      case "csv" -> new AuditCsv(target, words);
+      case "html" -> new AuditHtml(target, words);
       default -> throw new IllegalArgumentException(target.file() + " is no report name");
     };
   }
@@ -61,9 +64,9 @@ public final class Reports {
       return switch (extension(target)) {
         case "json" -> begin.replaceAll("\\s", "").startsWith("{\"files\":[");
         case "csv" ->
-            begin.startsWith(String.join(",", CsvReport.FIRST_COLUMNS))
-                || begin.startsWith(String.join(",", AuditCsv.COLUMNS) + "\r\n");
-        default -> begin.startsWith(Html.BEGIN) && begin.contains("<title>Washbook: ");
+            CsvHeads.begin(begin, CsvReport.FIRST_COLUMNS)
+                || CsvHeads.begin(begin, AuditCsv.COLUMNS);
+        default -> Html.isOurs(begin);
       };
     } catch (IOException unreadable) {
       return false;

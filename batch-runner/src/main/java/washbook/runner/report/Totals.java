@@ -1,8 +1,13 @@
 package washbook.runner.report;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
+import washbook.runner.language.Wording;
 import washbook.runner.report.FileReport.Status;
 
 /** Counts over all files of a run. */
@@ -39,37 +44,48 @@ public final class Totals {
     return refusals;
   }
 
-  /** As {@code 3 files: 2 filled, 1 failed; 120 of 124 rows filled, 4 refusals.} */
-  public String sentence() {
-    StringBuilder sentence = new StringBuilder(plural(count, "file"));
-    String separator = ": ";
-    for (Map.Entry<Status, long[]> entry : byStatus.entrySet()) {
-      sentence.append(separator).append(entry.getValue()[0]).append(' ');
-      sentence.append(entry.getKey().word());
-      separator = ", ";
-    }
-    return sentence
-        .append("; ")
-        .append(filled)
-        .append(" of ")
-        .append(plural(rows, "row"))
-        .append(" filled, ")
-        .append(rows - filled)
-        .append(" refused")
-        .append(others() == 0 ? "" : "; " + plural(others(), "other remark"))
-        .append('.')
-        .toString();
+  /** As {@code 3 files: 2 filled, 1 failed; 120 of 124 rows filled, 4 refused.} */
+  public String sentence(Wording words) {
+    List<String> each = new ArrayList<>();
+    byStatus.forEach((status, of) -> each.add(words.say("totals.each", of[0], status.said(words))));
+    String files = words.count("totals.files", count);
+    return words.say(
+        others() == 0 ? "totals.sentence" : "totals.sentence.remarks",
+        each.isEmpty() ? files : words.say("totals.list", files, String.join(", ", each)),
+        filled,
+        words.count("totals.rows", rows),
+        rows - filled,
+        words.count("totals.others", others()));
   }
 
   /** The totals as a table for a terminal. */
-  public String table() {
-    StringBuilder table = new StringBuilder(line("", "files", "rows", "filled", "refused"));
-    byStatus.forEach((status, of) -> table.append(line(status.word(), of[0], of[1], of[2], of[3])));
-    table.append(line("all", count, rows, filled, rows - filled));
+  public String table(Wording words) {
+    Object[] heads = {
+      "",
+      words.say("totals.table.files"),
+      words.say("totals.table.rows"),
+      words.say("totals.table.filled"),
+      words.say("totals.table.refused")
+    };
+    int first =
+        byStatus.keySet().stream().mapToInt(s -> s.said(words).length() + 1).max().orElse(0);
+    String format =
+        "%-"
+            + Math.max(20, first)
+            + "s"
+            + Arrays.stream(heads)
+                .skip(1)
+                .map(head -> "%" + Math.max(9, head.toString().length() + 1) + "s")
+                .collect(Collectors.joining());
+    StringBuilder table = new StringBuilder(line(format, heads));
+    byStatus.forEach(
+        (status, of) -> table.append(line(format, status.said(words), of[0], of[1], of[2], of[3])));
+    table.append(line(format, words.say("totals.table.all"), count, rows, filled, rows - filled));
     return others() == 0
         ? table.toString()
         : table
-            .append(String.format("and %s about files and tables%n", plural(others(), "remark")))
+            .append(words.count("totals.remarks", others()))
+            .append(System.lineSeparator())
             .toString();
   }
 
@@ -78,11 +94,7 @@ public final class Totals {
     return Math.max(0, refusals - (rows - filled));
   }
 
-  private static String line(Object... cells) {
-    return String.format(Locale.ROOT, "%-20s%9s%9s%9s%9s%n", cells);
-  }
-
-  private static String plural(long number, String noun) {
-    return number + " " + noun + (number == 1 ? "" : "s");
+  private static String line(String format, Object... cells) {
+    return String.format(Locale.ROOT, format + "%n", cells);
   }
 }

@@ -3,12 +3,12 @@ package washbook.runner.run;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.Collectors;
 import washbook.log.ComputedColumn;
 import washbook.log.ComputedHeader;
 import washbook.log.WrittenScale;
 import washbook.log.audit.Audit;
 import washbook.log.language.Language;
+import washbook.log.language.Message;
 import washbook.log.sheet.CellAddress;
 import washbook.runner.report.AuditReport.BatchReport;
 import washbook.runner.report.AuditReport.ColumnReport;
@@ -20,7 +20,10 @@ import washbook.runner.report.BatchSeries;
 final class AuditColumns {
   private AuditColumns() {}
 
-  static ColumnReport report(String sheet, Audit.Column column) {
+  /**
+   * @param language in which the causes are told; what names our figures stays English
+   */
+  static ColumnReport report(String sheet, Audit.Column column, Language language) {
     List<BatchReport> batches = new ArrayList<>();
     String largestCell = "";
     for (Audit.Batch batch : column.batches()) {
@@ -39,7 +42,7 @@ final class AuditColumns {
         column.largest(),
         largestCell,
         column.causes().stream().map(Enum::name).toList(),
-        cause(column),
+        cause(column, language),
         batches);
   }
 
@@ -82,17 +85,23 @@ final class AuditColumns {
       curves.add(
           new Curves(
               batch.name() + ": " + column.own().header(),
-              timed ? "days since the first reading" : "reading",
+              timed ? BatchSeries.DAYS : "reading",
               title(column.ours()),
               points));
     }
     return curves;
   }
 
-  private static String cause(Audit.Column column) {
-    String causes =
-        column.causes().stream().map(Audit.Cause::meaning).collect(Collectors.joining("; and "));
-    return column.detail().isEmpty() ? causes : causes + " (" + column.detail() + ")";
+  private static String cause(Audit.Column column, Language language) {
+    Message causes =
+        column.causes().stream()
+            .map(Audit.Cause::message)
+            .reduce((one, other) -> Message.of("audit.cause.and", one, other))
+            .orElse(Message.NONE);
+    String told = causes.in(language);
+    return column.detail().equals(Message.NONE)
+        ? told
+        : told + " (" + column.detail().in(language) + ")";
   }
 
   private static String cell(String sheet, Audit.Column column, Audit.Batch batch, int index) {

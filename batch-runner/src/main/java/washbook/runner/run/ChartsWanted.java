@@ -11,12 +11,14 @@ import java.util.List;
 import washbook.log.Understanding;
 import washbook.log.fill.BatchCurve;
 import washbook.log.fill.Filling;
+import washbook.log.language.Language;
 import washbook.log.sheet.Grid;
 import washbook.log.sheet.SheetPatch;
 import washbook.log.understand.ChartsSheet;
 import washbook.runner.FileFormat;
 import washbook.runner.file.UnfinishedFile;
 import washbook.runner.file.UnusableFileException;
+import washbook.runner.language.Wording;
 import washbook.runner.report.FileReport;
 
 /**
@@ -24,12 +26,20 @@ import washbook.runner.report.FileReport;
  * that takes no such sheet is filled without it, and the report says so.
  */
 final class ChartsWanted {
+  private final Wording words;
   private final List<BatchCurve> curves = new ArrayList<>();
   private boolean isThere;
   private boolean foreign;
 
   /** Why the sheet was left out; "" when it was not. */
   private String leftOut = "";
+
+  /**
+   * @param language in which the report says why there are no charts
+   */
+  ChartsWanted(Language language) {
+    words = new Wording(language);
+  }
 
   void add(Grid grid, Understanding understanding, Filling filling) {
     if (ChartsSheet.isOne(grid)) {
@@ -78,13 +88,9 @@ final class ChartsWanted {
   /** Why a file takes no charts; "" when it does. */
   private String reasonAgainst(FileFormat format) {
     if (format.charts().isEmpty()) {
-      return "A " + format.name() + " cannot hold charts; it was filled without them.";
+      return words.say("charts.impossible", format.name());
     }
-    return foreign
-        ? "The workbook has a sheet '"
-            + ChartsSheet.NAME
-            + "' that is not ours, so it was filled without charts; rename that sheet first."
-        : "";
+    return foreign ? words.say("charts.foreign", ChartsSheet.NAME) : "";
   }
 
   /** The report with a word about charts that were left out. */

@@ -8,6 +8,7 @@ import washbook.log.Doubt;
 import washbook.log.Understanding;
 import washbook.log.audit.Audit;
 import washbook.log.audit.LogAuditor;
+import washbook.log.language.Language;
 import washbook.log.sheet.Grid;
 import washbook.log.understand.LogMap;
 import washbook.log.understand.SheetUnderstanding;
@@ -23,12 +24,15 @@ import washbook.runner.report.Json;
 public final class FileAuditor implements FolderRun.Work<AuditReport> {
   private final LogMap map;
   private final boolean keepCurves;
+  private final Language language;
 
   /**
    * @param keepCurves whether the report has curves
+   * @param language in which causes are told
    */
-  public FileAuditor(LogMap map, boolean keepCurves) {
+  public FileAuditor(LogMap map, boolean keepCurves, Language language) {
     this.map = map;
+    this.language = language;
     this.keepCurves = keepCurves;
   }
 
@@ -85,7 +89,7 @@ public final class FileAuditor implements FolderRun.Work<AuditReport> {
       }
       Audit audit = LogAuditor.audit(grid, understanding);
       for (Audit.Column column : audit.columns()) {
-        columns.add(AuditColumns.report(audit.sheet(), column));
+        columns.add(AuditColumns.report(audit.sheet(), column, language));
         if (keepCurves) {
           curves.addAll(AuditColumns.curves(column));
         }

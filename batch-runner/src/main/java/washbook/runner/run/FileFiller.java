@@ -72,7 +72,7 @@ public final class FileFiller implements FolderRun.Work<FileResult> {
     SheetFiller filler = job.filler().beside(item.file());
     ReportBuilder report =
         new ReportBuilder(item.shown(), filler.messages(), name(filler.mapBeside()));
-    ChartsWanted charts = job.charts() ? new ChartsWanted() : null;
+    ChartsWanted charts = job.charts() ? new ChartsWanted(job.filler().messages()) : null;
     for (Grid grid : format.reader().read(item.file())) {
       Understanding understanding = filler.understand(grid);
       Filling filling = filler.fill(grid, understanding);

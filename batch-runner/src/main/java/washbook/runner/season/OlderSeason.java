@@ -5,9 +5,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 import washbook.log.sheet.Grid;
 import washbook.runner.FileFormats;
+import washbook.runner.language.Wording;
 import washbook.runner.report.OverviewColumn;
 
 /**
@@ -25,7 +26,8 @@ record OlderSeason(Grid grid, OwnColumns own) {
   }
 
   /** Reads the sheet that begins as ours do. */
-  static OlderSeason read(Path file, Function<OverviewColumn, String> headOf) throws IOException {
+  static OlderSeason read(Path file, BiFunction<OverviewColumn, Wording, String> headOf)
+      throws IOException {
     Grid found = null;
     for (Grid grid : FileFormats.of(file).reader().read(file)) {
       if (SeasonFile.isTable(grid)) {

@@ -3,8 +3,11 @@ package washbook.runner.season;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import washbook.log.language.Message;
+import washbook.runner.language.Wording;
 import washbook.runner.report.Axis;
 import washbook.runner.report.Html;
+import washbook.runner.report.OverviewColumn;
 
 /**
  * The curves of many batches over days as one SVG picture.
@@ -12,13 +15,9 @@ import washbook.runner.report.Html;
  * @param value which of a point's values is drawn
  * @param decimals of the numbers on its axis, at least
  * @param leastSpan of that axis
+ * @param words of whom it is for
  */
-record OverlayChart(String title, int value, int decimals, double leastSpan) {
-  static final String LEGEND =
-      "<span class=\"key at-work\">at work</span> <span class=\"key done\">done</span> <span"
-          + " class=\"key stuck\">stuck</span> <span class=\"key\">others</span>. Point at a line"
-          + " for its batch. ";
-
+record OverlayChart(String title, int value, int decimals, double leastSpan, Wording words) {
   private static final double WIDTH = 640;
   private static final double HEIGHT = 330;
   private static final double LEFT = 54;
@@ -26,24 +25,43 @@ record OverlayChart(String title, int value, int decimals, double leastSpan) {
   private static final double TOP = 14;
   private static final double BOTTOM = 290;
 
+  /** What the colours of the lines mean. */
+  static String legend(Wording words) {
+    String others = key("", words.say("season.others"));
+    return key(" at-work", words.say("season.atWork"))
+        + " "
+        + key(" done", words.say(Message.of("state.done")))
+        + " "
+        + key(" stuck", words.say(Message.of("state.stuck")))
+        + " "
+        + others
+        + ". "
+        + Html.own(words.say("season.point"))
+        + " ";
+  }
+
+  private static String key(String style, String text) {
+    return "<span class=\"key" + style + "\">" + Html.own(text) + "</span>";
+  }
+
   String figure(List<SeasonRow> rows) {
     Axis across = Axis.over(all(rows, 0), 1);
     Axis up = Axis.over(all(rows, value), leastSpan);
     StringBuilder svg = new StringBuilder("<figure>\n<figcaption>").append(Html.text(title));
     svg.append("</figcaption>\n<svg viewBox=\"0 0 ").append((int) WIDTH).append(' ');
-    svg.append((int) HEIGHT).append("\" role=\"img\" aria-label=\"").append(Html.text(title));
-    svg.append(": ").append(rows.size()).append(" batches\">\n");
+    svg.append((int) HEIGHT).append("\" role=\"img\" aria-label=\"");
+    svg.append(Html.text(words.say("season.described", title, rows.size()))).append("\">\n");
     for (double tick : up.ticks()) {
       double y = up.place(tick, BOTTOM, TOP);
       line(svg, LEFT, y, RIGHT, y);
-      label(svg, LEFT - 6, y + 4, "end", up.show(tick, decimals));
+      label(svg, LEFT - 6, y + 4, "end", words.decimal(up.show(tick, decimals)));
     }
     for (double tick : across.ticks()) {
       double x = across.place(tick, LEFT, RIGHT);
       line(svg, x, BOTTOM, x, BOTTOM + 4);
-      label(svg, x, BOTTOM + 18, "middle", across.show(tick, 0));
+      label(svg, x, BOTTOM + 18, "middle", words.decimal(across.show(tick, 0)));
     }
-    label(svg, (LEFT + RIGHT) / 2, BOTTOM + 36, "middle", "Days since the first reading");
+    label(svg, (LEFT + RIGHT) / 2, BOTTOM + 36, "middle", words.say("season.days"));
     for (SeasonRow row : rows) {
       curve(svg, row, across, up);
     }
@@ -69,7 +87,9 @@ record OverlayChart(String title, int value, int decimals, double leastSpan) {
     if (!path.isEmpty()) {
       svg.append("<path class=\"over ").append(style(row.line().batch().state()));
       svg.append("\" d=\"").append(path).append("\"><title>");
-      svg.append(Html.text(row.line().batch().batch() + ", " + row.line().batch().state()));
+      svg.append(
+          Html.text(
+              row.line().batch().batch() + ", " + OverviewColumn.STATE.shown(row.line(), words)));
       svg.append("</title></path>\n");
     }
   }

@@ -2,17 +2,23 @@ package washbook.runner.season;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import washbook.functions.Numbers;
+import washbook.log.language.Language;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
 import washbook.log.sheet.Grid.Kind;
+import washbook.log.understand.SeasonSheet;
 import washbook.runner.file.UnusableFileException;
+import washbook.runner.language.Wording;
 import washbook.runner.report.OverviewColumn;
 import washbook.runner.report.OverviewLine;
 
@@ -23,6 +29,10 @@ import washbook.runner.report.OverviewLine;
 final class OwnColumns {
   /** How far down the heads may stand. */
   private static final int MOST_ROWS_ABOVE = 20;
+
+  /** Without these no batch is told from others. */
+  private static final Set<OverviewColumn> NEEDED =
+      Set.of(OverviewColumn.FILE, OverviewColumn.SHEET, OverviewColumn.BATCH);
 
   /**
    * What tells a batch from others.
@@ -60,10 +70,10 @@ final class OwnColumns {
   /**
    * Reads an older table.
    *
-   * @param headOf how our columns are called in this kind of file
+   * @param headOf how our columns are called in this kind of file and a language
    * @throws UnusableFileException when something of the person's could not be kept
    */
-  static OwnColumns of(Grid grid, Function<OverviewColumn, String> headOf)
+  static OwnColumns of(Grid grid, BiFunction<OverviewColumn, Wording, String> headOf)
       throws UnusableFileException {
     OwnColumns own = new OwnColumns();
     Map<OverviewColumn, Integer> ours = own.findHeads(grid, headOf);
@@ -88,30 +98,25 @@ final class OwnColumns {
     return own;
   }
 
-  private Map<OverviewColumn, Integer> findHeads(Grid grid, Function<OverviewColumn, String> headOf)
-      throws UnusableFileException {
+  private Map<OverviewColumn, Integer> findHeads(
+      Grid grid, BiFunction<OverviewColumn, Wording, String> headOf) throws UnusableFileException {
     for (int row = 0; row < Math.min(MOST_ROWS_ABOVE, grid.rowCount()); row++) {
-      Map<OverviewColumn, Integer> ours = new EnumMap<>(OverviewColumn.class);
-      Map<String, Integer> others = new LinkedHashMap<>();
-      for (int column = 0; column < grid.columnCount(); column++) {
-        String head = grid.text(row, column);
-        OverviewColumn known =
-            Arrays.stream(OverviewColumn.values())
-                .filter(one -> headOf.apply(one).equals(head))
-                .findFirst()
-                .orElse(null);
-        if (known != null) {
-          ours.putIfAbsent(known, column);
-          lastOfOurs = column;
-        } else if (!head.isBlank() && !(column == 0 && head.equals(Season.TITLE))) {
-          others.put(head, column);
-        }
+      Map<OverviewColumn, Integer> ours = Map.of();
+      for (Language language : Language.values()) {
+        Wording words = new Wording(language);
+        Map<OverviewColumn, Integer> found = headsIn(grid, row, one -> headOf.apply(one, words));
+        ours = found.size() > ours.size() ? found : ours;
       }
-      if (ours.containsKey(OverviewColumn.FILE)
-          && ours.containsKey(OverviewColumn.SHEET)
-          && ours.containsKey(OverviewColumn.BATCH)) {
+      if (ours.keySet().containsAll(NEEDED)) {
         headRow = row;
-        heads.putAll(others);
+        lastOfOurs = Collections.max(ours.values());
+        for (int column = 0; column < grid.columnCount(); column++) {
+          String head = grid.text(row, column);
+          boolean title = column == 0 && SeasonSheet.isTitle(head);
+          if (!head.isBlank() && !title && !isOurs(head, ours, grid)) {
+            heads.put(head, column);
+          }
+        }
         refuseHeadless(grid, ours);
         return ours;
       }
@@ -119,6 +124,26 @@ final class OwnColumns {
     throw new UnusableFileException(
         "The older table has lost its heads File, Sheet and Batch, so that its further columns"
             + " cannot be kept; nothing was written.");
+  }
+
+  /** Our columns of one language in a row. */
+  private static Map<OverviewColumn, Integer> headsIn(
+      Grid grid, int row, Function<OverviewColumn, String> headOf) {
+    Map<OverviewColumn, Integer> ours = new EnumMap<>(OverviewColumn.class);
+    for (int column = 0; column < grid.columnCount(); column++) {
+      String head = grid.text(row, column);
+      int at = column;
+      Arrays.stream(OverviewColumn.values())
+          .filter(one -> headOf.apply(one).equals(head))
+          .findFirst()
+          .ifPresent(one -> ours.putIfAbsent(one, at));
+    }
+    return ours;
+  }
+
+  /** Whether a head is that of one of our columns, also where it stands twice. */
+  private boolean isOurs(String head, Map<OverviewColumn, Integer> ours, Grid grid) {
+    return ours.values().stream().anyMatch(column -> grid.text(headRow, column).equals(head));
   }
 
   /** A column of the person's without a head would be lost. */

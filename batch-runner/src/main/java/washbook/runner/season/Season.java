@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import washbook.log.overview.BatchOverview;
 import washbook.log.overview.WarningLimits;
 import washbook.log.understand.SeasonSheet;
+import washbook.runner.language.Wording;
 import washbook.runner.report.BatchSeries;
 import washbook.runner.report.FileReport;
 import washbook.runner.report.OverviewLine;
@@ -23,11 +24,14 @@ import washbook.runner.report.RefusalGroup;
  *
  * @param rows by the date of their first reading; those without dates come last
  * @param left what was not understood or refused, by file
+ * @param words of whom it is for
  */
-public record Season(List<SeasonRow> rows, List<LeftOut> left) {
+public record Season(List<SeasonRow> rows, List<LeftOut> left, Wording words) {
 
   /** What every sheet and file of ours begins with; the understanding of logs passes over them. */
-  static final String TITLE = SeasonSheet.TITLE;
+  String title() {
+    return SeasonSheet.title(words.language());
+  }
 
   /** A refusal of one file. */
   record LeftOut(String file, RefusalGroup refusal) {}
@@ -39,14 +43,18 @@ public record Season(List<SeasonRow> rows, List<LeftOut> left) {
    * @param today the day on which readings may be overdue
    */
   public static Season of(
-      Collection<FileReport> files, Path folder, LocalDate today, WarningLimits limits) {
+      Collection<FileReport> files,
+      Path folder,
+      LocalDate today,
+      WarningLimits limits,
+      Wording words) {
     List<SeasonRow> rows = new ArrayList<>();
     List<LeftOut> left = new ArrayList<>();
     for (FileReport file : files) {
       String name = SeasonRow.seenFrom(folder, Path.of(file.path()));
       List<BatchSeries> curves = new ArrayList<>(file.curves());
       for (BatchOverview batch : file.overview()) {
-        OverviewLine line = new OverviewLine(name, batch.asOf(today, limits));
+        OverviewLine line = new OverviewLine(name, batch.asOf(today, limits, words.language()));
         rows.add(new SeasonRow(line, take(curves, batch.batch())));
       }
       RefusalGroup.of(file.refusals()).forEach(group -> left.add(new LeftOut(name, group)));
@@ -56,7 +64,7 @@ public record Season(List<SeasonRow> rows, List<LeftOut> left) {
             .thenComparing(row -> row.line().file())
             .thenComparing(row -> row.line().batch().sheet()));
     left.sort(Comparator.comparing(LeftOut::file));
-    return new Season(List.copyOf(rows), List.copyOf(left));
+    return new Season(List.copyOf(rows), List.copyOf(left), words);
   }
 
   private static String date(BatchOverview batch) {
@@ -90,29 +98,34 @@ public record Season(List<SeasonRow> rows, List<LeftOut> left) {
   String notDrawn(int most) {
     Map<String, List<SeasonRow>> all = byWash(Integer.MAX_VALUE);
     return all.values().stream().anyMatch(curves -> curves.size() > most)
-        ? "Drawn are the latest " + most + " batches of each kind."
+        ? words.say("season.notDrawn", most)
         : "";
   }
 
   /** As {@code 81 batches: 44 done, 12 stuck; 27 warnings.} */
   public String sentence() {
-    Map<String, Long> states =
+    Map<String, List<BatchOverview>> states =
         rows.stream()
-            .map(row -> row.line().batch().state())
+            .map(row -> row.line().batch())
             .collect(
                 Collectors.groupingBy(
-                    state -> state.isEmpty() ? "without dates" : state,
+                    batch -> batch.state().isEmpty() ? "without dates" : batch.state(),
                     TreeMap::new,
-                    Collectors.counting()));
-    long warnings = rows.stream().mapToLong(row -> row.line().batch().warnings().size()).sum();
-    return rows.size()
-        + (rows.size() == 1 ? " batch" : " batches")
-        + (states.isEmpty() ? "" : ": ")
-        + states.entrySet().stream()
-            .map(entry -> entry.getValue() + " " + entry.getKey())
-            .collect(Collectors.joining(", "))
-        + "; "
-        + warnings
-        + (warnings == 1 ? " warning." : " warnings.");
+                    Collectors.toList()));
+    String each =
+        states.values().stream()
+            .map(alike -> words.say("totals.each", alike.size(), state(alike.get(0))))
+            .collect(Collectors.joining(", "));
+    String batches = words.count("season.batches", rows.size());
+    return words.say(
+        "season.sentence",
+        each.isEmpty() ? batches : words.say("totals.list", batches, each),
+        words.count(
+            "season.count",
+            rows.stream().mapToLong(row -> row.line().batch().warnings().size()).sum()));
+  }
+
+  private String state(BatchOverview batch) {
+    return batch.state().isEmpty() ? words.say("season.undated") : words.say(batch.stateMessage());
   }
 }

@@ -6,13 +6,17 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import washbook.log.language.Language;
 import washbook.log.sheet.Grid;
+import washbook.log.understand.SeasonSheet;
 import washbook.runner.FileFormats;
 import washbook.runner.file.UnfinishedFile;
 import washbook.runner.file.UnusableFileException;
+import washbook.runner.report.CsvHeads;
 import washbook.runner.report.OverviewColumn;
 import washbook.runner.report.ReportPlace;
 import washbook.runner.run.FileStamp;
@@ -52,7 +56,8 @@ public final class SeasonFile {
           String begin = new String(in.readNBytes(BEGIN), StandardCharsets.UTF_8);
           return kind(file).equals("json")
               ? begin.replaceAll("\\s", "").startsWith("{\"season\":[")
-              : begin.contains("<title>" + Season.TITLE + "</title>");
+              : Arrays.stream(Language.values())
+                  .anyMatch(one -> begin.contains("<title>" + SeasonSheet.title(one) + "<"));
         }
       default:
         for (Grid grid : FileFormats.of(file).reader().read(file)) {
@@ -65,7 +70,7 @@ public final class SeasonFile {
   }
 
   static boolean isTable(Grid grid) {
-    return grid.text(0, 0).equals(Season.TITLE);
+    return SeasonSheet.isTitle(grid.text(0, 0));
   }
 
   /**
@@ -87,9 +92,7 @@ public final class SeasonFile {
         case "ods" -> SeasonOds.write(season, older(file, replaces), replaces ? file : null, to);
         case "csv" ->
             SeasonCsv.write(
-                season,
-                replaces ? OlderSeason.read(file, OverviewColumn::word) : OlderSeason.none(),
-                to);
+                season, replaces ? OlderSeason.read(file, CsvHeads::of) : OlderSeason.none(), to);
         case "html" -> SeasonHtml.write(season, to);
         default -> SeasonJson.write(season, to);
       }

@@ -8,19 +8,22 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import washbook.log.overview.WarningLimits;
+import washbook.runner.language.Wording;
 import washbook.runner.report.FileReport;
 
 /** Keeps the season's file up to date while logs change. */
 public final class SeasonKeeper {
   private final Path file;
   private final WarningLimits limits;
+  private final Wording words;
   private final Map<String, FileReport> reports = new TreeMap<>();
   private LocalDate written;
   private boolean changed;
 
-  public SeasonKeeper(Path file, WarningLimits limits) {
+  public SeasonKeeper(Path file, WarningLimits limits, Wording words) {
     this.file = file;
     this.limits = limits;
+    this.words = words;
   }
 
   /** Takes what is known of one log now. */
@@ -42,7 +45,7 @@ public final class SeasonKeeper {
   /** What stands in the season. */
   public Season write(LocalDate today) throws IOException {
     Path folder = file.toAbsolutePath().getParent();
-    Season season = Season.of(reports.values(), folder, today, limits);
+    Season season = Season.of(reports.values(), folder, today, limits, words);
     List<Path> logs = reports.keySet().stream().map(Path::of).filter(Files::exists).toList();
     SeasonFile.write(season, file, logs);
     return season;

@@ -9,6 +9,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.zip.ZipFile;
 import washbook.log.sheet.Grid;
+import washbook.log.understand.SeasonSheet;
 import washbook.runner.FileFormats;
 import washbook.runner.archive.OpenDocument;
 import washbook.runner.file.UnusableFileException;
@@ -49,7 +50,7 @@ final class SeasonOds {
 
   private static void refuseToLose(Path file) throws IOException {
     for (Grid grid : FileFormats.of(file).reader().read(file)) {
-      if (!grid.text(0, 0).startsWith(Season.TITLE) && grid.rowCount() > 0) {
+      if (!SeasonSheet.isOne(grid) && grid.rowCount() > 0) {
         throw new UnusableFileException(
             "The older file has a sheet of yours, '"
                 + grid.name()

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import washbook.functions.Numbers;
 import washbook.log.sheet.CellAddress;
+import washbook.runner.language.Wording;
 
 /**
  * One chart of the season in an OpenDocument spreadsheet.
@@ -14,9 +15,16 @@ import washbook.log.sheet.CellAddress;
  * @param atRow where it stands, from 0
  * @param firstRow of its first batch's numbers, from 0
  * @param column of the values
+ * @param words of whom it is for
  */
 record SeasonOdsChart(
-    int number, int atRow, String title, List<SeasonRow> batches, int firstRow, int column) {
+    int number,
+    int atRow,
+    String title,
+    List<SeasonRow> batches,
+    int firstRow,
+    int column,
+    Wording words) {
   static final String KIND = "application/vnd.oasis.opendocument.chart";
   private static final double WIDTH_CM = 26;
   private static final double HEIGHT_CM = 10.4;
@@ -74,8 +82,9 @@ record SeasonOdsChart(
     text.append(" chart:style-name=\"all\"><chart:title><text:p>").append(escaped(title));
     text.append("</text:p></chart:title><chart:plot-area chart:style-name=\"plot\">");
     text.append("<chart:axis chart:dimension=\"x\" chart:name=\"primary-x\"");
-    text.append(" chart:style-name=\"days\"><chart:title><text:p>Days since the first reading");
-    text.append("</text:p></chart:title></chart:axis><chart:axis chart:dimension=\"y\"");
+    text.append(" chart:style-name=\"days\"><chart:title><text:p>");
+    text.append(escaped(words.say("season.days")))
+        .append("</text:p></chart:title></chart:axis><chart:axis chart:dimension=\"y\"");
     text.append(" chart:name=\"primary-y\" chart:style-name=\"value\"><chart:grid");
     text.append(" chart:style-name=\"grid\" chart:class=\"major\"/></chart:axis>");
     int row = firstRow;
@@ -98,8 +107,8 @@ record SeasonOdsChart(
     text.append(range(first, last, 0)).append("\"/></chart:series>");
   }
 
-  private static String range(int first, int last, int column) {
-    String sheet = "'" + SeasonTable.CURVES + "'.";
+  private String range(int first, int last, int column) {
+    String sheet = "'" + SeasonTable.curves(words) + "'.";
     String letters = CellAddress.letters(column);
     return sheet + letters + (first + 1) + ":" + sheet + letters + (last + 1);
   }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import washbook.functions.Numbers;
 import washbook.log.sheet.Grid;
+import washbook.runner.language.Wording;
 import washbook.runner.report.OverviewColumn;
 
 /** The sheets of the season in an OpenDocument spreadsheet. */
@@ -27,12 +28,14 @@ final class SeasonOdsContent {
           + " xmlns:xlink=\"http://www.w3.org/1999/xlink\"";
 
   private final Season season;
+  private final Wording words;
   private final OlderSeason older;
   private final List<SeasonOdsChart> charts = new ArrayList<>();
   private final String text;
 
   SeasonOdsContent(Season season, OlderSeason older) {
     this.season = season;
+    words = season.words();
     this.older = older;
     StringBuilder all = new StringBuilder("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
     all.append("<office:document-content").append(NAMES).append(" office:version=\"1.3\">");
@@ -102,7 +105,7 @@ final class SeasonOdsContent {
   }
 
   private void table(StringBuilder all) {
-    begin(all, SeasonTable.SHEET);
+    begin(all, SeasonTable.sheet(words));
     for (OverviewColumn column : OverviewColumn.values()) {
       boolean wide =
           column == OverviewColumn.BATCH
@@ -111,12 +114,12 @@ final class SeasonOdsContent {
       all.append("<table:table-column table:style-name=\"").append(wide ? "wide" : "narrow");
       all.append("\"/>");
     }
-    row(all, "title", List.of(Season.TITLE));
+    row(all, "title", List.of(season.title()));
     row(all, "", List.of(season.sentence()));
-    row(all, "", List.of(SeasonTable.NOTE));
+    row(all, "", List.of(SeasonTable.note(words)));
     List<String> heads = new ArrayList<>();
     for (OverviewColumn column : OverviewColumn.values()) {
-      heads.add(column.head());
+      heads.add(column.head(words));
     }
     heads.addAll(older.own().heads().keySet());
     all.append("<table:table-header-rows>");
@@ -135,7 +138,7 @@ final class SeasonOdsContent {
     all.append("</table:table>");
   }
 
-  private static void value(StringBuilder all, OlderSeason.Place place, OverviewColumn column) {
+  private void value(StringBuilder all, OlderSeason.Place place, OverviewColumn column) {
     if (place.row() == null) {
       word(
           all,
@@ -144,7 +147,7 @@ final class SeasonOdsContent {
             case FILE -> place.key().file();
             case SHEET -> place.key().sheet();
             case BATCH -> place.key().batch();
-            case STATE -> SeasonTable.GONE;
+            case STATE -> SeasonTable.gone(words);
             default -> "";
           });
     } else if (column.isNumber()) {
@@ -163,7 +166,7 @@ final class SeasonOdsContent {
           column == OverviewColumn.BATCH
               ? "name"
               : column == OverviewColumn.WARNINGS ? "warning" : "";
-      word(all, style, column.text(place.row().line()));
+      word(all, style, column.shown(place.row().line(), words));
     }
   }
 
@@ -184,26 +187,28 @@ final class SeasonOdsContent {
     int row = 3 + ROWS_PER_CHART * 2 * byWash.size();
     int at = 3;
     for (Map.Entry<String, List<SeasonRow>> kind : byWash.entrySet()) {
-      String gravity = SeasonTable.chartTitle(kind.getKey());
-      charts.add(new SeasonOdsChart(charts.size() + 1, at, gravity, kind.getValue(), row, 1));
+      String gravity = SeasonTable.chartTitle(kind.getKey(), words);
+      charts.add(
+          new SeasonOdsChart(charts.size() + 1, at, gravity, kind.getValue(), row, 1, words));
       at += ROWS_PER_CHART;
-      String alcohol = SeasonTable.alcoholTitle(kind.getKey());
-      charts.add(new SeasonOdsChart(charts.size() + 1, at, alcohol, kind.getValue(), row, 2));
+      String alcohol = SeasonTable.alcoholTitle(kind.getKey(), words);
+      charts.add(
+          new SeasonOdsChart(charts.size() + 1, at, alcohol, kind.getValue(), row, 2, words));
       at += ROWS_PER_CHART;
       row += kind.getValue().stream().mapToInt(b -> b.curve().points().length).sum();
     }
-    begin(all, SeasonTable.CURVES);
+    begin(all, SeasonTable.curves(words));
     all.append("<table:shapes>");
     charts.forEach(chart -> all.append(chart.frame(ROW_CM, (ROWS_PER_CHART - 1) * ROW_CM)));
     all.append("</table:shapes><table:table-column table:number-columns-repeated=\"4\"/>");
-    row(all, "title", List.of(Season.TITLE + ": curves"));
+    row(all, "title", List.of(season.title() + ": " + words.say("season.curves")));
     row(all, "", List.of(season.notDrawn(SeasonTable.MOST_CURVES)));
     int blank = ROWS_PER_CHART * 2 * byWash.size();
     if (blank > 0) {
       all.append("<table:table-row table:number-rows-repeated=\"").append(blank);
       all.append("\"><table:table-cell/></table:table-row>");
     }
-    row(all, "head", SeasonXlsxCharts.HEADS);
+    row(all, "head", SeasonTable.curveHeads(words));
     for (List<SeasonRow> batches : byWash.values()) {
       for (SeasonRow batch : batches) {
         for (double[] point : batch.curve().points()) {
@@ -220,18 +225,18 @@ final class SeasonOdsContent {
   }
 
   private void warnings(StringBuilder all) {
-    begin(all, SeasonTable.WARNINGS);
+    begin(all, SeasonTable.warnings(words));
     for (String width : List.of("wide", "wide", "wide", "narrow", "broad", "wide")) {
       all.append("<table:table-column table:style-name=\"").append(width).append("\"/>");
     }
-    row(all, "title", List.of(Season.TITLE + ": warnings"));
+    row(all, "title", List.of(season.title() + ": " + words.say("season.warnings")));
     all.append("<table:table-header-rows>");
-    row(all, "head", SeasonTable.WARNING_HEADS);
+    row(all, "head", SeasonTable.warningHeads(words));
     all.append("</table:table-header-rows>");
     SeasonTable.warnings(season).forEach(line -> row(all, "wrap", line));
     SeasonTable.left(season).forEach(line -> row(all, "wrap", line));
     row(all, "", List.of(""));
-    SeasonTable.safety().forEach(line -> row(all, "", List.of(line)));
+    SeasonTable.safety(words).forEach(line -> row(all, "", List.of(line)));
     all.append("</table:table>");
   }
 

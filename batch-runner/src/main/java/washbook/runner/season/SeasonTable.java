@@ -2,32 +2,48 @@ package washbook.runner.season;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import washbook.functions.SafetyNote;
 import washbook.log.overview.Warning;
+import washbook.runner.language.Caution;
+import washbook.runner.language.Wording;
+import washbook.runner.report.OverviewHtml;
 import washbook.runner.report.OverviewLine;
 
 /** What stands in the workbooks besides the numbers, the same in all kinds. */
 final class SeasonTable {
-  static final String SHEET = "Season";
-  static final String CURVES = "Season curves";
-  static final String WARNINGS = "Season warnings";
-
-  /** State of a batch that is in no log any more but has notes of the person's. */
-  static final String GONE = "in no log any more";
-
   /** More lines in one chart tell nothing, and spreadsheet programs take at most 255. */
   static final int MOST_CURVES = 60;
 
-  static final String NOTE =
-      "Columns that you add to the right are kept with their batch when this table is brought up to"
-          + " date; everything else on the sheets Season, Season curves and Season warnings is"
-          + " written anew.";
-
-  static final List<String> WARNING_HEADS =
-      List.of("Batch", "File", "Warning", "Cell", "Reason", "Limit");
-
   private SeasonTable() {}
+
+  static String sheet(Wording words) {
+    return words.say("season.sheet");
+  }
+
+  static String curves(Wording words) {
+    return words.say("season.sheet.curves");
+  }
+
+  static String warnings(Wording words) {
+    return words.say("season.sheet.warnings");
+  }
+
+  /** State of a batch that is in no log any more but has notes of the person's. */
+  static String gone(Wording words) {
+    return words.say("season.gone");
+  }
+
+  static String note(Wording words) {
+    return words.say("season.note", sheet(words), curves(words), warnings(words));
+  }
+
+  static List<String> warningHeads(Wording words) {
+    return OverviewHtml.heads(words, "batch", "file", "warning", "cell", "reason", "limit");
+  }
+
+  /** The heads of the numbers drawn. */
+  static List<String> curveHeads(Wording words) {
+    return OverviewHtml.heads(words, "day", "gravitySg", "alcoholVol", "batch");
+  }
 
   /** The lines of the sheet of warnings below its heads; what was refused comes after a blank. */
   static List<List<String>> warnings(Season season) {
@@ -39,7 +55,7 @@ final class SeasonTable {
             List.of(
                 line.batch().batch(),
                 line.file(),
-                warning.kind().word(),
+                season.words().say(warning.kind().message()),
                 warning.cell(),
                 warning.reason(),
                 warning.source()));
@@ -54,21 +70,26 @@ final class SeasonTable {
         .map(
             one ->
                 List.of(
-                    "", one.file(), "not read", one.refusal().cells(), one.refusal().reason(), ""))
+                    "",
+                    one.file(),
+                    season.words().say("season.notRead"),
+                    one.refusal().cells(),
+                    one.refusal().reason(),
+                    ""))
         .toList();
   }
 
-  static List<String> safety() {
-    List<String> lines = new ArrayList<>(List.of(SafetyNote.TITLE));
-    lines.addAll(SafetyNote.LINES);
+  static List<String> safety(Wording words) {
+    List<String> lines = new ArrayList<>(List.of(words.say("safety.title")));
+    lines.addAll(Caution.lines(words));
     return lines;
   }
 
-  static String chartTitle(String wash) {
-    return "Gravity of all batches, wash " + wash.toLowerCase(Locale.ROOT) + " (SG)";
+  static String chartTitle(String wash, Wording words) {
+    return words.say("season.gravity", OverviewHtml.wash(wash, words));
   }
 
-  static String alcoholTitle(String wash) {
-    return "Alcohol of all batches, wash " + wash.toLowerCase(Locale.ROOT) + " (% vol)";
+  static String alcoholTitle(String wash, Wording words) {
+    return words.say("season.alcohol", OverviewHtml.wash(wash, words));
   }
 }

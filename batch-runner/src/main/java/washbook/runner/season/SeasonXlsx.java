@@ -24,8 +24,10 @@ import org.apache.poi.xssf.usermodel.XSSFDrawing;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import washbook.log.understand.SeasonSheet;
 import washbook.runner.file.UnusableFileException;
 import washbook.runner.file.WrittenFile;
+import washbook.runner.language.Wording;
 import washbook.runner.report.OverviewColumn;
 
 /**
@@ -72,7 +74,7 @@ final class SeasonXlsx {
   }
 
   private void table(Season season, OlderSeason older) throws IOException {
-    XSSFSheet sheet = ours();
+    XSSFSheet sheet = ours(season.words());
     List<OlderSeason.Place> places = older.places(season);
     OwnColumns own = older.own();
     Map<String, Integer> heads = new LinkedHashMap<>();
@@ -85,20 +87,20 @@ final class SeasonXlsx {
     }
     List<OwnCell> keptHeads = own.headRow() < 0 ? List.of() : keep(sheet, own.headRow(), own);
     clear(sheet);
-    text(sheet.createRow(0), 0, Season.TITLE, styles.title);
+    text(sheet.createRow(0), 0, season.title(), styles.title);
     text(sheet.createRow(1), 0, season.sentence(), styles.plain);
-    text(sheet.createRow(2), 0, SeasonTable.NOTE, styles.note);
+    text(sheet.createRow(2), 0, SeasonTable.note(season.words()), styles.note);
     XSSFRow head = sheet.createRow(HEAD_ROW);
     for (OverviewColumn column : OverviewColumn.values()) {
-      text(head, column.ordinal(), column.head(), styles.head);
+      text(head, column.ordinal(), column.head(season.words()), styles.head);
     }
     put(sheet, head, keptHeads, heads);
     for (int i = 0; i < places.size(); i++) {
       XSSFRow row = sheet.createRow(HEAD_ROW + 1 + i);
       if (places.get(i).row() == null) {
-        orphan(row, places.get(i).key());
+        orphan(row, places.get(i).key(), season.words());
       } else {
-        batch(row, places.get(i).row());
+        batch(row, places.get(i).row(), season.words());
       }
       put(sheet, row, kept.get(i), heads);
     }
@@ -106,18 +108,18 @@ final class SeasonXlsx {
   }
 
   /** The sheet of the table, the first one; the others of ours are taken out. */
-  private XSSFSheet ours() {
+  private XSSFSheet ours(Wording words) {
     XSSFSheet table = null;
     for (int i = book.getNumberOfSheets() - 1; i >= 0; i--) {
       XSSFSheet sheet = book.getSheetAt(i);
       String first = first(sheet);
-      if (first.equals(Season.TITLE)) {
+      if (SeasonSheet.isTitle(first)) {
         table = sheet;
-      } else if (first.startsWith(Season.TITLE + ": ")) {
+      } else if (SeasonSheet.isFurther(first)) {
         remove(i);
       }
     }
-    return table == null ? book.createSheet(SeasonTable.SHEET) : table;
+    return table == null ? book.createSheet(free(SeasonTable.sheet(words))) : table;
   }
 
   /** The library takes out a sheet, but leaves its charts in the file. */
@@ -182,7 +184,7 @@ final class SeasonXlsx {
     }
   }
 
-  private void batch(XSSFRow row, SeasonRow batch) {
+  private void batch(XSSFRow row, SeasonRow batch, Wording words) {
     for (OverviewColumn column : OverviewColumn.values()) {
       int at = column.ordinal();
       if (column.isNumber()) {
@@ -194,13 +196,15 @@ final class SeasonXlsx {
         }
         continue;
       }
-      String value = column.text(batch.line());
-      if (column.isDate() && !value.isEmpty()) {
+      if (column.isDate() && !column.text(batch.line()).isEmpty()) {
         Cell cell = row.createCell(at);
-        cell.setCellValue(LocalDate.parse(value));
+        cell.setCellValue(LocalDate.parse(column.text(batch.line())));
         cell.setCellStyle(styles.date);
-      } else if (!value.isEmpty()) {
-        text(row, at, value, column == OverviewColumn.FILE ? styles.link : style(column, value));
+        continue;
+      }
+      String value = column.shown(batch.line(), words);
+      if (!value.isEmpty()) {
+        text(row, at, value, style(column, batch));
       }
     }
     Hyperlink link = book.getCreationHelper().createHyperlink(HyperlinkType.FILE);
@@ -208,17 +212,19 @@ final class SeasonXlsx {
     row.getCell(OverviewColumn.FILE.ordinal()).setHyperlink(link);
   }
 
-  private CellStyle style(OverviewColumn column, String value) {
-    return column == OverviewColumn.BATCH
-        ? styles.name
-        : column == OverviewColumn.WARNINGS || value.equals("stuck")
-            ? styles.warning
-            : styles.plain;
+  private CellStyle style(OverviewColumn column, SeasonRow batch) {
+    return switch (column) {
+      case FILE -> styles.link;
+      case BATCH -> styles.name;
+      case WARNINGS -> styles.warning;
+      case STATE -> batch.line().batch().state().equals("stuck") ? styles.warning : styles.plain;
+      default -> styles.plain;
+    };
   }
 
-  private void orphan(XSSFRow row, OwnColumns.Key key) {
+  private void orphan(XSSFRow row, OwnColumns.Key key, Wording words) {
     text(row, OverviewColumn.BATCH.ordinal(), key.batch(), styles.name);
-    text(row, OverviewColumn.STATE.ordinal(), SeasonTable.GONE, styles.warning);
+    text(row, OverviewColumn.STATE.ordinal(), SeasonTable.gone(words), styles.warning);
     text(row, OverviewColumn.FILE.ordinal(), key.file(), styles.plain);
     text(row, OverviewColumn.SHEET.ordinal(), key.sheet(), styles.plain);
   }
@@ -247,19 +253,28 @@ final class SeasonXlsx {
   }
 
   private void curves(Season season) {
-    XSSFSheet sheet = book.createSheet(free(SeasonTable.CURVES));
+    XSSFSheet sheet = book.createSheet(free(SeasonTable.curves(season.words())));
     book.setSheetOrder(sheet.getSheetName(), 1);
-    text(sheet.createRow(0), 0, Season.TITLE + ": curves", styles.title);
+    text(
+        sheet.createRow(0),
+        0,
+        season.title() + ": " + season.words().say("season.curves"),
+        styles.title);
     text(sheet.createRow(1), 0, season.notDrawn(SeasonTable.MOST_CURVES), styles.note);
-    new SeasonXlsxCharts(sheet, styles).draw(season.byWash(SeasonTable.MOST_CURVES));
+    new SeasonXlsxCharts(sheet, styles, season.words())
+        .draw(season.byWash(SeasonTable.MOST_CURVES));
   }
 
   private void warnings(Season season) {
-    XSSFSheet sheet = book.createSheet(free(SeasonTable.WARNINGS));
+    XSSFSheet sheet = book.createSheet(free(SeasonTable.warnings(season.words())));
     book.setSheetOrder(sheet.getSheetName(), 2);
     int row = 0;
-    text(sheet.createRow(row++), 0, Season.TITLE + ": warnings", styles.title);
-    row = line(sheet, row, SeasonTable.WARNING_HEADS, styles.head);
+    text(
+        sheet.createRow(row++),
+        0,
+        season.title() + ": " + season.words().say("season.warnings"),
+        styles.title);
+    row = line(sheet, row, SeasonTable.warningHeads(season.words()), styles.head);
     for (List<String> warning : SeasonTable.warnings(season)) {
       row = line(sheet, row, warning, styles.wrapped);
     }
@@ -267,7 +282,7 @@ final class SeasonXlsx {
       row = line(sheet, row, left, styles.wrapped);
     }
     row++;
-    for (String safety : SeasonTable.safety()) {
+    for (String safety : SeasonTable.safety(season.words())) {
       text(sheet.createRow(row++), 0, safety, styles.plain);
     }
     int[] widths = {22, 30, 18, 14, 60, 26};

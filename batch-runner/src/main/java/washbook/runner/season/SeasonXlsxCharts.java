@@ -22,6 +22,7 @@ import org.apache.poi.xssf.usermodel.XSSFChart;
 import org.apache.poi.xssf.usermodel.XSSFDrawing;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import washbook.runner.language.Wording;
 
 /** Charts of all batches of one kind laid over each other by days, and the numbers drawn. */
 final class SeasonXlsxCharts {
@@ -32,8 +33,6 @@ final class SeasonXlsxCharts {
   /** More series than these make a legend longer than the chart. */
   private static final int MOST_NAMED = 20;
 
-  static final List<String> HEADS = List.of("Day", "Gravity (SG)", "Alcohol (% vol)", "Batch");
-
   /** Ten colours that differ also for most colour-blind eyes and in print. */
   static final String[] COLOURS = {
     "1F4E5F", "9C3D10", "3F6B1F", "7A3E8E", "B8860B", "A3231B", "4A6FA5", "6B645B", "C06C84",
@@ -42,27 +41,29 @@ final class SeasonXlsxCharts {
 
   private final XSSFSheet sheet;
   private final SeasonStyles styles;
+  private final Wording words;
   private int nextRow;
 
-  SeasonXlsxCharts(XSSFSheet sheet, SeasonStyles styles) {
+  SeasonXlsxCharts(XSSFSheet sheet, SeasonStyles styles, Wording words) {
     this.sheet = sheet;
     this.styles = styles;
+    this.words = words;
   }
 
   void draw(Map<String, List<SeasonRow>> byWash) {
     nextRow = FIRST_ROW + 2 * ROWS_PER_CHART * byWash.size();
     XSSFRow heads = sheet.createRow(nextRow++);
-    for (int i = 0; i < HEADS.size(); i++) {
-      SeasonXlsx.text(heads, i, HEADS.get(i), styles.head);
+    for (String head : SeasonTable.curveHeads(words)) {
+      SeasonXlsx.text(heads, Math.max(0, heads.getLastCellNum()), head, styles.head);
     }
     int at = FIRST_ROW;
     XSSFDrawing drawing = sheet.createDrawingPatriarch();
     for (Map.Entry<String, List<SeasonRow>> kind : byWash.entrySet()) {
       int first = nextRow;
       kind.getValue().forEach(this::numbers);
-      chart(drawing, at, SeasonTable.chartTitle(kind.getKey()), kind.getValue(), first, 1);
+      chart(drawing, at, SeasonTable.chartTitle(kind.getKey(), words), kind.getValue(), first, 1);
       at += ROWS_PER_CHART;
-      chart(drawing, at, SeasonTable.alcoholTitle(kind.getKey()), kind.getValue(), first, 2);
+      chart(drawing, at, SeasonTable.alcoholTitle(kind.getKey(), words), kind.getValue(), first, 2);
       at += ROWS_PER_CHART;
     }
     sheet.setColumnWidth(3, 26 * 256);
@@ -94,7 +95,7 @@ final class SeasonXlsxCharts {
       chart.getOrAddLegend().setPosition(LegendPosition.RIGHT);
     }
     XDDFValueAxis days = chart.createValueAxis(AxisPosition.BOTTOM);
-    days.setTitle("Days since the first reading");
+    days.setTitle(words.say("season.days"));
     days.setNumberFormat("0");
     days.setMinimum(0);
     days.setCrosses(AxisCrosses.MIN);

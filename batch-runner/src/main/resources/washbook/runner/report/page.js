@@ -9,8 +9,8 @@ for (const table of document.querySelectorAll("table.sortable")) {
     const filter = document.createElement("input");
     filter.className = "filter";
     filter.type = "search";
-    filter.placeholder = "Show rows with \u2026";
-    filter.setAttribute("aria-label", "Show rows with this text");
+    filter.placeholder = "{filter}";
+    filter.setAttribute("aria-label", "{filterLabel}");
     filter.addEventListener("input", () => {
       const wanted = filter.value.toLowerCase();
       for (const row of table.tBodies[0].rows) {
@@ -24,14 +24,15 @@ for (const table of document.querySelectorAll("table.sortable")) {
     heads.forEach((other) => other.removeAttribute("aria-sort"));
     head.setAttribute("aria-sort", up ? "ascending" : "descending");
     const body = table.tBodies[0];
-    const value = (row) => row.cells[column].textContent;
+    const value = ({ cells: { [column]: cell } }) => cell.dataset.sort ?? cell.textContent;
+    const number = (text) => parseFloat(text.replace(",", "."));
     const both = (a, b) => {
-      const x = value(a), y = value(b), p = parseFloat(x), q = parseFloat(y);
+      const x = value(a), y = value(b), p = number(x), q = number(y);
       const numeric = row => row.cells[column].classList.contains("number");
       if (numeric(a) && numeric(b)) {
         return (isNaN(p) ? Infinity : p) - (isNaN(q) ? Infinity : q) || 0;
       }
-      return x.localeCompare(y, "en", { numeric: true });
+      return x.localeCompare(y, "{language}", { numeric: true });
     };
     const rows = [...body.rows].sort((a, b) => up ? both(a, b) : both(b, a));
     body.append(...rows);

@@ -27,6 +27,7 @@ import org.junit.jupiter.api.io.TempDir;
 import washbook.functions.scale.TemperatureUnit;
 import washbook.log.WrittenScale;
 import washbook.log.fill.BatchCurve;
+import washbook.log.language.Language;
 import washbook.log.sheet.Grid;
 import washbook.runner.OdsSamples;
 import washbook.runner.TestLogs;
@@ -153,7 +154,8 @@ class ChartPartsTest {
             first.abv(),
             first.temperatureC(),
             WrittenScale.SG,
-            TemperatureUnit.F);
+            TemperatureUnit.F,
+            Language.EN);
     Path log = TestLogs.plain(folder.resolve("log.xlsx"), 1.085, 4);
     Path charts = folder.resolve("charts.xlsx");
     new XlsxChartWriter().write(log, List.of(first, warm), false, charts);

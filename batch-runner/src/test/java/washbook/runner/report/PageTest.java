@@ -14,6 +14,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import washbook.functions.SafetyNote;
+import washbook.log.language.Language;
+import washbook.runner.language.Wording;
 import washbook.runner.report.AuditReport.ColumnReport;
 import washbook.runner.report.AuditReport.RowReport;
 import washbook.runner.report.FileReport.BatchReport;
@@ -24,6 +26,7 @@ import washbook.runner.report.FileReport.TableReport;
 /** The HTML pages, in a real browser where there is one. */
 final class PageTest {
   private static final String NASTY = "<script>alert(1)</script> & \"Plum\" 'n'";
+  private static final Wording ENGLISH = new Wording(Language.EN);
   private static final Path BROWSER = Path.of("/usr/bin/chromium");
 
   @TempDir private Path folder;
@@ -31,7 +34,8 @@ final class PageTest {
   @Test
   void thePageOnFillingHasARowForEachFileAndRefusalAndAChartForEachBatch() throws Exception {
     Path page = folder.resolve("r.html");
-    try (ReportWriter<FileResult> writer = Reports.open(ReportPlace.about(page, List.of()))) {
+    try (ReportWriter<FileResult> writer =
+        Reports.open(ReportPlace.about(page, List.of()), ENGLISH)) {
       for (int i = 0; i < 3; i++) {
         writer.add(filled("log " + i + " " + NASTY));
       }
@@ -50,7 +54,8 @@ final class PageTest {
   @Test
   void aPageHasACertainNumberOfChartsAtMost() throws Exception {
     Path page = folder.resolve("r.html");
-    try (ReportWriter<FileResult> writer = Reports.open(ReportPlace.about(page, List.of()))) {
+    try (ReportWriter<FileResult> writer =
+        Reports.open(ReportPlace.about(page, List.of()), ENGLISH)) {
       for (int i = 0; i <= BatchSeries.MOST_CHARTS; i++) {
         writer.add(filled("log " + i));
       }
@@ -65,7 +70,8 @@ final class PageTest {
   @Test
   void thePageOfAnAuditHasARowForEachColumnAndDifference() throws Exception {
     Path page = folder.resolve("r.html");
-    try (ReportWriter<AuditReport> writer = Reports.openAudit(ReportPlace.about(page, List.of()))) {
+    try (ReportWriter<AuditReport> writer =
+        Reports.openAudit(ReportPlace.about(page, List.of()), ENGLISH)) {
       for (int i = 0; i < 3; i++) {
         writer.add(audited("log " + i + " " + NASTY));
       }

@@ -3,6 +3,7 @@ package washbook.log.audit;
 import java.util.List;
 import washbook.log.ComputedColumn;
 import washbook.log.LogColumn;
+import washbook.log.language.Message;
 
 /**
  * How a log's own figures compare with ours.
@@ -15,25 +16,19 @@ public record Audit(String sheet, List<Column> columns) {
   /** Why a column differs. */
   public enum Cause {
     /** It does not differ by more than the limit. */
-    AGREES("agrees with ours"),
-    WARM_READING("readings taken as they were, without correction for their temperature"),
-    RULE_OF_THUMB("a rule of thumb, such as 131 times the difference of the gravities"),
-    APPARENT_AS_REAL("apparent extract taken as if it were the real one"),
-    WRONG_REFERENCE("corrected for another calibration temperature than the instrument's"),
-    FED_SUGAR_IGNORED("sugar that was added later is not counted"),
-    DIFFERENCE_OF_POTENTIALS("the difference of two potential-alcohol readings"),
+    AGREES,
+    WARM_READING,
+    RULE_OF_THUMB,
+    APPARENT_AS_REAL,
+    WRONG_REFERENCE,
+    FED_SUGAR_IGNORED,
+    DIFFERENCE_OF_POTENTIALS,
     /** None of the above explains it. */
-    UNKNOWN("no cause found");
-
-    private final String meaning;
-
-    Cause(String meaning) {
-      this.meaning = meaning;
-    }
+    UNKNOWN;
 
     /** In words, to stand after a colon. */
-    public String meaning() {
-      return meaning;
+    public Message message() {
+      return Message.of("audit.cause." + name());
     }
   }
 
@@ -45,7 +40,8 @@ public record Audit(String sheet, List<Column> columns) {
    * @param ours what it is compared with
    * @param batches by batch
    * @param causes the likely causes, most telling first; one of them unless two work together
-   * @param detail which figure of the cause fits best, as "131.25 x (original - present)"
+   * @param detail which figure of the cause fits best, as "131.25 x (original - present)"; blank
+   *     for none
    * @param leftOver root mean square of what the causes leave unexplained, in the column's unit
    */
   public record Column(
@@ -54,7 +50,7 @@ public record Audit(String sheet, List<Column> columns) {
       ComputedColumn ours,
       List<Batch> batches,
       List<Cause> causes,
-      String detail,
+      Message detail,
       double leftOver) {
 
     /** Rows with both figures. */

@@ -15,6 +15,7 @@ import washbook.log.OriginalGravity.FirstReading;
 import washbook.log.Role;
 import washbook.log.Understanding;
 import washbook.log.fill.ComputedTable;
+import washbook.log.language.Message;
 import washbook.log.reading.HydrometerRows;
 import washbook.log.reading.RowTimes;
 import washbook.log.sheet.Grid;
@@ -108,7 +109,7 @@ public final class LogAuditor {
           causes.isEmpty()
               ? List.of(agrees ? Audit.Cause.AGREES : Audit.Cause.UNKNOWN)
               : List.copyOf(causes),
-          best == null ? "" : best.detail(),
+          best == null ? Message.NONE : best.detail(),
           best == null
               ? leftOver(WayOfCalculating.of(ours, calibration()).get(0))
               : leftOver(best));

@@ -16,6 +16,8 @@ import washbook.functions.reading.Hydrometer;
 import washbook.functions.scale.PotentialAlcohol;
 import washbook.functions.scale.TemperatureUnit;
 import washbook.log.ComputedColumn;
+import washbook.log.language.Figure;
+import washbook.log.language.Message;
 
 /**
  * One way in which a person may have come to a figure.
@@ -24,7 +26,8 @@ import washbook.log.ComputedColumn;
  * @param detail in words
  * @param figure recomputes a row that way; NaN where it cannot
  */
-record WayOfCalculating(Set<Audit.Cause> causes, String detail, ToDoubleFunction<AuditRow> figure) {
+record WayOfCalculating(
+    Set<Audit.Cause> causes, Message detail, ToDoubleFunction<AuditRow> figure) {
 
   /** Multipliers of the difference of the gravities: common practice, no source. */
   private static final double[] FACTORS = {131.25, 131, 125, 1000 / 7.36, 1000 / 7.5, 129, 105};
@@ -35,12 +38,12 @@ record WayOfCalculating(Set<Audit.Cause> causes, String detail, ToDoubleFunction
   /** A pair of gravities that a figure may have been calculated from. */
   private record Source(
       Set<Audit.Cause> causes,
-      String detail,
+      Message detail,
       ToDoubleFunction<AuditRow> original,
       ToDoubleFunction<AuditRow> gravity) {}
 
   /** A way to calculate from two gravities. */
-  private record Way(Set<Audit.Cause> causes, String detail, DoubleBinaryOperator figure) {}
+  private record Way(Set<Audit.Cause> causes, Message detail, DoubleBinaryOperator figure) {}
 
   /** All ways to come to a column, the right one first and simpler ones before others. */
   static List<WayOfCalculating> of(ComputedColumn column, double calibrationC) {
@@ -69,8 +72,18 @@ record WayOfCalculating(Set<Audit.Cause> causes, String detail, ToDoubleFunction
     return all;
   }
 
-  private static String join(String way, String source) {
-    return way.isEmpty() ? source : source.isEmpty() ? way : way + ", " + source;
+  private static Message join(Message way, Message source) {
+    return way.equals(Message.NONE)
+        ? source
+        : source.equals(Message.NONE) ? way : detail("both", way, source);
+  }
+
+  private static Message detail(String key, Object... arguments) {
+    return Message.of("audit.detail." + key, arguments);
+  }
+
+  private static Figure figure(String format, double value) {
+    return new Figure(String.format(Locale.ROOT, format, value));
   }
 
   private static double figure(DoubleBinaryOperator way, double original, double gravity) {
@@ -84,17 +97,17 @@ record WayOfCalculating(Set<Audit.Cause> causes, String detail, ToDoubleFunction
 
   private static List<Source> sources(double calibrationC) {
     List<Source> sources = new ArrayList<>();
-    sources.add(new Source(Set.of(), "", AuditRow::original, AuditRow::gravity));
+    sources.add(new Source(Set.of(), Message.NONE, AuditRow::original, AuditRow::gravity));
     sources.add(
         new Source(
             EnumSet.of(Audit.Cause.WARM_READING),
-            "from the readings as they were",
+            detail("asRead"),
             row -> row.original() + row.originalReading() - row.unfed(),
             AuditRow::reading));
     sources.add(
         new Source(
             EnumSet.of(Audit.Cause.FED_SUGAR_IGNORED),
-            "from the first original gravity alone",
+            detail("firstAlone"),
             AuditRow::unfed,
             AuditRow::gravity));
     for (double other : CALIBRATIONS) {
@@ -102,7 +115,7 @@ record WayOfCalculating(Set<Audit.Cause> causes, String detail, ToDoubleFunction
         sources.add(
             new Source(
                 EnumSet.of(Audit.Cause.WRONG_REFERENCE),
-                String.format(Locale.ROOT, "corrected as if calibrated at %.1f \u00b0C", other),
+                detail("calibrated", figure("%.1f", other)),
                 row -> original(row, other),
                 row -> corrected(row, other, original(row, other))));
       }
@@ -137,14 +150,14 @@ record WayOfCalculating(Set<Audit.Cause> causes, String detail, ToDoubleFunction
     all.add(
         new WayOfCalculating(
             thumb,
-            "1 point for every 6 \u00b0F above 60 \u00b0F",
+            detail("fahrenheit"),
             row ->
                 row.reading() + (TemperatureUnit.F.fromCelsius(row.temperatureC()) - 60) / 6000));
     for (double perDegree : new double[] {0.0002, 0.00025, 0.0003}) {
       all.add(
           new WayOfCalculating(
               thumb,
-              String.format(Locale.ROOT, "%.5f for every \u00b0C", perDegree),
+              detail("perDegree", figure("%.5f", perDegree)),
               row -> row.reading() + (row.temperatureC() - calibrationC) * perDegree));
     }
     return all;
@@ -161,32 +174,31 @@ record WayOfCalculating(Set<Audit.Cause> causes, String detail, ToDoubleFunction
 
   private static List<Way> alcohol() {
     List<Way> ways = new ArrayList<>();
-    ways.add(new Way(Set.of(), "", (og, g) -> Balance.of(og, Math.min(og, g)).percentVolume()));
+    ways.add(
+        new Way(
+            Set.of(), Message.NONE, (og, g) -> Balance.of(og, Math.min(og, g)).percentVolume()));
     Set<Audit.Cause> thumb = EnumSet.of(Audit.Cause.RULE_OF_THUMB);
     for (double factor : FACTORS) {
       ways.add(
-          new Way(
-              thumb,
-              String.format(Locale.ROOT, "%.2f x (original - current gravity)", factor),
-              (og, g) -> factor * (og - g)));
+          new Way(thumb, detail("factor", figure("%.2f", factor)), (og, g) -> factor * (og - g)));
     }
     Set<Audit.Cause> potentials = EnumSet.of(Audit.Cause.DIFFERENCE_OF_POTENTIALS);
     ways.add(
         new Way(
             potentials,
-            "potential alcohol at first less now",
+            detail("potentials"),
             (og, g) -> PotentialAlcohol.model(og) - PotentialAlcohol.model(g)));
     for (double grams : new double[] {16.83, 17, 18}) {
       ways.add(
           new Way(
               potentials,
-              String.format(Locale.ROOT, "grams per litre gone over %.2f", grams),
+              detail("grams", figure("%.2f", grams)),
               (og, g) -> PotentialAlcohol.fixed(og, grams) - PotentialAlcohol.fixed(g, grams)));
     }
     ways.add(
         new Way(
             EnumSet.of(Audit.Cause.APPARENT_AS_REAL),
-            "the balance with the apparent extract in it",
+            detail("balance"),
             (og, g) ->
                 FermentingWash.alcoholByMass(SucroseSolution.brix(og), SucroseSolution.brix(g))
                     * FermentingWash.density20(g)
@@ -196,25 +208,27 @@ record WayOfCalculating(Set<Audit.Cause> causes, String detail, ToDoubleFunction
 
   private static List<Way> apparent() {
     return List.of(
-        new Way(Set.of(), "", (og, g) -> Balance.of(og, Math.min(og, g)).apparentAttenuation()),
         new Way(
-            EnumSet.of(Audit.Cause.RULE_OF_THUMB),
-            "points gone over points at first",
-            WayOfCalculating::pointsGone));
+            Set.of(),
+            Message.NONE,
+            (og, g) -> Balance.of(og, Math.min(og, g)).apparentAttenuation()),
+        new Way(
+            EnumSet.of(Audit.Cause.RULE_OF_THUMB), detail("points"), WayOfCalculating::pointsGone));
   }
 
   private static List<Way> real() {
     Set<Audit.Cause> apparent = EnumSet.of(Audit.Cause.APPARENT_AS_REAL);
     return List.of(
-        new Way(Set.of(), "", (og, g) -> Balance.of(og, Math.min(og, g)).realAttenuation()),
-        new Way(apparent, "by the gravities alone", WayOfCalculating::pointsGone),
+        new Way(
+            Set.of(), Message.NONE, (og, g) -> Balance.of(og, Math.min(og, g)).realAttenuation()),
+        new Way(apparent, detail("gravities"), WayOfCalculating::pointsGone),
         new Way(
             apparent,
-            "by the apparent extract",
+            detail("extract"),
             (og, g) -> Balance.of(og, Math.min(og, g)).apparentAttenuation()),
         new Way(
             EnumSet.of(Audit.Cause.RULE_OF_THUMB),
-            "0.8192 of the apparent one",
+            detail("share", new Figure("0.8192")),
             (og, g) -> 0.8192 * Balance.of(og, Math.min(og, g)).apparentAttenuation()));
   }
 

@@ -11,6 +11,7 @@ import washbook.log.LogTable;
 import washbook.log.Role;
 import washbook.log.Understanding;
 import washbook.log.WrittenScale;
+import washbook.log.language.Language;
 import washbook.log.reading.HydrometerRows;
 import washbook.log.reading.RowTimes;
 import washbook.log.sheet.Grid;
@@ -27,6 +28,7 @@ import washbook.log.sheet.Grid;
  * @param temperatureC as measured; NaN where the log has none
  * @param scale on which the log's gravities are drawn
  * @param temperatureUnit in which its temperatures are drawn
+ * @param language of the log
  */
 public record BatchCurve(
     String batch,
@@ -37,12 +39,13 @@ public record BatchCurve(
     double[] abv,
     double[] temperatureC,
     WrittenScale scale,
-    TemperatureUnit temperatureUnit) {
+    TemperatureUnit temperatureUnit,
+    Language language) {
 
   /** Points more than these cannot be told apart; of longer batches this many are drawn. */
   public static final int MOST_POINTS = 400;
 
-  /** Drawn on SG and in °C. */
+  /** Drawn on SG and in °C, with English words. */
   public BatchCurve(
       String batch,
       String sheet,
@@ -51,7 +54,17 @@ public record BatchCurve(
       double[] gravity,
       double[] abv,
       double[] temperatureC) {
-    this(batch, sheet, timed, days, gravity, abv, temperatureC, WrittenScale.SG, TemperatureUnit.C);
+    this(
+        batch,
+        sheet,
+        timed,
+        days,
+        gravity,
+        abv,
+        temperatureC,
+        WrittenScale.SG,
+        TemperatureUnit.C,
+        Language.EN);
   }
 
   /** The gravities on the log's own scale. */
@@ -118,7 +131,8 @@ public record BatchCurve(
         numbers(abv, rows),
         Arrays.stream(rows).mapToDouble(row -> measured(table, reading, row)).toArray(),
         gravity == null ? WrittenScale.SG : gravity.scale(),
-        HydrometerRows.unitOf(table.column(Role.TEMPERATURE).orElse(null)));
+        HydrometerRows.unitOf(table.column(Role.TEMPERATURE).orElse(null)),
+        (gravity == null ? abv : gravity).language());
   }
 
   private static boolean isTime(double[] days) {

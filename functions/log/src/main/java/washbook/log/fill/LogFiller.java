@@ -143,7 +143,7 @@ public final class LogFiller {
             table.lastRow(),
             corrected ? scale.decimals() : column.decimals(),
             new FilledCells(column, scale, language, fill, formulas));
-    return new FilledColumn(table, column, scale, patch);
+    return new FilledColumn(table, column, scale, language, patch);
   }
 
   private record FilledCells(

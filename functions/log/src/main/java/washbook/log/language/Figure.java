@@ -6,7 +6,8 @@ package washbook.log.language;
  * @param plain with a point
  */
 public record Figure(String plain) {
-  String in(Language language) {
+  /** As it is written in that language. */
+  public String in(Language language) {
     return language.hasDecimalComma() ? plain.replace('.', ',') : plain;
   }
 }

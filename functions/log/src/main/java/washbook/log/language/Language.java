@@ -1,5 +1,7 @@
 package washbook.log.language;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -44,6 +46,18 @@ public enum Language {
       }
     }
     return EN;
+  }
+
+  /** A day as it is written in numbers. */
+  public String shown(LocalDate day) {
+    String pattern =
+        switch (this) {
+          case EN, AF -> "uuuu-MM-dd";
+          case DE -> "dd.MM.uuuu";
+          case NL -> "dd-MM-uuuu";
+          case FR, ES, IT, PT -> "dd/MM/uuuu";
+        };
+    return day.format(DateTimeFormatter.ofPattern(pattern, Locale.ROOT));
   }
 
   /** Whether decimals are written with a comma. */

@@ -5,16 +5,22 @@ import java.util.List;
 /**
  * Something said to a person, before it is known in which language.
  *
+ * @param texts the files that it is taken from
  * @param key of the text in the files of all languages
  * @param arguments what its placeholders stand for: texts that are quoted as they are, {@link
  *     Figure}s and other messages
  */
-public record Message(String key, List<Object> arguments) {
+public record Message(Messages texts, String key, List<Object> arguments) {
   /** Nothing to say. */
   public static final Message NONE = of("blank");
 
   public Message {
     arguments = List.copyOf(arguments);
+  }
+
+  /** One of the texts that stand beside {@link Messages}. */
+  public Message(String key, List<Object> arguments) {
+    this(Messages.OF_LOGS, key, arguments);
   }
 
   /** A message of these arguments. */
@@ -24,7 +30,7 @@ public record Message(String key, List<Object> arguments) {
 
   /** The sentence. */
   public String in(Language language) {
-    String text = Messages.of(language).text(key);
+    String text = texts.text(language, key);
     StringBuilder sentence = new StringBuilder();
     int at = 0;
     for (int open = text.indexOf('{'); open >= 0; open = text.indexOf('{', at)) {

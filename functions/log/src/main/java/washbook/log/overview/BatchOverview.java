@@ -3,6 +3,9 @@ package washbook.log.overview;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import washbook.log.language.Language;
+import washbook.log.language.Message;
 
 /**
  * Where one batch stands. The names of the components are those of the JSON report; what is not
@@ -54,17 +57,31 @@ public record BatchOverview(
     Double highestTemperatureC,
     List<Warning> warnings) {
 
+  private static final Set<String> STATES =
+      Set.of("lag", "working", "slowing", "stuck", "done", "restarted", "too few readings");
+
   /** A list of its own. */
   public BatchOverview {
     warnings = warnings == null ? List.of() : List.copyOf(warnings);
   }
 
-  /** The same with the warnings that depend on the day on which it is looked at. */
-  public BatchOverview asOf(LocalDate today, WarningLimits limits) {
+  /**
+   * The same with the warnings that depend on the day on which it is looked at.
+   *
+   * @param language in which they are told
+   */
+  public BatchOverview asOf(LocalDate today, WarningLimits limits, Language language) {
     List<Warning> now = new ArrayList<>(warnings);
     now.removeIf(warning -> warning.kind() == Warning.Kind.OVERDUE);
-    Warnings.overdue(this, today, limits).ifPresent(now::add);
+    new Warnings(limits, language).overdue(this, today).ifPresent(now::add);
     return with(now);
+  }
+
+  /** The state as a person reads it. */
+  public Message stateMessage() {
+    return STATES.contains(state)
+        ? Message.of("state." + state.replace(' ', '-'))
+        : Message.of("plain", state);
   }
 
   BatchOverview with(List<Warning> other) {

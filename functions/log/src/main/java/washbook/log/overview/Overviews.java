@@ -20,6 +20,7 @@ import washbook.log.Role;
 import washbook.log.Understanding;
 import washbook.log.fill.ComputedTable;
 import washbook.log.fill.Filling;
+import washbook.log.language.Language;
 import washbook.log.reading.RowTimes;
 import washbook.log.sheet.Grid;
 
@@ -38,13 +39,23 @@ public final class Overviews {
 
   private final WarningLimits limits;
   private final LocalDate today;
+  private final Language language;
 
   /**
    * @param today the day on which a reading may be overdue
    */
   public Overviews(WarningLimits limits, LocalDate today) {
+    this(limits, today, Language.EN);
+  }
+
+  /**
+   * @param today the day on which a reading may be overdue
+   * @param language in which warnings are told
+   */
+  public Overviews(WarningLimits limits, LocalDate today, Language language) {
     this.limits = limits;
     this.today = today;
+    this.language = language;
   }
 
   /** One for each batch with a reading, of the tables that are understood without doubt. */
@@ -103,7 +114,9 @@ public final class Overviews {
             known(Arrays.stream(readings.temperaturesC()).min().orElse(Double.NaN), 1),
             known(Arrays.stream(readings.temperaturesC()).max().orElse(Double.NaN), 1),
             List.of());
-    return plain.with(new Warnings(limits).of(plain, fitted, outlook)).asOf(today, limits);
+    return plain
+        .with(new Warnings(limits, language).of(plain, fitted, outlook))
+        .asOf(today, limits, language);
   }
 
   private static double original(Batch batch, BatchReadings readings) {

@@ -1,5 +1,7 @@
 package washbook.log.overview;
 
+import washbook.log.language.Message;
+
 /**
  * Something about a batch that a person should look at. The names of the components are those of
  * the JSON report.
@@ -10,12 +12,6 @@ package washbook.log.overview;
  * @param source where the limit comes from
  */
 public record Warning(Kind kind, String cell, String reason, String source) {
-  /** What all limits of ours rest on; each of them can be set. */
-  static final String PRACTICE = "common practice, no source";
-
-  /** A limit that the person has set. */
-  static final String GIVEN = "limit as given";
-
   /** What is wrong. */
   public enum Kind {
     /** The gravity has stopped falling above its expected end. */
@@ -38,6 +34,11 @@ public record Warning(Kind kind, String cell, String reason, String source) {
 
     public String word() {
       return word;
+    }
+
+    /** What a person reads. */
+    public Message message() {
+      return Message.of("warning.kind." + name());
     }
   }
 }

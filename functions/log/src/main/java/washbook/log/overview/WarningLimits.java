@@ -8,6 +8,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import washbook.functions.Numbers;
+import washbook.log.language.Figure;
+import washbook.log.language.Message;
 
 /** When a batch is worth a warning. Every limit has a usual value and can be set. */
 public final class WarningLimits {
@@ -42,6 +44,9 @@ public final class WarningLimits {
       this.unit = unit;
     }
   }
+
+  /** What all limits of ours rest on; each of them can be set. */
+  static final Message PRACTICE = Message.of("warning.practice");
 
   private static final WarningLimits USUAL = new WarningLimits(Map.of());
 
@@ -106,13 +111,19 @@ public final class WarningLimits {
   }
 
   /** Where the limit comes from. */
-  String source(Limit limit) {
-    return given.containsKey(limit) ? Warning.GIVEN : Warning.PRACTICE;
+  Message source(Limit limit) {
+    return given.containsKey(limit) ? Message.of("warning.given") : PRACTICE;
   }
 
   /** The value with its unit. */
-  String shown(Limit limit) {
-    return Numbers.show(of(limit)) + " " + limit.unit;
+  Message shown(Limit limit) {
+    Object unit =
+        switch (limit.unit) {
+          case "days" -> Message.of("warning.days");
+          case "points" -> Message.of("scale.POINTS");
+          default -> limit.unit;
+        };
+    return Message.of("warning.limit", new Figure(Numbers.show(of(limit))), unit);
   }
 
   /** What was set, for telling one run's settings from another's. */

@@ -8,6 +8,9 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import washbook.functions.ferment.Outlook;
+import washbook.log.language.Figure;
+import washbook.log.language.Language;
+import washbook.log.language.Message;
 import washbook.log.overview.Warning.Kind;
 import washbook.log.overview.WarningLimits.Limit;
 
@@ -26,9 +29,14 @@ final class Warnings {
   private static final Set<String> AT_WORK = Set.of("lag", "working", "slowing", "restarted");
 
   private final WarningLimits limits;
+  private final Language language;
 
-  Warnings(WarningLimits limits) {
+  /**
+   * @param language in which the reasons are told
+   */
+  Warnings(WarningLimits limits, Language language) {
     this.limits = limits;
+    this.language = language;
   }
 
   /**
@@ -55,11 +63,11 @@ final class Warnings {
                 Kind.NOT_FALLING,
                 "",
                 Limit.LAG,
-                "after %.1f days the gravity has fallen by %.1f points; it should have begun within"
-                    + " %s.",
-                batch.days(),
-                1000 * Math.max(0, fall) + 0.0,
-                limits.shown(Limit.LAG)));
+                Message.of(
+                    "warning.notFalling",
+                    figure("%.1f", batch.days()),
+                    figure("%.1f", 1000 * Math.max(0, fall) + 0.0),
+                    limits.shown(Limit.LAG))));
       }
     }
     return batch.state().equals("stuck")
@@ -67,13 +75,13 @@ final class Warnings {
             new Warning(
                 Kind.STUCK,
                 "",
-                String.format(
-                    Locale.ROOT,
-                    "the gravity stands still at %.4f, above its expected end; %.1f %% by mass of"
-                        + " extract are left.",
-                    batch.latestGravity(),
-                    batch.extractLeft() == null ? Double.NaN : batch.extractLeft()),
-                Warning.PRACTICE))
+                Message.of(
+                        "warning.stuck",
+                        figure("%.4f", batch.latestGravity()),
+                        figure(
+                            "%.1f", batch.extractLeft() == null ? Double.NaN : batch.extractLeft()))
+                    .in(language),
+                WarningLimits.PRACTICE.in(language)))
         : Optional.empty();
   }
 
@@ -95,10 +103,10 @@ final class Warnings {
             warm ? Kind.TOO_WARM : Kind.TOO_COLD,
             readings.temperatureCells().get(worst),
             limit,
-            "%.1f °C is %s %s.",
-            values[worst],
-            warm ? "above" : "below",
-            limits.shown(limit)));
+            Message.of(
+                warm ? "warning.tooWarm" : "warning.tooCold",
+                figure("%.1f", values[worst]),
+                limits.shown(limit))));
   }
 
   private Optional<Warning> abovePlan(BatchOverview batch) {
@@ -108,9 +116,10 @@ final class Warnings {
                 Kind.ABOVE_PLAN,
                 "",
                 Limit.PLANNED,
-                "%.2f %% vol are more than the planned %s.",
-                batch.alcohol(),
-                limits.shown(Limit.PLANNED)))
+                Message.of(
+                    "warning.abovePlan",
+                    figure("%.2f", batch.alcohol()),
+                    limits.shown(Limit.PLANNED))))
         : Optional.empty();
   }
 
@@ -136,12 +145,12 @@ final class Warnings {
                 Kind.SUSPICIOUS,
                 readings.cells().get(i),
                 Limit.OFF_COURSE,
-                "%.4f is %.1f points %s %s; more than %s.",
-                gravities[i],
-                1000 * Math.abs(off),
-                off > 0 ? "above" : "below",
-                byNeighbours ? "the readings beside it" : "the fitted course",
-                limits.shown(Limit.OFF_COURSE)));
+                Message.of(
+                    (off > 0 ? "warning.above." : "warning.below.")
+                        + (byNeighbours ? "neighbours" : "course"),
+                    figure("%.4f", gravities[i]),
+                    figure("%.1f", 1000 * Math.abs(off)),
+                    limits.shown(Limit.OFF_COURSE))));
       }
     }
   }
@@ -176,28 +185,32 @@ final class Warnings {
   }
 
   /** Whether a wash that works was not read for days; an old log is no longer waited for. */
-  static Optional<Warning> overdue(BatchOverview batch, LocalDate today, WarningLimits limits) {
+  Optional<Warning> overdue(BatchOverview batch, LocalDate today) {
     if (batch.lastDate() == null || !AT_WORK.contains(batch.state())) {
       return Optional.empty();
     }
-    long since = ChronoUnit.DAYS.between(LocalDate.parse(batch.lastDate()), today);
+    LocalDate last = LocalDate.parse(batch.lastDate());
+    long since = ChronoUnit.DAYS.between(last, today);
     return since > limits.of(Limit.OVERDUE) && since <= limits.of(Limit.CLOSED)
         ? Optional.of(
-            new Warnings(limits)
-                .warning(
-                    Kind.OVERDUE,
-                    "",
-                    Limit.OVERDUE,
-                    "it was last read on %s, %d days ago, and was %s; more than %s.",
-                    batch.lastDate(),
+            warning(
+                Kind.OVERDUE,
+                "",
+                Limit.OVERDUE,
+                Message.of(
+                    "warning.overdue",
+                    language.shown(last),
                     since,
-                    batch.state().equals("lag") ? "not working yet" : batch.state(),
-                    limits.shown(Limit.OVERDUE)))
+                    Message.of("warning.was." + batch.state()),
+                    limits.shown(Limit.OVERDUE))))
         : Optional.empty();
   }
 
-  private Warning warning(Kind kind, String cell, Limit limit, String reason, Object... values) {
-    return new Warning(
-        kind, cell, String.format(Locale.ROOT, reason, values), limits.source(limit));
+  private Warning warning(Kind kind, String cell, Limit limit, Message reason) {
+    return new Warning(kind, cell, reason.in(language), limits.source(limit).in(language));
+  }
+
+  private static Figure figure(String format, double value) {
+    return new Figure(String.format(Locale.ROOT, format, value));
   }
 }

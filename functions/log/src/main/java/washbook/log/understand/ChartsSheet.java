@@ -1,5 +1,8 @@
 package washbook.log.understand;
 
+import java.util.Arrays;
+import washbook.log.language.Language;
+import washbook.log.language.Message;
 import washbook.log.sheet.Grid;
 import washbook.log.sheet.Grid.Kind;
 
@@ -7,14 +10,18 @@ import washbook.log.sheet.Grid.Kind;
 public final class ChartsSheet {
   public static final String NAME = "Washbook charts";
 
-  /** Stands in its first cell and tells it from a sheet of that name that someone else made. */
-  public static final String TITLE = "Washbook charts, drawn from the filled logs of this workbook";
-
   private ChartsSheet() {}
+
+  /** Stands in its first cell and tells it from a sheet of that name that someone else made. */
+  public static String title(Language language) {
+    return Message.of("charts.title").in(language);
+  }
 
   public static boolean isOne(Grid grid) {
     return grid.name().equalsIgnoreCase(NAME)
         && grid.kind(0, 0) == Kind.TEXT
-        && grid.text(0, 0).equals(TITLE);
+        && Arrays.stream(Language.values())
+            .map(ChartsSheet::title)
+            .anyMatch(grid.text(0, 0)::equals);
   }
 }

@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import washbook.log.ComputedColumn;
 import washbook.log.LogColumn;
 import washbook.log.Role;
+import washbook.log.language.Message;
 
 /** What is counted and which row is named, of figures that stand beside each other. */
 class AuditFiguresTest {
@@ -30,7 +31,7 @@ class AuditFiguresTest {
         ComputedColumn.ABV,
         List.of(batches),
         List.of(Audit.Cause.UNKNOWN),
-        "",
+        Message.NONE,
         0);
   }
 

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.function.IntToDoubleFunction;
 import org.junit.jupiter.api.Test;
 import washbook.log.ComputedColumn;
+import washbook.log.language.Language;
 import washbook.log.sheet.TestGrid;
 import washbook.log.understand.LogMap;
 import washbook.log.understand.SheetUnderstanding;
@@ -63,7 +64,7 @@ class AuditTest {
   void findsTheRuleOfThumb() {
     Audit.Column column = audit("Alcohol % vol", i -> 125 * (original() - gravity(i)));
     assertEquals(List.of(Audit.Cause.RULE_OF_THUMB), column.causes());
-    assertEquals("125.00 x (original - current gravity)", column.detail());
+    assertEquals("125.00 x (original - current gravity)", column.detail().in(Language.EN));
   }
 
   @Test

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.function.IntToDoubleFunction;
 import org.junit.jupiter.api.Test;
+import washbook.log.language.Language;
 import washbook.log.sheet.TestGrid;
 import washbook.log.understand.LogMap;
 import washbook.log.understand.SheetUnderstanding;
@@ -46,7 +47,7 @@ class AuditedLogsTest {
     Audit.Column column = audit("", "ABV", "'%.3f %%", AuditedLogsTest::alcohol).get(0);
     assertEquals(List.of(Audit.Cause.AGREES), column.causes());
     assertEquals(6, column.compared());
-    assertEquals("agrees with ours", column.causes().get(0).meaning());
+    assertEquals("agrees with ours", column.causes().get(0).message().in(Language.EN));
   }
 
   @Test
@@ -68,7 +69,8 @@ class AuditedLogsTest {
     assertEquals(
         Set.of(Audit.Cause.RULE_OF_THUMB, Audit.Cause.WARM_READING), Set.copyOf(column.causes()));
     assertEquals(
-        "105.00 x (original - current gravity), from the readings as they were", column.detail());
+        "105.00 x (original - current gravity), from the readings as they were",
+        column.detail().in(Language.EN));
     assertTrue(column.leftOver() < 0.01, "left over " + column.leftOver());
   }
 
@@ -88,6 +90,6 @@ class AuditedLogsTest {
     Audit.Column column = audit("", "ABV", "%.6f", i -> 20 + alcohol(i) + more[i]).get(0);
     assertEquals(List.of(Audit.Cause.UNKNOWN), column.causes());
     assertEquals(Math.sqrt(20 * 20 + 0.25), column.leftOver(), 1e-3);
-    assertEquals("", column.detail());
+    assertEquals("", column.detail().in(Language.EN));
   }
 }

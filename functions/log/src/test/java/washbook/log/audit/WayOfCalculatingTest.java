@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import washbook.log.ComputedColumn;
+import washbook.log.language.Language;
 
 /** Each way in which people come to a figure, by its own rule. */
 class WayOfCalculatingTest {
@@ -20,7 +21,7 @@ class WayOfCalculatingTest {
 
   private static WayOfCalculating way(ComputedColumn column, String detail) {
     return WayOfCalculating.of(column, 20).stream()
-        .filter(way -> way.detail().equals(detail))
+        .filter(way -> way.detail().in(Language.EN).equals(detail))
         .findFirst()
         .orElseThrow();
   }
@@ -94,7 +95,7 @@ class WayOfCalculatingTest {
     List<String> found =
         WayOfCalculating.of(ComputedColumn.CORRECTED_GRAVITY, own).stream()
             .filter(way -> way.causes().equals(Set.of(Audit.Cause.WRONG_REFERENCE)))
-            .map(way -> way.detail().replaceAll("[^0-9.]", ""))
+            .map(way -> way.detail().in(Language.EN).replaceAll("[^0-9.]", ""))
             .toList();
     assertEquals(List.of(others.split(" ")), found);
   }

@@ -35,6 +35,8 @@ class MessagesTest {
           "plain",
           "amount",
           "quoted",
+          "warning.limit",
+          "audit.detail.both",
           "scale.SG",
           "scale.THOUSANDTHS",
           "FR scale.POINTS");

@@ -13,6 +13,7 @@ import washbook.log.Understanding;
 import washbook.log.fill.FillOptions;
 import washbook.log.fill.Filling;
 import washbook.log.fill.LogFiller;
+import washbook.log.language.Language;
 import washbook.log.overview.Warning.Kind;
 import washbook.log.sheet.TestGrid;
 import washbook.log.understand.LogMap;
@@ -81,9 +82,10 @@ class OverviewsTest {
     assertEquals(List.of(), kinds(log, LocalDate.of(2026, 1, 4)));
     BatchOverview early = overview(log, LocalDate.of(2025, 10, 9), List.of());
     LocalDate later = LocalDate.of(2025, 10, 12);
-    assertEquals(1, early.asOf(later, WarningLimits.usual()).warnings().size());
+    assertEquals(1, early.asOf(later, WarningLimits.usual(), Language.EN).warnings().size());
     assertEquals(
-        List.of(), early.asOf(later, WarningLimits.parse(List.of("overdue-days=9"))).warnings());
+        List.of(),
+        early.asOf(later, WarningLimits.parse(List.of("overdue-days=9")), Language.EN).warnings());
   }
 
   @Test
@@ -126,8 +128,10 @@ class OverviewsTest {
             #2025-10-16 | 0.998 | 15 |""");
     assertEquals(
         List.of(
-            new Warning(Kind.TOO_WARM, "C4", "36.0 °C is above 32 °C.", Warning.PRACTICE),
-            new Warning(Kind.TOO_COLD, "C5", "9.0 °C is below 10 °C.", Warning.PRACTICE)),
+            new Warning(
+                Kind.TOO_WARM, "C4", "36.0 °C is above 32 °C.", "common practice, no source"),
+            new Warning(
+                Kind.TOO_COLD, "C5", "9.0 °C is below 10 °C.", "common practice, no source")),
         plum.warnings());
   }
 
@@ -143,7 +147,7 @@ class OverviewsTest {
         #2025-10-16 | 0.998 | 20 |""";
     Warning above = overview(log, TODAY, List.of("planned-abv=10")).warnings().get(0);
     assertEquals(Kind.ABOVE_PLAN, above.kind());
-    assertEquals(Warning.GIVEN, above.source());
+    assertEquals("limit as given", above.source());
     assertTrue(above.reason().endsWith("more than the planned 10 % vol."), above.reason());
     assertEquals(List.of(), overview(log, TODAY, List.of("planned-abv=12")).warnings());
   }

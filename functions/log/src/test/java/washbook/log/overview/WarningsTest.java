@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import washbook.functions.ferment.Outlook;
+import washbook.log.language.Language;
 import washbook.log.overview.Warning.Kind;
 
 /** What is warned of, at both sides of every limit. */
@@ -62,7 +63,8 @@ class WarningsTest {
 
   private static List<Warning> of(
       BatchOverview batch, BatchReadings readings, Outlook outlook, String... limits) {
-    return new Warnings(WarningLimits.parse(List.of(limits))).of(batch, readings, outlook);
+    return new Warnings(WarningLimits.parse(List.of(limits)), Language.EN)
+        .of(batch, readings, outlook);
   }
 
   /** Above 32 °C and below 10 °C, common practice; the furthest one is named. */
@@ -88,7 +90,8 @@ class WarningsTest {
     assertEquals(expected == null ? 0 : 1, found.size());
     for (Warning warning : found) {
       assertEquals(expected, warning.kind() + " " + warning.cell() + " " + warning.reason());
-      assertEquals(limit == null ? Warning.PRACTICE : Warning.GIVEN, warning.source());
+      assertEquals(
+          limit == null ? "common practice, no source" : "limit as given", warning.source());
     }
   }
 
@@ -198,7 +201,9 @@ class WarningsTest {
   })
   void aReadingIsOverdue(String state, LocalDate today, boolean overdue) {
     BatchOverview batch = batch(state, 4.0, 5.0, 9.0);
-    assertEquals(overdue, Warnings.overdue(batch, today, WarningLimits.usual()).isPresent());
+    assertEquals(
+        overdue,
+        new Warnings(WarningLimits.usual(), Language.EN).overdue(batch, today).isPresent());
   }
 
   @ParameterizedTest
@@ -210,11 +215,29 @@ class WarningsTest {
       })
   void anOverdueReadingIsToldWithItsDate(String state, String reason) {
     Warning warning =
-        Warnings.overdue(
-                batch(state, 4.0, 5.0, 9.0), LocalDate.of(2025, 10, 12), WarningLimits.usual())
+        new Warnings(WarningLimits.usual(), Language.EN)
+            .overdue(batch(state, 4.0, 5.0, 9.0), LocalDate.of(2025, 10, 12))
             .orElseThrow();
     assertEquals(reason, warning.reason());
     assertEquals("", warning.cell());
+  }
+
+  @Test
+  void aWarningIsToldInThePersonsLanguageWithItsDatesAndDecimals() {
+    Warning overdue =
+        new Warnings(WarningLimits.usual(), Language.DE)
+            .overdue(batch("working", 4.0, 5.0, 9.0), LocalDate.of(2025, 10, 12))
+            .orElseThrow();
+    assertEquals(
+        "Zuletzt am 05.10.2025 gemessen, vor 7 Tagen; Stand damals: in Gärung; mehr als 4 Tage.",
+        overdue.reason());
+    assertEquals("übliche Praxis, ohne Quelle", overdue.source());
+    Warning warm =
+        new Warnings(WarningLimits.parse(List.of("warmest=28.5")), Language.FR)
+            .of(batch("working", 5.0, 5.0, 9.0), readings("1.085 1.06", "20 31.2"), null)
+            .get(0);
+    assertEquals("31,2 °C dépasse 28,5 °C.", warm.reason());
+    assertEquals("trop chaud", warm.kind().message().in(Language.FR));
   }
 
   /** Both ends of each limit are accepted. */

@@ -1,0 +1,263 @@
+package washbook.runner.language;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Properties;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import washbook.functions.SafetyNote;
+import washbook.log.language.Language;
+import washbook.log.language.Message;
+import washbook.runner.report.AuditReport;
+import washbook.runner.report.FileReport;
+import washbook.runner.report.OverviewColumn;
+
+/** The runner's texts of all languages are there, whole, in that language, and used. */
+class WordingTest {
+  private static final Path SOURCES = Path.of("src/main/java/washbook/runner");
+  private static final Pattern PLACEHOLDER = Pattern.compile("\\{\\d}");
+  private static final Pattern LITERAL = Pattern.compile("\"((?:[^\"\\\\\n]|\\\\.)*)\"");
+
+  /** Texts without words, the product's name, and words that two languages share. */
+  private static final Set<String> SAME_IN_ENGLISH =
+      Set.of(
+          "totals.each",
+          "totals.list",
+          "season.sentence",
+          "head.ours",
+          "DE charts.reading",
+          "FR wash.MALT",
+          "FR chart.heading",
+          "IT totals.files.one",
+          "IT head.file",
+          "IT column.FILE",
+          "NL head.alcohol",
+          "NL head.alcoholVol",
+          "NL charts.alcohol",
+          "NL audit.open",
+          "ES head.alcohol",
+          "ES head.alcoholVol",
+          "ES charts.alcohol");
+
+  /** Words that programs read, and why a command cannot begin. */
+  private static final Set<String> NOT_FOR_THE_FILES =
+      Set.of(
+          "nothing to compare",
+          "nothing recognised",
+          "partly filled",
+          "still run",
+          "days since the first reading",
+          "Alcohol to date",
+          "without dates",
+          "no JSON report of this program",
+          "a report of another command than the first",
+          "' is in more than one report; nothing was written.",
+          "; nothing was written.",
+          "is there already and is no plain file",
+          "is there already and is no season of this program",
+          "is there already and cannot be read as a season of this program");
+
+  private static Properties texts(Language language) {
+    Properties texts = new Properties();
+    try (Reader reader =
+        new InputStreamReader(
+            Wording.class.getResourceAsStream(language.code() + ".properties"),
+            StandardCharsets.UTF_8)) {
+      texts.load(reader);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return texts;
+  }
+
+  @ParameterizedTest
+  @EnumSource(Language.class)
+  void noTextIsMissingAndNoneIsLeftOver(Language language) {
+    assertEquals(
+        new TreeSet<>(texts(Language.EN).stringPropertyNames()),
+        new TreeSet<>(texts(language).stringPropertyNames()));
+  }
+
+  @ParameterizedTest
+  @EnumSource(Language.class)
+  void everyPlaceholderOfATextStandsInItOnce(Language language) {
+    Properties english = texts(Language.EN);
+    Properties here = texts(language);
+    for (String key : english.stringPropertyNames()) {
+      assertEquals(
+          placeholders(english.getProperty(key)), placeholders(here.getProperty(key)), key);
+    }
+  }
+
+  private static List<String> placeholders(String text) {
+    return PLACEHOLDER.matcher(text).results().map(MatchResult::group).sorted().toList();
+  }
+
+  @ParameterizedTest
+  @EnumSource(value = Language.class, names = "EN", mode = EnumSource.Mode.EXCLUDE)
+  void noTextIsLeftInEnglish(Language language) {
+    Properties english = texts(Language.EN);
+    Properties here = texts(language);
+    Set<String> left =
+        english.stringPropertyNames().stream()
+            .filter(key -> english.getProperty(key).equals(here.getProperty(key)))
+            .filter(key -> !SAME_IN_ENGLISH.contains(key))
+            .filter(key -> !SAME_IN_ENGLISH.contains(language + " " + key))
+            .collect(Collectors.toCollection(TreeSet::new));
+    assertEquals(Set.of(), left);
+    Pattern words =
+        Pattern.compile(
+            "\\b(the|and|reading|must|too|which|with|above|below|sugar|log|batch|row|refused)\\b");
+    for (String key : here.stringPropertyNames()) {
+      assertFalse(words.matcher(here.getProperty(key)).find(), key + ": " + here.getProperty(key));
+    }
+  }
+
+  /** A key stands in the code as it is, or its last part belongs to a family of them. */
+  @Test
+  void everyTextIsUsedAndEveryKeyThatTheCodeNamesIsThere() throws IOException {
+    Set<String> known = texts(Language.EN).stringPropertyNames();
+    Set<String> literals = new HashSet<>();
+    for (Path file : sources("")) {
+      literals(file).forEach(literal -> literals.add(literal.group(1)));
+    }
+    Set<String> families = new HashSet<>();
+    Arrays.stream(FileReport.Status.values()).forEach(s -> families.add("status." + s));
+    Arrays.stream(AuditReport.Status.values()).forEach(s -> families.add("audit.status." + s));
+    Arrays.stream(OverviewColumn.values()).forEach(c -> families.add("column." + c));
+    Stream.of("MALT", "FRUIT", "SUGAR", "HONEY", "MOLASSES")
+        .forEach(w -> families.add("wash." + w));
+    for (int line = 1; line <= SafetyNote.LINES.size(); line++) {
+      families.add("safety." + line);
+    }
+    Set<String> unused =
+        known.stream()
+            .filter(key -> !families.contains(key) && !literals.contains(key))
+            .filter(key -> !literals.contains(key.replaceFirst("\\.(one|many)$", "")))
+            .filter(key -> !literals.contains(key.replaceFirst("^(head|csv)\\.", "")))
+            .collect(Collectors.toCollection(TreeSet::new));
+    assertEquals(Set.of(), unused);
+    Set<String> missing = new TreeSet<>(families);
+    Pattern named =
+        Pattern.compile(
+            "\\b(?:say|count)\\(\\s*(?:[^\"()]*\\?\\s*\"([a-z.A-Z]+)\"\\s*:\\s*)?\"([a-z.A-Z]+)\"");
+    for (Path file : sources("")) {
+      named
+          .matcher(Files.readString(file))
+          .results()
+          .flatMap(found -> Stream.of(found.group(1), found.group(2)))
+          .filter(key -> key != null && key.contains(".") && !key.endsWith("."))
+          .forEach(missing::add);
+    }
+    missing.removeIf(key -> known.contains(key) || known.contains(key + ".many"));
+    assertEquals(Set.of(), missing);
+  }
+
+  /** Two words in a literal are a text, unless it is markup or the reason of an exception. */
+  @Test
+  void whatPeopleReadStandsInTheFiles() throws IOException {
+    Set<String> found = new TreeSet<>();
+    for (String room :
+        List.of("report", "season", "chart", "run/AuditColumns", "run/FileAuditor")) {
+      for (Path file : sources(room)) {
+        String code = code(file);
+        for (MatchResult literal : LITERAL.matcher(code).results().toList()) {
+          String text = literal.group(1);
+          boolean words = Pattern.compile("[A-Za-z]{2,} [A-Za-z]{2,}").matcher(text).find();
+          boolean markup = text.matches("(?s).*[<>=].*");
+          if (words && !markup && !isReason(code, literal.start())) {
+            found.add(text);
+          }
+        }
+      }
+    }
+    found.removeAll(NOT_FOR_THE_FILES);
+    assertEquals(Set.of(), found);
+  }
+
+  /** Whether a literal belongs to a statement that makes an exception. */
+  private static boolean isReason(String code, int at) {
+    String before = LITERAL.matcher(code.substring(0, at)).replaceAll("\"\"");
+    int statement =
+        Math.max(
+            before.lastIndexOf(';'), Math.max(before.lastIndexOf('{'), before.lastIndexOf('}')));
+    String begun = before.substring(statement + 1);
+    return begun.contains("Exception(") || begun.contains(".damaged(");
+  }
+
+  private static String code(Path file) throws IOException {
+    return Files.readString(file).replaceAll("(?s)/\\*.*?\\*/", "").replaceAll("//.*", "");
+  }
+
+  private static List<MatchResult> literals(Path file) throws IOException {
+    return LITERAL.matcher(code(file)).results().toList();
+  }
+
+  private static List<Path> sources(String begin) throws IOException {
+    try (Stream<Path> files = Files.walk(SOURCES)) {
+      return files
+          .filter(file -> file.toString().endsWith(".java"))
+          .filter(file -> file.toString().startsWith(SOURCES.resolve(begin).toString()))
+          .toList();
+    }
+  }
+
+  @Test
+  void theEnglishCautionIsThatOfTheFunctions() {
+    Wording english = new Wording(Language.EN);
+    assertEquals(SafetyNote.LINES, Caution.lines(english));
+    assertEquals(SafetyNote.text(), Caution.text(english));
+    assertEquals(SafetyNote.POINTER, english.say("safety.pointer"));
+  }
+
+  @ParameterizedTest
+  @EnumSource(Language.class)
+  void aTableHasNoHeadTwiceAndNamesOfSheetsAreAllowed(Language language) {
+    Wording words = new Wording(language);
+    Set<String> heads = new HashSet<>();
+    for (OverviewColumn column : OverviewColumn.values()) {
+      assertTrue(heads.add(column.head(words)), column + ": " + column.head(words));
+    }
+    Set<String> sheets = new HashSet<>();
+    for (String key : List.of("season.sheet", "season.sheet.curves", "season.sheet.warnings")) {
+      String name = words.say(key);
+      assertTrue(name.matches("[^\\[\\]:*?/\\\\']{1,31}") && sheets.add(name), name);
+    }
+    for (String key : List.of("report.title", "audit.title")) {
+      assertTrue(words.say(key).startsWith("Washbook: "), words.say(key));
+    }
+    assertTrue(words.say(Message.of("season.title")).startsWith("Washbook"));
+  }
+
+  @Test
+  void numbersAndDaysAreWrittenAsTheReaderWritesThem() {
+    Wording german = new Wording(Language.DE);
+    assertEquals("1,0500", german.number("%.4f", 1.05));
+    assertEquals("30.11.2025", german.day("2025-11-30"));
+    assertEquals("30/11/2025", new Wording(Language.FR).day("2025-11-30"));
+    assertEquals("30-11-2025", new Wording(Language.NL).day("2025-11-30"));
+    assertEquals("2025-11-30", new Wording(Language.EN).day("2025-11-30"));
+    assertEquals("", german.day(""));
+    assertEquals("1 Datei", german.count("totals.files", 1));
+    assertEquals("0 Dateien", german.count("totals.files", 0));
+  }
+}
