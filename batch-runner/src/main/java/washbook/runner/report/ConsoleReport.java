@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import washbook.functions.Numbers;
 import washbook.runner.report.FileReport.BatchReport;
 import washbook.runner.report.FileReport.Refusal;
 import washbook.runner.report.FileReport.Status;
@@ -131,19 +132,21 @@ public final class ConsoleReport {
           batch.refused());
     }
     String gravity =
-        batch.originalGravity() == null
-            ? "unknown"
-            : String.format(Locale.ROOT, "%.4f", batch.originalGravity());
-    return String.format(
-        Locale.ROOT,
-        "%s, %s, batch %s: original gravity %s, %d rows, %d filled, %d refused",
-        table.sheet(),
-        table.range(),
-        batch.name(),
-        gravity,
-        batch.rows(),
-        batch.filled(),
-        batch.refused());
+        batch.originalGravity() == null ? "unknown" : Numbers.fixed(batch.originalGravity(), 4);
+    return table.sheet()
+        + ", "
+        + table.range()
+        + ", batch "
+        + batch.name()
+        + ": original gravity "
+        + gravity
+        + ", "
+        + batch.rows()
+        + " rows, "
+        + batch.filled()
+        + " filled, "
+        + batch.refused()
+        + " refused";
   }
 
   /** Breaks a paragraph into lines for a terminal. */

@@ -7,7 +7,6 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -40,15 +39,19 @@ public final class WordList<M extends Enum<M>> {
     try (InputStream in = owner.getResourceAsStream(file);
         BufferedReader lines =
             new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {
-      lines
-          .lines()
-          .filter(line -> !line.isBlank() && !line.startsWith("#"))
-          .forEach(line -> words.addLine(line, meanings));
+      for (String line = lines.readLine(); line != null; line = lines.readLine()) {
+        if (!line.isBlank() && !line.startsWith("#")) {
+          words.addLine(line, meanings);
+        }
+      }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-    Comparator<Entry<M>> longestFirst = Comparator.comparing(e -> -e.tokens.size());
-    words.byFirstToken.values().forEach(list -> list.sort(longestFirst));
+    for (List<Entry<M>> list : words.byFirstToken.values()) {
+      if (list.size() > 1) {
+        list.sort((a, b) -> Integer.compare(b.tokens.size(), a.tokens.size()));
+      }
+    }
     return words;
   }
 
