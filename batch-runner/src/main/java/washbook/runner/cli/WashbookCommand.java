@@ -76,14 +76,7 @@ final class WashbookCommand {
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setUsageHelpAutoWidth(true);
     SafetyWords.addTo(line, err);
-    line.setExecutionExceptionHandler(
-        (failure, command, parsed) -> {
-          new SafePrinter(err)
-              .println(
-                  "washbook: "
-                      + (failure instanceof IOException ? Failure.reason(failure) : failure));
-          return ExitCode.FILE;
-        });
+    line.setExecutionExceptionHandler((failure, command, parsed) -> Wrong.failed(failure, err));
     line.setParameterExceptionHandler((wrong, given) -> explain(wrong));
     line.getSubcommands().get("calc").setUnmatchedOptionsArePositionalParams(true);
     return line;
@@ -100,6 +93,26 @@ final class WashbookCommand {
     }
     err.flush();
     return ExitCode.USAGE;
+  }
+
+  /**
+   * What is said when a command goes wrong. Apart from the commands, so that Java does not look at
+   * the library's exceptions before one is needed.
+   */
+  static final class Wrong {
+    private Wrong() {}
+
+    /** Says why a command could not go on, and gives its exit code. */
+    static int failed(Exception failure, PrintStream err) {
+      new SafePrinter(err)
+          .println(
+              "washbook: " + (failure instanceof IOException ? Failure.reason(failure) : failure));
+      return ExitCode.FILE;
+    }
+
+    static RuntimeException usage(CommandLine.Model.CommandSpec spec, String message) {
+      return new CommandLine.ParameterException(spec.commandLine(), message);
+    }
   }
 
   /** The version as the jar states it. */
