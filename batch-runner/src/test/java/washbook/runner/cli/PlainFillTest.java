@@ -22,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import picocli.CommandLine;
 import washbook.runner.TestLogs;
 
 /** A fill that goes round the command-line library does what it does through it. */
@@ -77,6 +78,19 @@ final class PlainFillTest {
   void aShardInTheEnvironmentIsLeftToTheLibrary() {
     List<String> words = List.of("a.xlsx");
     assertNull(FillCommand.plain(words, Map.of(RunArguments.SHARD_VARIABLE, "1/2")));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"fill", "explain", "audit", "watch", "season", "portable"})
+  void aCommandMadeAloneHasTheHelpThatItHasAmongAll(String name) {
+    String[][] ways = {{name}, {"help"}};
+    String[] helps = new String[2];
+    for (int i = 0; i < ways.length; i++) {
+      CommandLine line = WashbookCommand.commandLine(ways[i], System.out, System.err);
+      assertEquals(i == 0 ? 1 : 11, line.getSubcommands().size());
+      helps[i] = line.getSubcommands().get(name).getUsageMessage();
+    }
+    assertEquals(helps[1], helps[0]);
   }
 
   @Test
