@@ -109,18 +109,17 @@ public final class WordList<M extends Enum<M>> {
     return here;
   }
 
-  private static boolean stands(List<String> wanted, List<String> tokens, int at) {
+  static boolean stands(List<String> wanted, List<String> tokens, int at) {
     return at + wanted.size() <= tokens.size()
         && tokens.subList(at, at + wanted.size()).equals(wanted);
   }
 
   /** Whether a token is a word of a data file, where * stands for any beginning or end. */
   static boolean isWord(String word, String token) {
+    int letters = word.length() - 1;
     if (word.startsWith("*")) {
-      return token.endsWith(word.substring(1));
+      return token.regionMatches(token.length() - letters, word, 1, letters);
     }
-    return word.endsWith("*")
-        ? token.startsWith(word.substring(0, word.length() - 1))
-        : token.equals(word);
+    return word.endsWith("*") ? token.regionMatches(0, word, 0, letters) : token.equals(word);
   }
 }
