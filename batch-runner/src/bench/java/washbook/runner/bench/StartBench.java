@@ -1,6 +1,7 @@
 package washbook.runner.bench;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -91,7 +92,7 @@ final class StartBench {
         new ArrayList<>(List.of("bash", "-c", "\"$@\" > /dev/null 2>&1 || exit 1; times", "bash"));
     timed.addAll(command);
     Process process = new ProcessBuilder(timed).redirectErrorStream(true).start();
-    String said = new String(process.getInputStream().readAllBytes());
+    String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.US_ASCII);
     if (process.waitFor() != 0) {
       throw new IOException(command + " failed");
     }
