@@ -53,7 +53,8 @@ final class BatchBench {
           bench.manyFiles(files);
         }
       }
-      Files.writeString(Path.of(arguments[0]), bench.page());
+      Path page = Path.of(arguments[0]);
+      Files.writeString(page, bench.page() + otherSections(page));
       System.out.println("written: " + Path.of(arguments[0]).toAbsolutePath());
       if (bench.missed) {
         System.out.println("A LIMIT IS MISSED OR AN ANSWER IS WRONG");
@@ -62,6 +63,13 @@ final class BatchBench {
     } finally {
       delete(folder);
     }
+  }
+
+  /** What stands below the tables of this class in the page as it is: figures of other runs. */
+  private static String otherSections(Path page) throws IOException {
+    String old = Files.exists(page) ? Files.readString(page) : "";
+    int section = old.indexOf("\n## ");
+    return section < 0 ? "" : old.substring(section);
   }
 
   /** The launcher makes its class archive at the first use, in the background. */
@@ -236,26 +244,27 @@ final class BatchBench {
 
   private String page() {
     return """
-        # How fast, and how much memory
+    # How fast, and how much memory
 
-        Written by `mvn -Pbench-runner -pl batch-runner -am verify -DskipTests`, all in one run, on %d
-        processors with Java %s. Every command is a process of its own, its start included; peak is
-        the largest resident memory. Each filled log is read back: every row has to be filled and
-        every hundredth has to hold what the single functions give. The floor inflates and deflates
-        the same results in as many threads (two) and does nothing else, at zlib's usual level 6;
-        Washbook deflates at level 4 (5 %% more bytes), for which the floor is a line of its own. POI's usermodel reads and
-        writes, the computing between is the same code. LibreOffice only loads and saves: computing
-        would come on top; its results are counted, and it is started for every 250 files.
+    Written by `mvn -Pbench-runner -pl batch-runner -am verify -DskipTests`, all in one run, on %d
+    processors with Java %s. Every command is a process of its own, its start included; peak is
+    the largest resident memory. Each filled log is read back: every row has to be filled and
+    every hundredth has to hold what the single functions give. The floor inflates and deflates
+    the same results in as many threads (two) and does nothing else, at zlib's usual level 6;
+    Washbook deflates at level 4 (5 %% more bytes), for which the floor is a line of its own. POI's usermodel reads and
+    writes, the computing between is the same code. LibreOffice only loads and saves: computing
+    would come on top; its results are counted, and it is started for every 250 files.
 
-        %s; options of Java: those of bin/washbook; usermodel -Xmx%dg; two threads each. A tool
-        is given up after %d seconds.
+    %s; options of Java: those of bin/washbook; usermodel -Xmx%dg; two threads each. A tool
+    is given up after %d seconds.
 
-        | must hold | figure | most | |
-        | --- | ---: | ---: | --- |
-        %s
-        | job | tool | seconds | times the floor | peak MB |
-        | --- | --- | ---: | ---: | ---: |
-        %s"""
+    | must hold | figure | most | |
+    | --- | ---: | ---: | --- |
+    %s
+    | job | tool | seconds | times the floor | peak MB |
+    | --- | --- | ---: | ---: | ---: |
+    %s\
+    """
         .formatted(
             Runtime.getRuntime().availableProcessors(),
             System.getProperty("java.version"),

@@ -6,7 +6,6 @@ import java.nio.ByteOrder;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import washbook.runner.file.UnusableFileException;
 
@@ -89,7 +88,7 @@ record Directory(
     for (int i = 0; i < listed.size(); i++) {
       inOrder.add(i);
     }
-    inOrder.sort(Comparator.comparingLong(i -> listed.get(i).recordStart()));
+    inOrder.sort((a, b) -> Long.compare(listed.get(a).recordStart(), listed.get(b).recordStart()));
     List<Part> parts = new ArrayList<>();
     List<Part> ended = new ArrayList<>(listed);
     for (int i = 0; i < inOrder.size(); i++) {

@@ -25,6 +25,12 @@ public record Part(
     long recordEnd,
     @SuppressWarnings("ArrayRecordComponent") byte[] directoryRecord) {
 
+  /** Written out: Java takes long over the first hash that it makes of a record itself. */
+  @Override
+  public int hashCode() {
+    return name.hashCode();
+  }
+
   boolean isEncrypted() {
     return (flags & 1) != 0;
   }

@@ -10,7 +10,6 @@ import java.util.stream.Collectors;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import washbook.log.ComputedColumn;
 import washbook.log.WrittenScale;
@@ -82,11 +81,42 @@ final class FillArguments {
   @Option(
       names = "--chart",
       description =
-          "Add one sheet, Washbook charts, with gravity, alcohol and temperature of every batch over"
-              + " time, or redraw it (.xlsx, .xlsm and .ods).")
+          "Add one sheet, Washbook charts, with gravity, alcohol and temperature of every batch"
+              + " over time, or redraw it (.xlsx, .xlsm and .ods).")
   private boolean chart;
 
-  @Mixin private MapArgument map;
+  @Mixin private MapArgument map = new MapArgument();
+
+  /** Takes an option without a value; false where it is not ours or there already. */
+  boolean takes(String option) {
+    if (option.equals("--in-place") && !inPlace) {
+      inPlace = true;
+    } else if (option.equals("--backup") && !backup) {
+      backup = true;
+    } else {
+      return false;
+    }
+    return true;
+  }
+
+  /** Takes an option with its value; false where one of them is not ours or there already. */
+  boolean takes(String option, String value) {
+    if (option.equals("--out") && out == null) {
+      out = Path.of(value);
+    } else if (option.equals("--language")
+        && language.isEmpty()
+        && Language.of(value).isPresent()) {
+      language = value;
+    } else {
+      return false;
+    }
+    return true;
+  }
+
+  /** Whether the options that were taken do not contradict each other. */
+  boolean goTogether() {
+    return (out == null || !inPlace) && (inPlace || !backup);
+  }
 
   /** The folder for results, or null. */
   Path out() {
@@ -197,7 +227,7 @@ final class FillArguments {
     return found;
   }
 
-  private ParameterException usage(String message) {
-    return new ParameterException(spec.commandLine(), message);
+  private RuntimeException usage(String message) {
+    return WashbookCommand.Wrong.usage(spec, message);
   }
 }

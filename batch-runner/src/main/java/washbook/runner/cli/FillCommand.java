@@ -1,9 +1,11 @@
 package washbook.runner.cli;
 
 import java.io.IOException;
+import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -54,8 +56,55 @@ final class FillCommand implements Callable<Integer> {
   @Parameters(arity = "1..*", paramLabel = "FILE", description = "Logs, or folders with logs.")
   private List<Path> files = List.of();
 
+  /**
+   * The command with these words after its name, read without the command-line library, which costs
+   * as much as filling a small log. Null where only the library does: for all but the plainest
+   * options, and wherever something is wrong.
+   */
+  static FillCommand plain(List<String> words, Map<String, String> environment) {
+    FillCommand command = new FillCommand();
+    command.fill = new FillArguments();
+    command.run = new RunArguments();
+    command.journal = new JournalArguments();
+    command.warnings = new WarningArguments();
+    List<Path> files = new ArrayList<>();
+    for (int i = 0; i < words.size(); i++) {
+      String word = words.get(i);
+      if (word.equals("--dry-run") && !command.dryRun) {
+        command.dryRun = true;
+      } else if (isPlain(word)) {
+        files.add(Path.of(word));
+      } else if (i + 1 < words.size()
+          && isPlain(words.get(i + 1))
+          && command.fill.takes(word, words.get(i + 1))) {
+        i++;
+      } else if (!command.fill.takes(word) && !command.run.takes(word)) {
+        return null;
+      }
+    }
+    command.files = files;
+    boolean complete = !files.isEmpty() && command.fill.goTogether();
+    return complete && !environment.containsKey(RunArguments.SHARD_VARIABLE) ? command : null;
+  }
+
+  /** Whether a word means itself: no option, no file of words, nothing quoted, no odd character. */
+  private static boolean isPlain(String word) {
+    for (int i = 0; i < word.length(); i++) {
+      char c = word.charAt(i);
+      if (c < ' ' || c > '~' || c == '"' || c == '\'' || c == '\\' || c == '$') {
+        return false;
+      }
+    }
+    return !word.isEmpty() && word.charAt(0) != '-' && word.charAt(0) != '@';
+  }
+
   @Override
   public Integer call() throws IOException {
+    return run(parent.out(), parent.err());
+  }
+
+  /** Runs the command and gives its exit code. */
+  int run(PrintStream out, PrintStream err) throws IOException {
     Path report = run.report(files, fill.out());
     Shard shard = run.shard(System.getenv());
     int threads = run.threads();
@@ -73,48 +122,51 @@ final class FillCommand implements Callable<Integer> {
       LeftBehind.clearTree(fill.out());
     }
     List<WorkItem> items = run.files(files, job.destination(), shard);
-    ConsoleReport console = new ConsoleReport(parent.out(), fill.wording(), dryRun, run.quiet());
+    ConsoleReport console = new ConsoleReport(out, fill.wording(), dryRun, run.quiet());
     Stop stop = Stop.onTermination();
     try {
       ManyFiles<FileResult> batch =
           new ManyFiles<>(
               new FileFiller(job),
               console::add,
-              openJournal(items, shard),
+              openJournal(items, shard, err),
               report == null ? null : Reports.open(run.place(items), fill.wording()),
-              parent.err());
+              err);
       boolean whole = batch.run(items, threads, stop);
       console.finish();
       int code = whole && !journal.failed() ? ExitCode.of(console.totals()) : ExitCode.FILE;
-      return mapWasUsed(console) || code != ExitCode.DONE ? code : ExitCode.REFUSED;
+      return mapWasUsed(console, err) || code != ExitCode.DONE ? code : ExitCode.REFUSED;
     } finally {
       stop.done();
     }
   }
 
+  /** Whether nothing but refusals is to be said. */
+  boolean isQuiet() {
+    return run.quiet();
+  }
+
   /** Says which sheets the map names to no effect: most often a name is misspelt. */
-  private boolean mapWasUsed(ConsoleReport console) {
+  private boolean mapWasUsed(ConsoleReport console, PrintStream err) {
     boolean used = true;
     for (String sheet : fill.mappedSheets()) {
       if (!console.hasSeen(sheet)) {
         used = false;
-        parent
-            .err()
-            .println(
-                "--map: there is no log on a sheet named '"
-                    + sheet
-                    + "'; what the map says of it was not used.");
+        err.println(
+            "--map: there is no log on a sheet named '"
+                + sheet
+                + "'; what the map says of it was not used.");
       }
     }
     return used;
   }
 
   /** A dry run notes nothing. */
-  private Journal openJournal(List<WorkItem> items, Shard shard) {
+  private Journal openJournal(List<WorkItem> items, Shard shard, PrintStream err) {
     List<String> settings = new ArrayList<>(fill.settings());
     settings.add(files.toString());
     settings.add(shard.toString());
     settings.add(warnings.settings());
-    return dryRun ? null : journal.open("fill", settings, items.size(), parent.err());
+    return dryRun ? null : journal.open("fill", settings, items.size(), err);
   }
 }

@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import washbook.runner.run.Failure;
 import washbook.runner.run.Journal;
@@ -53,7 +52,7 @@ final class JournalArguments {
     String sign = JournalPlace.sign(all);
     Path file = place != null ? place : JournalPlace.of(command, sign, System.getenv());
     if (place != null && !Journal.mayReplace(place)) {
-      throw new ParameterException(spec.commandLine(), notOurs(place));
+      throw WashbookCommand.Wrong.usage(spec, notOurs(place));
     }
     try {
       Journal journal = Journal.open(file, sign, resume);

@@ -1,6 +1,8 @@
 package washbook.runner.cli;
 
 import java.io.PrintStream;
+import java.util.Arrays;
+import washbook.functions.SafetyNote;
 
 /** The program's entry. */
 public final class Main {
@@ -13,12 +15,31 @@ public final class Main {
     System.exit(lost ? ExitCode.FILE : code);
   }
 
-  /** A plain {@code calc} goes round the command-line library, which costs more than the sum. */
+  /**
+   * What is plain goes round the command-line library, which costs more than a sum or a small log.
+   */
   static int run(String[] args, PrintStream out, PrintStream err) {
     if (args.length > 1 && args[0].equals("calc") && !asksForHelp(args)) {
       return Calc.run(args, 1, new SafePrinter(out), new SafePrinter(err));
     }
-    return WashbookCommand.run(args, out, err);
+    FillCommand fill =
+        args.length > 1 && args[0].equals("fill")
+            ? FillCommand.plain(Arrays.asList(args).subList(1, args.length), System.getenv())
+            : null;
+    return fill == null ? WashbookCommand.run(args, out, err) : fill(fill, out, err);
+  }
+
+  private static int fill(FillCommand fill, PrintStream out, PrintStream err) {
+    int code;
+    try {
+      code = fill.run(new SafePrinter(out), new SafePrinter(err));
+    } catch (Exception failure) {
+      return WashbookCommand.Wrong.failed(failure, err);
+    }
+    if (!fill.isQuiet()) {
+      err.println(SafetyNote.POINTER);
+    }
+    return code;
   }
 
   private static boolean asksForHelp(String[] args) {

@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import washbook.log.understand.LogMap;
 import washbook.runner.run.Failure;
@@ -20,8 +19,8 @@ final class MapArgument {
       names = "--map",
       paramLabel = "FILE",
       description =
-          "A map that says what is where; 'washbook explain --write-map' makes one. Without it NAME.map"
-              + " beside a log, else washbook.map in its folder, is used.")
+          "A map that says what is where; 'washbook explain --write-map' makes one. Without it"
+              + " NAME.map beside a log, else washbook.map in its folder, is used.")
   private Path map;
 
   private String text = "";
@@ -37,8 +36,7 @@ final class MapArgument {
       parsed = LogMap.parse(text);
       return parsed;
     } catch (IOException | IllegalArgumentException unusable) {
-      throw new ParameterException(
-          spec.commandLine(), "--map " + map + ": " + Failure.reason(unusable));
+      throw WashbookCommand.Wrong.usage(spec, "--map " + map + ": " + Failure.reason(unusable));
     }
   }
 

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import washbook.runner.file.FileIdentity;
 import washbook.runner.report.ReportPlace;
@@ -59,6 +58,13 @@ final class RunArguments {
       names = "--quiet",
       description = "Say only what was refused or failed; the exit code stays the same.")
   private boolean quiet;
+
+  /** Takes an option without a value; false where it is not ours or there already. */
+  boolean takes(String option) {
+    boolean taken = option.equals("--quiet") && !quiet;
+    quiet |= taken;
+    return taken;
+  }
 
   boolean quiet() {
     return quiet;
@@ -149,7 +155,7 @@ final class RunArguments {
     return ReportPlace.about(report, items.stream().map(WorkItem::file).toList());
   }
 
-  private ParameterException usage(String message) {
-    return new ParameterException(spec.commandLine(), message);
+  private RuntimeException usage(String message) {
+    return WashbookCommand.Wrong.usage(spec, message);
   }
 }

@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import washbook.log.language.Language;
 import washbook.log.overview.Overviews;
@@ -31,7 +30,7 @@ final class WarningArguments {
     try {
       return WarningLimits.parse(given);
     } catch (IllegalArgumentException wrong) {
-      throw new ParameterException(spec.commandLine(), "--limit: " + wrong.getMessage());
+      throw WashbookCommand.Wrong.usage(spec, "--limit: " + wrong.getMessage());
     }
   }
 

@@ -15,19 +15,6 @@ import washbook.runner.run.Failure;
     mixinStandardHelpOptions = true,
     versionProvider = WashbookCommand.Version.class,
     description = "Correct fermentation and spirit maths for the spreadsheet log you already keep.",
-    subcommands = {
-      FillCommand.class,
-      ExplainCommand.class,
-      AuditCommand.class,
-      WatchCommand.class,
-      SeasonCommand.class,
-      CardCommand.class,
-      ReportCommand.class,
-      CalcCommand.class,
-      FunctionsCommand.class,
-      PortableCommand.class,
-      CommandLine.HelpCommand.class
-    },
     footerHeading = "%nExit codes:%n",
     footer = {
       "  0  all done",
@@ -36,14 +23,9 @@ import washbook.runner.run.Failure;
       "  3  a file could not be read or written",
       "  4  nothing was recognised"
     })
-final class WashbookCommand {
+class WashbookCommand {
   private final PrintStream out;
   private final PrintStream err;
-
-  /** For tools that read the commands' descriptions. */
-  WashbookCommand() {
-    this(System.out, System.err);
-  }
 
   WashbookCommand(PrintStream out, PrintStream err) {
     this.out = out;
@@ -60,7 +42,7 @@ final class WashbookCommand {
 
   /** Runs a command line and gives its exit code. */
   static int run(String[] args, PrintStream out, PrintStream err) {
-    CommandLine line = commandLine(out, err);
+    CommandLine line = commandLine(args, out, err);
     if (args.length == 0) {
       line.usage(line.getErr());
       return ExitCode.USAGE;
@@ -68,25 +50,39 @@ final class WashbookCommand {
     return line.execute(args);
   }
 
-  static CommandLine commandLine(PrintStream out, PrintStream err) {
+  static CommandLine commandLine(String[] args, PrintStream out, PrintStream err) {
+    SafePrinter safeOut = new SafePrinter(out);
+    SafePrinter safeErr = new SafePrinter(err);
+    Object asked = args.length == 0 ? null : command(args[0]);
     CommandLine line =
-        new CommandLine(new WashbookCommand(new SafePrinter(out), new SafePrinter(err)));
+        asked == null
+            ? new CommandLine(new Whole(safeOut, safeErr))
+            : new CommandLine(new WashbookCommand(safeOut, safeErr)).addSubcommand(asked);
     line.setOut(new PrintWriter(out, true, Terminal.charset()));
     line.setErr(new PrintWriter(err, true, Terminal.charset()));
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setUsageHelpAutoWidth(true);
     SafetyWords.addTo(line, err);
-    line.setExecutionExceptionHandler(
-        (failure, command, parsed) -> {
-          new SafePrinter(err)
-              .println(
-                  "washbook: "
-                      + (failure instanceof IOException ? Failure.reason(failure) : failure));
-          return ExitCode.FILE;
-        });
+    line.setExecutionExceptionHandler((failure, command, parsed) -> Wrong.failed(failure, err));
     line.setParameterExceptionHandler((wrong, given) -> explain(wrong));
-    line.getSubcommands().get("calc").setUnmatchedOptionsArePositionalParams(true);
+    CommandLine calc = line.getSubcommands().get("calc");
+    if (calc != null) {
+      calc.setUnmatchedOptionsArePositionalParams(true);
+    }
     return line;
+  }
+
+  /** The command of that name alone: to make them all takes longer than most of them work. */
+  private static Object command(String name) {
+    return switch (name) {
+      case "fill" -> new FillCommand();
+      case "explain" -> new ExplainCommand();
+      case "audit" -> new AuditCommand();
+      case "watch" -> new WatchCommand();
+      case "season" -> new SeasonCommand();
+      case "portable" -> new PortableCommand();
+      default -> null;
+    };
   }
 
   /** Says what is wrong with a command line, without the whole help that would hide it. */
@@ -100,6 +96,52 @@ final class WashbookCommand {
     }
     err.flush();
     return ExitCode.USAGE;
+  }
+
+  /**
+   * What is said when a command goes wrong. Apart from the commands, so that Java does not look at
+   * the library's exceptions before one is needed.
+   */
+  static final class Wrong {
+    private Wrong() {}
+
+    /** Says why a command could not go on, and gives its exit code. */
+    static int failed(Exception failure, PrintStream err) {
+      new SafePrinter(err)
+          .println(
+              "washbook: " + (failure instanceof IOException ? Failure.reason(failure) : failure));
+      return ExitCode.FILE;
+    }
+
+    static RuntimeException usage(CommandLine.Model.CommandSpec spec, String message) {
+      return new CommandLine.ParameterException(spec.commandLine(), message);
+    }
+  }
+
+  /** With all commands, for help and for names that are none. */
+  @Command(
+      subcommands = {
+        FillCommand.class,
+        ExplainCommand.class,
+        AuditCommand.class,
+        WatchCommand.class,
+        SeasonCommand.class,
+        CardCommand.class,
+        ReportCommand.class,
+        CalcCommand.class,
+        FunctionsCommand.class,
+        PortableCommand.class,
+        CommandLine.HelpCommand.class
+      })
+  static final class Whole extends WashbookCommand {
+    /** For tools that read the commands' descriptions. */
+    Whole() {
+      this(System.out, System.err);
+    }
+
+    Whole(PrintStream out, PrintStream err) {
+      super(out, err);
+    }
   }
 
   /** The version as the jar states it. */

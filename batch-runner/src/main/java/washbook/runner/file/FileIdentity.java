@@ -8,6 +8,7 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.text.Normalizer;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 
 /**
  * Which entry of which folder a path names, however it is spelt: through links, mounts or in other
@@ -18,6 +19,12 @@ import java.util.Locale;
  * @param entry what the system knows the entry by; the path that is missing, when there is none yet
  */
 public record FileIdentity(Object folder, Object entry) {
+
+  /** Written out: Java takes long over the first hash that it makes of a record itself. */
+  @Override
+  public int hashCode() {
+    return 31 * Objects.hashCode(folder) + Objects.hashCode(entry);
+  }
 
   /** The identity of what a path names; a link as the last part stands for itself. */
   public static FileIdentity of(Path path) {
@@ -65,9 +72,19 @@ public record FileIdentity(Object folder, Object entry) {
 
   /** Tells hard links in one folder apart, and not the spellings that some folders take for one. */
   private static String withoutCase(Path name) {
-    return Normalizer.normalize(name.toString(), Normalizer.Form.NFC)
+    String text = name.toString();
+    return (isAscii(text) ? text : Normalizer.normalize(text, Normalizer.Form.NFC))
         .toUpperCase(Locale.ROOT)
         .toLowerCase(Locale.ROOT);
+  }
+
+  private static boolean isAscii(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (text.charAt(i) > '~') {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static Path real(Path path) {

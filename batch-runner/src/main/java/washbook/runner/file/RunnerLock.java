@@ -1,10 +1,12 @@
 package washbook.runner.file;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.util.HexFormat;
@@ -22,7 +24,9 @@ final class RunnerLock {
   static final String END = ".lock";
 
   private static final int ATTEMPTS = 100;
-  private static final SecureRandom RANDOM = new SecureRandom();
+
+  /** The system's own lots; Java's, which are drawn from them, take longer to set up. */
+  private static final Path LOTS = Path.of("/dev/urandom");
 
   private final WorkFolder folder;
   private final String token;
@@ -40,9 +44,7 @@ final class RunnerLock {
    */
   static RunnerLock in(WorkFolder folder) throws IOException {
     for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
-      byte[] random = new byte[8];
-      RANDOM.nextBytes(random);
-      String token = HexFormat.of().formatHex(random);
+      String token = HexFormat.of().formatHex(drawn());
       Path name = Path.of(BEGIN + token + END);
       FileChannel channel;
       try {
@@ -57,6 +59,19 @@ final class RunnerLock {
       channel.close();
     }
     throw new IOException("'" + folder.path() + "': no lock could be taken.");
+  }
+
+  private static byte[] drawn() {
+    byte[] random = new byte[8];
+    try (InputStream lots = Files.newInputStream(LOTS)) {
+      if (lots.readNBytes(random, 0, random.length) == random.length) {
+        return random;
+      }
+    } catch (IOException none) {
+      // Not every system has them.
+    }
+    new SecureRandom().nextBytes(random);
+    return random;
   }
 
   /** Where the system has no locks we go on without; others wait a day before they clear up. */

@@ -1,5 +1,7 @@
 package washbook.runner.markup;
 
+import static java.nio.charset.StandardCharsets.US_ASCII;
+
 import ch.randelshofer.fastdoubleparser.JavaDoubleParser;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -13,6 +15,11 @@ public final class Decimal {
       POWERS[i] = Double.parseDouble("1e" + i);
     }
   }
+
+  /** As many numbers as the JDK has read before the library is set up. */
+  private static final int FEW = 500;
+
+  private static int few;
 
   private Decimal() {}
 
@@ -72,6 +79,10 @@ public final class Decimal {
       }
     }
     try {
+      if (few < FEW) {
+        few++;
+        return Double.parseDouble(new String(bytes, start, end - start, US_ASCII));
+      }
       return JavaDoubleParser.parseDouble(bytes, start, end - start);
     } catch (NumberFormatException e) {
       return Double.NaN;

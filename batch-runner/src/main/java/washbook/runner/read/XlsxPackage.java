@@ -24,7 +24,13 @@ import washbook.runner.sheet.Texts;
  */
 public final class XlsxPackage implements Closeable {
   /** A worksheet; chart and dialog sheets are left out. */
-  public record Sheet(String name, Part part) {}
+  public record Sheet(String name, Part part) {
+    /** Written out: Java takes long over the first hash that it makes of a record itself. */
+    @Override
+    public int hashCode() {
+      return name.hashCode();
+    }
+  }
 
   private static final byte[] SHEET_DATA = XmlScanner.ascii("sheetData");
   private static final byte[] COLUMN = XmlScanner.ascii("col");

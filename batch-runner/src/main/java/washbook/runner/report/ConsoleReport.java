@@ -4,6 +4,7 @@ import java.io.PrintStream;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import washbook.functions.Numbers;
 import washbook.runner.language.Wording;
 import washbook.runner.report.FileReport.BatchReport;
 import washbook.runner.report.FileReport.Refusal;
@@ -142,7 +143,7 @@ public final class ConsoleReport {
     String gravity =
         batch.originalGravity() == null
             ? words.say("console.unknown")
-            : words.number("%.4f", batch.originalGravity());
+            : words.decimal(Numbers.fixed(batch.originalGravity(), 4));
     return words.say(
         "console.batch",
         table.sheet(),

@@ -6,7 +6,6 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -49,7 +48,7 @@ public final class FileList {
         list.refuse(path, "There is no such file.");
       }
     }
-    list.found.sort(Comparator.comparing(found -> found.item.shown()));
+    list.found.sort((a, b) -> a.item.shown().compareTo(b.item.shown()));
     list.refuseSharedTargets();
     return list.share(shard);
   }

@@ -14,6 +14,17 @@ import washbook.runner.ask.MapBeside;
  */
 public record FileStamp(long size, long modified) {
 
+  /** Written out: Java takes long over the first comparison that it makes of a record itself. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof FileStamp that && size == that.size && modified == that.modified;
+  }
+
+  @Override
+  public int hashCode() {
+    return Long.hashCode(size) * 31 + Long.hashCode(modified);
+  }
+
   /** The stamp of a file as it is now. */
   public static FileStamp of(Path file) throws IOException {
     BasicFileAttributes attributes = Files.readAttributes(file, BasicFileAttributes.class);

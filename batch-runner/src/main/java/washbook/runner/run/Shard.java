@@ -62,6 +62,11 @@ public record Shard(int index, int count) {
    * same sizes, in whatever order.
    */
   BitSet byBytes(List<Weighed> files) {
+    if (count == 1) {
+      BitSet all = new BitSet();
+      all.set(0, files.size());
+      return all;
+    }
     PriorityQueue<Load> loads =
         new PriorityQueue<>(Comparator.comparingLong(Load::bytes).thenComparingInt(Load::index));
     IntStream.rangeClosed(1, count).forEach(part -> loads.add(new Load(part, 0)));

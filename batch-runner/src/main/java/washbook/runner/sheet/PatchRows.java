@@ -1,7 +1,6 @@
 package washbook.runner.sheet;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.ColumnPatch;
@@ -39,7 +38,7 @@ public final class PatchRows {
       }
       columns.add(new Column(patch));
     }
-    columns.sort(Comparator.comparingInt(column -> column.patch.column()));
+    columns.sort((a, b) -> Integer.compare(a.patch.column(), b.patch.column()));
   }
 
   /** The first row from here on that has to do with a patch, or Integer.MAX_VALUE. */

@@ -107,7 +107,10 @@ public final class XlsxWriter implements SheetWriter {
                       new UnusableFileException(
                           "The workbook has no sheet \"" + patch.sheet() + "\"."));
       boolean partTwice =
-          workbook.sheets().stream().filter(s -> s.part().equals(sheet.part())).count() > 1;
+          workbook.sheets().stream()
+                  .filter(s -> s.part().name().equals(sheet.part().name()))
+                  .count()
+              > 1;
       if (partTwice) {
         throw new UnusableFileException("The file is damaged: two sheets are in one part.");
       }

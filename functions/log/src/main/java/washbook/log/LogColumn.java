@@ -9,4 +9,22 @@ package washbook.log;
  * @param unit scale or unit as a word of CONVERT (SG, BRIX, C, F, L, KG ...), "" where none applies
  * @param why how role and unit were settled, as a sentence
  */
-public record LogColumn(int column, String header, Role role, String unit, String why) {}
+public record LogColumn(int column, String header, Role role, String unit, String why) {
+
+  /** Written out: Java takes long over the first comparison that it makes of a record itself. */
+  @Override
+  public boolean equals(Object other) {
+    return this == other
+        || (other instanceof LogColumn that
+            && column == that.column
+            && role == that.role
+            && header.equals(that.header)
+            && unit.equals(that.unit)
+            && why.equals(that.why));
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * column + header.hashCode();
+  }
+}

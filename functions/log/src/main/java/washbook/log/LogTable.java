@@ -26,6 +26,12 @@ public record LogTable(
     List<String> remarks,
     boolean settled) {
 
+  /** Written out: Java takes long over the first hash that it makes of a record itself. */
+  @Override
+  public int hashCode() {
+    return 31 * headerRow + firstColumn;
+  }
+
   /** The table's first column with that role. */
   public Optional<LogColumn> column(Role role) {
     return columns.stream().filter(c -> c.role() == role).findFirst();

@@ -1,6 +1,5 @@
 package washbook.log;
 
-import java.util.Locale;
 import java.util.OptionalDouble;
 import washbook.functions.Numbers;
 import washbook.functions.ferment.Balance;
@@ -37,8 +36,8 @@ public record StatedWash(WashKind kind, String why) {
     StringBuilder worth = new StringBuilder();
     for (String word : WashKind.words()) {
       double alcohol = Balance.of(original, USUAL_END, WashKind.of(word)).percentVolume();
-      worth.append(
-          String.format(Locale.ROOT, "%s %s %.1f", worth.isEmpty() ? "" : ",", word, alcohol));
+      worth.append(worth.isEmpty() ? " " : ", ").append(word);
+      worth.append(' ').append(Numbers.fixed(alcohol, 1));
     }
     return "kind of wash not stated, taken as MALT; from "
         + Numbers.round(original, 4)

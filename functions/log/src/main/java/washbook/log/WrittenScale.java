@@ -63,7 +63,7 @@ public record WrittenScale(ReadingScale scale, boolean inThousandths) {
 
   /** Whether it is SG as functions take and give it. */
   public boolean isPlainGravity() {
-    return equals(SG);
+    return scale == ReadingScale.SG && !inThousandths;
   }
 
   /** The figure of an SG 20/20. */

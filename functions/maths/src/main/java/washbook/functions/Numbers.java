@@ -34,6 +34,13 @@ public final class Numbers {
         : Double.toString(value);
   }
 
+  /** The number with that many decimal places, halves away from zero. */
+  public static String fixed(double value, int digits) {
+    return Double.isFinite(value)
+        ? BigDecimal.valueOf(value).setScale(digits, RoundingMode.HALF_UP).toPlainString()
+        : Double.toString(value);
+  }
+
   /** Reads a number written with a point; null when the text is none. */
   public static Double parse(String text) {
     String trimmed = text.strip();

@@ -44,7 +44,10 @@ public final class ComputedTable implements ComputedCells {
 
   private static final int READINGS_PER_RISE = 5;
 
-  private static final CatalogueFunction PLUS_MINUS = Catalogue.get("ABVPLUSMINUS");
+  /** Looked for when a table first wants it: most do not. */
+  private static final class PlusMinus {
+    static final CatalogueFunction FUNCTION = Catalogue.get("ABVPLUSMINUS");
+  }
 
   private final LogTable table;
   private final WashKind kind;
@@ -244,7 +247,8 @@ public final class ComputedTable implements ComputedCells {
 
   private static double plusMinus(double originalGravity, Balance balance) {
     Answer answer =
-        PLUS_MINUS.call(originalGravity, balance.gravity(), null, null, balance.kind().word());
+        PlusMinus.FUNCTION.call(
+            originalGravity, balance.gravity(), null, null, balance.kind().word());
     return answer instanceof Answer.Number number ? number.value() : Double.NaN;
   }
 

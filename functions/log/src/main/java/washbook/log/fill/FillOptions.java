@@ -1,10 +1,8 @@
 package washbook.log.fill;
 
-import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import washbook.log.ComputedColumn;
 import washbook.log.WrittenScale;
 import washbook.log.language.Language;
@@ -36,11 +34,9 @@ public record FillOptions(
 
   /** The usual columns as plain numbers. */
   public static FillOptions usual() {
-    return new FillOptions(
-        Arrays.stream(ComputedColumn.values())
-            .filter(ComputedColumn::byDefault)
-            .collect(Collectors.toSet()),
-        FormulaStyle.VALUES);
+    Set<ComputedColumn> usual = EnumSet.allOf(ComputedColumn.class);
+    usual.removeIf(column -> !column.byDefault());
+    return new FillOptions(usual, FormulaStyle.VALUES);
   }
 
   /** The same with the corrected reading on one scale in all logs. */

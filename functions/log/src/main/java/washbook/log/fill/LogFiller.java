@@ -1,7 +1,6 @@
 package washbook.log.fill;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -101,7 +100,11 @@ public final class LogFiller {
     List<ColumnPatch> patches =
         filled.stream()
             .map(FilledColumn::patch)
-            .sorted(Comparator.comparing(ColumnPatch::headerRow).thenComparing(ColumnPatch::column))
+            .sorted(
+                (a, b) ->
+                    a.headerRow() != b.headerRow()
+                        ? Integer.compare(a.headerRow(), b.headerRow())
+                        : Integer.compare(a.column(), b.column()))
             .toList();
     return new Filling(
         new SheetPatch(understanding.sheet(), patches),

@@ -18,16 +18,25 @@ public enum Language {
   NL,
   AF;
 
+  private static final List<Language> ALL = List.of(values());
+
+  private final String code = name().toLowerCase(Locale.ROOT);
+
   /** The code of ISO 639, as in file names and environment variables. */
   public String code() {
-    return name().toLowerCase(Locale.ROOT);
+    return code;
   }
 
   /** The language of a code with or without a country: {@code de}, {@code de_AT.UTF-8}. */
   public static Optional<Language> of(String code) {
-    String start = code.strip().toLowerCase(Locale.ROOT).split("[_.@-]", 2)[0];
-    for (Language language : values()) {
-      if (language.code().equals(start)) {
+    String whole = code.strip().toLowerCase(Locale.ROOT);
+    int end = 0;
+    while (end < whole.length() && "_.@-".indexOf(whole.charAt(end)) < 0) {
+      end++;
+    }
+    String start = whole.substring(0, end);
+    for (Language language : ALL) {
+      if (language.code.equals(start)) {
         return Optional.of(language);
       }
     }

@@ -31,10 +31,13 @@ final class MergedAreas {
 
   MergedAreas(List<Grid.Area> given) {
     List<Grid.Area> sorted = new ArrayList<>(given);
-    sorted.sort(
-        Comparator.comparingInt(Grid.Area::firstRow).thenComparingInt(Grid.Area::firstColumn));
+    if (sorted.size() > 1) {
+      sorted.sort(
+          Comparator.comparingInt(Grid.Area::firstRow).thenComparingInt(Grid.Area::firstColumn));
+    }
     TreeMap<Integer, Grid.Area> open = new TreeMap<>();
-    PriorityQueue<Grid.Area> ends = new PriorityQueue<>(Comparator.comparingInt(MergedAreas::last));
+    PriorityQueue<Grid.Area> ends =
+        new PriorityQueue<>((a, b) -> Integer.compare(last(a), last(b)));
     for (Grid.Area area : sorted) {
       while (!ends.isEmpty() && last(ends.peek()) < area.firstRow()) {
         open.remove(ends.remove().firstColumn());

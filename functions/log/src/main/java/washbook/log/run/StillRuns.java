@@ -110,9 +110,11 @@ public final class StillRuns {
         leaveAlone(one.table(), one.header(), "little says that it is one");
       }
     }
-    runs.sort(
-        Comparator.comparing((StillRun run) -> run.table().headerRow())
-            .thenComparing(run -> run.table().firstColumn()));
+    if (runs.size() > 1) {
+      runs.sort(
+          Comparator.comparing((StillRun run) -> run.table().headerRow())
+              .thenComparing(run -> run.table().firstColumn()));
+    }
   }
 
   private void leaveAlone(RunTable table, RunHeader header, String why) {

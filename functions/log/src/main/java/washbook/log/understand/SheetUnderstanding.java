@@ -202,7 +202,9 @@ public final class SheetUnderstanding {
                   && h.overlaps(header));
       headers.add(header);
     }
-    headers.sort(Comparator.comparing(Header::bottomRow).thenComparing(Header::firstColumn));
+    if (headers.size() > 1) {
+      headers.sort(Comparator.comparing(Header::bottomRow).thenComparing(Header::firstColumn));
+    }
     return headers;
   }
 

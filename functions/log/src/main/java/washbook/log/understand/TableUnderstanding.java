@@ -2,7 +2,6 @@ package washbook.log.understand;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import washbook.functions.Numbers;
 import washbook.log.Batch;
@@ -146,11 +145,10 @@ final class TableUnderstanding {
         batches,
         settings,
         List.of(
-            String.format(
-                Locale.ROOT,
-                "instrument calibrated at %s \u00b0C: %s",
-                Numbers.round(settings.calibrationC(), 2),
-                settings.calibrationWhy()),
+            "instrument calibrated at "
+                + Numbers.round(settings.calibrationC(), 2)
+                + " \u00b0C: "
+                + settings.calibrationWhy(),
             settings
                 .wash()
                 .remark(

@@ -6,8 +6,11 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /** Words by which a text speaks of a ferment or of another trade; they stand in trade-words.txt. */
@@ -23,7 +26,22 @@ public final class TradeWords {
   /** Longer texts are prose: they speak of many things. */
   private static final int LONGEST = 120;
 
-  private static final List<Entry> ENTRIES = load();
+  /** By their first token, as every note of a log is looked through for them. */
+  private static final Map<String, List<Entry>> BY_FIRST_TOKEN = new HashMap<>();
+
+  /** Single words with a star. */
+  private static final List<Entry> WITH_STAR = new ArrayList<>();
+
+  static {
+    for (Entry entry : load()) {
+      String first = entry.tokens.get(0);
+      if (first.contains("*")) {
+        WITH_STAR.add(entry);
+      } else {
+        BY_FIRST_TOKEN.computeIfAbsent(first, k -> new ArrayList<>()).add(entry);
+      }
+    }
+  }
 
   private record Entry(Side side, List<String> tokens) {}
 
@@ -36,25 +54,20 @@ public final class TradeWords {
     }
     Set<Side> sides = EnumSet.noneOf(Side.class);
     List<String> tokens = Vocabulary.tokens(text);
-    for (Entry entry : ENTRIES) {
-      if (!sides.contains(entry.side) && stands(entry.tokens, tokens)) {
-        sides.add(entry.side);
+    for (int at = 0; at < tokens.size(); at++) {
+      String token = tokens.get(at);
+      for (Entry entry : BY_FIRST_TOKEN.getOrDefault(token, List.of())) {
+        if (WordList.stands(entry.tokens, tokens, at)) {
+          sides.add(entry.side);
+        }
+      }
+      for (Entry entry : WITH_STAR) {
+        if (!sides.contains(entry.side) && WordList.isWord(entry.tokens.get(0), token)) {
+          sides.add(entry.side);
+        }
       }
     }
     return sides;
-  }
-
-  private static boolean stands(List<String> wanted, List<String> tokens) {
-    for (int at = 0; at + wanted.size() <= tokens.size(); at++) {
-      boolean all = true;
-      for (int i = 0; all && i < wanted.size(); i++) {
-        all = WordList.isWord(wanted.get(i), tokens.get(at + i));
-      }
-      if (all) {
-        return true;
-      }
-    }
-    return false;
   }
 
   private static List<Entry> load() {

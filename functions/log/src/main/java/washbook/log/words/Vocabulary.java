@@ -65,9 +65,32 @@ public final class Vocabulary {
 
   /** Lower-case words without accents; the degree sign, % and / are words of their own. */
   public static List<String> tokens(String text) {
-    String plain =
-        Normalizer.normalize(
-            text.replace('\u00ba', '\u00b0').replace("\u00df", "ss"), Normalizer.Form.NFKD);
+    return isAscii(text) ? asciiTokens(text) : tokensOf(withoutAccents(text));
+  }
+
+  /** The same as {@link #tokensOf}, for the thousands of words that are read at every start. */
+  private static List<String> asciiTokens(String text) {
+    List<String> tokens = new ArrayList<>();
+    int start = -1;
+    for (int i = 0; i <= text.length(); i++) {
+      char c = i < text.length() ? text.charAt(i) : ' ';
+      boolean letter = (c | 0x20) >= 'a' && (c | 0x20) <= 'z';
+      boolean digit = c >= '0' && c <= '9';
+      boolean ends = !digit && (!letter || (start >= 0 && text.charAt(i - 1) <= '9'));
+      if (ends && start >= 0) {
+        tokens.add(text.substring(start, i).toLowerCase(Locale.ROOT));
+        start = -1;
+      }
+      if (start < 0 && (letter || digit)) {
+        start = i;
+      } else if (c == '%' || c == '/') {
+        tokens.add(String.valueOf(c));
+      }
+    }
+    return tokens;
+  }
+
+  private static List<String> tokensOf(String plain) {
     List<String> tokens = new ArrayList<>();
     StringBuilder word = new StringBuilder();
     for (int i = 0; i < plain.length(); i++) {
@@ -87,6 +110,20 @@ public final class Vocabulary {
     }
     end(word, tokens);
     return tokens;
+  }
+
+  private static String withoutAccents(String text) {
+    return Normalizer.normalize(
+        text.replace('\u00ba', '\u00b0').replace("\u00df", "ss"), Normalizer.Form.NFKD);
+  }
+
+  private static boolean isAscii(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (text.charAt(i) > '~') {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static void end(StringBuilder word, List<String> tokens) {

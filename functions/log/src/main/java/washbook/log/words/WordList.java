@@ -7,7 +7,6 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -40,15 +39,19 @@ public final class WordList<M extends Enum<M>> {
     try (InputStream in = owner.getResourceAsStream(file);
         BufferedReader lines =
             new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {
-      lines
-          .lines()
-          .filter(line -> !line.isBlank() && !line.startsWith("#"))
-          .forEach(line -> words.addLine(line, meanings));
+      for (String line = lines.readLine(); line != null; line = lines.readLine()) {
+        if (!line.isBlank() && !line.startsWith("#")) {
+          words.addLine(line, meanings);
+        }
+      }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-    Comparator<Entry<M>> longestFirst = Comparator.comparing(e -> -e.tokens.size());
-    words.byFirstToken.values().forEach(list -> list.sort(longestFirst));
+    for (List<Entry<M>> list : words.byFirstToken.values()) {
+      if (list.size() > 1) {
+        list.sort((a, b) -> Integer.compare(b.tokens.size(), a.tokens.size()));
+      }
+    }
     return words;
   }
 
@@ -106,18 +109,17 @@ public final class WordList<M extends Enum<M>> {
     return here;
   }
 
-  private static boolean stands(List<String> wanted, List<String> tokens, int at) {
+  static boolean stands(List<String> wanted, List<String> tokens, int at) {
     return at + wanted.size() <= tokens.size()
         && tokens.subList(at, at + wanted.size()).equals(wanted);
   }
 
   /** Whether a token is a word of a data file, where * stands for any beginning or end. */
   static boolean isWord(String word, String token) {
+    int letters = word.length() - 1;
     if (word.startsWith("*")) {
-      return token.endsWith(word.substring(1));
+      return token.regionMatches(token.length() - letters, word, 1, letters);
     }
-    return word.endsWith("*")
-        ? token.startsWith(word.substring(0, word.length() - 1))
-        : token.equals(word);
+    return word.endsWith("*") ? token.regionMatches(0, word, 0, letters) : token.equals(word);
   }
 }

@@ -64,6 +64,15 @@ class MessagesTest {
 
   @ParameterizedTest
   @EnumSource(Language.class)
+  void everyTextIsReadAsJavasOwnReaderReadsIt(Language language) {
+    Properties texts = texts(language);
+    for (String key : texts.stringPropertyNames()) {
+      assertEquals(texts.getProperty(key), Messages.OF_LOGS.text(language, key), key);
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource(Language.class)
   void everyPlaceholderOfATextStandsInItOnce(Language language) {
     Properties english = texts(Language.EN);
     Properties here = texts(language);

@@ -5,9 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertNotSame;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Random;
 import java.util.Set;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -25,12 +27,17 @@ class VocabularyTest {
     "GRAVITY, density, Dichte, densité, densidad, densità, densidade, dichtheid, digtheid",
     "EXTRACT, extract, Extrakt, extrait, extracto, estratto, extrato, extract, ekstrak",
     "READING, reading, Messwert, lecture, lectura, lettura, leitura, meting, lesing",
-    "HYDROMETER, hydrometer, Spindel, densimètre, densímetro, densimetro, densímetro, hydrometer, hidrometer",
-    "REFRACTOMETER, refractometer, Refraktometer, réfractomètre, refractómetro, rifrattometro, refratómetro, refractometer, refraktometer",
-    "TEMPERATURE, temperature, Temperatur, température, temperatura, temperatura, temperatura, temperatuur, temperatuur",
+    "HYDROMETER, hydrometer, Spindel, densimètre, densímetro, densimetro, densímetro, hydrometer,"
+        + " hidrometer",
+    "REFRACTOMETER, refractometer, Refraktometer, réfractomètre, refractómetro, rifrattometro,"
+        + " refratómetro, refractometer, refraktometer",
+    "TEMPERATURE, temperature, Temperatur, température, temperatura, temperatura, temperatura,"
+        + " temperatuur, temperatuur",
     "CALIBRATION, calibrated, geeicht, étalonné, calibrado, tarato, calibrado, geijkt, gekalibreer",
-    "CORRECTED, corrected, korrigiert, corrigé, corregido, corretto, corrigido, gecorrigeerd, gekorrigeer",
-    "UNCORRECTED, uncorrected, unkorrigiert, brut, bruto, grezzo, bruto, ongecorrigeerd, ongekorrigeer",
+    "CORRECTED, corrected, korrigiert, corrigé, corregido, corretto, corrigido, gecorrigeerd,"
+        + " gekorrigeer",
+    "UNCORRECTED, uncorrected, unkorrigiert, brut, bruto, grezzo, bruto, ongecorrigeerd,"
+        + " ongekorrigeer",
     "NEGATION, not, nicht, pas, no, non, não, niet, nie",
     "ALCOHOL, alcohol, Alkohol, alcool, alcohol, alcol, álcool, alcohol, alkohol",
     "SUGAR, sugar, Zucker, sucre, azúcar, zucchero, açúcar, suiker, suiker",
@@ -45,8 +52,10 @@ class VocabularyTest {
     "TOTAL, average, Mittelwert, moyenne, promedio, media, média, gemiddelde, gemiddelde",
     "FACTOR, factor, Faktor, facteur, factor, fattore, fator, factor, faktor",
     "TARGET, target, Ziel, cible, objetivo, obiettivo, alvo, doel, teiken",
-    "ORIGINALGRAVITY, original gravity, Stammwürze, densité initiale, densidad inicial, densità iniziale, densidade inicial, begindichtheid, begindigtheid",
-    "FINALGRAVITY, final gravity, Enddichte, densité finale, densidad final, densità finale, densidade final, einddichtheid, einddigtheid",
+    "ORIGINALGRAVITY, original gravity, Stammwürze, densité initiale, densidad inicial, densità"
+        + " iniziale, densidade inicial, begindichtheid, begindigtheid",
+    "FINALGRAVITY, final gravity, Enddichte, densité finale, densidad final, densità finale,"
+        + " densidade final, einddichtheid, einddigtheid",
     "SAMPLE, sample, Probe, échantillon, muestra, campione, amostra, monster, monster",
   })
   void aWordMeansTheSameInEightLanguages(
@@ -222,5 +231,20 @@ class VocabularyTest {
     assertEquals(EnumSet.of(Concept.DAY), Vocabulary.meanings("Day 1"));
     assertNotSame(first, Vocabulary.meanings("Date 1"));
     assertEquals(first, Vocabulary.meanings("Date 1"));
+  }
+
+  /** An accent sends the same text the longer way. */
+  @Test
+  void aTextWithoutAccentsIsTakenApartAsOneWithThem() {
+    Random random = new Random(11);
+    for (int i = 0; i < 20_000; i++) {
+      StringBuilder text = new StringBuilder();
+      for (int left = random.nextInt(12); left > 0; left--) {
+        text.append("aZ09bY5 %/-._()".charAt(random.nextInt(15)));
+      }
+      List<String> longer = new ArrayList<>(Vocabulary.tokens(text + " \u00e9"));
+      longer.remove(longer.size() - 1);
+      assertEquals(longer, Vocabulary.tokens(text.toString()), text.toString());
+    }
   }
 }

@@ -132,6 +132,12 @@ public record WashKind(
     return sum;
   }
 
+  /** Written out: Java takes long over the first hash that it makes of a record itself. */
+  @Override
+  public int hashCode() {
+    return word.hashCode();
+  }
+
   /** Original extract with the water that inversion has taken up by then, % by mass. */
   public double countedExtract(double originalExtract, double trueExtract) {
     return inverted == 0

@@ -1,57 +1,66 @@
 package washbook.functions.scale;
 
-import java.util.function.DoubleUnaryOperator;
 import washbook.functions.liquid.FermentingWash;
 import washbook.functions.liquid.Solve;
 import washbook.functions.liquid.SucroseSolution;
 
 /** The scales on which the sugar of a wash is read; all meet at SG 20/20. */
 public enum SugarScale {
-  SG(x -> x, g -> g),
+  SG,
   /** 1000 x (SG - 1). */
-  POINTS(x -> 1 + x / 1000, g -> 1000 * (g - 1)),
+  POINTS,
   /** % by mass of sucrose. */
-  BRIX(SucroseSolution::gravity, SucroseSolution::brix),
+  BRIX,
   /** % by mass of extract; the same figure as Brix. */
-  PLATO(SucroseSolution::gravity, SucroseSolution::brix),
+  PLATO,
   /** % by mass of extract; the same figure as Brix. */
-  BALLING(SucroseSolution::gravity, SucroseSolution::brix),
+  BALLING,
   /** 145 - 145 / SG, the modulus for liquids heavier than water. */
-  BAUME(x -> 145 / (145 - x), g -> 145 - 145 / g),
+  BAUME,
   /** The same as points. */
-  OECHSLE(x -> 1 + x / 1000, g -> 1000 * (g - 1)),
+  OECHSLE,
   /**
    * Klosterneuburg scale: Oechsle = KMW x (4.54 + 0.022 KMW); Ambrosi 1994 as quoted in a lexicon
    * of food.
    */
-  KMW(
-      x -> 1 + x * (4.54 + 0.022 * x) / 1000,
-      g -> (Math.sqrt(4.54 * 4.54 + 88 * (g - 1)) - 4.54) / 0.044),
+  KMW,
   /** 200 x (SG - 1). */
-  TWADDELL(x -> 1 + x / 200, g -> 200 * (g - 1)),
+  TWADDELL,
   /** Density at 20 °C, kg/m3. */
-  KGM3(x -> x / FermentingWash.density20(1), FermentingWash::density20),
+  KGM3,
   /** Grams of extract per litre at 20 °C. */
-  GL(SugarScale::gravityOfGramsPerLitre, PotentialAlcohol::gramsPerLitre),
+  GL,
   /** % vol after a ferment to SG 1.000, by the model. */
-  POTENTIAL(PotentialAlcohol::gravityOfModel, PotentialAlcohol::model);
-
-  private final DoubleUnaryOperator toGravity;
-  private final DoubleUnaryOperator fromGravity;
-
-  SugarScale(DoubleUnaryOperator toGravity, DoubleUnaryOperator fromGravity) {
-    this.toGravity = toGravity;
-    this.fromGravity = fromGravity;
-  }
+  POTENTIAL;
 
   /** SG 20/20 of a value on this scale. */
   public double toGravity(double value) {
-    return toGravity.applyAsDouble(value);
+    return switch (this) {
+      case SG -> value;
+      case POINTS, OECHSLE -> 1 + value / 1000;
+      case BRIX, PLATO, BALLING -> SucroseSolution.gravity(value);
+      case BAUME -> 145 / (145 - value);
+      case KMW -> 1 + value * (4.54 + 0.022 * value) / 1000;
+      case TWADDELL -> 1 + value / 200;
+      case KGM3 -> value / FermentingWash.density20(1);
+      case GL -> gravityOfGramsPerLitre(value);
+      case POTENTIAL -> PotentialAlcohol.gravityOfModel(value);
+    };
   }
 
   /** Value on this scale of an SG 20/20. */
   public double fromGravity(double gravity) {
-    return fromGravity.applyAsDouble(gravity);
+    return switch (this) {
+      case SG -> gravity;
+      case POINTS, OECHSLE -> 1000 * (gravity - 1);
+      case BRIX, PLATO, BALLING -> SucroseSolution.brix(gravity);
+      case BAUME -> 145 - 145 / gravity;
+      case KMW -> (Math.sqrt(4.54 * 4.54 + 88 * (gravity - 1)) - 4.54) / 0.044;
+      case TWADDELL -> 200 * (gravity - 1);
+      case KGM3 -> FermentingWash.density20(gravity);
+      case GL -> PotentialAlcohol.gramsPerLitre(gravity);
+      case POTENTIAL -> PotentialAlcohol.model(gravity);
+    };
   }
 
   private static double gravityOfGramsPerLitre(double gramsPerLitre) {
