@@ -70,12 +70,17 @@ final class Attack {
 
   /** How the program is started. */
   static List<String> program() {
+    return program("washbook.runner.cli.Main");
+  }
+
+  /** How a class with a main method is started, with the memory that the program gets here. */
+  static List<String> program(String main) {
     List<String> words = new ArrayList<>();
     words.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     words.addAll(
         List.of("-Xmx128m", "-Xshare:auto", "-XX:TieredStopAtLevel=1", "-XX:-UsePerfData"));
     words.addAll(List.of("-cp", System.getProperty("java.class.path")));
-    words.add("washbook.runner.cli.Main");
+    words.add(main);
     return words;
   }
 
@@ -136,6 +141,12 @@ final class Attack {
   /** The same, with the n-th call that writes in the folder failing (0 kills); calls are logged. */
   Ended runWithFault(Path here, Path library, int at, int error, Path log, String... arguments)
       throws IOException, InterruptedException {
+    return run(here, faultAt(here, library, at, error, log), arguments);
+  }
+
+  /** What the library reads. */
+  static Map<String, String> faultAt(Path here, Path library, int at, int error, Path log)
+      throws IOException {
     Map<String, String> environment = new TreeMap<>();
     environment.put("LD_PRELOAD", library.toString());
     environment.put("FAULT_FOLDER", here.toRealPath().toString());
@@ -144,7 +155,14 @@ final class Attack {
     if (log != null) {
       environment.put("FAULT_LOG", log.toString());
     }
-    return run(here, environment, arguments);
+    return environment;
+  }
+
+  /** A process that runs one command after the other, which saves Java's start. */
+  LivingRunner living(Path here, Map<String, String> environment) throws IOException {
+    Map<String, String> all = new TreeMap<>(environment);
+    all.put("XDG_STATE_HOME", folder.resolve("state").toString());
+    return new LivingRunner(here, all);
   }
 
   Ended sh(String script) throws IOException, InterruptedException {
@@ -182,10 +200,15 @@ final class Attack {
     return all;
   }
 
+  /**
+   * Takes out all that is in a folder; the folder itself stays, since processes are at home in it.
+   */
   static void empty(Path of) throws IOException {
     try (Stream<Path> files = Files.walk(of)) {
       for (Path file : files.sorted((a, b) -> b.compareTo(a)).toList()) {
-        Files.delete(file);
+        if (!file.equals(of)) {
+          Files.delete(file);
+        }
       }
     }
   }
