@@ -42,7 +42,7 @@ final class OtherInputsFuzzTest {
     try (FuzzProcess process = new FuzzProcess(folder)) {
       Path whole = folder.resolve("whole");
       Path log = Files.writeString(Files.createDirectories(whole).resolve("log.csv"), LOG);
-      String prepared = process.ask("prepare", log);
+      String prepared = process.prepare(log);
       assertTrue(prepared.startsWith("0\t"), prepared);
       for (int number = FIRST; number < FIRST + EACH; number++) {
         Random random = new Random(number * 0x9E3779B97F4A7C15L + 9);
