@@ -53,17 +53,7 @@ final class FaultMatrixTest {
   private Map<String, byte[]> filled;
   private int tried;
   private int met;
-  private Struck runner;
-  private Next nextRunner;
-
-  /** A run whose call of this number fails with this error, or is the last where it is 0. */
-  private interface Struck {
-    Attack.Ended run(int at, int error, String... command) throws IOException, InterruptedException;
-  }
-
-  private interface Next {
-    Attack.Ended run(String... command) throws IOException, InterruptedException;
-  }
+  private Attack.Struck runner;
 
   @BeforeEach
   void begin(TestInfo info) throws Exception {
@@ -72,7 +62,6 @@ final class FaultMatrixTest {
     here = folder.resolve("here");
     log = folder.resolve("calls.txt");
     runner = (at, error, command) -> attack.runWithFault(here, library, at, error, log, command);
-    nextRunner = command -> attack.run(here, Map.of(), command);
     Attack.logs(
         here.resolve("logs"),
         Attack.MOMENTS == 0 && info.getDisplayName().contains("killed") ? 8 : 0);
@@ -120,7 +109,6 @@ final class FaultMatrixTest {
   private void errors(String[] command) throws IOException, InterruptedException {
     try (LivingRunner living = attack.living(here, Attack.faultAt(here, library, 0, 1, log))) {
       runner = (at, error, words) -> struckOnce(living, at, error, words);
-      nextRunner = words -> living.run(0, 1, words);
       matrix(Attack.errors(), command, Math.min(Attack.MOMENTS, 2));
       assertTrue(met > tried * 3 / 4, "only " + met + " calls failed of " + tried);
     }
@@ -186,7 +174,7 @@ final class FaultMatrixTest {
     boolean inPlace = command[2].equals("--in-place");
     nothingIsLost(inPlace);
     reportsAreWhole();
-    Attack.Ended again = nextRunner.run(command);
+    Attack.Ended again = runner.run(0, 1, command);
     assertEquals(0, again.code(), "the next run: " + again.said());
     complete(inPlace, command);
   }
