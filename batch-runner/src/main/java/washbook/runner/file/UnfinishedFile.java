@@ -58,9 +58,20 @@ public final class UnfinishedFile implements Closeable {
     Path name = folder.newName(extension(target));
     try {
       FileChannel channel = folder.create(name);
-      return new UnfinishedFile(folder, name, target, channel, folder.key(name));
+      return known(folder, name, target, channel);
     } catch (IOException | RuntimeException failure) {
       folder.close();
+      throw failure;
+    }
+  }
+
+  private static UnfinishedFile known(
+      WorkFolder folder, Path name, Path target, FileChannel channel) throws IOException {
+    try {
+      return new UnfinishedFile(folder, name, target, channel, folder.key(name));
+    } catch (IOException | RuntimeException failure) {
+      channel.close();
+      folder.deletePassing(name);
       throw failure;
     }
   }

@@ -31,7 +31,9 @@ import java.util.concurrent.atomic.AtomicLong;
 final class WorkFolder implements Closeable {
   private static final Map<Object, WorkFolder> OPEN = new HashMap<>();
 
-  /** Folders that have been cleared of what killed runners left there. */
+  /**
+   * Folders that have been cleared of what killed runners left there, and in which we left nothing.
+   */
   private static final Set<Object> CLEARED = new HashSet<>();
 
   private final Path path;
@@ -186,9 +188,15 @@ final class WorkFolder implements Closeable {
         return;
       }
       OPEN.remove(key);
+      boolean isClean = false;
       try {
         lock.close(leavesFiles);
+        isClean = !leavesFiles;
       } finally {
+        if (!isClean) {
+          // A watcher lives long: it clears up itself when it comes back to the folder.
+          CLEARED.remove(key);
+        }
         closeEntries();
       }
     }

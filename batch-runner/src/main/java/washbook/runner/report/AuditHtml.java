@@ -13,6 +13,7 @@ import washbook.runner.report.CurveChart.Side;
 /** The audit as one page for people. */
 final class AuditHtml implements ReportWriter<AuditReport> {
   private final Wording words;
+  private final List<PendingFile> parts;
   private final PendingFile file;
   private final PendingFile columns;
   private final PendingFile rows;
@@ -30,13 +31,14 @@ final class AuditHtml implements ReportWriter<AuditReport> {
 
   AuditHtml(ReportPlace target, Wording words) throws IOException {
     this.words = words;
-    file = new PendingFile(target);
-    columns = new PendingFile(target);
-    rows = new PendingFile(target);
-    questions = new PendingFile(target);
-    charts = new PendingFile(target);
-    failures = new PendingFile(target);
-    silent = new PendingFile(target);
+    parts = PendingFile.several(target, 7);
+    file = parts.get(0);
+    columns = parts.get(1);
+    rows = parts.get(2);
+    questions = parts.get(3);
+    charts = parts.get(4);
+    failures = parts.get(5);
+    silent = parts.get(6);
   }
 
   @Override
@@ -146,7 +148,7 @@ final class AuditHtml implements ReportWriter<AuditReport> {
 
   @Override
   public void close() throws IOException {
-    PendingFile.closeAll(List.of(file, columns, rows, questions, charts, failures, silent));
+    PendingFile.closeAll(parts);
   }
 
   private List<String> heads(String... keys) {

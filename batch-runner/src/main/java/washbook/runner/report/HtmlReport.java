@@ -9,6 +9,7 @@ import washbook.runner.language.Wording;
 /** The report as one page for people: a sortable table, the refusals, a chart of each batch. */
 final class HtmlReport implements ReportWriter<FileResult> {
   private final Wording words;
+  private final List<PendingFile> parts;
   private final PendingFile file;
   private final PendingFile refusals;
   private final PendingFile charts;
@@ -24,12 +25,13 @@ final class HtmlReport implements ReportWriter<FileResult> {
 
   HtmlReport(ReportPlace target, Wording words) throws IOException {
     this.words = words;
-    file = new PendingFile(target);
-    rows = new PendingFile(target);
-    refusals = new PendingFile(target);
-    charts = new PendingFile(target);
-    batches = new PendingFile(target);
-    warnings = new PendingFile(target);
+    parts = PendingFile.several(target, 6);
+    file = parts.get(0);
+    rows = parts.get(1);
+    refusals = parts.get(2);
+    charts = parts.get(3);
+    batches = parts.get(4);
+    warnings = parts.get(5);
   }
 
   @Override
@@ -118,7 +120,7 @@ final class HtmlReport implements ReportWriter<FileResult> {
 
   @Override
   public void close() throws IOException {
-    PendingFile.closeAll(List.of(file, rows, refusals, charts, batches, warnings));
+    PendingFile.closeAll(parts);
   }
 
   private static void end(PendingFile body, Writer page) throws IOException {

@@ -8,6 +8,7 @@ import java.io.Reader;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.util.ArrayList;
 import java.util.List;
 import washbook.runner.file.UnfinishedFile;
 import washbook.runner.file.WrittenFile;
@@ -21,10 +22,32 @@ final class PendingFile implements Closeable {
   PendingFile(ReportPlace place) throws IOException {
     this.place = place;
     pending = UnfinishedFile.beside(place.file());
-    writer =
-        new BufferedWriter(
-            new OutputStreamWriter(
-                WrittenFile.stream(pending.path()), StandardCharsets.UTF_8.newEncoder()));
+    writer = opened(pending);
+  }
+
+  private static Writer opened(UnfinishedFile pending) throws IOException {
+    try {
+      return new BufferedWriter(
+          new OutputStreamWriter(
+              WrittenFile.stream(pending.path()), StandardCharsets.UTF_8.newEncoder()));
+    } catch (IOException | RuntimeException failure) {
+      pending.close();
+      throw failure;
+    }
+  }
+
+  /** The parts of one file; where one cannot be made none is left. */
+  static List<PendingFile> several(ReportPlace place, int count) throws IOException {
+    List<PendingFile> made = new ArrayList<>();
+    try {
+      while (made.size() < count) {
+        made.add(new PendingFile(place));
+      }
+      return List.copyOf(made);
+    } catch (IOException | RuntimeException failure) {
+      closeAll(made);
+      throw failure;
+    }
   }
 
   Writer writer() {

@@ -27,6 +27,9 @@ final class Attack {
   private static final String[] PART =
       System.getProperty("washbook.attacks.part", "1/1").split("/");
 
+  /** One script runs the program several times, and the long runs share the machine with others. */
+  private static final int LONGEST_SECONDS = MOMENTS == 0 ? 280 : 120;
+
   static final boolean SUPERUSER = System.getProperty("user.name").equals("root");
   private static final String FAULTS = "/washbook/runner/attack/faults.c";
 
@@ -70,12 +73,17 @@ final class Attack {
 
   /** How the program is started. */
   static List<String> program() {
+    return program("washbook.runner.cli.Main");
+  }
+
+  /** How a class with a main method is started, with the memory that the program gets here. */
+  static List<String> program(String main) {
     List<String> words = new ArrayList<>();
     words.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     words.addAll(
         List.of("-Xmx128m", "-Xshare:auto", "-XX:TieredStopAtLevel=1", "-XX:-UsePerfData"));
     words.addAll(List.of("-cp", System.getProperty("java.class.path")));
-    words.add("washbook.runner.cli.Main");
+    words.add(main);
     return words;
   }
 
@@ -123,6 +131,11 @@ final class Attack {
     return library;
   }
 
+  /** The program, whose call of this number fails with this error, or is the last where it is 0. */
+  interface Struck {
+    Ended run(int at, int error, String... command) throws IOException, InterruptedException;
+  }
+
   /** What a run said and how it ended; 137 is killed. */
   record Ended(int code, String said) {}
 
@@ -136,6 +149,12 @@ final class Attack {
   /** The same, with the n-th call that writes in the folder failing (0 kills); calls are logged. */
   Ended runWithFault(Path here, Path library, int at, int error, Path log, String... arguments)
       throws IOException, InterruptedException {
+    return run(here, faultAt(here, library, at, error, log), arguments);
+  }
+
+  /** What the library reads. */
+  static Map<String, String> faultAt(Path here, Path library, int at, int error, Path log)
+      throws IOException {
     Map<String, String> environment = new TreeMap<>();
     environment.put("LD_PRELOAD", library.toString());
     environment.put("FAULT_FOLDER", here.toRealPath().toString());
@@ -144,7 +163,14 @@ final class Attack {
     if (log != null) {
       environment.put("FAULT_LOG", log.toString());
     }
-    return run(here, environment, arguments);
+    return environment;
+  }
+
+  /** A process that runs one command after the other, which saves Java's start. */
+  LivingRunner living(Path here, Map<String, String> environment) throws IOException {
+    Map<String, String> all = new TreeMap<>(environment);
+    all.put("XDG_STATE_HOME", folder.resolve("state").toString());
+    return new LivingRunner(here, all);
   }
 
   Ended sh(String script) throws IOException, InterruptedException {
@@ -159,7 +185,9 @@ final class Attack {
     builder.environment().putAll(environment);
     Process process = builder.redirectErrorStream(true).redirectOutput(said.toFile()).start();
     try {
-      assertTrue(process.waitFor(120, TimeUnit.SECONDS), "it hangs: " + Files.readString(said));
+      assertTrue(
+          process.waitFor(LONGEST_SECONDS, TimeUnit.SECONDS),
+          "it hangs: " + Files.readString(said));
       return new Ended(process.exitValue(), Files.readString(said));
     } finally {
       process.descendants().forEach(ProcessHandle::destroyForcibly);
@@ -182,10 +210,15 @@ final class Attack {
     return all;
   }
 
+  /**
+   * Takes out all that is in a folder; the folder itself stays, since processes are at home in it.
+   */
   static void empty(Path of) throws IOException {
     try (Stream<Path> files = Files.walk(of)) {
       for (Path file : files.sorted((a, b) -> b.compareTo(a)).toList()) {
-        Files.delete(file);
+        if (!file.equals(of)) {
+          Files.delete(file);
+        }
       }
     }
   }

@@ -8,7 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -23,7 +23,8 @@ import washbook.runner.cli.Cli;
 /**
  * The commands that are not in the large matrix, killed and failed at each call that writes: what
  * they make is the file of an earlier run or the new one, whole, and the next run completes. One
- * moment each in each build; all of them with {@code -Pattack}.
+ * moment each in each build; all of them with {@code -Pattack}. Errors strike a process that lives
+ * on.
  */
 @Timeout(3600)
 final class OtherCommandsFaultTest {
@@ -31,6 +32,7 @@ final class OtherCommandsFaultTest {
   private Path here;
   private Path library;
   private Attack attack;
+  private Attack.Struck runner;
   private Map<String, byte[]> before;
   private Map<String, byte[]> after;
 
@@ -69,18 +71,26 @@ final class OtherCommandsFaultTest {
     int calls = Files.readAllLines(log).size();
     assertTrue(calls > 3, calls + " calls");
 
-    int tried = 0;
-    Map<String, Integer> faults = new LinkedHashMap<>(Map.of("kill", 0));
+    runner = (at, error, words) -> attack.runWithFault(here, library, at, error, null, words);
+    List<Integer> moments = Attack.moments(calls, Math.min(Attack.MOMENTS, 1), line);
+    int tried = struck(Map.of("kill", 0), command, moments);
     if (Attack.MOMENTS == 0) {
-      faults.putAll(Attack.errors());
-    }
-    for (Map.Entry<String, Integer> fault : faults.entrySet()) {
-      for (int at : Attack.moments(calls, Math.min(Attack.MOMENTS, 1), line)) {
-        attackAt(at, fault.getValue(), command, fault.getKey() + " at call " + at + ": ");
-        tried++;
+      try (LivingRunner living = attack.living(here, Attack.faultAt(here, library, 0, 1, null))) {
+        runner = living::run;
+        tried += struck(Attack.errors(), command, moments);
       }
     }
     System.out.println(line + ": " + calls + " calls, " + tried + " moments");
+  }
+
+  private int struck(Map<String, Integer> faults, String[] command, List<Integer> moments)
+      throws Exception {
+    for (Map.Entry<String, Integer> fault : faults.entrySet()) {
+      for (int at : moments) {
+        attackAt(at, fault.getValue(), command, fault.getKey() + " at call " + at + ": ");
+      }
+    }
+    return faults.size() * moments.size();
   }
 
   private void inputs(double originalGravity) throws Exception {
@@ -113,7 +123,7 @@ final class OtherCommandsFaultTest {
       Files.createDirectories(path.getParent());
       Files.write(path, file.getValue());
     }
-    Attack.Ended ended = attack.runWithFault(here, library, at, error, null, command);
+    Attack.Ended ended = runner.run(at, error, command);
     assertTrue(!ended.said().contains("Exception"), what + ended.said());
     for (Map.Entry<String, byte[]> file : Attack.contents(here).entrySet()) {
       String name = file.getKey();
@@ -129,7 +139,7 @@ final class OtherCommandsFaultTest {
       // A map that is there is never written over.
       Files.deleteIfExists(here.resolve("apple.map"));
     }
-    Attack.Ended again = attack.run(here, Map.of(), command);
+    Attack.Ended again = runner.run(0, 1, command);
     assertEquals(0, again.code(), what + "the next run: " + again.said());
     Map<String, byte[]> now = Attack.contents(here);
     assertEquals(after.keySet(), now.keySet(), what);

@@ -33,16 +33,27 @@ final class FuzzProcess implements Closeable {
 
   /** The same for another command. */
   String ask(String mode, Path file) throws IOException, InterruptedException {
+    return ask(mode, file, 10);
+  }
+
+  /** What goes before the questions; it is none of them and may take longer. */
+  String prepare(Path file) throws IOException, InterruptedException {
+    return ask("prepare", file, 120);
+  }
+
+  private String ask(String mode, Path file, int seconds) throws IOException, InterruptedException {
     if (process == null || !process.isAlive()) {
       start();
     }
     Writer to = process.outputWriter(StandardCharsets.UTF_8);
     to.write(mode + "\t" + file + "\n");
     to.flush();
-    String answer = answers.poll(10, TimeUnit.SECONDS);
+    String answer = answers.poll(seconds, TimeUnit.SECONDS);
     if (answer == null || answer.equals(DIED)) {
       close();
-      return answer == null ? "hung\t-\tno answer within 10 s" : "died\t-\tthe process ended";
+      return answer == null
+          ? "hung\t-\tno answer within " + seconds + " s"
+          : "died\t-\tthe process ended";
     }
     return answer;
   }

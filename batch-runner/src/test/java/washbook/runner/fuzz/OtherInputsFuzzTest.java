@@ -1,6 +1,7 @@
 package washbook.runner.fuzz;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -41,7 +42,8 @@ final class OtherInputsFuzzTest {
     try (FuzzProcess process = new FuzzProcess(folder)) {
       Path whole = folder.resolve("whole");
       Path log = Files.writeString(Files.createDirectories(whole).resolve("log.csv"), LOG);
-      process.ask("prepare", log);
+      String prepared = process.prepare(log);
+      assertTrue(prepared.startsWith("0\t"), prepared);
       for (int number = FIRST; number < FIRST + EACH; number++) {
         Random random = new Random(number * 0x9E3779B97F4A7C15L + 9);
         FuzzSeeds.Damaged damaged = seeds.damaged(number);

@@ -1,6 +1,7 @@
 /* Makes the n-th system call on files of a folder fail, or kills the process there.
    FAULT_FOLDER where it counts, FAULT_AT which call (from 1; 0 counts only), FAULT_ERRNO the error
-   (0 kills), FAULT_LOG a file outside that gets one line for each call counted. */
+   (0 kills), FAULT_LOG a file outside that gets one line for each call counted. A process that lives
+   on is given its next fault by opening /next-fault/AT/ERRNO, which is never there. */
 #define _GNU_SOURCE
 #include <dlfcn.h>
 #include <errno.h>
@@ -31,6 +32,15 @@ __attribute__((constructor)) static void start(void) {
 
 static int inside(const char *path) {
   return folder && path && strncmp(path, folder, strlen(folder)) == 0;
+}
+
+static int is_next(const char *path) {
+  int next_at, next_error;
+  if (!path || sscanf(path, "/next-fault/%d/%d", &next_at, &next_error) != 2) return 0;
+  at = next_at;
+  error = next_error;
+  count = 0;
+  return 1;
 }
 
 static const char *of_fd(int fd, char *buffer) {
@@ -218,6 +228,10 @@ int fchown(int fd, uid_t user, gid_t group) {
     mode_t mode = flags & O_CREAT ? va_arg(more, mode_t) : 0; \
     va_end(more); \
     char buffer[PATH_MAX]; \
+    if (is_next(path)) { \
+      errno = ENOENT; \
+      return -1; \
+    } \
     if ((flags & O_CREAT) && here("create", of_name(AT_FDCWD, path, buffer))) return fails(); \
     return real(path, flags, mode); \
   }
