@@ -28,6 +28,7 @@ final class CourseFit {
 
   private static final double[] SCALES = {0.3, 0.7, 1.3, 2.4, 5};
   private static final int MIDDLES = 12;
+
   /** Slopes are taken over this many standard deviations to either side. */
   private static final double STEP_DEVIATIONS = 0.1;
 
@@ -127,8 +128,7 @@ final class CourseFit {
       for (int i = 0; i < MIDDLES; i++) {
         tried[MIDDLE] = from + (to - from) * i / (MIDDLES - 1);
         tried[SCALE] = Math.log(scale);
-        regress(tried);
-        double found = misfit(tried);
+        double found = regress(tried);
         if (found < misfit) {
           misfit = found;
           System.arraycopy(tried, 0, at, 0, 4);
@@ -137,29 +137,37 @@ final class CourseFit {
     }
   }
 
-  /** Start and end that fit best with the middle and the scale given. */
-  private void regress(double[] parameters) {
+  /**
+   * Puts in start and end that fit best with the middle and the scale given.
+   *
+   * @return the misfit with them
+   */
+  private double regress(double[] parameters) {
     double w = 1 / (READING_ERROR * READING_ERROR);
-    double startWeight = 1 / (START_ERROR * START_ERROR);
-    double endWeight = 1 / (END_ERROR * END_ERROR);
-    double aa = startWeight;
+    double aa = 1 / square(START_ERROR);
     double ab = 0;
-    double bb = endWeight;
-    double ya = startWeight * readings.gravities()[0];
-    double yb = endWeight * expectedFinal;
+    double bb = 1 / square(END_ERROR);
+    double ya = aa * (readings.gravities()[0] - expectedFinal);
+    double yb = 0;
+    double yy = ya * (readings.gravities()[0] - expectedFinal);
     double scale = Math.exp(parameters[SCALE]);
     for (int i = 0; i < readings.count(); i++) {
       double weight = w * readings.weights()[i];
       double left = shape.left((readings.days()[i] - parameters[MIDDLE]) / scale);
+      double y = readings.gravities()[i] - expectedFinal;
       aa += weight * left * left;
       ab += weight * left * (1 - left);
       bb += weight * (1 - left) * (1 - left);
-      ya += weight * left * readings.gravities()[i];
-      yb += weight * (1 - left) * readings.gravities()[i];
+      ya += weight * left * y;
+      yb += weight * (1 - left) * y;
+      yy += weight * y * y;
     }
     double determinant = aa * bb - ab * ab;
-    parameters[START] = (ya * bb - yb * ab) / determinant;
-    parameters[END] = (yb * aa - ya * ab) / determinant;
+    double start = (ya * bb - yb * ab) / determinant;
+    double end = (yb * aa - ya * ab) / determinant;
+    parameters[START] = expectedFinal + start;
+    parameters[END] = expectedFinal + end;
+    return yy - start * ya - end * yb + square((parameters[SCALE] - USUAL_SCALE) / SCALE_SPREAD);
   }
 
   private double misfit(double[] parameters) {

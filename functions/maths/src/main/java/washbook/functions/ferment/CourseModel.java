@@ -16,7 +16,7 @@ final class CourseModel {
    */
   static final double MODEL_ERROR = 5;
 
-  private static final double NEGLIGIBLE = 1e-3;
+  private static final double NEGLIGIBLE = 3e-3;
 
   private final Readings readings;
   private final double expectedFinal;

@@ -37,8 +37,8 @@ public record Finish(double days, double plusMinus) {
   private static final double SHORTEST_DAYS = 0.1;
 
   private static final double LONGEST_DAYS = 1000;
-  private static final int TRIED = 80;
-  private static final int HALVINGS = 40;
+  private static final int TRIED = 40;
+  private static final int HALVINGS = 25;
 
   /** The estimate, or a refusal when the readings do not tell. */
   public static Finish of(double[] times, double[] gravities, double expectedFinal) {

@@ -5,7 +5,7 @@ import java.util.List;
 
 /** A probability law made of weighted normal laws. */
 final class Mixture {
-  private static final int HALVINGS = 40;
+  private static final int HALVINGS = 20;
 
   private record Part(double weight, double mean, double deviation) {}
 

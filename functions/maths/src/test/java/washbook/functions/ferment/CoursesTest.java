@@ -105,9 +105,7 @@ class CoursesTest {
    */
   @Test
   void daysToFinishAreRightAndTheirIntervalHonest() {
-    Tally all =
-        finishes(
-            MadeCourses.CHOSEN_ON, COURSES, Phase.FROM_FIRST_FALL_TO_95_PERCENT, 30);
+    Tally all = finishes(MadeCourses.CHOSEN_ON, COURSES, Phase.FROM_FIRST_FALL_TO_95_PERCENT, 30);
     assertTrue(all.share(all.right) >= 0.78, "right: " + all.right + " of " + all.cases);
     assertHonest(all);
   }
@@ -123,8 +121,7 @@ class CoursesTest {
   @Test
   void daysToFinishOfFamiliesHeldOutAreRightLessOftenAndTheirIntervalHonest() {
     Tally all =
-        finishes(
-            MadeCourses.HELD_OUT, COURSES / 4, Phase.FROM_FIRST_FALL_TO_95_PERCENT, 32);
+        finishes(MadeCourses.HELD_OUT, COURSES / 4, Phase.FROM_FIRST_FALL_TO_95_PERCENT, 32);
     assertTrue(all.share(all.right) >= 0.65, "right: " + all.right + " of " + all.cases);
     assertHonest(all);
   }
@@ -200,7 +197,8 @@ class CoursesTest {
             all.answered += finish(moment) == null ? 0 : 1;
           }
         });
-    System.out.printf("stuck: %d asked, promised an end %.3f%n", all.cases, all.share(all.answered));
+    System.out.printf(
+        "stuck: %d asked, promised an end %.3f%n", all.cases, all.share(all.answered));
     assertTrue(all.cases > 100 && all.share(all.answered) <= 0.1, "promised: " + all.answered);
   }
 

@@ -42,8 +42,7 @@ record GeneratedCourse(
 
   private static final int READ_ON_DAYS = 8;
 
-  static GeneratedCourse read(
-      Family family, Ferment ferment, Gaps gaps, RandomGenerator random) {
+  static GeneratedCourse read(Family family, Ferment ferment, Gaps gaps, RandomGenerator random) {
     double usual = random.nextBoolean() ? 0.5 : 1.0;
     List<Double> times = new ArrayList<>();
     List<Double> gravities = new ArrayList<>();

@@ -97,7 +97,8 @@ class OracleTest {
             String word = TrueState.word(ferment, course.now(), course.expectedFinal());
             votes.merge(word, 1, Integer::sum);
           }
-          String likeliest = Collections.max(votes.entrySet(), Map.Entry.comparingByValue()).getKey();
+          String likeliest =
+              Collections.max(votes.entrySet(), Map.Entry.comparingByValue()).getKey();
           asked++;
           right += likeliest.equals(TrueState.of(course).word()) ? 1 : 0;
         });

@@ -69,7 +69,12 @@ record TrueState(String word, Set<String> near) {
       double then = course.ferment().fall(before);
       double above = course.ferment().truth().applyAsDouble(before) - end;
       near.add(
-          word(course.ferment().fallen(before), then, then / course.ferment().fastestUntil(before), above, before));
+          word(
+              course.ferment().fallen(before),
+              then,
+              then / course.ferment().fastestUntil(before),
+              above,
+              before));
       near.add("slowing");
     }
     return new TrueState(word, near);
