@@ -16,6 +16,7 @@ final class Growth {
   private static final double STEP = 0.01;
   private static final int LENGTH = 20_000;
   private static final double SNAP_DAYS = 2;
+  private static final double NOTHING_LEFT = 1e-6;
 
   private Growth() {}
 
@@ -38,7 +39,7 @@ final class Growth {
     double[] left = new double[LENGTH];
     double now = sugar;
     double food = nitrogen;
-    for (int i = 0; i < LENGTH; i++) {
+    for (int i = 0; i < LENGTH && now > NOTHING_LEFT * sugar; i++) {
       left[i] = now;
       double day = i * STEP;
       double kelvin = swing * Math.sin(2 * Math.PI * day) - cooling * day;
