@@ -104,8 +104,11 @@ final class CourseFit {
     return at[END];
   }
 
-  /** The day on which it comes down to a gravity between its start and its end. */
+  /** The day on which it comes down to a gravity above its end; long ago if it began below. */
   double dayOf(double gravity) {
+    if (at[START] <= gravity) {
+      return Double.NEGATIVE_INFINITY;
+    }
     return at[MIDDLE] + scale() * shape.when((gravity - at[END]) / (at[START] - at[END]));
   }
 

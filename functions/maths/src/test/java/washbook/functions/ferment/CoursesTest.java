@@ -18,10 +18,11 @@ import washbook.functions.ferment.MadeCourses.Phase;
 
 /**
  * State and days to finish on generated courses with the truth known, read every half to two days
- * with an error of 0.001 SG; they end 0.003 SG (standard deviation) off what was expected. A
- * refusal counts as a miss. No family is made by the equation that is fitted. The odds and spreads
- * of the fit were chosen on eight of them, with other seeds; two were made afterwards and held out.
- * The figures say what it does on such courses, not on any wash.
+ * (states also daily) with an error of 0.001 SG; they end 0.003 SG (standard deviation) off what
+ * was expected. A refusal counts as a miss. LOGISTIC is one of the fitted shapes and EXPONENTIAL
+ * near one, the other families are not. The odds and spreads of the fit were chosen on eight of
+ * them, with other seeds; two were made afterwards and held out. The figures say what it does on
+ * such courses, not on any wash.
  */
 class CoursesTest {
   private static final int COURSES = 2000;
