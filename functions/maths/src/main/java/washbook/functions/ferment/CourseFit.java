@@ -1,6 +1,7 @@
 package washbook.functions.ferment;
 
 import java.util.Arrays;
+import java.util.function.ToDoubleFunction;
 
 /**
  * One {@link FallShape} fitted to a ferment's readings by least squares: each residual counts in
@@ -11,19 +12,30 @@ final class CourseFit {
   /** Standard deviation of one corrected reading, SG: half a line of a usual hydrometer. */
   static final double READING_ERROR = 0.001;
 
-  /** How far a ferment of this wash may end from where it is expected to, SG. */
-  static final double END_ERROR = 0.0015;
+  /**
+   * How far a ferment of this wash may end from where it is expected to, SG: between what
+   * FINALGRAVITYPLUSMINUS says of sugar (0.001) and of molasses (0.005).
+   */
+  static final double END_ERROR = 0.003;
 
   /** A fall's usual time scale in days, and its spread as a factor e^x; common practice. */
-  private static final double USUAL_SCALE = Math.log(2.2);
+  private static final double USUAL_SCALE = Math.log(2.4);
 
   private static final double SCALE_SPREAD = 0.5;
 
   /** How far above its first reading the wash may have begun, SG: logs begin late. */
-  private static final double START_ERROR = 0.01;
+  private static final double START_ERROR = 0.005;
 
   private static final double[] SCALES = {0.3, 0.7, 1.3, 2.4, 5};
   private static final int MIDDLES = 12;
+
+  /** Slopes are taken over this many standard deviations to either side. */
+  private static final double STEP_DEVIATIONS = 0.1;
+
+  /** Five ends of a normal law and their weights (Gauss and Hermite). */
+  private static final double[] ENDS = {-2.85697, -1.355626, 0, 1.355626, 2.85697};
+
+  private static final double[] END_WEIGHTS = {0.011257, 0.222076, 0.533333, 0.222076, 0.011257};
   private static final int MOST_STEPS = 30;
   private static final double ENOUGH = 1e-4;
 
@@ -65,6 +77,15 @@ final class CourseFit {
     return misfit;
   }
 
+  /**
+   * Natural log of the evidence for this shape, but for a constant: how probable the readings are,
+   * averaged over the parameters, in Laplace's approximation (Kass and Raftery, J. Am. Stat. Assoc.
+   * 90 (1995) 773).
+   */
+  double logEvidence() {
+    return Math.log(shape.odds()) - misfit / 2 - Cholesky.logDeterminant(normal()) / 2;
+  }
+
   double gravity(double day) {
     return at[END] + (at[START] - at[END]) * shape.left(x(day));
   }
@@ -83,8 +104,11 @@ final class CourseFit {
     return at[END];
   }
 
-  /** The day on which it comes down to a gravity between its start and its end. */
+  /** The day on which it comes down to a gravity above its end; long ago if it began below. */
   double dayOf(double gravity) {
+    if (at[START] <= gravity) {
+      return Double.NEGATIVE_INFINITY;
+    }
     return at[MIDDLE] + scale() * shape.when((gravity - at[END]) / (at[START] - at[END]));
   }
 
@@ -107,8 +131,7 @@ final class CourseFit {
       for (int i = 0; i < MIDDLES; i++) {
         tried[MIDDLE] = from + (to - from) * i / (MIDDLES - 1);
         tried[SCALE] = Math.log(scale);
-        regress(tried);
-        double found = misfit(tried);
+        double found = regress(tried);
         if (found < misfit) {
           misfit = found;
           System.arraycopy(tried, 0, at, 0, 4);
@@ -117,36 +140,46 @@ final class CourseFit {
     }
   }
 
-  /** Start and end that fit best with the middle and the scale given. */
-  private void regress(double[] parameters) {
+  /**
+   * Puts in start and end that fit best with the middle and the scale given.
+   *
+   * @return the misfit with them
+   */
+  private double regress(double[] parameters) {
     double w = 1 / (READING_ERROR * READING_ERROR);
-    double startWeight = 1 / (START_ERROR * START_ERROR);
-    double endWeight = 1 / (END_ERROR * END_ERROR);
-    double aa = startWeight;
+    double aa = 1 / square(START_ERROR);
     double ab = 0;
-    double bb = endWeight;
-    double ya = startWeight * readings.gravities()[0];
-    double yb = endWeight * expectedFinal;
+    double bb = 1 / square(END_ERROR);
+    double ya = aa * (readings.gravities()[0] - expectedFinal);
+    double yb = 0;
+    double yy = ya * (readings.gravities()[0] - expectedFinal);
     double scale = Math.exp(parameters[SCALE]);
     for (int i = 0; i < readings.count(); i++) {
       double weight = w * readings.weights()[i];
       double left = shape.left((readings.days()[i] - parameters[MIDDLE]) / scale);
+      double y = readings.gravities()[i] - expectedFinal;
       aa += weight * left * left;
       ab += weight * left * (1 - left);
       bb += weight * (1 - left) * (1 - left);
-      ya += weight * left * readings.gravities()[i];
-      yb += weight * (1 - left) * readings.gravities()[i];
+      ya += weight * left * y;
+      yb += weight * (1 - left) * y;
+      yy += weight * y * y;
     }
     double determinant = aa * bb - ab * ab;
-    parameters[START] = (ya * bb - yb * ab) / determinant;
-    parameters[END] = (yb * aa - ya * ab) / determinant;
+    double start = (ya * bb - yb * ab) / determinant;
+    double end = (yb * aa - ya * ab) / determinant;
+    parameters[START] = expectedFinal + start;
+    parameters[END] = expectedFinal + end;
+    return yy - start * ya - end * yb + square((parameters[SCALE] - USUAL_SCALE) / SCALE_SPREAD);
   }
 
   private double misfit(double[] parameters) {
-    CourseFit there = with(parameters);
+    double scale = Math.exp(parameters[SCALE]);
+    double whole = parameters[START] - parameters[END];
     double sum = 0;
     for (int i = 0; i < readings.count(); i++) {
-      double off = (there.gravity(readings.days()[i]) - readings.gravities()[i]) / READING_ERROR;
+      double left = shape.left((readings.days()[i] - parameters[MIDDLE]) / scale);
+      double off = (parameters[END] + whole * left - readings.gravities()[i]) / READING_ERROR;
       sum += readings.weights()[i] * off * off;
     }
     sum += square((parameters[START] - readings.gravities()[0]) / START_ERROR);
@@ -231,23 +264,44 @@ final class CourseFit {
   }
 
   /**
-   * Standard deviation of what {@code ask} makes of a fit, first order, from the fit's covariance
-   * (JCGM 102:2011, 6.2.1.3).
+   * Adds the law of what {@code ask} makes of this fit: at five ends that the readings leave
+   * possible, the others following it, each a normal law of first order (JCGM 102:2011, 6.2.1.3).
    */
-  double plusMinus(java.util.function.ToDoubleFunction<CourseFit> ask) {
+  void addTo(Mixture law, double share, ToDoubleFunction<CourseFit> ask) {
     double[][] normal = normal();
-    double[] gradient = new double[4];
-    for (int i = 0; i < 4; i++) {
-      double step = 1e-3 / Math.sqrt(normal[i][i]);
+    double[] unit = new double[4];
+    unit[END] = 1;
+    double[] along = Cholesky.solve(normal, unit);
+    double deviation = Math.sqrt(along[END]);
+    for (int i = 0; i < ENDS.length; i++) {
+      double[] there = at.clone();
+      for (int k = 0; k < 4; k++) {
+        there[k] += ENDS[i] * along[k] / deviation;
+      }
+      CourseFit fit = with(there);
+      law.add(share * END_WEIGHTS[i], ask.applyAsDouble(fit), fit.plusMinus(ask, normal));
+    }
+  }
+
+  /** Standard deviation with the end as it is. */
+  private double plusMinus(ToDoubleFunction<CourseFit> ask, double[][] normal) {
+    int[] free = {START, MIDDLE, SCALE};
+    double[][] matrix = new double[3][3];
+    double[] gradient = new double[3];
+    for (int i = 0; i < 3; i++) {
+      double step = STEP_DEVIATIONS / Math.sqrt(normal[free[i]][free[i]]);
       double[] up = at.clone();
       double[] down = at.clone();
-      up[i] += step;
-      down[i] -= step;
+      up[free[i]] += step;
+      down[free[i]] -= step;
       gradient[i] = (ask.applyAsDouble(with(up)) - ask.applyAsDouble(with(down))) / (2 * step);
+      for (int k = 0; k < 3; k++) {
+        matrix[i][k] = normal[free[i]][free[k]];
+      }
     }
-    double[] solved = Cholesky.solve(normal, gradient);
+    double[] solved = Cholesky.solve(matrix, gradient);
     double sum = 0;
-    for (int i = 0; i < 4; i++) {
+    for (int i = 0; i < 3; i++) {
       sum += gradient[i] * solved[i];
     }
     return Math.sqrt(Math.max(0, sum));

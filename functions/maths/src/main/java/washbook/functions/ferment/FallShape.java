@@ -13,18 +13,30 @@ import java.util.List;
 final class FallShape {
   private static final double[] BEGINNINGS = {0.1, 0.5, 1};
 
-  /** How the rate of a full crop of yeast follows from the share that is left. */
+  /**
+   * How the rate of a full crop of yeast follows from the share that is left. Each has the odds of
+   * a ferment's ending so, as against TAIL, before anything is read: chosen on generated courses.
+   */
   private enum Ending {
-    ABRUPT,
-    BETWEEN,
-    TAIL,
-    SLOWED;
+    ABRUPT(0.15),
+    BETWEEN(0.3),
+    TAIL(1),
+    LONG_TAIL(0.5),
+    SLOWED(0.5);
+
+    private final double odds;
+
+    Ending(double odds) {
+      this.odds = odds;
+    }
 
     double rate(double left) {
       return switch (this) {
         case ABRUPT -> Math.pow(left, 0.35);
         case BETWEEN -> Math.pow(left, 0.7);
         case TAIL -> left;
+        // The yeast tires to 0.15 as the sugar goes: invented.
+        case LONG_TAIL -> (0.15 + 0.85 * left) * left;
         // Alcohol slows the yeast to 0.4, then the sugar gives out (Monod): invented, of the size
         // that such models use.
         case SLOWED -> (0.4 + 0.6 * left) * left / (left + 0.08);
@@ -134,6 +146,11 @@ final class FallShape {
 
   private double slopeAt(double left) {
     return pace * ending.rate(left) * Math.pow(1 - left, beginning);
+  }
+
+  /** Odds of such a fall before anything is read. */
+  double odds() {
+    return ending.odds;
   }
 
   /** The share that is left where it falls fastest. */

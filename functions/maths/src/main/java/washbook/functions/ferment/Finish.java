@@ -17,24 +17,28 @@ public record Finish(double days, double plusMinus) {
   /** The end counts as reached this near it, SG: two reading errors; a hydrometer tells no more. */
   static final double WITHIN = 0.002;
 
-  /** An estimate is given when it is this sure, in days or as a share of itself. */
-  static final double MOST_PLUS_MINUS_DAYS = 1.3;
+  /** An estimate is right within a day or this share of the truth, whichever is more. */
+  private static final double RIGHT_DAYS = 1;
 
-  static final double MOST_PLUS_MINUS_SHARE = 0.33;
+  private static final double RIGHT_SHARE = 0.3;
+
+  /** An estimate is given when it is this sure, in days or as a share of itself. */
+  static final double MOST_PLUS_MINUS_DAYS = 4;
+
+  static final double MOST_PLUS_MINUS_SHARE = 0.8;
 
   /**
-   * Share of the fits' spread that is given as plus-or-minus: on generated courses the whole spread
-   * held the truth in four of five cases, this share in seven of ten.
+   * The chance by the fits that the truth lies within the plus-or-minus. The shapes' odds and the
+   * model error are wide, so that on generated courses it holds the truth in about seven of ten.
    */
-  private static final double SPREAD_SHARE = 0.85;
+  private static final double HELD = 0.55;
 
   /** Days below which all fits mean "now". */
   private static final double SHORTEST_DAYS = 0.1;
 
-  /** One standard deviation of a normal law below and above its middle. */
-  private static final double LOW = 0.1587;
-
-  private static final double HIGH = 0.8413;
+  private static final double LONGEST_DAYS = 1000;
+  private static final int TRIED = 40;
+  private static final int HALVINGS = 25;
 
   /** The estimate, or a refusal when the readings do not tell. */
   public static Finish of(double[] times, double[] gravities, double expectedFinal) {
@@ -63,10 +67,9 @@ public record Finish(double days, double plusMinus) {
             Math.log(
                 Math.max(
                     SHORTEST_DAYS, fit.dayOf(Math.max(expectedFinal, fit.end()) + WITHIN) - now));
-    double days = Math.exp(course.mean(logOfDays));
-    double spread =
-        Math.exp(course.quantile(logOfDays, HIGH)) - Math.exp(course.quantile(logOfDays, LOW));
-    double plusMinus = SPREAD_SHARE * spread / 2;
+    Mixture law = course.law(logOfDays);
+    double days = likeliest(law);
+    double plusMinus = plusMinus(law, days);
     if (!(plusMinus <= Math.max(MOST_PLUS_MINUS_DAYS, MOST_PLUS_MINUS_SHARE * days))) {
       throw RefusedException.contradiction(
           "the readings do not tell yet: "
@@ -76,6 +79,50 @@ public record Finish(double days, double plusMinus) {
               + "; a further reading in half a day or more will tell more.");
     }
     return new Finish(days, plusMinus);
+  }
+
+  /**
+   * The days that are most likely right within {@link #RIGHT_DAYS} or {@link #RIGHT_SHARE}.
+   *
+   * @param logOfDays law of their natural log
+   */
+  private static double likeliest(Mixture logOfDays) {
+    double low = logOfDays.quantile(0.1);
+    double high = logOfDays.quantile(0.9);
+    double best = Math.exp(low);
+    double most = 0;
+    for (int i = 0; i <= TRIED; i++) {
+      double days = Math.exp(low + (high - low) * i / TRIED);
+      double chance =
+          between(
+              logOfDays,
+              Math.min(days - RIGHT_DAYS, days / (1 + RIGHT_SHARE)),
+              Math.max(days + RIGHT_DAYS, days / (1 - RIGHT_SHARE)));
+      if (chance > most) {
+        most = chance;
+        best = days;
+      }
+    }
+    return best;
+  }
+
+  /** Days to either side that hold the truth with the chance {@link #HELD}. */
+  private static double plusMinus(Mixture logOfDays, double days) {
+    double low = 0;
+    double high = LONGEST_DAYS;
+    for (int i = 0; i < HALVINGS; i++) {
+      double width = (low + high) / 2;
+      if (between(logOfDays, days - width, days + width) < HELD) {
+        low = width;
+      } else {
+        high = width;
+      }
+    }
+    return high;
+  }
+
+  private static double between(Mixture logOfDays, double from, double to) {
+    return logOfDays.below(Math.log(to)) - (from > 0 ? logOfDays.below(Math.log(from)) : 0);
   }
 
   private static void refuseWhatDoesNotFall(Place place, double expectedFinal) {

@@ -65,14 +65,16 @@ record Readings(double[] days, double[] gravities, double[] weights) {
    * The same readings, each the less weighty the further it lies from the gravity of now: a shape
    * is never quite that of the ferment, and the last readings say most of what is to come.
    *
-   * @param modelError how far a shape is off, as a share of the fall between a reading and now
+   * @param modelError how far a shape is off, by the square of the fall between a reading and now,
+   *     per SG
    * @param readingError SG
    */
   Readings latestFirst(double modelError, double readingError) {
     double now = line(count() - 1, 1, 3).gravity();
     double[] less = new double[count()];
     for (int i = 0; i < less.length; i++) {
-      double off = modelError * (gravities[i] - now) / readingError;
+      double fallen = gravities[i] - now;
+      double off = modelError * fallen * fallen / readingError;
       less[i] = 1 / (1 / weights[i] + off * off);
     }
     return new Readings(days, gravities, less);

@@ -4,55 +4,28 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
-import washbook.functions.Answer;
 import washbook.functions.Calls;
-import washbook.functions.catalogue.Catalogue;
-import washbook.functions.ferment.GeneratedCourse.Family;
+import washbook.functions.RefusedException;
+import washbook.functions.ferment.Ferment.Family;
+import washbook.functions.ferment.MadeCourses.Moment;
+import washbook.functions.ferment.MadeCourses.Phase;
 
 /**
- * State and days to finish on generated courses with the truth known: half by curves near those
- * that are fitted, half by equations of yeast and sugar ({@link Growth}); of 2,000 a quarter are
- * stopped on their way, one in ten never begins. The constants of the fit and of when it refuses
- * were chosen on courses of these families, so the figures say what it does on such courses, not on
- * any wash.
+ * State and days to finish on generated courses with the truth known, read every half to two days
+ * (states also daily) with an error of 0.001 SG; they end 0.003 SG (standard deviation) off what
+ * was expected. A refusal counts as a miss. LOGISTIC is one of the fitted shapes and EXPONENTIAL
+ * near one, the other families are not. The odds and spreads of the fit were chosen on eight of
+ * them, with other seeds; two were made afterwards and held out. The figures say what it does on
+ * such courses, not on any wash.
  */
 class CoursesTest {
   private static final int COURSES = 2000;
-  private static final List<GeneratedCourse> ALL = generate();
-
-  /** Courses that run through, read up to anywhere; twice as many, as few are in that phase. */
-  private static List<GeneratedCourse> runningThrough() {
-    Random random = new Random(21);
-    List<GeneratedCourse> courses = new ArrayList<>();
-    for (int i = 0; i < 2 * COURSES; i++) {
-      courses.add(GeneratedCourse.make(Family.values()[i % Family.values().length], false, random));
-    }
-    return courses;
-  }
-
-  private static List<GeneratedCourse> generate() {
-    Random random = new Random(20);
-    List<GeneratedCourse> courses = new ArrayList<>();
-    Family[] families = Family.values();
-    while (courses.size() < COURSES) {
-      int i = courses.size();
-      GeneratedCourse course =
-          GeneratedCourse.make(families[i % families.length], i / families.length % 4 == 3, random);
-      if (i / families.length % 10 == 8) {
-        course = course.neverBegun(random);
-      }
-      if (course.times().size() >= Progress.FEWEST_READINGS
-          && course.now() >= Progress.SHORTEST_SPAN_DAYS) {
-        courses.add(course);
-      }
-    }
-    return courses;
-  }
 
   /** What was found for one family. */
   private static final class Tally {
@@ -62,104 +35,192 @@ class CoursesTest {
     int exactlyRight;
     int nearAnother;
     int held;
+
+    void add(Tally other) {
+      cases += other.cases;
+      answered += other.answered;
+      right += other.right;
+      exactlyRight += other.exactlyRight;
+      nearAnother += other.nearAnother;
+      held += other.held;
+    }
+
+    double share(int part) {
+      return (double) part / cases;
+    }
   }
 
   /**
    * Where the truth lies so near a threshold that readings of this error cannot tell, either word
-   * is right; how many those are is printed, and how many have the very word.
+   * is right. The very word cannot be had as often as that: see {@link OracleTest}.
    */
   @Test
   void statesAreRight() {
-    Map<Family, Tally> tallies = tallies();
-    for (GeneratedCourse course : ALL) {
-      TrueState truth = TrueState.of(course);
-      String said =
-          Calls.text("FERMENTSTATE", course.times(), course.gravities(), course.expectedFinal());
-      Tally tally = tallies.get(course.family());
-      tally.cases++;
-      tally.right += truth.near().contains(said) ? 1 : 0;
-      tally.exactlyRight += truth.word().equals(said) ? 1 : 0;
-      tally.nearAnother += truth.near().size() > 1 ? 1 : 0;
-    }
-    int right = 0;
-    for (Map.Entry<Family, Tally> entry : tallies.entrySet()) {
-      Tally tally = entry.getValue();
-      right += tally.right;
-      System.out.printf(
-          "states, %s: %d courses, right %.3f (the very word %.3f; %.3f lie near another)%n",
-          entry.getKey(),
-          tally.cases,
-          share(tally.right, tally.cases),
-          share(tally.exactlyRight, tally.cases),
-          share(tally.nearAnother, tally.cases));
-    }
-    System.out.printf("states: right %.4f of %d%n", share(right, COURSES), COURSES);
-    assertTrue(share(right, COURSES) >= 0.98, "right: " + right);
+    Tally chosenOn = states(MadeCourses.CHOSEN_ON, COURSES, 20);
+    assertTrue(chosenOn.share(chosenOn.right) >= 0.98, "right: " + chosenOn.right);
+    assertTrue(chosenOn.share(chosenOn.exactlyRight) >= 0.89, "very: " + chosenOn.exactlyRight);
+    Tally heldOut = states(MadeCourses.HELD_OUT, COURSES / 4, 21);
+    assertTrue(heldOut.share(heldOut.right) >= 0.97, "held out, right: " + heldOut.right);
+    assertTrue(heldOut.share(heldOut.exactlyRight) >= 0.86, "very: " + heldOut.exactlyRight);
   }
 
-  /** Working phase: begun, and falling at half its fastest or more. A refusal is no answer. */
-  @Test
-  void daysToFinishAreRightAndTheirIntervalHonest() {
-    Map<Family, Tally> tallies = tallies();
-    for (GeneratedCourse course : runningThrough()) {
-      double left = course.daysLeft();
-      boolean readEnough =
-          course.times().size() >= Progress.FEWEST_READINGS
-              && course.now() >= Progress.SHORTEST_SPAN_DAYS;
-      if (!readEnough || left <= 0 || !TrueState.of(course).word().equals("working")) {
-        continue;
-      }
-      Tally tally = tallies.get(course.family());
-      tally.cases++;
-      Answer days = call("DAYSTOFINISH", course);
-      Answer plusMinus = call("DAYSTOFINISHPLUSMINUS", course);
-      assertEquals(days.getClass(), plusMinus.getClass());
-      if (days instanceof Answer.Number found && plusMinus instanceof Answer.Number spread) {
-        double off = Math.abs(found.value() - left);
-        tally.answered++;
-        tally.right += off <= Math.max(1, 0.3 * left) ? 1 : 0;
-        tally.held += off <= spread.value() ? 1 : 0;
-      }
-    }
+  private static Tally states(Collection<Family> families, int courses, int seed) {
+    Map<Family, Tally> tallies = new EnumMap<>(Family.class);
+    MadeCourses.any(
+        families,
+        courses,
+        1,
+        seed,
+        moment -> {
+          GeneratedCourse course = moment.course();
+          TrueState truth = TrueState.of(course);
+          String said =
+              Calls.text(
+                  "FERMENTSTATE", course.times(), course.gravities(), course.expectedFinal());
+          Tally tally = tallies.computeIfAbsent(course.family(), family -> new Tally());
+          tally.cases++;
+          tally.right += truth.near().contains(said) ? 1 : 0;
+          tally.exactlyRight += truth.word().equals(said) ? 1 : 0;
+          tally.nearAnother += truth.near().size() > 1 ? 1 : 0;
+        });
     Tally all = new Tally();
-    for (Map.Entry<Family, Tally> entry : tallies.entrySet()) {
-      Tally tally = entry.getValue();
-      print(entry.getKey().toString(), tally);
-      all.cases += tally.cases;
-      all.answered += tally.answered;
-      all.right += tally.right;
-      all.held += tally.held;
-    }
-    print("all", all);
-    assertTrue(share(all.answered, all.cases) >= 0.45, "answered");
-    assertTrue(share(all.right, all.answered) >= 0.8, "right");
-    assertTrue(share(all.held, all.answered) >= 0.6 && share(all.held, all.answered) <= 0.8);
+    tallies.forEach((family, tally) -> printState(family.toString(), tally));
+    tallies.values().forEach(all::add);
+    printState("all", all);
+    return all;
   }
 
-  private static Answer call(String name, GeneratedCourse course) {
-    return Catalogue.get(name).call(course.times(), course.gravities(), course.expectedFinal());
-  }
-
-  private static void print(String what, Tally tally) {
+  private static void printState(String what, Tally tally) {
     System.out.printf(
-        "days to finish, %s: %d working, answered %.3f, of these right %.3f, interval held %.3f%n",
+        "states, %s: %d courses, right %.3f (the very word %.3f; %.3f lie near another)%n",
         what,
         tally.cases,
-        share(tally.answered, tally.cases),
-        share(tally.right, tally.answered),
-        share(tally.held, tally.answered));
+        tally.share(tally.right),
+        tally.share(tally.exactlyRight),
+        tally.share(tally.nearAnother));
   }
 
-  private static double share(int part, int whole) {
-    return (double) part / whole;
+  /**
+   * Right: within 30 % or one day. The interval is one standard deviation. 0.79 to 0.81 by seed: at
+   * the four in five that are wished for, and not surely above.
+   */
+  @Test
+  void daysToFinishAreRightAndTheirIntervalHonest() {
+    Tally all = finishes(MadeCourses.CHOSEN_ON, COURSES, Phase.FROM_FIRST_FALL_TO_95_PERCENT, 30);
+    assertTrue(all.share(all.right) >= 0.78, "right: " + all.right + " of " + all.cases);
+    assertHonest(all);
   }
 
-  private static Map<Family, Tally> tallies() {
+  /** The early part alone, where a wash has half its fall or more before it. */
+  @Test
+  void daysToFinishInTheEarlyPartAreRightLessOften() {
+    Tally all = finishes(MadeCourses.CHOSEN_ON, COURSES / 4, Phase.STATE_WORKING, 31);
+    assertTrue(all.share(all.right) >= 0.7, "right: " + all.right + " of " + all.cases);
+    assertHonest(all);
+  }
+
+  @Test
+  void daysToFinishOfFamiliesHeldOutAreRightLessOftenAndTheirIntervalHonest() {
+    Tally all =
+        finishes(MadeCourses.HELD_OUT, COURSES / 4, Phase.FROM_FIRST_FALL_TO_95_PERCENT, 32);
+    assertTrue(all.share(all.right) >= 0.65, "right: " + all.right + " of " + all.cases);
+    assertHonest(all);
+  }
+
+  private static void assertHonest(Tally all) {
+    double held = (double) all.held / all.answered;
+    assertTrue(held >= 0.6 && held <= 0.8, "held: " + held);
+  }
+
+  private static Tally finishes(Collection<Family> families, int courses, Phase phase, int seed) {
     Map<Family, Tally> tallies = new EnumMap<>(Family.class);
-    for (Family family : Family.values()) {
-      tallies.put(family, new Tally());
+    MadeCourses.running(
+        families,
+        courses,
+        phase,
+        seed,
+        moment -> {
+          Tally tally = tallies.computeIfAbsent(moment.course().family(), f -> new Tally());
+          tally.cases++;
+          double left = moment.course().daysLeft();
+          Finish finish = finish(moment);
+          if (finish != null) {
+            double off = Math.abs(finish.days() - left);
+            tally.answered++;
+            tally.right += off <= Math.max(1, 0.3 * left) ? 1 : 0;
+            tally.held += off <= finish.plusMinus() ? 1 : 0;
+          }
+        });
+    Tally all = new Tally();
+    tallies.forEach((family, tally) -> printDays(phase, family.toString(), tally));
+    tallies.values().forEach(all::add);
+    printDays(phase, "all", all);
+    return all;
+  }
+
+  /** Null when it is refused. */
+  private static Finish finish(Moment moment) {
+    try {
+      return Finish.of(moment.times(), moment.gravities(), moment.course().expectedFinal());
+    } catch (RefusedException doesNotTell) {
+      return null;
     }
-    return tallies;
+  }
+
+  private static void printDays(Phase phase, String what, Tally tally) {
+    System.out.printf(
+        "days to finish, %s, %s: %d asked, answered %.3f, right of all %.3f, interval held %.3f%n",
+        phase,
+        what,
+        tally.cases,
+        tally.share(tally.answered),
+        tally.share(tally.right),
+        (double) tally.held / tally.answered);
+  }
+
+  /** Three days and three readings after a wash was stopped on its way. */
+  @Test
+  void aStuckWashIsNotPromisedAnEnd() {
+    Tally all = new Tally();
+    MadeCourses.any(
+        MadeCourses.CHOSEN_ON,
+        COURSES / 2,
+        0,
+        33,
+        moment -> {
+          GeneratedCourse course = moment.course();
+          int read = course.times().size();
+          double arrest = course.ferment().arrest();
+          if (course.now() > arrest + 3
+              && course.times().get(read - 3) > arrest
+              && course.ferment().end() > course.expectedFinal() + 0.01) {
+            all.cases++;
+            all.answered += finish(moment) == null ? 0 : 1;
+          }
+        });
+    System.out.printf(
+        "stuck: %d asked, promised an end %.3f%n", all.cases, all.share(all.answered));
+    assertTrue(all.cases > 60 && all.share(all.answered) <= 0.1, "promised: " + all.answered);
+  }
+
+  @Test
+  void theFunctionsGiveWhatTheFitFinds() {
+    MadeCourses.running(
+        MadeCourses.CHOSEN_ON,
+        24,
+        Phase.STATE_WORKING,
+        34,
+        moment -> {
+          GeneratedCourse course = moment.course();
+          Object[] arguments = {course.times(), course.gravities(), course.expectedFinal()};
+          Finish finish = finish(moment);
+          if (finish == null) {
+            Calls.refusal("DAYSTOFINISH", arguments);
+          } else {
+            assertEquals(finish.days(), Calls.value("DAYSTOFINISH", arguments));
+            assertEquals(finish.plusMinus(), Calls.value("DAYSTOFINISHPLUSMINUS", arguments));
+          }
+        });
   }
 
   /** A wash that rests at 0.998 is done on every further day, whatever end was expected. */

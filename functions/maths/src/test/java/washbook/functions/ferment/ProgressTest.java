@@ -172,4 +172,15 @@ class ProgressTest {
         Calls.refusal("DAYSTOFINISH", times, List.of(1.08, 1.05, 1.04, 1.04, 1.04)).reason();
     assertTrue(reason.contains("0 points per day") && reason.contains("1"), reason);
   }
+
+  /** Some of the ends that are possible lie above where it began. */
+  @Test
+  void aSmallFallGivesDaysAndNotNothing() {
+    List<Double> times = List.of(0.0, 1.0, 2.0, 3.0);
+    List<Double> gravities = List.of(1.016, 1.014, 1.011, 1.0085);
+    double days = Calls.value("DAYSTOFINISH", times, gravities, 1.004);
+    double plusMinus = Calls.value("DAYSTOFINISHPLUSMINUS", times, gravities, 1.004);
+    assertTrue(days > 0.3 && days < 4, "days: " + days);
+    assertTrue(plusMinus > 0.2 && plusMinus < 3, "plus or minus: " + plusMinus);
+  }
 }

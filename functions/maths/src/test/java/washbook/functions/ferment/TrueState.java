@@ -23,14 +23,31 @@ record TrueState(String word, Set<String> near) {
   /** It takes three readings over this many days to see that a wash stands. */
   private static final double STANDING_DAYS = 1.5;
 
+  /** The word for a ferment on a day. */
+  static String word(Ferment ferment, double day, double expectedFinal) {
+    double end = end(expectedFinal);
+    double perDay = ferment.fall(day);
+    return word(
+        ferment.fallen(day),
+        perDay,
+        perDay / ferment.fastestUntil(day),
+        ferment.truth().applyAsDouble(day) - end,
+        day);
+  }
+
+  private static double end(double expectedFinal) {
+    return Math.max(expectedFinal + Progress.DONE_WITHIN, Progress.DRY);
+  }
+
   static TrueState of(GeneratedCourse course) {
     double now = course.now();
-    double fastest = course.fastestUntil(now);
-    double fall = course.fallen(now);
-    double level = course.truth().applyAsDouble(now);
-    double perDay = course.fall(now);
-    double end = Math.max(course.expectedFinal() + Progress.DONE_WITHIN, Progress.DRY);
-    String word = word(fall, perDay, perDay / fastest, level - end, now);
+    Ferment ferment = course.ferment();
+    double fastest = ferment.fastestUntil(now);
+    double fall = ferment.fallen(now);
+    double level = ferment.truth().applyAsDouble(now);
+    double perDay = ferment.fall(now);
+    double end = end(course.expectedFinal());
+    String word = word(ferment, now, course.expectedFinal());
     Set<String> near = new LinkedHashSet<>(Set.of(word));
     for (int i = 0; i < 81; i++) {
       near.add(
@@ -44,15 +61,20 @@ record TrueState(String word, Set<String> near) {
     addWhatReadingsShow(course, fall, level - end, near);
     List<Double> times = course.times();
     boolean arrestedJustNow =
-        now > course.arrest()
-            && (now - course.arrest() < STANDING_DAYS
-                || course.arrest() > times.get(times.size() - 3));
+        now > course.ferment().arrest()
+            && (now - course.ferment().arrest() < STANDING_DAYS
+                || course.ferment().arrest() > times.get(times.size() - 3));
     if (arrestedJustNow) {
-      double before = course.arrest() - 0.05;
-      double then = course.fall(before);
-      double above = course.truth().applyAsDouble(before) - end;
+      double before = course.ferment().arrest() - 0.05;
+      double then = course.ferment().fall(before);
+      double above = course.ferment().truth().applyAsDouble(before) - end;
       near.add(
-          word(course.fallen(before), then, then / course.fastestUntil(before), above, before));
+          word(
+              course.ferment().fallen(before),
+              then,
+              then / course.ferment().fastestUntil(before),
+              above,
+              before));
       near.add("slowing");
     }
     return new TrueState(word, near);
@@ -66,7 +88,7 @@ record TrueState(String word, Set<String> near) {
     for (int i = 1; i < course.times().size(); i++) {
       double from = course.times().get(i - 1);
       double to = course.times().get(i);
-      last = (course.fallen(to) - course.fallen(from)) / (to - from);
+      last = (course.ferment().fallen(to) - course.ferment().fallen(from)) / (to - from);
       fastest = Math.max(fastest, last);
     }
     near.add(word(fall, last, last / fastest, aboveEnd, course.now()));
