@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import washbook.log.language.Language;
 import washbook.log.language.Message;
+import washbook.log.words.ReadingScale;
 
 /**
  * The header of a computed column.
@@ -66,6 +67,15 @@ public record ComputedHeader(
         }
       }
     }
+    EarlierTitles.ALL.forEach((title, column) -> put(known, title, column, WrittenScale.SG));
+    WrittenScale potential = new WrittenScale(ReadingScale.POTENTIAL, false);
+    EarlierTitles.POTENTIAL.forEach(
+        (scale, language) ->
+            put(
+                known,
+                Message.of("header.gravity", scale).in(Language.valueOf(language)),
+                ComputedColumn.CORRECTED_GRAVITY,
+                potential));
     return known;
   }
 
@@ -74,8 +84,12 @@ public record ComputedHeader(
       ComputedColumn column,
       WrittenScale scale,
       Language language) {
+    put(known, title(column, scale, language), column, scale);
+  }
+
+  private static void put(
+      Map<String, ComputedHeader> known, String title, ComputedColumn column, WrittenScale scale) {
     boolean note = column == ComputedColumn.NOTE;
-    String title = title(column, scale, language);
     known.putIfAbsent(title, new ComputedHeader(column, scale, note, ""));
     if (!note) {
       known.putIfAbsent(marked(title), new ComputedHeader(column, scale, true, ""));

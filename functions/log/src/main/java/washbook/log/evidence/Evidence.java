@@ -50,6 +50,9 @@ public final class Evidence {
 
   private static final double WARMEST = 46;
 
+  /** Days that a ferment takes at least; common practice, no source. */
+  private static final double SHORTEST = 0.7;
+
   /** Of this many rows notes are read, and as many lines above. */
   private static final int ROWS_READ = 400;
 
@@ -263,6 +266,8 @@ public final class Evidence {
       clues.add(Clue.ONE_EACH);
     } else if (course.isUnlike()) {
       clues.add(Clue.OTHER_COURSE);
+    } else if (isWithinADay()) {
+      return;
     } else if (course.isLikeFerment() && !warm) {
       clues.add(Clue.COURSE);
     } else if (course.fallsShortly() && !warm) {
@@ -270,6 +275,27 @@ public final class Evidence {
     } else if (course.mayHaveBegun() && !warm) {
       clues.add(Clue.BEGUN);
     }
+  }
+
+  /** Whether all was read within hours: no wash ferments so soon. */
+  private boolean isWithinADay() {
+    boolean clock = table.column(Role.TIME).isPresent();
+    boolean days =
+        table.column(Role.DATE).isPresent()
+            || table.column(Role.DAY).isPresent()
+            || table.column(Role.HOURS).isPresent();
+    if (!days) {
+      return clock;
+    }
+    RowTimes times = RowTimes.of(grid, table);
+    double first = Double.POSITIVE_INFINITY;
+    double last = Double.NEGATIVE_INFINITY;
+    for (int row = table.firstRow(); row <= table.lastRow(); row++) {
+      double day = times.days(row);
+      first = day < first ? day : first;
+      last = day > last ? day : last;
+    }
+    return clock && last >= first && last - first < SHORTEST;
   }
 
   private double[] gravities(LogColumn reading, int[] rows) {

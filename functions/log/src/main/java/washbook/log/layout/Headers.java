@@ -27,7 +27,8 @@ public final class Headers {
 
   private static final int LONGEST_HEADER = 60;
 
-  private static final Pattern T_OF = Pattern.compile("[Tt](?:[\u00aa\u00b0\u00ba.]\\s?|\\s)\\p{L}{2,}");
+  private static final Pattern T_OF =
+      Pattern.compile("[Tt](?:[\u00aa\u00b0\u00ba.]\\s?|\\s)\\p{L}{2,}");
 
   private static final Set<Concept> OF_WHAT =
       EnumSet.of(Concept.VESSEL, Concept.BATCH, Concept.SAMPLE, Concept.FOREIGN, Concept.AMBIENT);
@@ -223,9 +224,7 @@ public final class Headers {
 
   /** A letter T before a place, as {@code T tank} or {@code T. sample}. */
   private static boolean isTemperatureOf(String text, Set<Concept> meanings) {
-    return !meanings.isEmpty()
-        && OF_WHAT.containsAll(meanings)
-        && T_OF.matcher(text).lookingAt();
+    return !meanings.isEmpty() && OF_WHAT.containsAll(meanings) && T_OF.matcher(text).lookingAt();
   }
 
   private static boolean isValue(String text) {

@@ -67,8 +67,7 @@ public record KeyLine(
         && !has(Concept.VOLUME)
         && !has(Concept.SUGAR)
         && !has(Concept.WATER)
-        && (value > 1.02 && value < 1.2
-            || units.stream().anyMatch(Concept.SUGAR_SCALES::contains));
+        && (value > 1.02 && value < 1.2 || units.stream().anyMatch(Concept.SUGAR_SCALES::contains));
   }
 
   /** Whether it states that readings are corrected already. */
@@ -101,6 +100,7 @@ public record KeyLine(
   /** Whether it gives one temperature for all readings. */
   public boolean isReadingTemperature() {
     return HeaderRoles.role(meanings) == Role.TEMPERATURE
+        && !(has(Concept.HYDROMETER) && !has(Concept.READING) && !has(Concept.SAMPLE))
         && !has(Concept.CORRECTED)
         && !has(Concept.ORIGINAL)
         && !has(Concept.FINALGRAVITY)

@@ -216,7 +216,9 @@ final class ColumnRoles {
     if (columns.has(Role.DATE) || columns.has(Role.DAY) || columns.has(Role.HOURS)) {
       return;
     }
-    for (HeaderCell cell : columns.with(Role.OTHER)) {
+    List<HeaderCell> cells = new ArrayList<>(columns.with(Role.TIME));
+    cells.addAll(columns.with(Role.OTHER));
+    for (HeaderCell cell : cells) {
       if (!columns.isSaid(cell) && holdsDates(cell.column())) {
         columns.change(cell, Role.DATE, "", "its values are dates");
         return;
@@ -233,7 +235,7 @@ final class ColumnRoles {
       Grid.Kind kind = rows.isSkipped(row) ? Grid.Kind.BLANK : grid.kind(row, column);
       filled += kind == Grid.Kind.BLANK ? 0 : 1;
       boolean date =
-          kind == Grid.Kind.DATE
+          kind == Grid.Kind.DATE && grid.number(row, column) >= 1
               || kind == Grid.Kind.TEXT && DateText.isDate(grid.text(row, column));
       if (date) {
         dates++;

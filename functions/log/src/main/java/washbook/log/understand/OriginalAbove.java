@@ -180,16 +180,13 @@ final class OriginalAbove {
   }
 
   /** A number that looks like the readings and is higher, whatever stands before it. */
-  private Optional<KeyLine> higherNumber(
-      int row, int column, ReadingScale scale, double highest) {
+  private Optional<KeyLine> higherNumber(int row, int column, ReadingScale scale, double highest) {
     double value = grid.number(row, column);
     if (!ReadingScale.looksLikeGravity(value)) {
       return Optional.empty();
     }
     double gravity = ReadingScale.withoutThousandths(value);
-    boolean known =
-        lines.stream()
-            .anyMatch(l -> l.row() == row && l.column() == column);
+    boolean known = lines.stream().anyMatch(l -> l.row() == row && l.column() == column);
     String label =
         column > 0 && grid.kind(row, column - 1) == Grid.Kind.TEXT
             ? grid.text(row, column - 1)

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import washbook.log.Batch;
-import washbook.log.LogColumn;
 import washbook.log.LogTable;
 import washbook.log.OriginalGravity.FirstReading;
+import washbook.log.OriginalGravity.Stated;
 import washbook.log.Role;
 import washbook.log.language.Figure;
 import washbook.log.language.Message;
@@ -63,9 +63,42 @@ final class PartedBatches {
     List<Batch> checked = new ArrayList<>();
     for (Batch batch : batches) {
       checked.add(
-          batch.original() instanceof FirstReading first ? checked(batch, first, batches) : batch);
+          batch.original() instanceof FirstReading first
+              ? checked(batch, first, batches)
+              : sharedByPart(batch, batches));
     }
     return besides(batches, checked);
+  }
+
+  /** A part under the one original gravity that is stated for all: something may have gone in. */
+  private Batch sharedByPart(Batch batch, List<Batch> batches) {
+    boolean shared =
+        batch.original() instanceof Stated stated
+            && !stated.cell().isEmpty()
+            && table.column(Role.ORIGINAL_GRAVITY).isEmpty()
+            && batches.stream()
+                .anyMatch(
+                    b ->
+                        b != batch
+                            && b.original() instanceof Stated other
+                            && other.cell().equals(stated.cell()));
+    HydrometerRows reading = new HydrometerRows(grid, table);
+    int first = shared ? firstRead(reading, batch) : -1;
+    if (first < 0 || batches.size() > MOST_BATCHES) {
+      return batch;
+    }
+    FirstReading start = new FirstReading(reading.asSugarSolution(), reading.cell(first), first);
+    Batch told = toldApart(batch, start, order.days(first), batches);
+    return told == null ? batch : parted(batch, start, told);
+  }
+
+  private static int firstRead(HydrometerRows reading, Batch batch) {
+    for (int row : batch.rows()) {
+      if (isReading(reading, row)) {
+        return row;
+      }
+    }
+    return -1;
   }
 
   /** Batches that begin low on the day when another one is parted are parts as well. */
@@ -118,28 +151,33 @@ final class PartedBatches {
     return first.sg() > MOST_PARTED ? batch : blended(batch, first, day, batches);
   }
 
-  /** The batch of which a note says, shortly before this one begins, that it was parted; or null. */
+  /**
+   * The batch of which a note says, shortly before this one begins, that it was parted; or null.
+   */
   private Batch toldApart(Batch batch, FirstReading first, double day, List<Batch> batches) {
-    LogColumn note = table.column(Role.NOTE).orElse(null);
-    for (Batch other : note == null ? List.<Batch>of() : batches) {
+    for (Batch other : batches) {
       double original = other.originalGravity().orElse(Double.NaN);
       if (other == batch || !(original > first.sg() + SAME)) {
         continue;
       }
       for (int row : other.rows()) {
         double since = day - order.days(row);
-        boolean told =
-            since >= 0
-                && since <= DAYS_TOLD
-                && row != other.rows()[0]
-                && grid.kind(row, note.column()) == Grid.Kind.TEXT
-                && LateWords.sayParted(grid.text(row, note.column()));
-        if (told) {
+        if (since >= 0 && since <= DAYS_TOLD && row != other.rows()[0] && tellsOfParts(row)) {
           return other;
         }
       }
     }
     return null;
+  }
+
+  /** Whether a note of a row, also one right of the table, says that something was parted. */
+  private boolean tellsOfParts(int row) {
+    for (int column = table.firstColumn(); column <= table.lastColumn() + 2; column++) {
+      if (grid.kind(row, column) == Grid.Kind.TEXT && LateWords.sayParted(grid.text(row, column))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static Batch parted(Batch batch, FirstReading first, Batch other) {

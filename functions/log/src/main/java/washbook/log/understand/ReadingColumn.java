@@ -100,7 +100,8 @@ final class ReadingColumn {
     double before = Double.NaN;
     int counted = 0;
     for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
-      double value = rows.isSkipped(row) ? Double.NaN : CellText.plainNumber(grid, row, cell.column());
+      double value =
+          rows.isSkipped(row) ? Double.NaN : CellText.plainNumber(grid, row, cell.column());
       if (!Double.isNaN(value)) {
         if (value != Math.rint(value) || (counted > 0 && Math.abs(value - before) != 1)) {
           return false;

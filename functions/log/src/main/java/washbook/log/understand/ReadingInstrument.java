@@ -34,6 +34,11 @@ final class ReadingInstrument {
   /** And below this share of the first reading: a weak wash ends low on both instruments. */
   private static final double LOW_SHARE = 0.3;
 
+  private static final int LINES_BELOW = 8;
+
+  /** Of more rows the last ones are read. */
+  private static final int ROWS_READ = 200;
+
   /** A rise that begins another batch, degrees of sugar. */
   private static final double NEW_BATCH = 2;
 
@@ -71,6 +76,7 @@ final class ReadingInstrument {
   void settle(List<KeyLine> lines, ReadingColumn reading) {
     boolean refractometer =
         lines.stream().anyMatch(l -> l.has(Concept.REFRACTOMETER) && !l.has(Concept.HYDROMETER));
+    refractometer |= !columns.has(Role.REFRACTOMETER) && saidBelow();
     for (HeaderCell cell : columns.with(Role.GRAVITY)) {
       String unit = columns.of(cell).unit();
       if (columns.isSaid(cell) || columns.has(Role.REFRACTOMETER) || isSaid(cell.meanings())) {
@@ -79,7 +85,7 @@ final class ReadingInstrument {
       lookAt(cell, unit);
       if (refractometer && !unit.isEmpty() && !unit.equals("SG")) {
         columns.change(cell, Role.REFRACTOMETER, unit, "the log speaks of a refractometer");
-        ask(cell, "the lines above speak of a refractometer", false);
+        ask(cell, "the sheet speaks of a refractometer", false);
       } else if (!isHydrometer(lines, reading)) {
         boolean anyTemperature =
             withTemperature
@@ -98,6 +104,20 @@ final class ReadingInstrument {
         }
       }
     }
+  }
+
+  /** Whether a note, or a line close below, speaks of a refractometer. */
+  private boolean saidBelow() {
+    int last = Math.min(grid.rowCount() - 1, rows.lastRow() + LINES_BELOW);
+    for (int row = Math.max(rows.firstRow(), last - ROWS_READ); row <= last; row++) {
+      for (int column = 0; column <= header.lastColumn() + 1; column++) {
+        if (grid.kind(row, column) == Grid.Kind.TEXT
+            && Vocabulary.meanings(grid.text(row, column)).contains(Concept.REFRACTOMETER)) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   /** Apparent extract is what a hydrometer shows. */

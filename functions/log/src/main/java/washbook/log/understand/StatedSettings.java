@@ -40,7 +40,7 @@ final class StatedSettings {
       calibrationWhy = "stated in the header of the readings";
     }
     for (KeyLine line : lines) {
-      if (line.isCalibration()) {
+      if (line.isCalibration() || isOfInstrument(line, columns)) {
         readCalibration(line);
       } else if (line.has(Concept.FACTOR)) {
         readFactor(line, hasRefractometer);
@@ -87,6 +87,16 @@ final class StatedSettings {
         volumeL,
         LogSettings.SugarReadings.TOLD_BY_RISE,
         wash);
+  }
+
+  /** A hydrometer's temperature where a column holds those of the readings: its calibration. */
+  private static boolean isOfInstrument(KeyLine line, ColumnRoles columns) {
+    return columns.columns.has(Role.TEMPERATURE)
+        && line.has(Concept.HYDROMETER)
+        && line.has(Concept.TEMPERATURE)
+        && !line.has(Concept.READING)
+        && !line.has(Concept.SAMPLE)
+        && !Double.isNaN(line.celsius());
   }
 
   private static boolean isPossible(double celsius) {

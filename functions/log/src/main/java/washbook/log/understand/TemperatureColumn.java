@@ -24,6 +24,8 @@ final class TemperatureColumn {
 
   private static final Pattern UNIT = Pattern.compile("[°(\\[/ ][CF][)\\]]?$");
 
+  private static final int ROWS_READ = 200;
+
   private final Grid grid;
   private final TableRows rows;
   private final ColumnAssignment columns;
@@ -100,7 +102,31 @@ final class TemperatureColumn {
             .toList();
     if (found.size() == 1) {
       columns.change(found.get(0), Role.TEMPERATURE, "", "by its header and values");
+    } else if (found.isEmpty()) {
+      columns.with(Role.OTHER).stream()
+          .filter(c -> !columns.isSaid(c) && !c.meanings().contains(Concept.AMBIENT))
+          .filter(this::holdsDegrees)
+          .findFirst()
+          .ifPresent(c -> columns.change(c, Role.TEMPERATURE, "", "its values are temperatures"));
     }
+  }
+
+  /** Whether most cells hold a number with a unit of temperature, as {@code 70F}. */
+  private boolean holdsDegrees(HeaderCell cell) {
+    int texts = 0;
+    int degrees = 0;
+    int last = Math.min(rows.lastRow(), rows.firstRow() + ROWS_READ);
+    for (int row = rows.firstRow(); row <= last; row++) {
+      if (grid.kind(row, cell.column()) != Grid.Kind.BLANK) {
+        texts++;
+        boolean text = grid.kind(row, cell.column()) == Grid.Kind.TEXT;
+        degrees +=
+            text && CellText.read(grid.text(row, cell.column())).form == CellText.Form.TEMPERATURE
+                ? 1
+                : 0;
+      }
+    }
+    return degrees >= 3 && degrees >= 0.6 * texts;
   }
 
   private boolean canBeFerments(HeaderCell cell) {

@@ -55,9 +55,7 @@ public final class LateWords {
   private static boolean saysUnknown(String sentence) {
     Set<Concept> meanings = Vocabulary.meanings(sentence);
     boolean original =
-        meanings.contains(Concept.ORIGINALGRAVITY)
-            || meanings.contains(Concept.ORIGINAL)
-                && (meanings.contains(Concept.GRAVITY) || meanings.contains(Concept.SG));
+        meanings.contains(Concept.ORIGINALGRAVITY) || meanings.contains(Concept.ORIGINAL);
     return original && parts(sentence).contains(Part.NOT_NOTED);
   }
 

@@ -296,7 +296,12 @@ class OriginalsNotReadTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"28-9, 30-9, 1-10, 8-10", "'28.9., '30.9., '1.10., '8.10.", "28.09, 30.09, 1.10, 8.10"})
+  @ValueSource(
+      strings = {
+        "28-9, 30-9, 1-10, 8-10",
+        "'28.9., '30.9., '1.10., '8.10.",
+        "28.09, 30.09, 1.10, 8.10"
+      })
   void datesWithoutAYearAreInOrder(String dates) {
     String[] at = dates.replace("'", "").split(", ");
     TestGrid grid =
@@ -383,7 +388,8 @@ class OriginalsNotReadTest {
             #2025-03-12 | 1.020 | 19.5 | 20
             #2025-03-20 | 1.011 | 18 | 20\
             """);
-    assertEquals(1, understand(grid).tables().get(0).batches().size() + understand(grid).doubts().size());
+    assertEquals(
+        1, understand(grid).tables().get(0).batches().size() + understand(grid).doubts().size());
   }
 
   @Test
