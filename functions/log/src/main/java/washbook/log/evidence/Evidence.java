@@ -18,6 +18,7 @@ import washbook.log.sheet.Grid;
 import washbook.log.words.BatchNameText;
 import washbook.log.words.CellText;
 import washbook.log.words.Concept;
+import washbook.log.words.DateText;
 import washbook.log.words.ReadingScale;
 import washbook.log.words.TradeWords;
 import washbook.log.words.Vocabulary;
@@ -266,7 +267,7 @@ public final class Evidence {
       clues.add(Clue.ONE_EACH);
     } else if (course.isUnlike()) {
       clues.add(Clue.OTHER_COURSE);
-    } else if (isWithinADay()) {
+    } else if (isWithinADay() && !clues.contains(Clue.TRADE_WORD)) {
       return;
     } else if (course.isLikeFerment() && !warm) {
       clues.add(Clue.COURSE);
@@ -285,7 +286,7 @@ public final class Evidence {
             || table.column(Role.DAY).isPresent()
             || table.column(Role.HOURS).isPresent();
     if (!days) {
-      return clock;
+      return clock && isOneDay(table.column(Role.TIME).get().column());
     }
     RowTimes times = RowTimes.of(grid, table);
     double first = Double.POSITIVE_INFINITY;
@@ -296,6 +297,24 @@ public final class Evidence {
       last = day > last ? day : last;
     }
     return clock && last >= first && last - first < SHORTEST;
+  }
+
+  /** Whether a clock never goes back to an earlier hour. */
+  private boolean isOneDay(int column) {
+    double before = Double.NEGATIVE_INFINITY;
+    for (int row = table.firstRow(); row <= table.lastRow(); row++) {
+      double time =
+          switch (grid.kind(row, column)) {
+            case NUMBER, DATE -> grid.number(row, column);
+            case TEXT -> DateText.time(grid.text(row, column));
+            default -> Double.NaN;
+          };
+      if (time < before) {
+        return false;
+      }
+      before = time >= before ? time : before;
+    }
+    return before <= 24;
   }
 
   private double[] gravities(LogColumn reading, int[] rows) {

@@ -16,6 +16,9 @@ import washbook.log.words.Vocabulary;
 public final class TransposedLog {
   private static final int FEWEST = 3;
 
+  /** The part of its extract that a wash has left in the end, at most. */
+  private static final double LEFT = 0.65;
+
   /** As many dates side by side need no word before them, and as many gravities below them. */
   private static final int FEWEST_DATES = 4;
 
@@ -48,7 +51,7 @@ public final class TransposedLog {
         label = column;
       }
       if (time >= 0 && gravity >= 0) {
-        if (Math.abs(time - gravity) <= ROWS_BETWEEN) {
+        if (Math.abs(time - gravity) <= ROWS_BETWEEN && falls(grid, gravity, label)) {
           ask(time, gravity, label, doubts);
         }
         return;
@@ -65,6 +68,22 @@ public final class TransposedLog {
             + (gravity + 1)
             + ". Only logs that run down are filled. Can it be turned? In the spreadsheet: copy it"
             + " and paste it transposed into a new sheet");
+  }
+
+  /** Whether the figures right of a label end well below the highest of them. */
+  private static boolean falls(Grid grid, int row, int label) {
+    double highest = Double.NEGATIVE_INFINITY;
+    double last = Double.NaN;
+    for (int column = label + 1; column < grid.columnsUsed(row); column++) {
+      double value = CellText.plainNumber(grid, row, column);
+      if (!Double.isNaN(value)) {
+        last = ReadingScale.looksLikeGravity(value)
+            ? 1000 * (ReadingScale.withoutThousandths(value) - 1)
+            : value;
+        highest = Math.max(highest, last);
+      }
+    }
+    return last <= LEFT * highest;
   }
 
   /** How many dates stand right of a label. */
