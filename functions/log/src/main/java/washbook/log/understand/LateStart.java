@@ -114,7 +114,7 @@ final class LateStart {
     Optional<LogColumn> note = table.column(Role.NOTE);
     if (note.isPresent()
         && grid.kind(first.row(), note.get().column()) == Grid.Kind.TEXT
-        && LateWords.in(grid.text(first.row(), note.get().column()))) {
+        && saysLate(grid.text(first.row(), note.get().column()), first)) {
       return CellAddress.of(first.row(), note.get().column());
     }
     for (Role role : List.of(Role.DAY, Role.HOURS)) {
@@ -126,6 +126,10 @@ final class LateStart {
       }
     }
     return "";
+  }
+
+  private static boolean saysLate(String note, FirstReading first) {
+    return LateWords.in(note) || first.sg() <= MOST_BEGUN && LateWords.sayAlready(note);
   }
 
   private double days(int row, LogColumn counted) {

@@ -16,7 +16,8 @@ public final class LateWords {
     RECORDED,
     FIRST,
     DAYS,
-    PARTED
+    PARTED,
+    ALREADY
   }
 
   /** What is said together stands between two of these. */
@@ -50,6 +51,11 @@ public final class LateWords {
   /** Whether a text says that a wash was parted from another or put together of several. */
   public static boolean sayParted(String text) {
     return parts(text).contains(Part.PARTED);
+  }
+
+  /** Whether the note of a first reading says that it fermented by then. */
+  public static boolean sayAlready(String text) {
+    return parts(text).contains(Part.ALREADY);
   }
 
   private static boolean saysUnknown(String sentence) {

@@ -406,4 +406,26 @@ class OriginalsNotReadTest {
             """);
     assertEquals(1.092, original(table(grid)), 1e-9);
   }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "gärt schon tüchtig",
+        "achetée déjà partie, on n'a pas la densité du début",
+        "already fermenting when I got it"
+      })
+  void aFirstReadingThatIsSaidToFermentIsAskedFor(String note) {
+    TestGrid grid =
+        TestGrid.of(
+            "Wine",
+            """
+            Date | SG | Temp C | Notes
+            #2025-10-05 | 1.049 | 20 | %s
+            #2025-10-08 | 1.030 | 20 |
+            #2025-10-12 | 1.012 | 20 |
+            #2025-10-20 | 1.003 | 20 |\
+            """
+                .formatted(note));
+    assertEquals(1, understand(grid).doubts().size());
+  }
 }
