@@ -41,7 +41,7 @@ final class Allowed {
           Map.entry("corpus TABLE_BELOW", 1),
           Map.entry("corpus TABLE_BESIDE", 1),
           Map.entry("corpus WEEKDAY_BEFORE_THE_DATE", 3),
-          Map.entry("made BATTERY_COLUMN", 6),
+          Map.entry("made BATTERY_COLUMN", 7),
           Map.entry("made BLANK_ROW", 1),
           Map.entry("made COLUMNS_SHUFFLED", 6),
           Map.entry("made INITIALS", 1),

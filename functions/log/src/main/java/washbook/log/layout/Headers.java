@@ -159,12 +159,18 @@ public final class Headers {
       return new HeaderCell(column, text.strip(), EnumSet.noneOf(Concept.class), Role.COMPUTED);
     }
     HeaderCell cell = cell(column, text);
-    if (cell.role() == Role.OTHER && cell.meanings().isEmpty() && isOverDates(row, column)) {
+    boolean open = cell.role() == Role.OTHER && cell.meanings().isEmpty();
+    if (open && isWord(text) && isOverDates(row, column)) {
       return new HeaderCell(column, cell.text(), EnumSet.of(Concept.DATE), Role.DATE);
     }
     return cell.role() == Role.TEMPERATURE && pairs.standBelow(row, cell)
         ? new HeaderCell(column, cell.text(), cell.meanings(), Role.GRAVITY)
         : cell;
+  }
+
+  private static boolean isWord(String text) {
+    String word = text.strip();
+    return !word.isEmpty() && Character.isLetter(word.charAt(0)) && !DateText.isDate(word);
   }
 
   /** Whether dates begin right below a cell, one in each of three rows. */

@@ -428,4 +428,23 @@ class OriginalsNotReadTest {
                 .formatted(note));
     assertEquals(1, understand(grid).doubts().size());
   }
+
+  @Test
+  void aRowOfADateAndADashIsNoHeader() {
+    TestGrid grid =
+        TestGrid.of(
+            "Molasses 2",
+            """
+            Date | SG | Temp C | Notes
+            2025-01-12 | 1.096 | 26 | yeast
+            2025-01-13 | 1.083 | 29 |
+            | | |
+            2025-01-14 | - | | forgot
+            2025-01-16 | 1.035 | 30 |
+            2025-01-17 | 1.028 | 29 |
+            2025-01-20 | 1.021 | 28 |
+            2025-01-24 | 1.020 | 27 |\
+            """);
+    assertEquals(8, table(grid).lastRow());
+  }
 }
