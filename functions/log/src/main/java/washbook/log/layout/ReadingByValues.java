@@ -32,7 +32,7 @@ final class ReadingByValues {
 
   private static final double DEGREES_LEFT = 0.65;
 
-  /** What gravities fall by at least to be those of a ferment, SG. */
+  /** What gravities fall by at least to be those of a ferment, from either end on, SG. */
   private static final double FALL = 0.010;
 
   private static final Set<Role> BESIDE =
@@ -120,6 +120,7 @@ final class ReadingByValues {
     int gravities = 0;
     int others = 0;
     double highest = Double.NEGATIVE_INFINITY;
+    double first = Double.NaN;
     double last = Double.NaN;
     int end = Math.min(grid.rowCount() - 1, row + ROWS_SEEN);
     for (int at = row + 1; at <= end; at++) {
@@ -133,12 +134,15 @@ final class ReadingByValues {
       if (ReadingScale.looksLikeGravity(value)) {
         gravities++;
         last = ReadingScale.withoutThousandths(value);
+        first = Double.isNaN(first) ? last : first;
         highest = Math.max(highest, last);
       } else {
         others++;
       }
     }
-    return gravities >= FEWEST && others * 8 <= gravities && highest - last >= FALL;
+    return gravities >= FEWEST
+        && others * 8 <= gravities
+        && highest - Math.min(first, last) >= FALL;
   }
 
   private boolean isGravity(int row, int column) {

@@ -77,9 +77,10 @@ public final class TransposedLog {
     for (int column = label + 1; column < grid.columnsUsed(row); column++) {
       double value = CellText.plainNumber(grid, row, column);
       if (!Double.isNaN(value)) {
-        last = ReadingScale.looksLikeGravity(value)
-            ? 1000 * (ReadingScale.withoutThousandths(value) - 1)
-            : value;
+        last =
+            ReadingScale.looksLikeGravity(value)
+                ? 1000 * (ReadingScale.withoutThousandths(value) - 1)
+                : value;
         highest = Math.max(highest, last);
       }
     }
