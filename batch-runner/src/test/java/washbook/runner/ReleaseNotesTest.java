@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -44,7 +45,7 @@ final class ReleaseNotesTest {
         List.of("src/deb", "src/cluster", "bin", "src/main", "../sample-sheets/src/release")) {
       try (Stream<Path> files = Files.walk(Path.of(folder))) {
         for (Path file : files.filter(Files::isRegularFile).toList()) {
-          if (version.matcher(Files.readString(file)).find()) {
+          if (version.matcher(Files.readString(file, StandardCharsets.ISO_8859_1)).find()) {
             places.add(file.toString());
           }
         }

@@ -13,6 +13,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import washbook.runner.file.LeftBehind;
+import washbook.runner.language.Wording;
 import washbook.runner.report.ConsoleReport;
 import washbook.runner.report.FileResult;
 import washbook.runner.report.Reports;
@@ -139,6 +140,11 @@ final class FillCommand implements Callable<Integer> {
     } finally {
       stop.done();
     }
+  }
+
+  /** The language of what is said to the user. */
+  Wording wording() {
+    return fill.wording();
   }
 
   /** Whether nothing but refusals is to be said. */

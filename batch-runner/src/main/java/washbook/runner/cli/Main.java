@@ -2,7 +2,6 @@ package washbook.runner.cli;
 
 import java.io.PrintStream;
 import java.util.Arrays;
-import washbook.functions.SafetyNote;
 
 /** The program's entry. */
 public final class Main {
@@ -37,7 +36,7 @@ public final class Main {
       return WashbookCommand.Wrong.failed(failure, err);
     }
     if (!fill.isQuiet()) {
-      err.println(SafetyNote.POINTER);
+      err.println(fill.wording().say("safety.pointer"));
     }
     return code;
   }
