@@ -10,6 +10,7 @@ import washbook.log.words.CellText;
 import washbook.log.words.Concept;
 import washbook.log.words.DateText;
 import washbook.log.words.ReadingScale;
+import washbook.log.words.TradeWords;
 import washbook.log.words.Vocabulary;
 
 /** Finds a log that runs across: its dates to the right in one row, its readings in another. */
@@ -23,6 +24,7 @@ public final class TransposedLog {
   private static final int FEWEST_DATES = 4;
 
   private static final int ROWS_BETWEEN = 12;
+  private static final int TOP_ROWS = 30;
   private static final int MOST_COLUMNS = 64;
 
   private TransposedLog() {}
@@ -32,6 +34,7 @@ public final class TransposedLog {
     int time = -1;
     int label = -1;
     int gravity = -1;
+    boolean words = speaksOfFerment(grid);
     for (int row = 0; row < grid.rowCount(); row++) {
       int column = firstText(grid, row);
       if (column < 0) {
@@ -42,11 +45,11 @@ public final class TransposedLog {
       boolean degrees =
           HeaderRoles.hasScaleOrGravity(meanings) && !meanings.equals(Set.of(Concept.GRAVITY));
       if (isTime(role) && values(grid, row, column, false) >= FEWEST
-          || dates(grid, row, column) >= FEWEST_DATES) {
+          || words && dates(grid, row, column) >= FEWEST_DATES) {
         time = row;
         label = label < 0 ? column : label;
       } else if (role == Role.GRAVITY && values(grid, row, column, !degrees) >= FEWEST
-          || time >= 0 && values(grid, row, column, true) >= FEWEST_DATES) {
+          || words && time >= 0 && values(grid, row, column, true) >= FEWEST_DATES) {
         gravity = row;
         label = column;
       }
@@ -68,6 +71,19 @@ public final class TransposedLog {
             + (gravity + 1)
             + ". Only logs that run down are filled. Can it be turned? In the spreadsheet: copy it"
             + " and paste it transposed into a new sheet");
+  }
+
+  /** Whether a word of the trade stands near the top: then labels need not say more. */
+  private static boolean speaksOfFerment(Grid grid) {
+    for (int row = 0; row < Math.min(grid.rowCount(), TOP_ROWS); row++) {
+      for (int column = 0; column < Math.min(grid.columnsUsed(row), MOST_COLUMNS); column++) {
+        if (grid.kind(row, column) == Kind.TEXT
+            && TradeWords.in(grid.text(row, column)).equals(Set.of(TradeWords.Side.FERMENT))) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   /** Whether the figures right of a label end well below the highest of them. */
