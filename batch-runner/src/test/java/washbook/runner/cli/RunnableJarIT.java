@@ -26,8 +26,8 @@ import washbook.runner.TestLogs;
 final class RunnableJarIT {
   private static final Path JAR = Path.of("target/washbook.jar").toAbsolutePath();
 
-  /** Moments at which a run is killed. */
-  private static final int KILLS = Integer.getInteger("washbook.kills", 200);
+  /** Moments at which a run is killed: a few in each build, more with -Dwashbook.kills=500. */
+  private static final int KILLS = Integer.getInteger("washbook.kills", 60);
 
   @TempDir private Path folder;
 
