@@ -17,7 +17,6 @@ import washbook.log.sheet.Grid;
 import washbook.log.sheet.Grid.Kind;
 import washbook.log.words.Concept;
 import washbook.log.words.DateText;
-import washbook.log.words.Vocabulary;
 
 /**
  * Finds the headers of tables: rows where at least two cells side by side name something of a log
@@ -26,12 +25,6 @@ import washbook.log.words.Vocabulary;
 public final class Headers {
 
   private static final int LONGEST_HEADER = 60;
-
-  private static final Pattern T_OF =
-      Pattern.compile("[Tt](?:[\u00aa\u00b0\u00ba.]\\s?|\\s)\\p{L}{2,}");
-
-  private static final Set<Concept> OF_WHAT =
-      EnumSet.of(Concept.VESSEL, Concept.BATCH, Concept.SAMPLE, Concept.FOREIGN, Concept.AMBIENT);
 
   private static final Set<Role> TIMES =
       EnumSet.of(Role.TEMPERATURE, Role.DATE, Role.DAY, Role.HOURS);
@@ -160,17 +153,12 @@ public final class Headers {
     }
     HeaderCell cell = cell(column, text);
     boolean open = cell.role() == Role.OTHER && cell.meanings().isEmpty();
-    if (open && isWord(text) && isOverDates(row, column)) {
+    if (open && HeaderWords.isWord(text) && isOverDates(row, column)) {
       return new HeaderCell(column, cell.text(), EnumSet.of(Concept.DATE), Role.DATE);
     }
     return cell.role() == Role.TEMPERATURE && pairs.standBelow(row, cell)
         ? new HeaderCell(column, cell.text(), cell.meanings(), Role.GRAVITY)
         : cell;
-  }
-
-  private static boolean isWord(String text) {
-    String word = text.strip();
-    return !word.isEmpty() && Character.isLetter(word.charAt(0)) && !DateText.isDate(word);
   }
 
   /** Whether dates begin right below a cell, one in each of three rows. */
@@ -210,43 +198,8 @@ public final class Headers {
     if (judged.size() >= REMEMBERED) {
       judged.clear();
     }
-    HeaderCell cell = judged.computeIfAbsent(text, Headers::judge);
+    HeaderCell cell = judged.computeIfAbsent(text, HeaderWords::judge);
     return new HeaderCell(column, cell.text(), cell.meanings(), cell.role());
-  }
-
-  private static HeaderCell judge(String text) {
-    String trimmed = text.strip();
-    Set<Concept> none = EnumSet.noneOf(Concept.class);
-    if (trimmed.isEmpty() || isValue(trimmed) || isStatement(trimmed)) {
-      return new HeaderCell(-1, trimmed, none, Role.OTHER);
-    }
-    Set<Concept> meanings = Vocabulary.meanings(OriginalGravityInHeader.outside(trimmed));
-    if (isTemperatureOf(trimmed, meanings)) {
-      meanings = EnumSet.copyOf(meanings);
-      meanings.add(Concept.TEMPERATURE);
-    }
-    return new HeaderCell(-1, trimmed, meanings, HeaderRoles.role(meanings));
-  }
-
-  /** A letter T before a place, as {@code T tank} or {@code T. sample}. */
-  private static boolean isTemperatureOf(String text, Set<Concept> meanings) {
-    return !meanings.isEmpty() && OF_WHAT.containsAll(meanings) && T_OF.matcher(text).lookingAt();
-  }
-
-  private static boolean isValue(String text) {
-    char first = text.charAt(0);
-    return Character.isDigit(first)
-        || ((first == '-' || first == '~' || first == '+') && text.length() > 1);
-  }
-
-  /** A label with its value, or a name with a number after it: no header. */
-  private static boolean isStatement(String text) {
-    int mark = Math.max(text.indexOf(':'), text.indexOf('='));
-    if (mark > 0 && mark + 1 < text.length() && Character.isLetter(text.charAt(0))) {
-      return true;
-    }
-    int space = text.lastIndexOf(' ');
-    return space > 0 && text.substring(space + 1).matches("#?\\d+");
   }
 
   /** Whether the words are those of a row of readings, as a weekday beside somebody's initials. */
@@ -267,7 +220,7 @@ public final class Headers {
       case NUMBER -> true;
       case TEXT -> {
         String text = grid.text(row, column).strip();
-        yield !text.isEmpty() && isValue(text);
+        yield !text.isEmpty() && HeaderWords.isValue(text);
       }
       default -> false;
     };
@@ -402,7 +355,7 @@ public final class Headers {
         continue;
       }
       String text = kind == Kind.TEXT ? grid.text(row, cell.column()).strip() : "";
-      if (text.isEmpty() || text.length() > 12 || isValue(text)) {
+      if (text.isEmpty() || text.length() > 12 || HeaderWords.isValue(text)) {
         return header;
       }
       HeaderCell below = cell(cell.column(), text);
