@@ -1,5 +1,6 @@
 package washbook.runner.card;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Path;
@@ -43,7 +44,10 @@ final class CardXlsx {
     try (card.book;
         OutputStream out = WrittenFile.stream(to)) {
       card.fill(layout, paper);
-      card.book.write(out);
+      // In memory first: the library hides why a stream fails.
+      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+      card.book.write(bytes);
+      bytes.writeTo(out);
     }
   }
 

@@ -1,5 +1,6 @@
 package washbook.runner.season;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -60,7 +61,10 @@ final class SeasonXlsx {
       writer.curves(season);
       writer.warnings(season);
       book.setActiveSheet(0);
-      book.write(out);
+      // In memory first: the library hides why a stream fails.
+      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+      book.write(bytes);
+      bytes.writeTo(out);
     }
   }
 
