@@ -267,7 +267,7 @@ public final class Evidence {
       clues.add(Clue.ONE_EACH);
     } else if (course.isUnlike()) {
       clues.add(Clue.OTHER_COURSE);
-    } else if (isWithinADay() && !clues.contains(Clue.TRADE_WORD)) {
+    } else if (!clues.contains(Clue.TRADE_WORD) && isWithinADay()) {
       return;
     } else if (course.isLikeFerment() && !warm) {
       clues.add(Clue.COURSE);
@@ -280,13 +280,16 @@ public final class Evidence {
 
   /** Whether all was read within hours: no wash ferments so soon. */
   private boolean isWithinADay() {
-    boolean clock = table.column(Role.TIME).isPresent();
+    LogColumn clock = table.column(Role.TIME).orElse(null);
+    if (clock == null) {
+      return false;
+    }
     boolean days =
         table.column(Role.DATE).isPresent()
             || table.column(Role.DAY).isPresent()
             || table.column(Role.HOURS).isPresent();
     if (!days) {
-      return clock && isOneDay(table.column(Role.TIME).get().column());
+      return isOneDay(clock.column());
     }
     RowTimes times = RowTimes.of(grid, table);
     double first = Double.POSITIVE_INFINITY;
@@ -296,7 +299,7 @@ public final class Evidence {
       first = day < first ? day : first;
       last = day > last ? day : last;
     }
-    return clock && last >= first && last - first < SHORTEST;
+    return last >= first && last - first < SHORTEST;
   }
 
   /** Whether a clock never goes back to an earlier hour. */

@@ -164,14 +164,7 @@ public final class Headers {
   /** Whether dates begin right below a cell, one in each of three rows. */
   private boolean isOverDates(int row, int column) {
     for (int below = row + 1; below <= row + 3; below++) {
-      boolean date =
-          below < grid.rowCount()
-              && switch (grid.kind(below, column)) {
-                case DATE -> true;
-                case TEXT -> DateText.isDate(grid.text(below, column));
-                default -> false;
-              };
-      if (!date) {
+      if (below >= grid.rowCount() || !DateText.isDate(grid, below, column)) {
         return false;
       }
     }

@@ -108,13 +108,7 @@ public final class TransposedLog {
     int dates = 0;
     int columns = Math.min(grid.columnsUsed(row), MOST_COLUMNS);
     for (int column = label + 1; column < columns; column++) {
-      boolean date =
-          switch (grid.kind(row, column)) {
-            case DATE -> true;
-            case TEXT -> DateText.isDate(grid.text(row, column));
-            default -> false;
-          };
-      dates += date ? 1 : 0;
+      dates += DateText.isDate(grid, row, column) ? 1 : 0;
     }
     return dates;
   }

@@ -235,8 +235,9 @@ final class ColumnRoles {
       Grid.Kind kind = rows.isSkipped(row) ? Grid.Kind.BLANK : grid.kind(row, column);
       filled += kind == Grid.Kind.BLANK ? 0 : 1;
       boolean date =
-          kind == Grid.Kind.DATE && grid.number(row, column) >= 1
-              || kind == Grid.Kind.TEXT && DateText.isDate(grid.text(row, column));
+          DateText.isDate(grid, row, column)
+              && kind != Grid.Kind.BLANK
+              && !(kind == Grid.Kind.DATE && grid.number(row, column) < 1);
       if (date) {
         dates++;
         days.add(

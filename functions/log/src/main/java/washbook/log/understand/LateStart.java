@@ -65,11 +65,12 @@ final class LateStart {
         said = said(table.lastRow() + 1, last, columns, LateWords::in);
       }
     }
+    String parted = said(above, topRow, columns, LateWords::sayParted);
     List<Batch> checked = new ArrayList<>();
     for (Batch batch : batches) {
       String cell =
           batch.original() instanceof FirstReading first
-              ? said.isEmpty() ? lateCell(first, above, topRow, columns) : said
+              ? said.isEmpty() ? lateCell(first, parted) : said
               : "";
       if (cell.isEmpty()) {
         checked.add(batch);
@@ -103,13 +104,14 @@ final class LateStart {
     return "";
   }
 
-  /** The cell by which a batch begins late; "" for none. */
-  private String lateCell(FirstReading first, int above, int topRow, int[] columns) {
-    if (first.sg() <= MOST_PARTED) {
-      String parted = said(above, topRow, columns, LateWords::sayParted);
-      if (!parted.isEmpty()) {
-        return parted;
-      }
+  /**
+   * The cell by which a batch begins late; "" for none.
+   *
+   * @param parted cell of a line above that tells of parts, "" for none
+   */
+  private String lateCell(FirstReading first, String parted) {
+    if (first.sg() <= MOST_PARTED && !parted.isEmpty()) {
+      return parted;
     }
     Optional<LogColumn> note = table.column(Role.NOTE);
     if (note.isPresent()

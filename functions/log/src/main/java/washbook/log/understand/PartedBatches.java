@@ -72,6 +72,9 @@ final class PartedBatches {
 
   /** A part under the one original gravity that is stated for all: something may have gone in. */
   private Batch sharedByPart(Batch batch, List<Batch> batches) {
+    if (batches.size() > MOST_BATCHES) {
+      return batch;
+    }
     boolean shared =
         batch.original() instanceof Stated stated
             && !stated.cell().isEmpty()
@@ -84,7 +87,7 @@ final class PartedBatches {
                             && other.cell().equals(stated.cell()));
     HydrometerRows reading = new HydrometerRows(grid, table);
     int first = shared ? firstRead(reading, batch) : -1;
-    if (first < 0 || batches.size() > MOST_BATCHES) {
+    if (first < 0) {
       return batch;
     }
     FirstReading start = new FirstReading(reading.asSugarSolution(), reading.cell(first), first);
@@ -103,6 +106,9 @@ final class PartedBatches {
 
   /** Batches that begin low on the day when another one is parted are parts as well. */
   private List<Batch> besides(List<Batch> batches, List<Batch> checked) {
+    if (batches.size() > MOST_BATCHES) {
+      return checked;
+    }
     List<Batch> all = new ArrayList<>();
     for (int i = 0; i < batches.size(); i++) {
       Batch batch = checked.get(i);

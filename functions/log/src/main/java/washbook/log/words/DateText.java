@@ -7,6 +7,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import washbook.log.sheet.Grid;
 
 /** Dates written as text: ISO, day or month first, with month names; an optional time after it. */
 public final class DateText {
@@ -75,6 +76,15 @@ public final class DateText {
       return Order.DAY_FIRST;
     }
     return parts[1] > 12 ? Order.MONTH_FIRST : Order.UNKNOWN;
+  }
+
+  /** Whether a cell holds a date, as such or as a text. */
+  public static boolean isDate(Grid grid, int row, int column) {
+    return switch (grid.kind(row, column)) {
+      case DATE -> true;
+      case TEXT -> isDate(grid.text(row, column));
+      default -> false;
+    };
   }
 
   /** Whether a text is a date, day or month first. */
