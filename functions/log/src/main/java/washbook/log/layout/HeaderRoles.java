@@ -63,7 +63,8 @@ public final class HeaderRoles {
     if (reading && m.contains(CORRECTED) && Statement.saysCorrected(m)) {
       return Role.OWN_CORRECTED_GRAVITY;
     }
-    if (m.contains(TEMPERATURE) || (has(m, C, F) && !hasScaleOrGravity(m))) {
+    boolean degrees = has(m, C, F) && !hasScaleOrGravity(m) && !m.contains(ORIGINALGRAVITY);
+    if (m.contains(TEMPERATURE) || degrees) {
       return m.contains(AMBIENT) ? Role.OTHER : Role.TEMPERATURE;
     }
     if (m.contains(ORIGINALGRAVITY)

@@ -43,6 +43,12 @@ public record KeyLine(
     return new KeyLine(meanings, label, row, column, text, value, units, read, numberCell);
   }
 
+  /** The same of another column's number. */
+  public KeyLine in(int otherColumn, double number) {
+    return new KeyLine(
+        meanings, label, row, otherColumn, "", number, units, temperatureC, true);
+  }
+
   boolean hasUnit(Concept concept) {
     return meanings.contains(concept) || units.contains(concept);
   }

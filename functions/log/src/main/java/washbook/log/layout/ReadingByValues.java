@@ -35,6 +35,11 @@ final class ReadingByValues {
   /** What gravities fall by at least to be those of a ferment, from either end on, SG. */
   private static final double FALL = 0.010;
 
+  /** So many figures that never rise by more than a slip are no list of originals, SG. */
+  private static final int FEWEST_ORIGINALS = 6;
+
+  private static final double SLIP = 0.001;
+
   private static final Set<Role> BESIDE =
       EnumSet.of(Role.DATE, Role.DAY, Role.HOURS, Role.TIME, Role.TEMPERATURE);
 
@@ -60,20 +65,25 @@ final class ReadingByValues {
       return false;
     }
     Set<Concept> meanings = Vocabulary.meanings(grid.text(row, column));
-    return meanings.contains(Concept.VESSEL) || meanings.contains(Concept.BATCH);
+    boolean degrees = meanings.equals(EnumSet.of(Concept.DEGREES));
+    return degrees || meanings.contains(Concept.VESSEL) || meanings.contains(Concept.BATCH);
   }
 
   /** Whether a line close above names a scale of sugar, as {@code all in °Brix}. */
   private boolean isScaleSaid(int row) {
     for (int above = Math.max(0, row - LINES_ABOVE); above < row; above++) {
       for (int column = 0; column < grid.columnsUsed(above); column++) {
-        if (grid.kind(above, column) == Kind.TEXT
-            && ReadingScale.in(Vocabulary.meanings(grid.text(above, column))).isPresent()) {
+        if (grid.kind(above, column) == Kind.TEXT && namesScale(grid.text(above, column))) {
           return true;
         }
       }
     }
     return false;
+  }
+
+  private static boolean namesScale(String text) {
+    Set<Concept> meanings = Vocabulary.meanings(text);
+    return meanings.contains(Concept.POTENTIAL) || ReadingScale.in(meanings).isPresent();
   }
 
   private boolean fallsAsDegrees(int row, int column) {
@@ -106,7 +116,11 @@ final class ReadingByValues {
     }
     List<HeaderCell> judged = new ArrayList<>();
     for (HeaderCell cell : cells) {
-      boolean reading = OPEN.contains(cell.role()) && mayBegin(row, cell.column());
+      boolean original = cell.role() == Role.ORIGINAL_GRAVITY;
+      boolean reading =
+          original
+              ? fallsAsFerment(row, cell.column())
+              : OPEN.contains(cell.role()) && mayBegin(row, cell.column());
       judged.add(
           reading
               ? new HeaderCell(cell.column(), cell.text(), cell.meanings(), Role.GRAVITY)
@@ -143,6 +157,28 @@ final class ReadingByValues {
     return gravities >= FEWEST
         && others * 8 <= gravities
         && highest - Math.min(first, last) >= FALL;
+  }
+
+  /** Whether what is called an original gravity falls row by row as no list of such does. */
+  private boolean fallsAsFerment(int row, int column) {
+    int numbers = 0;
+    double first = Double.NaN;
+    double last = Double.NaN;
+    int end = Math.min(grid.rowCount() - 1, row + ROWS_SEEN);
+    for (int at = row + 1; at <= end; at++) {
+      double value = CellText.plainNumber(grid, at, column);
+      if (!ReadingScale.looksLikeGravity(value)) {
+        continue;
+      }
+      double gravity = ReadingScale.withoutThousandths(value);
+      if (gravity > last + SLIP) {
+        return false;
+      }
+      first = Double.isNaN(first) ? gravity : first;
+      last = gravity;
+      numbers++;
+    }
+    return numbers >= FEWEST_ORIGINALS && last - 1 <= DEGREES_LEFT * (first - 1);
   }
 
   private boolean isGravity(int row, int column) {

@@ -70,19 +70,33 @@ public final class TableRows {
   private void skipRestOfHeader() {
     for (int row = firstRow; row < lastRow && row < firstRow + REST_OF_HEADER; row++) {
       boolean words = false;
+      boolean instrument = readingColumns.length > 0;
       for (int column : readingColumns) {
         Kind kind = grid.kind(row, column);
         CellText text = kind == Kind.TEXT ? CellText.read(grid.text(row, column)) : null;
         if (kind != Kind.BLANK && (text == null || text.form == CellText.Form.VALUE)) {
           return;
         }
-        words |= text != null && grid.text(row, column).chars().anyMatch(Character::isLetter);
+        words |= text != null && isRemark(grid.text(row, column));
+        instrument &= text != null && isOfInstrument(grid.text(row, column));
       }
-      if (!words || isTime(row)) {
+      if (!words || isTime(row) && !instrument) {
         return;
       }
       skipped.set(row);
     }
+  }
+
+  /** Words, or something in brackets as {@code (60/60)}. */
+  private static boolean isRemark(String text) {
+    return text.chars().anyMatch(Character::isLetter) || text.strip().matches("[(\\[].*[)\\]]");
+  }
+
+  private static boolean isOfInstrument(String text) {
+    Set<Concept> meanings = Vocabulary.meanings(text);
+    return meanings.contains(Concept.HYDROMETER)
+        || meanings.contains(Concept.CALIBRATION)
+        || meanings.contains(Concept.REFRACTOMETER);
   }
 
   /** What stands in words before the next header is said about the next table. */

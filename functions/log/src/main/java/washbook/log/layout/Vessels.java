@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import washbook.log.Role;
 import washbook.log.layout.Header.HeaderCell;
+import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
 import washbook.log.sheet.Grid.Kind;
 import washbook.log.words.Concept;
@@ -52,6 +53,9 @@ public final class Vessels {
 
   private static final int LONGEST_NAME = 40;
 
+  /** Lines between the vessels' names and the header. */
+  private static final int LINES_ABOVE = 6;
+
   private final Grid grid;
   private final Header header;
   private final List<HeaderCell> readings;
@@ -59,11 +63,20 @@ public final class Vessels {
   private Vessels(Grid grid, Header header) {
     this.grid = grid;
     this.header = header;
-    this.readings = header.cells().stream().filter(c -> c.role() == Role.GRAVITY).toList();
+    List<HeaderCell> read = with(header, Role.GRAVITY);
+    this.readings = read.isEmpty() ? with(header, Role.OWN_CORRECTED_GRAVITY) : read;
   }
 
-  /** A header for each vessel, or the header alone where it is about one. */
-  public static List<Header> of(Grid grid, Header header) {
+  private static List<HeaderCell> with(Header header, Role role) {
+    return header.cells().stream().filter(c -> c.role() == role).toList();
+  }
+
+  /**
+   * A header for each vessel, or the header alone where it is about one.
+   *
+   * @param said columns of which a map says that they are readings
+   */
+  public static List<Header> of(Grid grid, Header header, Set<Integer> said) {
     Vessels vessels = new Vessels(grid, withTemperatures(header));
     if (vessels.readings.size() < 2 || !vessels.areOnOneScale() || vessels.areOfTimesOfDay()) {
       return List.of(header);
@@ -75,7 +88,40 @@ public final class Vessels {
     if (found.isEmpty()) {
       found = vessels.byOwnNames();
     }
+    if (found.isEmpty()) {
+      found = vessels.byRowFartherAbove();
+    }
+    if (found.isEmpty() && vessels.readings.stream().allMatch(r -> said.contains(r.column()))) {
+      found = vessels.byColumns();
+    }
     return found.isEmpty() ? List.of(header) : found;
+  }
+
+  /** Names over lines that are said of the vessels, as their volumes and original gravities. */
+  private List<Header> byRowFartherAbove() {
+    for (int row = header.topRow() - 2; row >= Math.max(0, header.topRow() - LINES_ABOVE); row--) {
+      List<Header> found = byRowAbove(row);
+      int at = row;
+      boolean over =
+          readings.stream().allMatch(r -> grid.kind(at, r.column()) == Kind.TEXT)
+              && found.stream().noneMatch(h -> Character.isDigit(h.vessel().charAt(0)));
+      if (!found.isEmpty() && over) {
+        return found;
+      }
+    }
+    return List.of();
+  }
+
+  /** Each reading a vessel, as a map says: called by its header, or by its column. */
+  private List<Header> byColumns() {
+    List<String> names = readings.stream().map(r -> r.text().strip()).toList();
+    boolean differ = new HashSet<>(names).size() == names.size();
+    List<Header> headers = new ArrayList<>();
+    for (int i = 0; i < readings.size(); i++) {
+      String name = differ ? names.get(i) : CellAddress.letters(readings.get(i).column());
+      headers.add(new Header(header.topRow(), header.bottomRow(), own(i), name));
+    }
+    return headers;
   }
 
   /** The header with columns called T and a name, right of a reading, as temperatures. */
@@ -102,7 +148,18 @@ public final class Vessels {
 
   /** Whether readings are told apart by the time of day, as {@code Bé mañana | Bé tarde}. */
   private boolean areOfTimesOfDay() {
-    return readings.stream().anyMatch(r -> r.meanings().contains(Concept.TIME_OF_DAY));
+    return readings.stream()
+        .anyMatch(
+            r ->
+                r.meanings().contains(Concept.TIME_OF_DAY)
+                    || isTimeOfDay(header.topRow() - 1, r.column())
+                    || isTimeOfDay(header.topRow(), r.column()));
+  }
+
+  private boolean isTimeOfDay(int row, int column) {
+    return row >= 0
+        && grid.kind(row, column) == Kind.TEXT
+        && Vocabulary.meanings(grid.text(row, column)).contains(Concept.TIME_OF_DAY);
   }
 
   /** Names over blocks of columns, each with one reading. */
@@ -199,13 +256,13 @@ public final class Vessels {
     List<Header> headers = new ArrayList<>();
     for (int i = 0; i < readings.size(); i++) {
       headers.add(
-          new Header(header.topRow(), header.bottomRow(), own(i, common, names), names.get(i)));
+          new Header(header.topRow(), header.bottomRow(), own(i), names.get(i)));
     }
     return headers;
   }
 
   /** The vessel's reading, its temperature, and what all share. */
-  private List<HeaderCell> own(int vessel, Set<String> common, List<String> names) {
+  private List<HeaderCell> own(int vessel) {
     List<HeaderCell> temperatures =
         header.cells().stream().filter(c -> c.role() == Role.TEMPERATURE).toList();
     boolean shared = temperatures.size() < 2;
@@ -215,7 +272,8 @@ public final class Vessels {
         .filter(
             c ->
                 switch (c.role()) {
-                  case GRAVITY -> c.column() == from;
+                  case GRAVITY, OWN_CORRECTED_GRAVITY ->
+                      c.column() == from || !readings.contains(c);
                   case TEMPERATURE ->
                       shared
                           || (temperatures.size() == readings.size()

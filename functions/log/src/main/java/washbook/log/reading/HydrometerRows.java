@@ -211,7 +211,8 @@ public final class HydrometerRows {
 
   private State gravityOfValue(int row, String text, CellText cell) {
     temperatureC = cell.celsius();
-    if (cell.unit.isEmpty()) {
+    boolean volume = scale == ReadingScale.POTENTIAL && cell.unit.matches("vol\\.?");
+    if (cell.unit.isEmpty() || volume) {
       return gravityOf(row, cell.value, scale);
     }
     Optional<ReadingScale> own = ReadingScale.behind(cell.unit);

@@ -168,11 +168,20 @@ public final class RowTimes {
         while (start < text.length() && !Character.isDigit(text.charAt(start))) {
           start++;
         }
+        if (namesNoCount(text.substring(0, start).strip())) {
+          return Double.NaN;
+        }
         CellText cell = CellText.read(text.substring(start));
         return cell.form == CellText.Form.VALUE ? cell.value : Double.NaN;
       default:
         return Double.NaN;
     }
+  }
+
+  /** Whether a word other than that for days stands before a number: {@code jeu 20} is a date. */
+  private static boolean namesNoCount(String word) {
+    return word.chars().filter(Character::isLetter).count() > 1
+        && !Vocabulary.meanings(word).contains(Concept.DAY);
   }
 
   /** Whether the table has a time column. */

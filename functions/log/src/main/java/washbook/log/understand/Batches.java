@@ -74,6 +74,9 @@ final class Batches {
     for (Map.Entry<String, Ints> entry : byName().entrySet()) {
       int[] batchRows = entry.getValue().toArray();
       order.sort(batchRows);
+      if (isWithoutTime(order, batchRows)) {
+        new NewestFirst(grid, table).turn(batchRows);
+      }
       Optional<KeyLine> line =
           begunInside.getOrDefault(entry.getKey(), Optional.ofNullable(stated));
       Batch batch = originals.batch(entry.getKey(), batchRows, line.orElse(null));
@@ -82,6 +85,10 @@ final class Batches {
     return said.firstReadingIsOriginal()
         ? batches
         : new PartedBatches(grid, table, order).withoutTheirStart(batches);
+  }
+
+  private static boolean isWithoutTime(RowTimes order, int[] batchRows) {
+    return Arrays.stream(batchRows).allMatch(row -> Double.isNaN(order.days(row)));
   }
 
   private Map<String, Ints> byName() {

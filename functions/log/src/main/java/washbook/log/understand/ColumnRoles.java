@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import washbook.log.Doubts;
 import washbook.log.LogColumn;
 import washbook.log.MapAnswer;
@@ -279,7 +280,10 @@ final class ColumnRoles {
   /** Where no header names the batch the readings may; and none has a reading of its own each. */
   private void settleBatchByReadings() {
     LogColumn of =
-        columns.all().stream().filter(u -> u.role() == Role.GRAVITY).findFirst().orElse(null);
+        Stream.of(Role.GRAVITY, Role.REFRACTOMETER)
+            .flatMap(role -> columns.all().stream().filter(u -> u.role() == role))
+            .findFirst()
+            .orElse(null);
     if (of == null) {
       return;
     }

@@ -2,7 +2,6 @@ package washbook.log.understand;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Predicate;
 import washbook.log.Batch;
 import washbook.log.Doubts;
@@ -113,11 +112,11 @@ final class LateStart {
     if (first.sg() <= MOST_PARTED && !parted.isEmpty()) {
       return parted;
     }
-    Optional<LogColumn> note = table.column(Role.NOTE);
-    if (note.isPresent()
-        && grid.kind(first.row(), note.get().column()) == Grid.Kind.TEXT
-        && saysLate(grid.text(first.row(), note.get().column()), first)) {
-      return CellAddress.of(first.row(), note.get().column());
+    for (int column = table.firstColumn(); column <= table.lastColumn(); column++) {
+      if (grid.kind(first.row(), column) == Grid.Kind.TEXT
+          && saysLate(grid.text(first.row(), column), first)) {
+        return CellAddress.of(first.row(), column);
+      }
     }
     for (Role role : List.of(Role.DAY, Role.HOURS)) {
       LogColumn counted = table.column(role).orElse(null);

@@ -3,6 +3,7 @@ package washbook.log.understand;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import washbook.log.Doubt;
 import washbook.log.Understanding;
 import washbook.log.layout.Header;
@@ -107,6 +108,11 @@ public record LogMap(List<TableMap> tables) {
   /** The tables of a sheet for which a header row is named. */
   List<TableMap> placed(String sheet) {
     return tables.stream().filter(t -> t.isFor(sheet) && t.headerRow() >= 0).toList();
+  }
+
+  /** The columns below a header of which it says that they are readings. */
+  Set<Integer> readings(String sheet, Header header) {
+    return about(sheet, header).map(TableMap::readings).orElse(Set.of());
   }
 
   /** What is said about a table: of its own, else of its sheet, else of every sheet. */

@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import washbook.functions.Numbers;
 import washbook.log.Doubts;
 import washbook.log.MapAnswer;
@@ -35,6 +36,8 @@ final class OriginalAbove {
   /** What a label may mean before a figure of which it does not say what it is. */
   private static final Set<Role> OPEN_ROLES = EnumSet.of(Role.GRAVITY, Role.OTHER, Role.NOTE);
 
+  private static final int LONGEST_UNIT = 12;
+
   private static final Set<Concept> NO_GRAVITY =
       EnumSet.of(
           Concept.FACTOR,
@@ -51,6 +54,7 @@ final class OriginalAbove {
   private final int above;
   private final int firstColumn;
   private final int lastColumn;
+  private final Set<Integer> ofOthers;
   private final Doubts doubts;
 
   /**
@@ -58,6 +62,7 @@ final class OriginalAbove {
    * @param above first row of those that may speak of it
    * @param firstColumn first column of those
    * @param lastColumn last column of those
+   * @param ofOthers columns between them that other vessels have for themselves
    */
   OriginalAbove(
       Grid grid,
@@ -66,6 +71,7 @@ final class OriginalAbove {
       int above,
       int firstColumn,
       int lastColumn,
+      Set<Integer> ofOthers,
       Doubts doubts) {
     this.grid = grid;
     this.header = header;
@@ -73,6 +79,7 @@ final class OriginalAbove {
     this.above = above;
     this.firstColumn = firstColumn;
     this.lastColumn = lastColumn;
+    this.ofOthers = ofOthers;
     this.doubts = doubts;
   }
 
@@ -146,16 +153,23 @@ final class OriginalAbove {
 
   /** The highest reading, SG; NaN where its scale is open. */
   private static double highest(ColumnAssignment columns) {
-    HeaderCell reading = columns.with(Role.GRAVITY).stream().findFirst().orElse(null);
+    HeaderCell reading = reading(columns);
     return reading == null || columns.of(reading).unit().isEmpty()
         ? Double.NaN
         : ReadingScale.of(columns.of(reading).unit()).toGravity(columns.facts(reading).max());
   }
 
+  private static HeaderCell reading(ColumnAssignment columns) {
+    return Stream.of(Role.GRAVITY, Role.REFRACTOMETER)
+        .flatMap(role -> columns.with(role).stream())
+        .findFirst()
+        .orElse(null);
+  }
+
   /** Figures on the scale of the readings, in sentences above, that are higher than all of them. */
   private List<KeyLine> higherFigures(ColumnAssignment columns) {
     List<KeyLine> found = new ArrayList<>();
-    HeaderCell reading = columns.with(Role.GRAVITY).stream().findFirst().orElse(null);
+    HeaderCell reading = reading(columns);
     if (reading == null || columns.of(reading).unit().isEmpty()) {
       return found;
     }
@@ -163,6 +177,9 @@ final class OriginalAbove {
     double highest = highest(columns);
     for (int row = above; row < header.topRow(); row++) {
       for (int column = firstColumn; column <= lastColumn; column++) {
+        if (ofOthers.contains(column)) {
+          continue;
+        }
         String text = grid.kind(row, column) == Grid.Kind.TEXT ? grid.text(row, column) : "";
         int at = row;
         boolean read = lines.stream().anyMatch(l -> l.row() == at && !Double.isNaN(l.value()));
@@ -182,19 +199,44 @@ final class OriginalAbove {
   /** A number that looks like the readings and is higher, whatever stands before it. */
   private Optional<KeyLine> higherNumber(int row, int column, ReadingScale scale, double highest) {
     double value = grid.number(row, column);
-    if (!ReadingScale.looksLikeGravity(value)) {
+    Optional<ReadingScale> behind =
+        Optional.of(text(row, column + 1))
+            .filter(unit -> unit.length() <= LONGEST_UNIT)
+            .flatMap(unit -> ReadingScale.in(Vocabulary.meanings(unit)))
+            .filter(s -> s != ReadingScale.SG);
+    boolean alike = scale == ReadingScale.SG || scale.isDensity();
+    if (behind.isEmpty() && !(alike && ReadingScale.looksLikeGravity(value))) {
       return Optional.empty();
     }
-    double gravity = ReadingScale.withoutThousandths(value);
-    boolean known = lines.stream().anyMatch(l -> l.row() == row && l.column() == column);
-    String label =
-        column > 0 && grid.kind(row, column - 1) == Grid.Kind.TEXT
-            ? grid.text(row, column - 1)
-            : "";
-    boolean same = scale == ReadingScale.SG || scale.isDensity();
-    return known || !same || Statement.saysTarget(label) || gravity <= highest + HIGHER
+    double gravity =
+        behind.map(s -> s.toGravity(value)).orElse(ReadingScale.withoutThousandths(value));
+    boolean known =
+        lines.stream()
+            .anyMatch(
+                l ->
+                    l.row() == row
+                        && l.column() == column
+                        && (l.isOriginalGravity() || isOpen(l, gravity(l), highest)));
+    String label = label(row, column);
+    boolean higher = gravity > highest + HIGHER && gravity < MOST_ORIGINAL;
+    return known || Statement.saysTarget(label) || !higher
         ? Optional.empty()
         : Optional.of(figure(label, row, gravity));
+  }
+
+  private String text(int row, int column) {
+    return column < grid.columnCount() && grid.kind(row, column) == Grid.Kind.TEXT
+        ? grid.text(row, column).strip()
+        : "";
+  }
+
+  /** The nearest words left of a figure. */
+  private String label(int row, int column) {
+    String label = "";
+    for (int at = column - 1; at >= 0 && label.isEmpty(); at--) {
+      label = text(row, at);
+    }
+    return label;
   }
 
   private KeyLine figure(String text, int row, double gravity) {
@@ -219,6 +261,9 @@ final class OriginalAbove {
         continue;
       }
       for (int column = firstColumn; column < lastColumn; column++) {
+        if (ofOthers.contains(column + 1)) {
+          continue;
+        }
         double value =
             grid.kind(row, column + 1) == Grid.Kind.NUMBER
                 ? grid.number(row, column + 1)

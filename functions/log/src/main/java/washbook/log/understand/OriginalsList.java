@@ -27,6 +27,9 @@ final class OriginalsList {
    */
   record Entry(String cell, double value, Optional<ReadingScale> scale, List<String> names) {}
 
+  /** Hardly any wash begins lower, SG. */
+  private static final double LEAST_ORIGINAL = 1.02;
+
   private static final Pattern NAMED =
       Pattern.compile("(\\p{L}.*?)\\s*[:=\u2013-]?\\s+(\\d{1,4}(?:[.,]\\d{1,4})?)");
 
@@ -59,7 +62,7 @@ final class OriginalsList {
           NAMED.matcher(grid.kind(row, column) == Kind.TEXT ? grid.text(row, column).strip() : "");
       if (named.matches()) {
         double value = Double.parseDouble(named.group(2).replace(',', '.'));
-        if (ReadingScale.looksLikeGravity(value)) {
+        if (isOriginal(value)) {
           found.add(
               new Entry(
                   CellAddress.of(row, column),
@@ -72,6 +75,12 @@ final class OriginalsList {
     if (found.size() > 1) {
       entries.addAll(found);
     }
+  }
+
+  /** Whether a figure behind a name is a wash's gravity, and not the number of a vessel. */
+  private static boolean isOriginal(double value) {
+    return ReadingScale.looksLikeGravity(value)
+        && ReadingScale.withoutThousandths(value) >= LEAST_ORIGINAL;
   }
 
   private static boolean isHeader(Grid grid, int row, int column) {

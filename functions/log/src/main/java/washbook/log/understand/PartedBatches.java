@@ -13,7 +13,9 @@ import washbook.log.language.Message;
 import washbook.log.reading.HydrometerRows;
 import washbook.log.reading.RowTimes;
 import washbook.log.sheet.Grid;
+import washbook.log.words.Concept;
 import washbook.log.words.LateWords;
+import washbook.log.words.Vocabulary;
 
 /**
  * Batches that begin in the middle of a ferment: parted from another, blended, or noted too late.
@@ -194,8 +196,10 @@ final class PartedBatches {
   /** One that begins when several end, between their last readings, was put together of them. */
   private Batch blended(Batch batch, FirstReading first, double day, List<Batch> batches) {
     HydrometerRows reading = new HydrometerRows(grid, table);
-    Batch lower = null;
-    Batch higher = null;
+    Batch highest = null;
+    int ends = 0;
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
     for (Batch other : batches) {
       int row = other == batch ? -1 : reading.lastRead(other.rows(), other.rows().length - 1);
       double original = other.originalGravity().orElse(Double.NaN);
@@ -203,12 +207,14 @@ final class PartedBatches {
         continue;
       }
       double end = reading.asSugarSolution();
-      lower = end <= first.sg() + SAME ? other : lower;
-      higher = end >= first.sg() - SAME ? other : higher;
+      highest = end > high ? other : highest;
+      high = Math.max(high, end);
+      low = Math.min(low, end);
+      ends++;
     }
-    return lower == null || higher == null || lower == higher
-        ? batch
-        : parted(batch, first, higher);
+    boolean between = low <= first.sg() + SAME && high >= first.sg() - SAME;
+    boolean called = Vocabulary.meanings(batch.name()).contains(Concept.BLENDED);
+    return ends >= 2 && between || ends > 0 && called ? parted(batch, first, highest) : batch;
   }
 
   /** Whether another batch had fallen to the first reading of this one when it was taken. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import washbook.log.MapAnswer;
 import washbook.log.Role;
 import washbook.log.layout.Header.HeaderCell;
@@ -28,6 +29,11 @@ final class ReadingColumn {
   private final Grid grid;
   private final TableRows rows;
   private static final int FEWEST_COUNTED = 3;
+
+  private static final Pattern DEGREES_B = Pattern.compile("^[\u00b0\u00ba] ?B\\.?$");
+
+  /** No must of fruit is heavier on the scale of Baum\u00e9. */
+  private static final double MOST_BAUME = 18;
 
   private final ColumnAssignment columns;
 
@@ -140,13 +146,17 @@ final class ReadingColumn {
                 + CellAddress.letters(chosen.column())
                 + " and "
                 + CellAddress.letters(other.column())
-                + " could both be the reading and do not agree: which one is it?",
+                + " could both be the reading and do not agree: which one is it, or is each that of"
+                + " a vessel of its own?",
             MapAnswer.of(
                 MapPrinter.column(chosen.column()) + " = GRAVITY",
                 MapPrinter.column(other.column()) + " = OTHER"),
             MapAnswer.of(
                 MapPrinter.column(other.column()) + " = GRAVITY",
                 MapPrinter.column(chosen.column()) + " = OTHER"),
+            MapAnswer.of(
+                MapPrinter.column(chosen.column()) + " = GRAVITY",
+                MapPrinter.column(other.column()) + " = GRAVITY"),
             MapAnswer.of(
                 MapPrinter.column(chosen.column()) + " = GRAVITY",
                 MapPrinter.column(other.column()) + " = REFRACTOMETER"));
@@ -229,6 +239,11 @@ final class ReadingColumn {
       if (m.contains(Concept.DEGREES) && m.contains(Concept.GRAVITY) && onlyPoints(facts)) {
         columns.change(
             cell, Role.GRAVITY, "POINTS", "degrees of gravity: only points reach its values");
+        return;
+      }
+      if (DEGREES_B.matcher(cell.text()).find() && facts.max() > MOST_BAUME && facts.max() < 45) {
+        columns.change(
+            cell, Role.GRAVITY, "BRIX", "degrees B: only Brix or Balling reach its values");
         return;
       }
       askScale(cell, "its values from " + facts.range() + " are no specific gravities");

@@ -54,9 +54,18 @@ final class ScaleAbove {
               || meanings.contains(Concept.POTENTIAL);
       if (about && !other) {
         ReadingScale.in(meanings).map(s -> density(s, meanings)).ifPresent(found::add);
+      } else if (isPotentialOf(meanings)) {
+        found.add(ReadingScale.POTENTIAL);
       }
     }
     return found.size() == 1 ? Optional.of(found.iterator().next()) : Optional.empty();
+  }
+
+  /** Whether an instrument is said to show potential alcohol. */
+  private static boolean isPotentialOf(Set<Concept> meanings) {
+    return meanings.contains(Concept.HYDROMETER)
+        && meanings.contains(Concept.POTENTIAL)
+        && ReadingScale.in(meanings).isEmpty();
   }
 
   private static ReadingScale density(ReadingScale scale, Set<Concept> meanings) {

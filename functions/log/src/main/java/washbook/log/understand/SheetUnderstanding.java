@@ -110,7 +110,7 @@ public final class SheetUnderstanding {
     for (Header header : headers) {
       Header with =
           map.about(grid.name(), header).map(said -> withColumns(header, said)).orElse(header);
-      apart.addAll(Vessels.of(grid, with));
+      apart.addAll(Vessels.of(grid, with, map.readings(grid.name(), header)));
     }
     return apart;
   }

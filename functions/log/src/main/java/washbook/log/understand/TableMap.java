@@ -1,7 +1,9 @@
 package washbook.log.understand;
 
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import washbook.functions.liquid.WashKind;
 import washbook.log.LogSettings;
 import washbook.log.Role;
@@ -105,6 +107,14 @@ public record TableMap(
         columns.values().stream()
             .anyMatch(c -> c.role() == Role.GRAVITY || c.role() == Role.REFRACTOMETER);
     return column || wash != null || !originalGravities.isEmpty() || firstReadingIsOriginal;
+  }
+
+  /** Columns that it says are readings of a hydrometer. */
+  Set<Integer> readings() {
+    return columns.entrySet().stream()
+        .filter(c -> c.getValue().role() == Role.GRAVITY)
+        .map(Map.Entry::getKey)
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   boolean isFor(String name) {

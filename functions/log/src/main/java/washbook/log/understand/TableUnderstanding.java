@@ -1,8 +1,10 @@
 package washbook.log.understand;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
 import washbook.functions.Numbers;
 import washbook.log.Batch;
 import washbook.log.Doubts;
@@ -79,7 +81,8 @@ final class TableUnderstanding {
     askAboutTemperature(columns, settings);
     int[] between = columnsAbove();
     OriginalAbove original =
-        new OriginalAbove(grid, header, lines, above, between[0], between[1], doubts);
+        new OriginalAbove(
+            grid, header, lines, above, between[0], between[1], columnsOfOtherVessels(), doubts);
     original.askAboutOpen(columns, said);
     LogTable bare = table(columns, settings, List.of());
     if (!columns.isSettled()) {
@@ -230,7 +233,20 @@ final class TableUnderstanding {
     if (lines.stream().anyMatch(TableUnderstanding::saysUncorrected)) {
       lines.removeIf(KeyLine::saysCorrected);
     }
+    lines.removeIf(l -> l.saysCorrected() && isBesideOriginal(l, lines));
     return lines;
+  }
+
+  /** What stands behind an original gravity is said of it, not of the readings. */
+  private static boolean isBesideOriginal(KeyLine line, List<KeyLine> lines) {
+    return !line.has(Concept.READING)
+        && lines.stream()
+            .anyMatch(
+                o ->
+                    o.isOriginalGravity()
+                        && !Double.isNaN(o.value())
+                        && o.row() == line.row()
+                        && o.column() < line.column());
   }
 
   /** What is said of the instrument above all tables of the sheet holds for each of them. */
@@ -281,7 +297,47 @@ final class TableUnderstanding {
       return List.of();
     }
     int[] columns = columnsAbove();
-    return new KeyLines(grid).find(above, header.topRow() - 1, columns[0], columns[1]);
+    List<KeyLine> lines =
+        new KeyLines(grid).find(above, header.topRow() - 1, columns[0], columns[1]);
+    return header.vessel().isEmpty() ? lines : ofTheVessel(lines);
+  }
+
+  /** What is said of several vessels in one line is said of each in its own column. */
+  private List<KeyLine> ofTheVessel(List<KeyLine> all) {
+    Set<Integer> others = columnsOfOtherVessels();
+    List<KeyLine> lines = new ArrayList<>(all);
+    lines.removeIf(l -> others.contains(l.column()) && l.hasValue());
+    int own = readingOfTheVessel();
+    for (KeyLine line : all) {
+      if (others.contains(line.column())
+          && !Double.isNaN(line.value())
+          && grid.kind(line.row(), own) == Grid.Kind.NUMBER) {
+        lines.add(line.in(own, grid.number(line.row(), own)));
+      }
+    }
+    return lines;
+  }
+
+  private int readingOfTheVessel() {
+    return header.cells().stream()
+        .filter(c -> c.role() == Role.GRAVITY || c.role() == Role.OWN_CORRECTED_GRAVITY)
+        .mapToInt(HeaderCell::column)
+        .findFirst()
+        .orElse(header.firstColumn());
+  }
+
+  /** Columns that other vessels of the same rows have for themselves; none where it is alone. */
+  private Set<Integer> columnsOfOtherVessels() {
+    Set<Integer> others = new HashSet<>();
+    if (!header.vessel().isEmpty()) {
+      for (Header other : headers) {
+        if (other != header && other.topRow() == header.topRow() && !other.vessel().isEmpty()) {
+          other.cells().forEach(c -> others.add(c.column()));
+        }
+      }
+      header.cells().forEach(c -> others.remove(c.column()));
+    }
+    return others;
   }
 
   /** First and last column whose cells above the header may speak of this table. */

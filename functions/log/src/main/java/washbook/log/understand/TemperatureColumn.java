@@ -20,9 +20,9 @@ final class TemperatureColumn {
   /** Two columns of one temperature differ by rounding only, °C. */
   private static final double SAME_TEMPERATURE = 0.6;
 
-  private static final Pattern LETTER = Pattern.compile("^T\\b|^t[.°ªº]?$|\\bT[.°ªº]?$");
+  private static final Pattern LETTER = Pattern.compile("^T[ªº]?(?![\\p{L}\\d])|^t[.°ªº]?$|\\bT[.°ªº]?$");
 
-  private static final Pattern UNIT = Pattern.compile("[°(\\[/ ][CF][)\\]]?$");
+  private static final Pattern UNIT = Pattern.compile("[°º(\\[/ ][CF][)\\]]?$|^[°º] ?[CF]\\b");
 
   private static final int ROWS_READ = 200;
 

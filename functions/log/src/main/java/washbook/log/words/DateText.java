@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.MonthDay;
 import java.time.temporal.ChronoUnit;
 import java.util.Locale;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import washbook.log.sheet.Grid;
@@ -42,6 +43,24 @@ public final class DateText {
   private static final Pattern WEEKDAY_AND_DAY =
       Pattern.compile("(\\p{L}[\\p{L}\\p{M}]*)\\.?,?\\s+(\\d{1,2})\\.?");
 
+  /** A half of the day behind a date: {@code Wed 8/24 am}. */
+  private static final Pattern HALF_DAY = Pattern.compile("(.*\\d\\.?),?\\s+(\\p{L}[\\p{L}.]*)");
+
+  private static final Set<String> LATER_HALF =
+      Set.of(
+          "pm", "p.m.", "evening", "night", "afternoon", "abend", "abends", "nachmittag",
+          "nachmittags", "soir", "tarde", "noche", "noite", "sera", "pomeriggio", "avond",
+          "middag", "aand", "namiddag");
+
+  private static final Set<String> EARLIER_HALF =
+      Set.of(
+          "am", "a.m.", "morning", "fr\u00fch", "morgens", "vormittag", "matin", "ma\u00f1ana",
+          "manh\u00e3", "manha", "mattina", "ochtend", "oggend");
+
+  private static final double MORNING = 0.375;
+
+  private static final double EVENING = 0.75;
+
   /** Serials beyond this are no dates of a log. */
   private static final double LAST_SERIAL = 1e6;
 
@@ -61,7 +80,8 @@ public final class DateText {
   /** What a single text says about the order; UNKNOWN when it is no such date. */
   public static Order order(String text) {
     int[] parts = new int[3];
-    String plain = withoutWeekday(text.strip());
+    Matcher half = HALF_DAY.matcher(text.strip());
+    String plain = withoutWeekday(half.matches() ? half.group(1) : text.strip());
     int count = numbers(plain, parts);
     if (count == 2 && DAY_AND_MONTH.matcher(plain).matches()) {
       return parts[0] > 12 ? Order.DAY_FIRST : parts[1] > 12 ? Order.MONTH_FIRST : Order.UNKNOWN;
@@ -103,7 +123,16 @@ public final class DateText {
    * that 2 Jan follows 30 Dec.
    */
   public static double serial(String text, Order order, double near) {
-    String trimmed = withoutWeekday(text.strip());
+    String stripped = text.strip();
+    Matcher half = HALF_DAY.matcher(stripped);
+    if (half.matches() && stripped.indexOf(':') < 0) {
+      String word = half.group(2).toLowerCase(Locale.ROOT);
+      double part = LATER_HALF.contains(word) ? EVENING : MORNING;
+      if (part == EVENING || EARLIER_HALF.contains(word)) {
+        return serial(half.group(1), order, near) + part;
+      }
+    }
+    String trimmed = withoutWeekday(stripped);
     int space = dateEnd(trimmed);
     String date = trimmed.substring(0, space);
     double time = space < trimmed.length() ? time(trimmed.substring(space)) : 0;
