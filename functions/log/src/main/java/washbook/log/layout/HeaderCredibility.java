@@ -43,7 +43,8 @@ final class HeaderCredibility {
           ours |= !common && !HeaderRoles.isGeneric(m);
           generic |= HeaderRoles.isGeneric(m) && holdsGravities(header, cell);
           generic |= common;
-          gravities |= holdsGravities(header, cell);
+          boolean byValues = !HeaderRuns.isReading(HeaderRoles.role(m));
+          gravities |= byValues || holdsGravities(header, cell);
         }
         case TEMPERATURE, ORIGINAL_GRAVITY, COMPUTED -> ours = true;
         case DATE, TIME, DAY, HOURS, BATCH -> time = true;

@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import washbook.log.Role;
@@ -60,11 +61,20 @@ public final class Vessels {
   private final Header header;
   private final List<HeaderCell> readings;
 
-  private Vessels(Grid grid, Header header) {
+  private Vessels(Grid grid, Header header, Map<Integer, Role> said) {
     this.grid = grid;
     this.header = header;
-    List<HeaderCell> read = with(header, Role.GRAVITY);
+    List<HeaderCell> read =
+        header.cells().stream()
+            .filter(c -> c.role() == Role.GRAVITY || isSaidOfOne(c, said))
+            .toList();
     this.readings = read.isEmpty() ? with(header, Role.OWN_CORRECTED_GRAVITY) : read;
+  }
+
+  /** Whether a map says of one of several alike columns that it is a refractometer's. */
+  private static boolean isSaidOfOne(HeaderCell cell, Map<Integer, Role> said) {
+    return said.get(cell.column()) == Role.REFRACTOMETER
+        && !cell.meanings().contains(Concept.REFRACTOMETER);
   }
 
   private static List<HeaderCell> with(Header header, Role role) {
@@ -76,9 +86,10 @@ public final class Vessels {
    *
    * @param said columns of which a map says that they are readings
    */
-  public static List<Header> of(Grid grid, Header header, Set<Integer> said) {
-    Vessels vessels = new Vessels(grid, withTemperatures(header));
-    if (vessels.readings.size() < 2 || !vessels.areOnOneScale() || vessels.areOfTimesOfDay()) {
+  public static List<Header> of(Grid grid, Header header, Map<Integer, Role> said) {
+    Vessels vessels = new Vessels(grid, withTemperatures(header), said);
+    boolean instruments = new HashSet<>(said.values()).size() > 1;
+    if (instruments || vessels.readings.size() < 2 || !vessels.areOnOneScale() || vessels.areOfTimesOfDay()) {
       return List.of(header);
     }
     List<Header> found = vessels.byRowAbove(header.topRow() - 1);
@@ -91,7 +102,7 @@ public final class Vessels {
     if (found.isEmpty()) {
       found = vessels.byRowFartherAbove();
     }
-    if (found.isEmpty() && vessels.readings.stream().allMatch(r -> said.contains(r.column()))) {
+    if (found.isEmpty() && vessels.readings.stream().allMatch(r -> said.containsKey(r.column()))) {
       found = vessels.byColumns();
     }
     return found.isEmpty() ? List.of(header) : found;
@@ -204,7 +215,11 @@ public final class Vessels {
   }
 
   private static boolean isName(String text) {
-    Set<Concept> meanings = Vocabulary.meanings(text);
+    Set<Concept> meanings = EnumSet.noneOf(Concept.class);
+    meanings.addAll(Vocabulary.meanings(text));
+    if (meanings.contains(Concept.VESSEL) || meanings.contains(Concept.BATCH)) {
+      meanings.remove(Concept.WEEKDAY);
+    }
     return text.length() <= LONGEST_NAME && meanings.stream().noneMatch(NO_NAME::contains);
   }
 
@@ -272,7 +287,7 @@ public final class Vessels {
         .filter(
             c ->
                 switch (c.role()) {
-                  case GRAVITY, OWN_CORRECTED_GRAVITY ->
+                  case GRAVITY, REFRACTOMETER, OWN_CORRECTED_GRAVITY ->
                       c.column() == from || !readings.contains(c);
                   case TEMPERATURE ->
                       shared

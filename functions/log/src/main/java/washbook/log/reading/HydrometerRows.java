@@ -206,6 +206,13 @@ public final class HydrometerRows {
     if (cell.form != CellText.Form.VALUE) {
       return refuse(row, gravityColumn, Code.NOT_A_NUMBER, "reading.notANumber", text);
     }
+    if (cell.isAbout && AboutReading.isTooRough(grid, table, readingUse, scale, cell.value)) {
+      return refuse(
+          new CellRefusal(
+              CellAddress.of(row, gravityColumn),
+              Code.NOT_A_NUMBER,
+              Message.of("reading.about", RowRefusals.quoted(text))));
+    }
     return gravityOfValue(row, text, cell);
   }
 

@@ -8,25 +8,39 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import washbook.functions.Numbers;
 import washbook.log.Batch;
 import washbook.log.Doubts;
 import washbook.log.LogColumn;
 import washbook.log.LogTable;
+import washbook.log.MapAnswer;
+import washbook.log.OriginalGravity;
 import washbook.log.Role;
+import washbook.log.language.Message;
 import washbook.log.layout.KeyLine;
 import washbook.log.layout.KeyLines;
 import washbook.log.layout.TableRows;
 import washbook.log.reading.RowTimes;
+import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
 import washbook.log.words.BatchNameText;
+import washbook.log.words.Concept;
+import washbook.log.words.LateWords;
+import washbook.log.words.Vocabulary;
 
 /** Splits a table's rows into batches and finds each batch's original gravity. */
 final class Batches {
   /** {@code A (18 L)} is batch A. */
   private static final Pattern VOLUME_BEHIND =
       Pattern.compile("\\s+\\(\\d+([.,]\\d+)?\\s*([Ll]|gal|hl|kg)\\)$");
+
+  /** The same as in the row above. */
+  private static final Set<String> DITTO =
+      Set.of("\"", "''", "\u201d", "\u201c", "\u201e", "\u3003", "ditto", "dito", "idem", "id.");
+
+  private static final int LONGEST_NAME = 24;
 
   private final Grid grid;
   private final LogTable table;
@@ -36,6 +50,9 @@ final class Batches {
   private final OriginalsList list;
   private final TableMap said;
   private final Doubts doubts;
+
+  /** Cells between the rows that say of the batch begun there that it was blended or parted. */
+  private final Map<String, String> partedInside = new HashMap<>();
 
   /** Original gravities stated between the rows, by the batch that a row of its own begins. */
   private final Map<String, Optional<KeyLine>> begunInside = new HashMap<>();
@@ -79,7 +96,8 @@ final class Batches {
       }
       Optional<KeyLine> line =
           begunInside.getOrDefault(entry.getKey(), Optional.ofNullable(stated));
-      Batch batch = originals.batch(entry.getKey(), batchRows, line.orElse(null));
+      Batch batch =
+          withoutPartedStart(originals.batch(entry.getKey(), batchRows, line.orElse(null)));
       batches.add(batch.original().gravity().isEmpty() ? batch : additions.over(batch));
     }
     return said.firstReadingIsOriginal()
@@ -98,7 +116,7 @@ final class Batches {
     String name = tableName;
     Ints current = null;
     for (int row = table.firstRow(); row <= table.lastRow(); row++) {
-      String begun = column < 0 ? BatchNameText.of(onlyText(row)) : "";
+      String begun = column < 0 ? begun(row) : "";
       if (!begun.isEmpty()) {
         name = begun;
         current = null;
@@ -128,6 +146,40 @@ final class Batches {
       current.add(row);
     }
     return byName;
+  }
+
+  /** The name of the batch that a row of its own begins, "" where none does. */
+  private String begun(int row) {
+    String text = onlyText(row);
+    String name = BatchNameText.of(text);
+    if (!name.isEmpty() || !tellsOfParts(text)) {
+      return name;
+    }
+    String words = text.split("[\\d(,;:.]", 2)[0].strip();
+    String called =
+        words.isEmpty() || words.length() > LONGEST_NAME ? String.valueOf(row + 1) : words;
+    partedInside.put(called, CellAddress.of(row, table.firstColumn()));
+    return called;
+  }
+
+  private static boolean tellsOfParts(String text) {
+    return Vocabulary.meanings(text).contains(Concept.BLENDED) || LateWords.sayParted(text);
+  }
+
+  /** A batch blended or parted in mid ferment has no original gravity of its own. */
+  private Batch withoutPartedStart(Batch batch) {
+    String cell = partedInside.get(batch.name());
+    if (cell == null
+        || !(batch.original() instanceof OriginalGravity.FirstReading)
+        || said.firstReadingIsOriginal()) {
+      return batch;
+    }
+    doubts.ask(
+        cell,
+        "Was batch " + batch.name() + " blended when it had begun to ferment?",
+        MapAnswer.like("original gravity of " + batch.name() + " = 1.055 SG"),
+        MapAnswer.of("original gravity = first reading"));
+    return batch.withoutOriginal(cell, Message.of("why.late", cell));
   }
 
   /** The text in the table's first column where nothing else stands in the row, else "". */
@@ -162,7 +214,12 @@ final class Batches {
 
   private String name(int row, int column) {
     return switch (grid.kind(row, column)) {
-      case TEXT -> VOLUME_BEHIND.matcher(grid.text(row, column).strip()).replaceFirst("");
+      case TEXT -> {
+        String text = grid.text(row, column).strip();
+        yield DITTO.contains(text.toLowerCase(Locale.ROOT))
+            ? ""
+            : VOLUME_BEHIND.matcher(text).replaceFirst("");
+      }
       case NUMBER, DATE -> Numbers.show(grid.number(row, column));
       default -> "";
     };

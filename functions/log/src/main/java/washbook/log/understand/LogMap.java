@@ -2,9 +2,10 @@ package washbook.log.understand;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import washbook.log.Doubt;
+import washbook.log.Role;
 import washbook.log.Understanding;
 import washbook.log.layout.Header;
 
@@ -111,8 +112,8 @@ public record LogMap(List<TableMap> tables) {
   }
 
   /** The columns below a header of which it says that they are readings. */
-  Set<Integer> readings(String sheet, Header header) {
-    return about(sheet, header).map(TableMap::readings).orElse(Set.of());
+  Map<Integer, Role> readings(String sheet, Header header) {
+    return about(sheet, header).map(TableMap::readings).orElse(Map.of());
   }
 
   /** What is said about a table: of its own, else of its sheet, else of every sheet. */

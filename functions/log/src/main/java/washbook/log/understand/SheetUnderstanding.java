@@ -74,7 +74,8 @@ public final class SheetUnderstanding {
       }
       Doubts own = new Doubts();
       LogTable table = new TableUnderstanding(grid, header, rows, headers, above, said, own).make();
-      boolean told = said.headerRow() >= 0 || !said.columns().isEmpty();
+      boolean told =
+          said.headerRow() >= 0 || !said.columns().isEmpty() || isBesideFerment(header, tables);
       Evidence evidence = Evidence.of(grid, table, above, header.topRow(), tables);
       switch (told ? Evidence.Verdict.FERMENT : evidence.verdict()) {
         case FERMENT -> {
@@ -102,6 +103,12 @@ public final class SheetUnderstanding {
         new PartedTables(grid, tables).withoutTheirStart(),
         doubts.all(),
         List.copyOf(leftAlone));
+  }
+
+  /** Whether another vessel of the same rows is known as a ferment. */
+  private static boolean isBesideFerment(Header header, List<LogTable> tables) {
+    return !header.vessel().isEmpty()
+        && tables.stream().anyMatch(t -> t.headerRow() == header.bottomRow() && t.settled());
   }
 
   /** A header for each of several vessels side by side, where no map says which is the reading. */

@@ -1,7 +1,6 @@
 package washbook.log.understand;
 
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import washbook.functions.liquid.WashKind;
@@ -109,12 +108,12 @@ public record TableMap(
     return column || wash != null || !originalGravities.isEmpty() || firstReadingIsOriginal;
   }
 
-  /** Columns that it says are readings of a hydrometer. */
-  Set<Integer> readings() {
+  /** The columns that it says are readings. */
+  Map<Integer, Role> readings() {
     return columns.entrySet().stream()
-        .filter(c -> c.getValue().role() == Role.GRAVITY)
-        .map(Map.Entry::getKey)
-        .collect(Collectors.toUnmodifiableSet());
+        .filter(
+            c -> c.getValue().role() == Role.GRAVITY || c.getValue().role() == Role.REFRACTOMETER)
+        .collect(Collectors.toUnmodifiableMap(Map.Entry::getKey, c -> c.getValue().role()));
   }
 
   boolean isFor(String name) {

@@ -1,6 +1,7 @@
 package washbook.log.understand;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -31,6 +32,9 @@ import washbook.log.words.ReadingScale;
 
 /** Makes one table of a sheet from its header and rows. */
 final class TableUnderstanding {
+  private static final Set<Role> READINGS =
+      EnumSet.of(Role.GRAVITY, Role.REFRACTOMETER, Role.OWN_CORRECTED_GRAVITY);
+
   private static final int LONGEST_TITLE = 40;
 
   /** Rows below a table in which something may be said of its instrument. */
@@ -306,7 +310,7 @@ final class TableUnderstanding {
   private List<KeyLine> ofTheVessel(List<KeyLine> all) {
     Set<Integer> others = columnsOfOtherVessels();
     List<KeyLine> lines = new ArrayList<>(all);
-    lines.removeIf(l -> others.contains(l.column()) && l.hasValue());
+    lines.removeIf(l -> others.contains(l.column()) && l.hasValue() && !isInOneCell(l));
     int own = readingOfTheVessel();
     for (KeyLine line : all) {
       if (others.contains(line.column())
@@ -318,9 +322,15 @@ final class TableUnderstanding {
     return lines;
   }
 
+  /** Whether the label stands in one cell with what it says: a sentence about all vessels. */
+  private boolean isInOneCell(KeyLine line) {
+    return grid.kind(line.row(), line.column()) == Grid.Kind.TEXT
+        && grid.text(line.row(), line.column()).contains(line.label().strip());
+  }
+
   private int readingOfTheVessel() {
     return header.cells().stream()
-        .filter(c -> c.role() == Role.GRAVITY || c.role() == Role.OWN_CORRECTED_GRAVITY)
+        .filter(c -> READINGS.contains(c.role()))
         .mapToInt(HeaderCell::column)
         .findFirst()
         .orElse(header.firstColumn());

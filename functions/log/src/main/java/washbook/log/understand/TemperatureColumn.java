@@ -22,7 +22,7 @@ final class TemperatureColumn {
 
   private static final Pattern LETTER = Pattern.compile("^T[ªº]?(?![\\p{L}\\d])|^t[.°ªº]?$|\\bT[.°ªº]?$");
 
-  private static final Pattern UNIT = Pattern.compile("[°º(\\[/ ][CF][)\\]]?$|^[°º] ?[CF]\\b");
+  private static final Pattern UNIT = Pattern.compile("[°º(\\[/_ ][CF][)\\]]?$|^[°º] ?[CF]\\b");
 
   private static final int ROWS_READ = 200;
 

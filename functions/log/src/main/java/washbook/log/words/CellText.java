@@ -120,6 +120,9 @@ public final class CellText {
   /** Whether a sign or a word says that what follows the value is the state it was read in. */
   public boolean marked;
 
+  /** Whether a sign or a word says that the number is not exact. */
+  public boolean isAbout;
+
   private CellText(String text) {
     this.text = text;
   }
@@ -189,11 +192,14 @@ public final class CellText {
 
   /** Passes over marks and words that say that a number is not exact. */
   private void skipAbout() {
+    int before = at;
     skip("~\u2248\u00b1 \u00a0'");
+    isAbout = text.substring(before, at).chars().anyMatch(c -> c == '~' || c == '\u2248');
     String lower = text.toLowerCase(Locale.ROOT);
     for (String word : ABOUT) {
       if (lower.startsWith(word, at)) {
         at += word.length();
+        isAbout = true;
         skip(". \u00a0");
         break;
       }
