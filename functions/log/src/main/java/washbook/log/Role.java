@@ -13,6 +13,8 @@ public enum Role {
   GRAVITY,
   /** Refractometer reading. */
   REFRACTOMETER,
+  /** Which instrument a row was read with, where both stand in one column. */
+  INSTRUMENT,
   TEMPERATURE,
   VOLUME,
   SUGAR_ADDED,

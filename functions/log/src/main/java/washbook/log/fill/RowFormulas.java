@@ -67,8 +67,10 @@ final class RowFormulas implements CellFormulas {
     scale = ReadingScale.of(unit(Role.GRAVITY));
     temperatureColumn = column(Role.TEMPERATURE);
     fahrenheit = unit(Role.TEMPERATURE).equals("F");
-    refractometerColumn = column(Role.REFRACTOMETER);
-    refractometerInBrix = unit(Role.REFRACTOMETER).equals("BRIX");
+    Role refracted =
+        table.column(Role.INSTRUMENT).isPresent() ? Role.GRAVITY : Role.REFRACTOMETER;
+    refractometerColumn = column(refracted);
+    refractometerInBrix = unit(refracted).equals("BRIX");
     ComputedColumnPlaces.Place shown = places.get(ComputedColumn.CORRECTED_GRAVITY);
     shownOn = shown == null ? WrittenScale.SG : shown.header().scale();
     correctedColumn =

@@ -62,6 +62,7 @@ public final class HydrometerRows {
   private final double highest;
   private final RowRefusals refusals;
   private final int labelColumn;
+  private final int instrumentColumn;
   private final int temperatureColumn;
   private final TemperatureUnit temperatureUnit;
   private final int refractometerColumn;
@@ -94,7 +95,10 @@ public final class HydrometerRows {
     LogColumn temperature = table.column(Role.TEMPERATURE).orElse(null);
     temperatureColumn = temperature == null ? NONE : temperature.column();
     temperatureUnit = unitOf(temperature);
-    LogColumn refractometer = table.column(Role.REFRACTOMETER).orElse(null);
+    instrumentColumn =
+        reading == null ? NONE : table.column(Role.INSTRUMENT).map(LogColumn::column).orElse(NONE);
+    LogColumn refractometer =
+        instrumentColumn == NONE ? table.column(Role.REFRACTOMETER).orElse(null) : reading;
     this.refractometer = new RefractometerRows(grid, refractometer);
     this.refusals = new RowRefusals(grid, table);
     this.labelColumn =
@@ -121,8 +125,10 @@ public final class HydrometerRows {
   /** Reads a row: its hydrometer reading, or where there is none its refractometer reading. */
   public State read(int row) {
     presentBrix = Double.NaN;
-    State state = readHydrometer(row);
-    if (state == State.NOTHING && refractometerColumn != NONE) {
+    boolean refracted = isRefracted(row);
+    State state = refracted ? State.NOTHING : readHydrometer(row);
+    boolean other = instrumentColumn == NONE ? refractometerColumn != NONE : refracted;
+    if (state == State.NOTHING && other) {
       state = readRefractometer(row);
     }
     if (state == State.READ && isTotal(row)) {
@@ -146,6 +152,12 @@ public final class HydrometerRows {
       at--;
     }
     return at < 0 ? NONE : rows[at];
+  }
+
+  private boolean isRefracted(int row) {
+    return instrumentColumn != NONE
+        && RowInstrument.of(grid, instrumentColumn, row, table.firstRow())
+            == RowInstrument.Kindred.REFRACTOMETER;
   }
 
   private static boolean isTime(LogColumn use) {

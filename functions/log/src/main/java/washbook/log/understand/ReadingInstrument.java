@@ -15,6 +15,7 @@ import washbook.log.layout.Header.HeaderCell;
 import washbook.log.layout.KeyLine;
 import washbook.log.layout.TableRows;
 import washbook.log.sheet.CellAddress;
+import washbook.log.reading.RowInstrument;
 import washbook.log.sheet.Grid;
 import washbook.log.words.CellText;
 import washbook.log.words.Concept;
@@ -74,6 +75,9 @@ final class ReadingInstrument {
    * @param reading what the header of the reading says
    */
   void settle(List<KeyLine> lines, ReadingColumn reading) {
+    if (isSaidOfEachRow()) {
+      return;
+    }
     boolean refractometer =
         lines.stream().anyMatch(l -> l.has(Concept.REFRACTOMETER) && !l.has(Concept.HYDROMETER));
     refractometer |= !columns.has(Role.REFRACTOMETER) && saidBelow();
@@ -104,6 +108,50 @@ final class ReadingInstrument {
         }
       }
     }
+  }
+
+  /** Whether a column says of each row which instrument was read. */
+  private boolean isSaidOfEachRow() {
+    if (columns.has(Role.INSTRUMENT)) {
+      return true;
+    }
+    if (columns.has(Role.REFRACTOMETER) || columns.with(Role.GRAVITY).size() != 1) {
+      return false;
+    }
+    HeaderCell reading = columns.with(Role.GRAVITY).get(0);
+    for (Role role : List.of(Role.OTHER, Role.NOTE)) {
+      for (HeaderCell cell : columns.with(role)) {
+        if (!columns.isSaid(cell) && namesBoth(cell.column(), reading.column())) {
+          columns.change(cell, Role.INSTRUMENT, "", "its values are instruments");
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  /** Whether nothing but instruments stands in a column, and both kinds of them. */
+  private boolean namesBoth(int column, int reading) {
+    int hydrometers = 0;
+    int refractometers = 0;
+    int last = Math.min(rows.lastRow(), rows.firstRow() + ROWS_READ);
+    for (int row = rows.firstRow(); row <= last; row++) {
+      boolean read = !rows.isSkipped(row) && grid.kind(row, reading) != Grid.Kind.BLANK;
+      if (!read || grid.kind(row, column) == Grid.Kind.BLANK) {
+        continue;
+      }
+      String text = grid.kind(row, column) == Grid.Kind.TEXT ? grid.text(row, column) : "";
+      switch (RowInstrument.of(text)) {
+        case HYDROMETER -> hydrometers++;
+        case REFRACTOMETER -> refractometers++;
+        default -> {
+          if (!RowInstrument.isDitto(text)) {
+            return false;
+          }
+        }
+      }
+    }
+    return hydrometers > 0 && refractometers > 0;
   }
 
   /** Whether a note, or a line close below, speaks of a refractometer. */

@@ -1,0 +1,63 @@
+package washbook.log.reading;
+
+import java.util.List;
+import java.util.Set;
+import washbook.log.sheet.Grid;
+import washbook.log.sheet.Grid.Kind;
+import washbook.log.words.Concept;
+import washbook.log.words.Vocabulary;
+
+/** A column that says of each reading whether hydrometer or refractometer took it. */
+public final class RowInstrument {
+  /** What such a column says of a row. */
+  public enum Kindred {
+    HYDROMETER,
+    REFRACTOMETER,
+    NOTHING
+  }
+
+  /** Abbreviations that mean a hydrometer only beside a refractometer. */
+  private static final Set<String> SHORT =
+      Set.of("h", "sp", "spi", "sg", "hyd", "float", "ar\u00e4o", "dens", "d");
+
+  private static final Set<String> REFRACTED = Set.of("r", "ref", "rf", "refra", "refr", "brix");
+
+  private static final List<String> DITTO =
+      List.of("\"", "''", "\u201d", "\u201c", "\u3003", "ditto", "dito", "idem", "id", "id.");
+
+  private RowInstrument() {}
+
+  /** What a text says, NOTHING also for a ditto mark. */
+  public static Kindred of(String text) {
+    String word = text.strip().toLowerCase(java.util.Locale.ROOT);
+    Set<Concept> meanings = Vocabulary.meanings(word);
+    boolean refracted = meanings.contains(Concept.REFRACTOMETER);
+    boolean floated = meanings.contains(Concept.HYDROMETER);
+    if (refracted != floated) {
+      return refracted ? Kindred.REFRACTOMETER : Kindred.HYDROMETER;
+    }
+    String bare = word.endsWith(".") ? word.substring(0, word.length() - 1) : word;
+    return REFRACTED.contains(bare)
+        ? Kindred.REFRACTOMETER
+        : SHORT.contains(bare) ? Kindred.HYDROMETER : Kindred.NOTHING;
+  }
+
+  /** What a column says of a row; of a ditto mark or a blank cell what stands above it. */
+  static Kindred of(Grid grid, int column, int row, int firstRow) {
+    for (int at = row; at >= firstRow; at--) {
+      boolean text = grid.kind(at, column) == Kind.TEXT;
+      if (text && !isDitto(grid.text(at, column))) {
+        return of(grid.text(at, column));
+      }
+      if (!text && grid.kind(at, column) != Kind.BLANK) {
+        return Kindred.NOTHING;
+      }
+    }
+    return Kindred.NOTHING;
+  }
+
+  /** Whether a text only repeats the one above. */
+  public static boolean isDitto(String text) {
+    return DITTO.contains(text.strip().toLowerCase(java.util.Locale.ROOT));
+  }
+}
