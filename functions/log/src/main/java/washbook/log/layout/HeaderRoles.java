@@ -32,10 +32,13 @@ public final class HeaderRoles {
   static Set<Concept> joined(Set<Concept> upper, Set<Concept> lower) {
     Set<Concept> all = EnumSet.noneOf(Concept.class);
     all.addAll(lower);
-    if (role(lower) == Role.OTHER) {
+    if (role(lower) == Role.OTHER || upper.contains(NOTE)) {
       all.addAll(upper);
     } else {
       upper.stream().filter(CARRIED::contains).forEach(all::add);
+      if (!hasScaleOrGravity(lower) && isReading(lower)) {
+        upper.stream().filter(Concept.SUGAR_SCALES::contains).forEach(all::add);
+      }
     }
     return all;
   }
@@ -56,14 +59,15 @@ public final class HeaderRoles {
     if (m.contains(POTENTIAL)) {
       return Role.GRAVITY;
     }
-    if (m.contains(ALCOHOL)) {
+    boolean refracted = m.contains(REFRACTOMETER) && has(m, BRIX, OECHSLE, KMW, PLATO, BALLING);
+    if (m.contains(ALCOHOL) && !refracted) {
       return Role.OWN_ABV;
     }
     boolean reading = isReading(m);
     if (reading && m.contains(CORRECTED) && Statement.saysCorrected(m)) {
       return Role.OWN_CORRECTED_GRAVITY;
     }
-    boolean degrees = has(m, C, F) && !hasScaleOrGravity(m) && !m.contains(ORIGINALGRAVITY);
+    boolean degrees = has(m, C, F) && !isReading(m) && !m.contains(ORIGINALGRAVITY);
     if (m.contains(TEMPERATURE) || degrees) {
       return m.contains(AMBIENT) ? Role.OTHER : Role.TEMPERATURE;
     }

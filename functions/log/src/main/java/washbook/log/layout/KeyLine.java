@@ -73,7 +73,9 @@ public record KeyLine(
         && !has(Concept.VOLUME)
         && !has(Concept.SUGAR)
         && !has(Concept.WATER)
-        && (value > 1.02 && value < 1.2 || units.stream().anyMatch(Concept.SUGAR_SCALES::contains));
+        && (value > 1.02 && value < 1.2
+            || units.stream().anyMatch(Concept.SUGAR_SCALES::contains)
+            || has(Concept.KGM3) && value > 1020 && value < 1200);
   }
 
   /** Whether it states that readings are corrected already. */

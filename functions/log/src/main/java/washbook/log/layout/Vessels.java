@@ -258,7 +258,8 @@ public final class Vessels {
     for (List<String> of : words) {
       List<String> own = of.stream().filter(w -> !common.contains(lower(w))).toList();
       String name = String.join(" ", own);
-      if (own.isEmpty() || own.size() > 3 || !isName(name) || !namesVessel(name, of)) {
+      boolean silent = sayNothingOfReadings(words);
+      if (own.isEmpty() || own.size() > (silent ? 5 : 3) || !isName(name) || !namesVessel(name, of)) {
         return List.of();
       }
       names.add(
@@ -274,6 +275,13 @@ public final class Vessels {
           new Header(header.topRow(), header.bottomRow(), own(i), names.get(i)));
     }
     return headers;
+  }
+
+  /** Whether no header speaks of a reading: then each is a name, of more words too. */
+  private static boolean sayNothingOfReadings(List<List<String>> headers) {
+    return headers.stream()
+        .flatMap(of -> Vocabulary.meanings(String.join(" ", of)).stream())
+        .noneMatch(NO_NAME::contains);
   }
 
   /** The vessel's reading, its temperature, and what all share. */

@@ -2,6 +2,7 @@ package washbook.log.understand;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -90,12 +91,17 @@ final class LogWithoutHeaders {
         new MapAnswer(
             List.of(
                 "header row = " + Math.max(1, firstRow),
-                MapPrinter.column(column) + " = GRAVITY in " + scale(value)),
+                MapPrinter.column(column) + " = GRAVITY in " + scale(value, firstRow)),
             "with a line for the temperature too: column X = TEMPERATURE in C",
             true));
   }
 
-  private static String scale(double value) {
+  /** The scale that a line above names, else one that the value can stand on. */
+  private String scale(double value, int firstRow) {
+    Optional<ReadingScale> named = ScaleAbove.inTexts(grid, firstRow);
+    if (named.isPresent() && !ReadingScale.looksLikeGravity(value)) {
+      return named.get().name();
+    }
     return ReadingScale.looksLikeGravity(value) ? "SG" : value > 45 ? "OECHSLE" : "BRIX";
   }
 

@@ -182,7 +182,11 @@ final class OriginalAbove {
         }
         String text = grid.kind(row, column) == Grid.Kind.TEXT ? grid.text(row, column) : "";
         int at = row;
-        boolean read = lines.stream().anyMatch(l -> l.row() == at && !Double.isNaN(l.value()));
+        int from = column;
+        boolean read =
+            lines.stream()
+                .anyMatch(
+                    l -> l.row() == at && l.column() == from && isOpen(l, gravity(l), highest));
         if (grid.kind(row, column) == Grid.Kind.NUMBER) {
           higherNumber(row, column, scale, highest).ifPresent(found::add);
         } else if (!read && !Statement.saysTarget(text)) {
@@ -208,8 +212,11 @@ final class OriginalAbove {
     if (behind.isEmpty() && !(alike && ReadingScale.looksLikeGravity(value))) {
       return Optional.empty();
     }
-    double gravity =
-        behind.map(s -> s.toGravity(value)).orElse(ReadingScale.withoutThousandths(value));
+    double plain =
+        scale.isDensity() && value > 900
+            ? scale.toGravity(value)
+            : ReadingScale.withoutThousandths(value);
+    double gravity = behind.map(s -> s.toGravity(value)).orElse(plain);
     boolean known =
         lines.stream()
             .anyMatch(

@@ -213,7 +213,10 @@ final class ReadingColumn {
     }
     boolean gravities = facts.mostlyGravity();
     if (stated == null) {
-      Optional<ReadingScale> above = ScaleAbove.of(lines).filter(s -> ScaleAbove.fits(s, facts));
+      Optional<ReadingScale> above =
+          ScaleAbove.of(lines)
+              .or(() -> ScaleAbove.inTexts(grid, rows.firstRow() - 1))
+              .filter(s -> ScaleAbove.fits(s, facts));
       if (above.isPresent()) {
         columns.change(cell, Role.GRAVITY, above.get().name(), "by a line above");
         return;
@@ -229,7 +232,8 @@ final class ReadingColumn {
         return;
       }
       if (stated == null
-          && (m.contains(Concept.EXTRACT) || m.contains(Concept.PERCENT))
+          && (m.contains(Concept.EXTRACT)
+              || m.contains(Concept.PERCENT) && HeaderRoles.role(m) == Role.GRAVITY)
           && facts.min() > -6
           && facts.max() < 45) {
         columns.change(

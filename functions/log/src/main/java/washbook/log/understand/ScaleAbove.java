@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import washbook.log.layout.KeyLine;
+import washbook.log.sheet.Grid;
 import washbook.log.words.Concept;
 import washbook.log.words.ReadingScale;
 import washbook.log.words.Vocabulary;
@@ -17,6 +18,8 @@ final class ScaleAbove {
 
   /** Scales that are asked about, with what a must of 1.190 shows on each. */
   private static final Map<ReadingScale, Double> ASKED = asked();
+
+  private static final int LINES_ABOVE = 8;
 
   private ScaleAbove() {}
 
@@ -56,6 +59,26 @@ final class ScaleAbove {
         ReadingScale.in(meanings).map(s -> density(s, meanings)).ifPresent(found::add);
       } else if (isPotentialOf(meanings)) {
         found.add(ReadingScale.POTENTIAL);
+      }
+    }
+    return found.size() == 1 ? Optional.of(found.iterator().next()) : Optional.empty();
+  }
+
+  /** The only scale that a sentence close above names together with the instrument. */
+  static Optional<ReadingScale> inTexts(Grid grid, int headerRow) {
+    Set<ReadingScale> found = new HashSet<>();
+    for (int row = Math.max(0, headerRow - LINES_ABOVE); row < headerRow; row++) {
+      for (int column = 0; column < grid.columnsUsed(row); column++) {
+        if (grid.kind(row, column) == Grid.Kind.TEXT) {
+          Set<Concept> meanings = Vocabulary.meanings(grid.text(row, column));
+          boolean original =
+              meanings.contains(Concept.ORIGINAL) || meanings.contains(Concept.ORIGINALGRAVITY);
+          if (isPotentialOf(meanings)) {
+            found.add(ReadingScale.POTENTIAL);
+          } else if (meanings.contains(Concept.HYDROMETER) && !original) {
+            ReadingScale.in(meanings).map(s -> density(s, meanings)).ifPresent(found::add);
+          }
+        }
       }
     }
     return found.size() == 1 ? Optional.of(found.iterator().next()) : Optional.empty();

@@ -1,5 +1,6 @@
 package washbook.log.understand;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -20,7 +21,7 @@ final class TemperatureColumn {
   /** Two columns of one temperature differ by rounding only, °C. */
   private static final double SAME_TEMPERATURE = 0.6;
 
-  private static final Pattern LETTER = Pattern.compile("^T[ªº]?(?![\\p{L}\\d])|^t[.°ªº]?$|\\bT[.°ªº]?$");
+  private static final Pattern LETTER = Pattern.compile("^T[ªº]?(?![\\p{L}\\d])|^t[.°ªº]?$|(?:\\b|\\p{Ll})T[.°ªº]?$");
 
   private static final Pattern UNIT = Pattern.compile("[°º(\\[/_ ][CF][)\\]]?$|^[°º] ?[CF]\\b");
 
@@ -94,15 +95,19 @@ final class TemperatureColumn {
    * leave open, as {@code How warm (F)}, where the values can be temperatures of a ferment.
    */
   private void byLetterAndValues() {
+    List<HeaderCell> open = new ArrayList<>(columns.with(Role.OTHER));
+    columns.with(Role.BATCH).stream()
+        .filter(c -> UNIT.matcher(c.text()).find())
+        .forEach(open::add);
     List<HeaderCell> found =
-        columns.with(Role.OTHER).stream()
+        open.stream()
             .filter(c -> !columns.isSaid(c) && !c.meanings().contains(Concept.AMBIENT))
             .filter(c -> LETTER.matcher(c.text()).find() || UNIT.matcher(c.text()).find())
             .filter(this::canBeFerments)
             .toList();
-    if (found.size() == 1) {
-      columns.change(found.get(0), Role.TEMPERATURE, "", "by its header and values");
-    } else if (found.isEmpty()) {
+    if (!found.isEmpty()) {
+      found.forEach(c -> columns.change(c, Role.TEMPERATURE, "", "by its header and values"));
+    } else {
       columns.with(Role.OTHER).stream()
           .filter(c -> !columns.isSaid(c) && !c.meanings().contains(Concept.AMBIENT))
           .filter(this::holdsDegrees)

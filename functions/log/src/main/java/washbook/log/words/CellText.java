@@ -194,7 +194,7 @@ public final class CellText {
   private void skipAbout() {
     int before = at;
     skip("~\u2248\u00b1 \u00a0'");
-    isAbout = text.substring(before, at).chars().anyMatch(c -> c == '~' || c == '\u2248');
+    isAbout = text.substring(before, at).chars().anyMatch(c -> "~\u2248\u00b1".indexOf(c) >= 0);
     String lower = text.toLowerCase(Locale.ROOT);
     for (String word : ABOUT) {
       if (lower.startsWith(word, at)) {

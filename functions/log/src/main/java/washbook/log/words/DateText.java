@@ -46,6 +46,11 @@ public final class DateText {
   /** A half of the day behind a date: {@code Wed 8/24 am}. */
   private static final Pattern HALF_DAY = Pattern.compile("(.*\\d\\.?),?\\s+(\\p{L}[\\p{L}.]*)");
 
+  /** An hour behind a date: {@code 06-feb 07h}, {@code 14/03 21u30}, {@code 7/11 6 am}. */
+  private static final Pattern HOUR =
+      Pattern.compile(
+          "(.*\\S)\\s+(\\d{1,2})\\s?(h|u|uur|uhr|hrs?|am|pm)\\.?(\\d{2})?", Pattern.CASE_INSENSITIVE);
+
   private static final Set<String> LATER_HALF =
       Set.of(
           "pm", "p.m.", "evening", "night", "afternoon", "abend", "abends", "nachmittag",
@@ -80,8 +85,10 @@ public final class DateText {
   /** What a single text says about the order; UNKNOWN when it is no such date. */
   public static Order order(String text) {
     int[] parts = new int[3];
-    Matcher half = HALF_DAY.matcher(text.strip());
-    String plain = withoutWeekday(half.matches() ? half.group(1) : text.strip());
+    Matcher hour = HOUR.matcher(text.strip());
+    String date = hour.matches() ? hour.group(1) : text.strip();
+    Matcher half = HALF_DAY.matcher(date);
+    String plain = withoutWeekday(half.matches() ? half.group(1) : date);
     int count = numbers(plain, parts);
     if (count == 2 && DAY_AND_MONTH.matcher(plain).matches()) {
       return parts[0] > 12 ? Order.DAY_FIRST : parts[1] > 12 ? Order.MONTH_FIRST : Order.UNKNOWN;
@@ -124,6 +131,10 @@ public final class DateText {
    */
   public static double serial(String text, Order order, double near) {
     String stripped = text.strip();
+    Matcher hour = HOUR.matcher(stripped);
+    if (hour.matches() && hour.group(1).chars().anyMatch(Character::isDigit)) {
+      return serial(hour.group(1), order, near) + hour(hour);
+    }
     Matcher half = HALF_DAY.matcher(stripped);
     if (half.matches() && stripped.indexOf(':') < 0) {
       String word = half.group(2).toLowerCase(Locale.ROOT);
@@ -142,6 +153,12 @@ public final class DateText {
     LocalDate day = date(date, order, near);
     day = day == null ? dayOfMonth(date, near) : day;
     return day == null ? Double.NaN : day.toEpochDay() - ZERO.toEpochDay() + time;
+  }
+
+  private static double hour(Matcher hour) {
+    String half = hour.group(3).toLowerCase(Locale.ROOT);
+    String minutes = hour.group(4) == null ? "" : ":" + hour.group(4);
+    return time(hour.group(2) + minutes + (half.endsWith("m") ? half : minutes.isEmpty() ? "h" : ""));
   }
 
   /** A time of day such as 18:30 as a fraction of a day, NaN when it is none. */
