@@ -67,7 +67,7 @@ public final class HeaderRoles {
     if (reading && m.contains(CORRECTED) && Statement.saysCorrected(m)) {
       return Role.OWN_CORRECTED_GRAVITY;
     }
-    boolean degrees = has(m, C, F) && !isReading(m) && !m.contains(ORIGINALGRAVITY);
+    boolean degrees = has(m, C, F) && !hasScaleOrGravity(m) && !m.contains(ORIGINALGRAVITY);
     if (m.contains(TEMPERATURE) || degrees) {
       return m.contains(AMBIENT) ? Role.OTHER : Role.TEMPERATURE;
     }

@@ -156,7 +156,9 @@ public final class Headers {
     if (open && HeaderWords.isWord(text) && isOverDates(row, column)) {
       return new HeaderCell(column, cell.text(), EnumSet.of(Concept.DATE), Role.DATE);
     }
-    return cell.role() == Role.TEMPERATURE && pairs.standBelow(row, cell)
+    boolean instrument =
+        cell.meanings().contains(Concept.HYDROMETER) && byValues.mayBegin(row, column);
+    return cell.role() == Role.TEMPERATURE && (instrument || pairs.standBelow(row, cell))
         ? new HeaderCell(column, cell.text(), cell.meanings(), Role.GRAVITY)
         : cell;
   }
