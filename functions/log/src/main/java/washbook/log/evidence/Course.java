@@ -32,6 +32,9 @@ final class Course {
   /** What moves less over many readings rests, SG. */
   private static final double RESTS = 0.0015;
 
+  /** The part of the steepest fall that the last one has at most. */
+  private static final double LEVEL = 0.6;
+
   /** What has fermented out stays below it, SG. */
   private static final double FINISHED = 1.003;
 
@@ -45,6 +48,7 @@ final class Course {
   private int shortFalls;
   private int outside;
   private int resting;
+  private boolean level;
 
   /**
    * @param gravities readings of each batch as SG, in the order of time
@@ -114,11 +118,26 @@ final class Course {
       begun += canBegin && rises == 0 ? 1 : 0;
     } else if (highest >= LEAST_START && falls && (up <= 0.35 * down || fed)) {
       like++;
+      level |= endsLevel(gravities);
     } else if (rises >= 2 && up > 0.4 * down || !falls && gravities.length >= LONG_ENOUGH) {
       unlike++;
     } else {
       begun += canBegin && rises == 0 ? 1 : 0;
     }
+  }
+
+  /** Whether a batch fell less from its last reading but one to the last than it once did. */
+  private static boolean endsLevel(double[] gravities) {
+    double most = 0;
+    for (int i = 1; i < gravities.length; i++) {
+      most = Math.max(most, gravities[i - 1] - gravities[i]);
+    }
+    int last = gravities.length - 1;
+    return gravities[last - 1] - gravities[last] <= LEVEL * most;
+  }
+
+  boolean levelsOff() {
+    return level;
   }
 
   /** Whether most batches run as a ferment does. */

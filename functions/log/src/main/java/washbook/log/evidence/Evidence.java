@@ -62,6 +62,9 @@ public final class Evidence {
   private final int above;
   private final Set<Clue> clues = EnumSet.noneOf(Clue.class);
 
+  /** Whether the readings fall less and less in the end, as those of eggs that age do not. */
+  private boolean levelsOff;
+
   private Evidence(Grid grid, LogTable table, int above) {
     this.grid = grid;
     this.table = table;
@@ -103,6 +106,9 @@ public final class Evidence {
     boolean twice = clues.containsAll(EnumSet.of(Clue.OTHER_WORD, Clue.OTHER_SHEET));
     boolean both = clues.containsAll(EnumSet.of(Clue.TRADE_WORD, Clue.COURSE));
     if (sum < WORTH_ASKING && twice && both && sum - Clue.OTHER_SHEET.weight >= ENOUGH) {
+      return Verdict.OPEN;
+    }
+    if (sum >= ENOUGH && !levelsOff && clues.equals(EnumSet.of(Clue.COURSE))) {
       return Verdict.OPEN;
     }
     return sum >= ENOUGH ? Verdict.FERMENT : sum >= WORTH_ASKING ? Verdict.OPEN : Verdict.OTHER;
@@ -271,6 +277,7 @@ public final class Evidence {
       return;
     } else if (course.isLikeFerment() && !warm) {
       clues.add(Clue.COURSE);
+      levelsOff = course.levelsOff();
     } else if (course.fallsShortly() && !warm) {
       clues.add(Clue.SHORT_FALL);
     } else if (course.mayHaveBegun() && !warm) {

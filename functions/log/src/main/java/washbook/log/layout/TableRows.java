@@ -102,10 +102,24 @@ public final class TableRows {
   /** What stands in words before the next header is said about the next table. */
   private void leaveLinesToTheNextTable() {
     int row = lastRow;
-    while (row > firstRow && !isTime(row) && !isNumericReading(row)) {
+    while (row > firstRow && (!isTime(row) || isTitle(row)) && !isNumericReading(row)) {
       row--;
     }
     lastRow = row > firstRow ? row : lastRow;
+  }
+
+  /** Whether a row begins with words that are no date, as {@code Batch 15 - Stout}. */
+  private boolean isTitle(int row) {
+    if (grid.kind(row, labelColumn) != Kind.TEXT) {
+      return false;
+    }
+    String text = grid.text(row, labelColumn).strip();
+    Set<Concept> meanings = Vocabulary.meanings(text);
+    return !text.isEmpty()
+        && Character.isLetter(text.charAt(0))
+        && !DateText.isDate(text)
+        && !meanings.contains(Concept.WEEKDAY)
+        && !meanings.contains(Concept.DAY);
   }
 
   private boolean isNumericReading(int row) {

@@ -9,7 +9,7 @@ import washbook.log.words.ReadingScale;
 /** Readings that are said to be about right, as {@code ~4} or {@code ca. 1.0}. */
 final class AboutReading {
   /** The part of the other readings that must be finer. */
-  private static final double MOST = 0.6;
+  private static final double MOST = 0.5;
 
   private AboutReading() {}
 

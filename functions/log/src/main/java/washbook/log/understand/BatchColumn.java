@@ -224,7 +224,8 @@ final class BatchColumn {
   }
 
   private double gravity(int row) {
-    if (rows.isSkipped(row) || reading.role() != Role.GRAVITY || reading.unit().isEmpty()) {
+    boolean read = reading.role() == Role.GRAVITY || reading.role() == Role.REFRACTOMETER;
+    if (rows.isSkipped(row) || !read || reading.unit().isEmpty()) {
       return Double.NaN;
     }
     double value = CellText.number(grid, row, reading.column());

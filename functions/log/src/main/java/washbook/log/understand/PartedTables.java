@@ -100,7 +100,15 @@ final class PartedTables {
 
   private Batch checked(LogTable table, Batch batch, FirstReading first) {
     double day = RowTimes.of(grid, table).days(first.row());
-    List<End> ends = Double.isNaN(day) ? List.of() : endsBefore(table, first, day);
+    if (Double.isNaN(day)) {
+      return batch;
+    }
+    String stood = stoodSo(table, first, day);
+    if (!stood.isEmpty()) {
+      return batch.withoutOriginal(
+          first.cell(), Message.of("original.parted", first.cell(), stood, batch.name()));
+    }
+    List<End> ends = endsBefore(table, first, day);
     double lowest = ends.stream().mapToDouble(End::sg).min().orElse(Double.NaN);
     double highest = ends.stream().mapToDouble(End::sg).max().orElse(Double.NaN);
     if (!(first.sg() >= lowest - SINCE && first.sg() <= highest + SAME)) {
@@ -108,6 +116,31 @@ final class PartedTables {
     }
     Message why = Message.of("original.parted", first.cell(), ends.get(0).batch(), batch.name());
     return batch.withoutOriginal(first.cell(), why);
+  }
+
+  /** A batch of a table above that stood where this one begins, on that very day; "" for none. */
+  private String stoodSo(LogTable table, FirstReading first, double day) {
+    for (LogTable other : tables) {
+      if (other == table || other.firstRow() > table.firstRow()) {
+        continue;
+      }
+      RowTimes times = RowTimes.of(grid, other);
+      HydrometerRows reading = new HydrometerRows(grid, other);
+      for (Batch batch : other.batches()) {
+        if (!(batch.originalGravity().orElse(Double.NaN) >= first.sg() + HIGHER)) {
+          continue;
+        }
+        for (int row : batch.rows()) {
+          boolean sameDay = Math.abs(times.days(row) - day) < 1;
+          if (sameDay
+              && reading.read(row) == HydrometerRows.State.READ
+              && Math.abs(reading.asSugarSolution() - first.sg()) <= SAME) {
+            return batch.name();
+          }
+        }
+      }
+    }
+    return "";
   }
 
   private List<End> endsBefore(LogTable table, FirstReading first, double day) {

@@ -44,7 +44,7 @@ public final class DateText {
       Pattern.compile("(\\p{L}[\\p{L}\\p{M}]*)\\.?,?\\s+(\\d{1,2})\\.?");
 
   /** A half of the day behind a date: {@code Wed 8/24 am}. */
-  private static final Pattern HALF_DAY = Pattern.compile("(.*\\d\\.?),?\\s+(\\p{L}[\\p{L}.]*)");
+  private static final Pattern HALF_DAY = Pattern.compile("(.*[\\p{L}\\d.]),?\\s+(\\p{L}[\\p{L}.]*)");
 
   /** An hour behind a date: {@code 06-feb 07h}, {@code 14/03 21u30}, {@code 7/11 6 am}. */
   private static final Pattern HOUR =

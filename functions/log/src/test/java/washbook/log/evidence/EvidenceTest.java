@@ -47,6 +47,15 @@ class EvidenceTest {
     assertTrue(columns("Sheet1", "Date | Density | Temp C" + FALLING) > 0);
   }
 
+  @Test
+  void whatFallsMoreAndMoreIsAskedAboutWhereNothingElseSpeaksOfAFerment() {
+    String ageing =
+        "\n#2026-01-06 | 1.087 | 12\n#2026-01-13 | 1.080 | 12\n#2026-01-20 | 1.069 | 13"
+            + "\n#2026-01-27 | 1.052 | 12\n#2026-02-03 | 1.034 | 12";
+    assertEquals(0, columns("Sheet1", "Date | Density | Temp C" + ageing));
+    assertTrue(columns("Sheet1", "Must, tank 4\nDate | Density | Temp C" + ageing) > 0);
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {
