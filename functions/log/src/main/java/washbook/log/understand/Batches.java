@@ -22,6 +22,7 @@ import washbook.log.language.Message;
 import washbook.log.layout.KeyLine;
 import washbook.log.layout.KeyLines;
 import washbook.log.layout.TableRows;
+import washbook.log.reading.NewestFirst;
 import washbook.log.reading.RowTimes;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;

@@ -1,14 +1,13 @@
-package washbook.log.understand;
+package washbook.log.reading;
 
 import washbook.log.LogTable;
-import washbook.log.reading.HydrometerRows;
 import washbook.log.sheet.Grid;
 
 /**
  * Rows without dates that can be read whose newest stands on top: no wash rises as it ferments. The
  * limits are common practice, no source.
  */
-final class NewestFirst {
+public final class NewestFirst {
   private static final int FEWEST = 4;
 
   /** What a wash begins with at least, and the part of it that is left in the end. */
@@ -21,12 +20,12 @@ final class NewestFirst {
 
   private final HydrometerRows reading;
 
-  NewestFirst(Grid grid, LogTable table) {
+  public NewestFirst(Grid grid, LogTable table) {
     this.reading = new HydrometerRows(grid, table);
   }
 
   /** Turns rows round whose readings rise from one to the next, from those of a wine to a must's. */
-  void turn(int[] rows) {
+  public void turn(int[] rows) {
     int read = 0;
     double first = Double.NaN;
     double before = Double.NaN;
