@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
 import washbook.functions.Numbers;
 import washbook.log.Batch;
@@ -19,6 +21,7 @@ import washbook.log.layout.KeyLine;
 import washbook.log.layout.KeyLines;
 import washbook.log.layout.TableRows;
 import washbook.log.reading.RowTimes;
+import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
 import washbook.log.words.BatchNameText;
 
@@ -68,7 +71,7 @@ final class Batches {
 
   List<Batch> make() {
     RowTimes order = RowTimes.of(grid, table);
-    Feeds additions = new Feeds(grid, table, doubts);
+    Feeds additions = new Feeds(grid, table, order, said.feeds(), doubts);
     BatchOriginals originals = new BatchOriginals(grid, table, list, said, doubts);
     List<Batch> batches = new ArrayList<>();
     for (Map.Entry<String, Ints> entry : byName().entrySet()) {
@@ -79,15 +82,34 @@ final class Batches {
       Batch batch = originals.batch(entry.getKey(), batchRows, line.orElse(null));
       batches.add(batch.original().gravity().isEmpty() ? batch : additions.over(batch));
     }
+    askAboutOtherRows(batches);
     return said.firstReadingIsOriginal()
         ? batches
         : new PartedBatches(grid, table, order).withoutTheirStart(batches);
+  }
+
+  /** A map speaks of a row that is none of this table's. */
+  private void askAboutOtherRows(List<Batch> batches) {
+    Set<Integer> rowsSaid = new TreeSet<>(said.feeds().sugar().keySet());
+    rowsSaid.addAll(said.feeds().batches().keySet());
+    for (int row : rowsSaid) {
+      boolean inside = row >= table.firstRow() && row <= table.lastRow();
+      if (inside
+          && batches.stream().noneMatch(b -> Arrays.stream(b.rows()).anyMatch(r -> r == row))) {
+        doubts.ask(
+            CellAddress.of(row, table.firstColumn()),
+            "Which row is meant? The map speaks of row "
+                + (row + 1)
+                + ", which belongs to no batch; what it says of it was not used.");
+      }
+    }
   }
 
   private Map<String, Ints> byName() {
     Map<String, Ints> byName = new LinkedHashMap<>();
     Map<String, String> spellings = new HashMap<>();
     int column = table.column(Role.BATCH).map(LogColumn::column).orElse(-1);
+    Map<String, String> goesOnAs = new HashMap<>();
     String name = tableName;
     Ints current = null;
     for (int row = table.firstRow(); row <= table.lastRow(); row++) {
@@ -112,11 +134,17 @@ final class Batches {
           current = null;
         }
       }
+      String begins = said.feeds().batches().get(row);
+      if (begins != null) {
+        goesOnAs.put(name, begins);
+        begunInside.put(begins, Optional.empty());
+        current = null;
+      }
       if (isBlank(row)) {
         continue;
       }
       if (current == null) {
-        current = byName.computeIfAbsent(name, k -> new Ints());
+        current = byName.computeIfAbsent(goesOnAs.getOrDefault(name, name), k -> new Ints());
       }
       current.add(row);
     }

@@ -45,7 +45,7 @@ public final class Feeding {
             Code.BLANK, (noLitres ? "litres" : "gravities") + " (cell " + (i + 1) + ") is blank.");
       }
       if (!noLitres) {
-        double part = litres[i] * FermentingWash.density20(gravities[i]) / 1000;
+        double part = mass(litres[i], gravities[i]);
         mass += part;
         extract += part * SucroseSolution.brix(gravities[i]) / 100;
       }
@@ -86,10 +86,10 @@ public final class Feeding {
    * A % by mass of alcohol, 100 g of wash were 100 + m A g when they were made up, and stand for
    * that in {@link #original}.
    *
-   * <p>Source: Balling's balance, of which m is a constant (see {@link WashKind}), and the masses of
-   * what is put together, as in {@link #original}. What fermented between the two readings counts as
-   * sugar that did not come in, so next to nothing must have. Refused: a gravity that does not rise,
-   * a pair that no wash shows, and a sum above SG 1.190.
+   * <p>Source: Balling's balance, of which m is a constant (see {@link WashKind}), and the masses
+   * of what is put together, as in {@link #original}. What fermented between the two readings
+   * counts as sugar that did not come in, so next to nothing must have. Refused: a gravity that
+   * does not rise, a pair that no wash shows, and a sum above SG 1.190.
    *
    * @param originalGravity SG 20/20 of everything before
    * @param before SG 20/20 just before
@@ -108,7 +108,8 @@ public final class Feeding {
     double madeUp = 100 + 100 * kind.fall() * alcohol;
     double risen = after.applyAsDouble(extract);
     if (!(risen > before)) {
-      throw RefusedException.contradiction("the gravity does not rise from " + Numbers.show(before));
+      throw RefusedException.contradiction(
+          "the gravity does not rise from " + Numbers.show(before));
     }
     DoubleUnaryOperator tooMuch =
         everything -> {
@@ -116,7 +117,7 @@ public final class Feeding {
           if (!(gravity < SucroseSolution.gravity(everything))) {
             return -1;
           }
-          double cameIn = madeUp * (everything - extract) / (100 * solids - everything);
+          double cameIn = cameIn(madeUp, extract, everything, solids);
           double trueExtract = FermentingWash.trueExtract(everything, gravity, kind);
           return kind.alcoholByMass(everything, trueExtract) * (100 + cameIn) - 100 * alcohol;
         };
@@ -136,5 +137,31 @@ public final class Feeding {
       }
     }
     return SucroseSolution.gravity(high);
+  }
+
+  /** Mass in kg of a volume at 20 °C, L, of that SG 20/20. */
+  public static double mass(double litres, double gravity) {
+    return litres * FermentingWash.density20(gravity) / 1000;
+  }
+
+  /**
+   * What everything together would have been when it was made up, L, after a feed that {@link
+   * #byRise} told.
+   *
+   * @param kilograms mass of everything put in before
+   * @param originalBefore SG 20/20 of that
+   * @param original SG 20/20 of everything
+   * @param solids as there
+   */
+  public static double litresByRise(
+      double kilograms, double originalBefore, double original, double solids) {
+    double extract = SucroseSolution.brix(original);
+    double cameIn = cameIn(kilograms, SucroseSolution.brix(originalBefore), extract, solids);
+    return (kilograms + cameIn) / mass(1, original);
+  }
+
+  /** What must come into a mass to bring its extract in % by mass to that of everything. */
+  private static double cameIn(double mass, double extract, double everything, double solids) {
+    return mass * (everything - extract) / (100 * solids - everything);
   }
 }

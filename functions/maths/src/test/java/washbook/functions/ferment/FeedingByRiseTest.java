@@ -115,8 +115,7 @@ class FeedingByRiseTest {
 
   private static Code refused(double original, double before, double after) {
     return assertThrows(
-            RefusedException.class,
-            () -> Feeding.byRise(original, before, after, 1, WashKind.MALT))
+            RefusedException.class, () -> Feeding.byRise(original, before, after, 1, WashKind.MALT))
         .refusal()
         .code();
   }
