@@ -9,6 +9,7 @@ import washbook.functions.Numbers;
 import washbook.log.Doubts;
 import washbook.log.LogTable;
 import washbook.log.MapAnswer;
+import washbook.log.Role;
 import washbook.log.RowStatement;
 import washbook.log.language.Message;
 import washbook.log.sheet.Grid;
@@ -163,17 +164,34 @@ final class FeedQuestions {
 
   /** Whether a note on a row, in whatever column, tells that sugar was put in. */
   boolean saysFed(int row) {
-    return texts(row).stream().anyMatch(FeedWords::saysFed);
+    return columnThatSaysFed(row) >= 0;
+  }
+
+  /** The column with a text of a row that tells that sugar was put in; -1 for none. */
+  int columnThatSaysFed(int row) {
+    for (int column = table.firstColumn(); column <= table.lastColumn(); column++) {
+      if (isOwnText(row, column) && FeedWords.saysFed(grid.text(row, column))) {
+        return column;
+      }
+    }
+    return -1;
   }
 
   private List<String> texts(int row) {
     List<String> texts = new ArrayList<>();
     for (int column = table.firstColumn(); column <= table.lastColumn(); column++) {
-      if (grid.kind(row, column) == Grid.Kind.TEXT) {
+      if (isOwnText(row, column)) {
         texts.add(grid.text(row, column));
       }
     }
     return texts;
+  }
+
+  /** Whether a cell holds a text of the log itself: what was written into it says of sugar too. */
+  private boolean isOwnText(int row, int column) {
+    return grid.kind(row, column) == Grid.Kind.TEXT
+        && table.columns().stream()
+            .noneMatch(use -> use.column() == column && use.role() == Role.COMPUTED);
   }
 
   /** The volume that the notes of the feed tell of, else what stands above or on the first row. */

@@ -113,15 +113,7 @@ final class Feeds {
 
   /** The column with the note on a row that tells of an addition. */
   int noteColumn(int row) {
-    if (note != null && saysAdded(row)) {
-      return note.column();
-    }
-    for (int column = table.firstColumn(); column <= table.lastColumn(); column++) {
-      if (grid.kind(row, column) == Grid.Kind.TEXT && FeedWords.saysFed(grid.text(row, column))) {
-        return column;
-      }
-    }
-    throw new IllegalStateException("row " + row + " has no note");
+    return note != null && saysAdded(row) ? note.column() : questions.columnThatSaysFed(row);
   }
 
   int firstReading(int[] rows) {

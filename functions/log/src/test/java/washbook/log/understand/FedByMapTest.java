@@ -318,6 +318,15 @@ class FedByMapTest {
   }
 
   @Test
+  void whatWasWrittenIntoTheLogIsNoNoteOfItsKeeper() {
+    TestGrid grid = log(1);
+    Understanding open = SheetUnderstanding.understand(grid, LogMap.none());
+    TestGrid filled = grid.with(LogFiller.fill(grid, open, FillOptions.usual()).patch());
+    assertEquals(
+        open.doubts(), SheetUnderstanding.understand(filled, LogMap.none()).doubts());
+  }
+
+  @Test
   void formulasTakeTheOriginalGravityOfEverything() {
     TestGrid grid = log(1);
     Understanding sheet =
