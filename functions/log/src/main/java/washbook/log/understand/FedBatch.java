@@ -46,6 +46,11 @@ final class FedBatch {
   private int begun;
   private int readings;
 
+  /** From there readings are higher than those before, or than any of this wash; -1 for none. */
+  private int askFrom = -1;
+
+  private boolean fallen;
+
   /** Up to there notes speak of an addition that is counted already. */
   private int coveredTo = -1;
 
@@ -77,8 +82,9 @@ final class FedBatch {
         watch(position);
       }
     }
-    if (watch.isOpen() && !asked && (tells || !watch.isMixed(readings))) {
-      askRise(watch.openFrom());
+    boolean isAsked = watch.isOpen() || fallen;
+    if (!asked && askFrom >= 0 && isAsked && (tells || !watch.isMixed(readings))) {
+      askRise(askFrom);
     }
     return steps.size() == 1 ? batch : batch.fed(steps);
   }
@@ -119,9 +125,17 @@ final class FedBatch {
     HydrometerRows.State state = reading.read(row);
     readings += state == HydrometerRows.State.NOTHING ? 0 : 1;
     double gravity = gravity(row, begun);
-    if (state == HydrometerRows.State.READ && !Double.isNaN(gravity)) {
-      watch.read(position, gravity);
+    if (state != HydrometerRows.State.READ || watch.isOpen()) {
+      return;
     }
+    if (Double.isNaN(gravity)) {
+      boolean above = feeds.plain(row) > steps.get(begun - 1).originalGravity().orElse(Double.NaN);
+      askFrom = above && askFrom < 0 ? position : askFrom;
+      return;
+    }
+    fallen |= gravity < steps.get(begun - 1).originalGravity().orElseThrow() - RiseWatch.LASTING;
+    watch.read(position, gravity);
+    askFrom = !watch.isOpen() ? -1 : askFrom >= 0 ? askFrom : watch.openFrom();
   }
 
   /** SG 20/20 of a reading just read, when that many steps have begun. */
@@ -170,7 +184,7 @@ final class FedBatch {
       missing = noted ? askNote(position) : missing(row, sugarHere, waterHere);
     }
     int from = position + (feeds.readAfter(rows, position) || begunBefore ? 0 : 1);
-    coveredTo = Math.max(coveredTo, after(position));
+    coveredTo = Math.max(coveredTo, feeds.after(rows, position));
     if (byRise) {
       steps.add(byRise(position, from));
     } else {
@@ -195,8 +209,8 @@ final class FedBatch {
     if (!watched || position == first) {
       return false;
     }
-    int after = after(position);
-    int before = before(position);
+    int after = feeds.after(rows, position);
+    int before = feeds.before(rows, position);
     return after >= 0
         && before >= 0
         && feeds.plain(rows[after]) > feeds.plain(rows[before]) + RiseWatch.LASTING
@@ -205,7 +219,7 @@ final class FedBatch {
 
   /** Whether a map tells what was added before the next reading, on a row that follows. */
   private boolean isSaidUntil(int position) {
-    int after = after(position);
+    int after = feeds.after(rows, position);
     for (int next = position + 1; next <= after; next++) {
       if (said.sugar().containsKey(rows[next]) || said.batches().containsKey(rows[next])) {
         return true;
@@ -214,29 +228,10 @@ final class FedBatch {
     return false;
   }
 
-  /** The first reading after an addition at a position: there or later; -1 for none. */
-  private int after(int position) {
-    int next = position;
-    while (next < rows.length
-        && !(feeds.isRead(rows[next]) && (next > position || feeds.readAfter(rows, position)))) {
-      next++;
-    }
-    return next == rows.length ? -1 : next;
-  }
-
-  /** The last reading before an addition at a position; -1 for none. */
-  private int before(int position) {
-    int last = after(position) == position ? position - 1 : position;
-    while (last >= 0 && !feeds.isRead(rows[last])) {
-      last--;
-    }
-    return last;
-  }
-
   /** A map says that nothing was added: a rise that does not stay is a slip, another is none. */
   private void nothingAdded(int position) {
-    int after = after(position);
-    int before = before(position);
+    int after = feeds.after(rows, position);
+    int before = feeds.before(rows, position);
     if (after < 0 || before < 0 || Double.isNaN(original())) {
       return;
     }
@@ -284,8 +279,8 @@ final class FedBatch {
   }
 
   private OptionalDouble fedByRise(int position) {
-    int after = after(position);
-    int before = before(position);
+    int after = feeds.after(rows, position);
+    int before = feeds.before(rows, position);
     if (after < 0 || before < 0 || areApart(before, after)) {
       return OptionalDouble.empty();
     }
@@ -343,8 +338,8 @@ final class FedBatch {
   }
 
   private FeedQuestions.Feed feed(int position) {
-    int before = before(position);
-    int after = after(position);
+    int before = feeds.before(rows, position);
+    int after = feeds.after(rows, position);
     return new FeedQuestions.Feed(
         batch.name(),
         rows[position],
@@ -367,9 +362,10 @@ final class FedBatch {
   private void askRise(int position) {
     int row = rows[position];
     int before = position - 1;
-    while (!feeds.isRead(rows[before])) {
+    while (before > 0 && Double.isNaN(gravity(rows[before], begun))) {
       before--;
     }
+    feeds.isRead(rows[before]);
     String from = reading.shown(reading.asSugarSolution()).in(Language.EN);
     reading.read(row);
     String to = reading.shown(reading.asSugarSolution()).in(Language.EN);

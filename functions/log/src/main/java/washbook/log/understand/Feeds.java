@@ -199,6 +199,25 @@ final class Feeds {
     }
   }
 
+  /** The first reading after an addition at a position: there or later; -1 for none. */
+  int after(int[] rows, int position) {
+    int next = position;
+    while (next < rows.length
+        && !(isRead(rows[next]) && (next > position || readAfter(rows, position)))) {
+      next++;
+    }
+    return next == rows.length ? -1 : next;
+  }
+
+  /** The last reading before an addition at a position; -1 for none. */
+  int before(int[] rows, int position) {
+    int last = after(rows, position) == position ? position - 1 : position;
+    while (last >= 0 && !isRead(rows[last])) {
+      last--;
+    }
+    return last;
+  }
+
   double plain(int row) {
     return reading.read(row) == HydrometerRows.State.READ ? reading.asSugarSolution() : Double.NaN;
   }
