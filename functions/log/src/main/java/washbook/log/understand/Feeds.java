@@ -18,7 +18,6 @@ import washbook.log.sheet.Grid;
 import washbook.log.words.AmountUnit;
 import washbook.log.words.CellText;
 import washbook.log.words.Concept;
-import washbook.log.words.FeedWords;
 import washbook.log.words.Vocabulary;
 
 /**

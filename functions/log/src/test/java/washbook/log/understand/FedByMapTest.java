@@ -287,6 +287,26 @@ class FedByMapTest {
   }
 
   @Test
+  void aRiseAboveTheOriginalGravityIsAskedAboutWhereItBegins() {
+    TestGrid grid =
+        TestGrid.of(
+            "Plum 3",
+            "Day | SG | Temp C\n0 | 1.050 | 20\n3 | 1.020 | 20\n3.5 | 1.066 | 20\n4 | 1.061 | 20");
+    List<Doubt> doubts = SheetUnderstanding.understand(grid, LogMap.none()).doubts();
+    assertEquals(List.of("B4"), doubts.stream().map(Doubt::cell).toList());
+    assertFalse(alcohol(grid, "sugar added at row 4 = by the rise").contains(Double.NaN));
+  }
+
+  @Test
+  void aLogThatOnlyRisesIsNotAskedAboutSugar() {
+    TestGrid grid =
+        TestGrid.of("Plum 3", "Day | SG | Temp C\n0 | 1.009 | 20\n1 | 1.014 | 20\n2 | 1.028 | 20");
+    assertTrue(
+        SheetUnderstanding.understand(grid, LogMap.none()).doubts().stream()
+            .noneMatch(doubt -> doubt.asked().startsWith("Was sugar added")));
+  }
+
+  @Test
   void anAmountInANoteIsOfferedAndHoneyCountsForLess() {
     TestGrid grid =
         TestGrid.of(
@@ -322,8 +342,7 @@ class FedByMapTest {
     TestGrid grid = log(1);
     Understanding open = SheetUnderstanding.understand(grid, LogMap.none());
     TestGrid filled = grid.with(LogFiller.fill(grid, open, FillOptions.usual()).patch());
-    assertEquals(
-        open.doubts(), SheetUnderstanding.understand(filled, LogMap.none()).doubts());
+    assertEquals(open.doubts(), SheetUnderstanding.understand(filled, LogMap.none()).doubts());
   }
 
   @Test

@@ -93,7 +93,8 @@ public final class Feeding {
    *
    * @param originalGravity SG 20/20 of everything before
    * @param before SG 20/20 just before
-   * @param after SG 20/20 just after, as a wash of that original extract in % by mass
+   * @param after SG 20/20 just after, as a wash of that original extract in % by mass; NaN where no
+   *     such wash shows it
    * @param solids share of dry solids in what came in, above 0 to 1; the rest is water
    */
   public static double byRise(
@@ -107,7 +108,7 @@ public final class Feeding {
     double alcohol = kind.alcoholByMass(extract, then.trueExtract());
     double madeUp = 100 + 100 * kind.fall() * alcohol;
     double risen = after.applyAsDouble(extract);
-    if (!(risen > before)) {
+    if (risen <= before) {
       throw RefusedException.contradiction(
           "the gravity does not rise from " + Numbers.show(before));
     }

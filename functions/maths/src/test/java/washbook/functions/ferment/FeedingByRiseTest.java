@@ -100,6 +100,19 @@ class FeedingByRiseTest {
   }
 
   @Test
+  void aReadingThatTheWashBeforeCannotShowIsOfAStrongerOne() {
+    double wanted = Feeding.byRise(1.050, 1.020, 1.066, 1, WashKind.MALT);
+    double found =
+        Feeding.byRise(
+            1.050,
+            1.020,
+            extract -> extract < SucroseSolution.brix(1.060) ? Double.NaN : 1.066,
+            1,
+            WashKind.MALT);
+    assertEquals(wanted, found, 1e-12);
+  }
+
+  @Test
   void whatDoesNotRiseIsRefused() {
     for (double after : new double[] {1.020, 1.010}) {
       assertEquals(Code.CONTRADICTION, refused(1.070, 1.020, after), "after " + after);
