@@ -26,9 +26,27 @@ public record Batch(
    * @param fromPosition index into the rows from which it holds
    * @param originalGravity SG 20/20 of everything put in by then; empty when the amounts are not
    *     known
+   * @param originalBrix what a refractometer would have shown of all that, empty without one
    * @param missing what is missing when it is not known, else {@link Message#NONE}
+   * @param isSlip whether the reading there is wrong, as {@code missing} says, and no more is known
    */
-  public record Step(int fromPosition, OptionalDouble originalGravity, Message missing) {}
+  public record Step(
+      int fromPosition,
+      OptionalDouble originalGravity,
+      OptionalDouble originalBrix,
+      Message missing,
+      boolean isSlip) {
+
+    /** One of a wash that is read with a hydrometer. */
+    public Step(int fromPosition, OptionalDouble originalGravity, Message missing) {
+      this(fromPosition, originalGravity, OptionalDouble.empty(), missing, false);
+    }
+
+    /** A reading that is wrong, and why. */
+    public static Step slip(int atPosition, Message why) {
+      return new Step(atPosition, OptionalDouble.empty(), OptionalDouble.empty(), why, true);
+    }
+  }
 
   /** A batch to which nothing was added. */
   public Batch(String name, int[] rows, OriginalGravity original, OptionalDouble originalBrix) {
@@ -96,6 +114,16 @@ public record Batch(
   /** SG 20/20 of everything put in once that many steps have begun; empty when it is not known. */
   public OptionalDouble originalGravity(int stepsBegun) {
     return stepsBegun == 0 ? original.gravity() : steps.get(stepsBegun - 1).originalGravity();
+  }
+
+  /** What a refractometer showed or would have shown of everything put in by then. */
+  public OptionalDouble originalBrix(int stepsBegun) {
+    return stepsBegun == 0 ? originalBrix : steps.get(stepsBegun - 1).originalBrix();
+  }
+
+  /** Whether the reading is wrong where that many steps have begun. */
+  public boolean isSlip(int stepsBegun) {
+    return stepsBegun > 0 && steps.get(stepsBegun - 1).isSlip();
   }
 
   /** Why it is not known; {@link Message#NONE} where it is. */

@@ -20,10 +20,11 @@ import washbook.functions.quantity.Quantity;
 import washbook.log.Batch;
 import washbook.log.ComputedColumn;
 import washbook.log.LogTable;
-import washbook.log.ReadingError;
+import washbook.log.RowStatement;
 import washbook.log.language.Language;
 import washbook.log.language.Message;
 import washbook.log.reading.HydrometerRows;
+import washbook.log.reading.RiseWatch;
 import washbook.log.reading.RowTimes;
 import washbook.log.sheet.CellRefusal;
 import washbook.log.sheet.Grid;
@@ -35,14 +36,6 @@ import washbook.log.sheet.Grid;
 public final class ComputedTable implements ComputedCells {
   /** A higher rise without sugar is another batch or a wrong reading, SG. */
   private static final double LARGEST_RISE = 0.020;
-
-  /** A rise that stays, SG: more than two readings and thermometers err by. */
-  private static final double LASTING_RISE = 0.004;
-
-  /** So many rises, and one in so many readings, are more than slips of the pen. */
-  private static final int FEWEST_RISES = 2;
-
-  private static final int READINGS_PER_RISE = 5;
 
   /** Looked for when a table first wants it: most do not. */
   private static final class PlusMinus {
@@ -106,22 +99,19 @@ public final class ComputedTable implements ComputedCells {
     int[] rows = batch.rows();
     reading.begin(batch);
     double lowest = Double.POSITIVE_INFINITY;
-    double before = Double.POSITIVE_INFINITY;
-    int rises = 0;
-    int risen = -1;
-    double beforeRise = Double.NaN;
+    RiseWatch watch = new RiseWatch();
     ProgressToDate course = order == null ? null : new ProgressToDate();
     for (int position = 0; position < rows.length; position++) {
       int row = rows[position];
       int begunHere = batch.stepsBegun(position, begun);
       if (position == 0 || begunHere != begun) {
         begun = begunHere;
+        reading.begin(batch, begun);
         originalGravity = batch.originalGravity(begun).orElse(Double.NaN);
         originalExtract =
             Double.isNaN(originalGravity) ? Double.NaN : SucroseSolution.brix(originalGravity);
         lowest = Double.POSITIVE_INFINITY;
-        before = Double.POSITIVE_INFINITY;
-        risen = -1;
+        watch.begin();
       }
       HydrometerRows.State state = reading.read(row);
       if (state == HydrometerRows.State.NOTHING) {
@@ -139,19 +129,11 @@ public final class ComputedTable implements ComputedCells {
         }
       }
       if (!Double.isNaN(gravityNow)) {
-        if ((risen >= 0 && gravityNow > beforeRise + ReadingError.USUAL)
-            || gravityNow > before + ReadingError.BEYOND) {
-          int from = gravityNow > before + ReadingError.BEYOND ? position : risen;
-          openFrom[index] = Math.min(openFrom[index], from);
-        }
-        boolean rise = gravityNow > before + LASTING_RISE;
-        rises += gravityNow > before + ReadingError.BEYOND ? 1 : 0;
-        risen = rise ? position : -1;
-        beforeRise = rise ? before : Double.NaN;
-        before = gravityNow;
+        watch.read(position, gravityNow);
       }
     }
-    if (rises >= FEWEST_RISES && rises * READINGS_PER_RISE >= read) {
+    openFrom[index] = watch.openFrom();
+    if (watch.isMixed(read)) {
       mixed.set(index);
       refuseFrom(index, batch, 0, refusedBefore);
     } else if (openFrom[index] < rows.length) {
@@ -307,6 +289,11 @@ public final class ComputedTable implements ComputedCells {
       return new CellRefusal(reading.cell(row), Code.CONTRADICTION, askAboutRise((int) key));
     }
     int begun = batch.stepsBegunAt(row);
+    reading.begin(batch, begun);
+    if (batch.isSlip(begun)) {
+      return new CellRefusal(
+          reading.cell(row), Code.CONTRADICTION, batch.originalGravityMissing(begun));
+    }
     double originalGravity = batch.originalGravity(begun).orElse(Double.NaN);
     if (Double.isNaN(originalGravity)) {
       return new CellRefusal(
@@ -332,7 +319,13 @@ public final class ComputedTable implements ComputedCells {
 
   private Message askAboutRise(int index) {
     Batch batch = table.batches().get(index);
-    return Message.of("batch.open", reading.cell(batch.rows()[openFrom[index]]), batch.name());
+    int row = batch.rows()[openFrom[index]];
+    return Message.of(
+        "batch.open",
+        reading.cell(row),
+        batch.name(),
+        RowStatement.sugarByTheRise(row),
+        RowStatement.batch(row, batch.name() + " B"));
   }
 
   /** The refusals in the order of rows, made when asked for. */

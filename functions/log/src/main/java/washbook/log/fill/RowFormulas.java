@@ -112,7 +112,7 @@ final class RowFormulas implements CellFormulas {
       return null;
     }
     Batch batch = table.batches().get(index);
-    reading.begin(batch);
+    reading.begin(batch, batch.stepsBegunAt(row));
     if (column == ComputedColumn.CORRECTED_GRAVITY && !shownOn.isPlainGravity()) {
       return onItsScale(CellAddress.of(row, correctedColumn));
     }
@@ -197,10 +197,11 @@ final class RowFormulas implements CellFormulas {
   private String byRefractometer(Batch batch, int row) {
     String present = presentBrixFormula(row);
     boolean isFirst = batch.isFirstReading(row) || isBeforeFerment(batch, row);
-    if (!isFirst && batch.originalBrix().isEmpty()) {
+    OptionalDouble shownFirst = batch.originalBrix(batch.stepsBegunAt(row));
+    if (!isFirst && shownFirst.isEmpty()) {
       return null;
     }
-    String original = isFirst ? present : Numbers.show(batch.originalBrix().getAsDouble());
+    String original = isFirst ? present : Numbers.show(shownFirst.getAsDouble());
     List<String> arguments = new ArrayList<>(List.of(original, present));
     if (table.settings().refractometerFactor() != 1) {
       arguments.add(Numbers.show(table.settings().refractometerFactor()));

@@ -119,7 +119,17 @@ public final class HydrometerRows {
 
   /** To be called before rows of another batch are taken as a wash. */
   public void begin(Batch batch) {
-    originalBrix = batch.originalBrix().orElse(Double.NaN);
+    begin(batch, 0);
+  }
+
+  /** To be called when that many steps of a batch have begun. */
+  public void begin(Batch batch, int stepsBegun) {
+    originalBrix = batch.originalBrix(stepsBegun).orElse(Double.NaN);
+  }
+
+  /** To be called before rows are taken as a wash that a refractometer showed so at first. */
+  public void begin(double originalBrix) {
+    this.originalBrix = originalBrix;
   }
 
   /** Reads a row: its hydrometer reading, or where there is none its refractometer reading. */

@@ -61,7 +61,9 @@ final class BatchOriginals {
    * @param line a line that states it; null for none
    */
   Batch batch(String name, int[] batchRows, KeyLine line) {
-    Double byMap = said.originalGravities().getOrDefault(name, said.originalGravities().get(""));
+    boolean begunByMap = said.feeds().batches().containsValue(name);
+    Double ofAll = begunByMap ? null : said.originalGravities().get("");
+    Double byMap = said.originalGravities().getOrDefault(name, ofAll);
     if (byMap != null) {
       return new Batch(
           name,

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
 import washbook.functions.Numbers;
 import washbook.log.Batch;
@@ -86,7 +87,7 @@ final class Batches {
 
   List<Batch> make() {
     RowTimes order = RowTimes.of(grid, table);
-    Feeds additions = new Feeds(grid, table, doubts);
+    Feeds additions = new Feeds(grid, table, order, said.feeds(), doubts);
     BatchOriginals originals = new BatchOriginals(grid, table, list, said, doubts);
     List<Batch> batches = new ArrayList<>();
     for (Map.Entry<String, Ints> entry : byName().entrySet()) {
@@ -101,6 +102,7 @@ final class Batches {
           withoutPartedStart(originals.batch(entry.getKey(), batchRows, line.orElse(null)));
       batches.add(batch.original().gravity().isEmpty() ? batch : additions.over(batch));
     }
+    askAboutOtherRows(batches);
     return said.firstReadingIsOriginal()
         ? batches
         : new PartedBatches(grid, table, order).withoutTheirStart(batches);
@@ -110,10 +112,28 @@ final class Batches {
     return Arrays.stream(batchRows).allMatch(row -> Double.isNaN(order.days(row)));
   }
 
+  /** A map speaks of a row that is none of this table's. */
+  private void askAboutOtherRows(List<Batch> batches) {
+    Set<Integer> rowsSaid = new TreeSet<>(said.feeds().sugar().keySet());
+    rowsSaid.addAll(said.feeds().batches().keySet());
+    for (int row : rowsSaid) {
+      boolean inside = row >= table.firstRow() && row <= table.lastRow();
+      if (inside
+          && batches.stream().noneMatch(b -> Arrays.stream(b.rows()).anyMatch(r -> r == row))) {
+        doubts.ask(
+            CellAddress.of(row, table.firstColumn()),
+            "Which row is meant? The map speaks of row "
+                + (row + 1)
+                + ", which belongs to no batch; what it says of it was not used.");
+      }
+    }
+  }
+
   private Map<String, Ints> byName() {
     Map<String, Ints> byName = new LinkedHashMap<>();
     Map<String, String> spellings = new HashMap<>();
     int column = table.column(Role.BATCH).map(LogColumn::column).orElse(-1);
+    Map<String, String> goesOnAs = new HashMap<>();
     String name = tableName;
     Ints current = null;
     for (int row = table.firstRow(); row <= table.lastRow(); row++) {
@@ -138,11 +158,17 @@ final class Batches {
           current = null;
         }
       }
+      String begins = said.feeds().batches().get(row);
+      if (begins != null) {
+        goesOnAs.put(name, begins);
+        begunInside.put(begins, Optional.empty());
+        current = null;
+      }
       if (isBlank(row)) {
         continue;
       }
       if (current == null) {
-        current = byName.computeIfAbsent(name, k -> new Ints());
+        current = byName.computeIfAbsent(goesOnAs.getOrDefault(name, name), k -> new Ints());
       }
       current.add(row);
     }

@@ -1,21 +1,18 @@
 package washbook.log.understand;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Arrays;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
-import washbook.functions.RefusedException;
-import washbook.functions.ferment.Feeding;
 import washbook.log.Batch;
 import washbook.log.Doubts;
 import washbook.log.LogColumn;
 import washbook.log.LogTable;
-import washbook.log.MapAnswer;
 import washbook.log.OriginalGravity;
 import washbook.log.Role;
 import washbook.log.language.Message;
 import washbook.log.reading.HydrometerRows;
+import washbook.log.reading.RiseWatch;
+import washbook.log.reading.RowTimes;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
 import washbook.log.words.AmountUnit;
@@ -30,25 +27,40 @@ import washbook.log.words.Vocabulary;
  */
 final class Feeds {
   /** A rise that no reading error explains, SG. */
-  private static final double RISE = 0.002;
+  static final double RISE = 0.002;
 
   /** What a wash has lost when its ferment has clearly begun, SG. */
   private static final double BEGUN = 0.010;
 
+  /** By so much for each °C warmer may a reading be the higher one though it looks lower, SG. */
+  private static final double RISE_PER_DEGREE = 0.0008;
+
+  /** A refractometer's reading that is higher by less hides no rise, °Bx. */
+  private static final double RISE_BRIX = 0.2;
+
   private final Grid grid;
-  private final LogTable table;
-  private final HydrometerRows reading;
-  private final LogColumn sugar;
-  private final LogColumn water;
+  final LogTable table;
+  final RowTimes order;
+  final TableMap.FeedPart said;
+  final HydrometerRows reading;
+  final LogColumn sugar;
+  final LogColumn water;
   private final LogColumn volume;
   private final LogColumn note;
   private final Doubts doubts;
+  final FeedQuestions questions;
 
-  Feeds(Grid grid, LogTable table, Doubts doubts) {
+  /**
+   * @param said what a map says of single rows
+   */
+  Feeds(Grid grid, LogTable table, RowTimes order, TableMap.FeedPart said, Doubts doubts) {
     this.doubts = doubts;
     this.grid = grid;
     this.table = table;
+    this.order = order;
+    this.said = said;
     this.reading = new HydrometerRows(grid, table);
+    this.questions = new FeedQuestions(grid, table, doubts);
     sugar = table.column(Role.SUGAR_ADDED).orElse(null);
     water = table.column(Role.WATER_ADDED).orElse(null);
     volume = table.column(Role.VOLUME).orElse(null);
@@ -57,68 +69,53 @@ final class Feeds {
 
   /** The batch with its steps where anything was added. */
   Batch over(Batch batch) {
-    if (sugar == null && water == null && note == null) {
-      return batch;
-    }
-    int[] rows = batch.rows();
-    int first = firstReading(rows);
-    List<Batch.Step> steps = new ArrayList<>();
-    steps.add(new Batch.Step(0, batch.original().gravity(), Message.NONE));
-    List<Double> kilograms = new ArrayList<>();
-    List<Double> litres = new ArrayList<>();
-    Message missing = Message.NONE;
-    for (int position = first; position >= 0 && position < rows.length; position++) {
-      int row = rows[position];
-      double sugarHere = amount(row, sugar);
-      double waterHere = amount(row, water);
-      boolean added = sugarHere != 0 || waterHere != 0;
-      boolean noted = !added && sugar == null && saysAdded(row);
-      String changed = position == first || added || noted ? "" : changed(row);
-      if (!changed.isEmpty()) {
-        missing = missing.equals(Message.NONE) ? askChanged(row, changed) : missing;
-        steps.add(new Batch.Step(position, OptionalDouble.empty(), missing));
-        continue;
-      }
-      boolean begun = position == first && isBelowStated(batch, row);
-      boolean inFirst = position == first && !risesAfter(rows, position) && !begun;
-      if ((!added && !noted) || inFirst) {
-        continue;
-      }
-      if (missing.equals(Message.NONE)) {
-        missing = noted ? askNote(row) : missing(batch, row, sugarHere, waterHere);
-      }
-      kilograms.add(sugarHere);
-      litres.add(waterHere);
-      int from = position + (readAfter(rows, position) || begun ? 0 : 1);
-      steps.add(step(batch, from, kilograms, litres, missing));
-    }
-    return steps.size() == 1 ? batch : batch.fed(steps);
+    boolean told = Arrays.stream(batch.rows()).anyMatch(said.sugar()::containsKey);
+    boolean watched = told || mayRise(batch.rows());
+    return sugar == null && water == null && note == null && !watched
+        ? batch
+        : new FedBatch(this, batch, told, watched).over();
   }
 
-  private Batch.Step step(
-      Batch batch, int from, List<Double> kilograms, List<Double> water, Message missing) {
-    if (!missing.equals(Message.NONE)) {
-      return new Batch.Step(from, OptionalDouble.empty(), missing);
+  /**
+   * Whether a reading may be higher than the one before it by as much as begins a question. Looked
+   * at as they stand: most batches only fall, and theirs need no closer look.
+   */
+  private boolean mayRise(int[] rows) {
+    double gravity = Double.NaN;
+    double temperatureC = Double.NaN;
+    double brix = Double.NaN;
+    for (int row : rows) {
+      if (reading.read(row) != HydrometerRows.State.READ) {
+        continue;
+      }
+      if (reading.byRefractometer()) {
+        if (reading.presentBrix > brix + RISE_BRIX || !Double.isNaN(gravity)) {
+          return true;
+        }
+        brix = reading.presentBrix;
+        continue;
+      }
+      double warmer = Math.max(0, reading.temperatureC - temperatureC);
+      if (reading.gravity + warmer * RISE_PER_DEGREE > gravity + RiseWatch.LASTING
+          || !Double.isNaN(brix)) {
+        return true;
+      }
+      gravity = reading.gravity;
+      temperatureC = reading.temperatureC;
     }
-    double[] litres = new double[water.size() + 1];
-    double[] gravities = new double[water.size() + 1];
-    litres[0] = startVolume(batch);
-    gravities[0] = batch.original().gravity().orElseThrow();
-    for (int i = 0; i < water.size(); i++) {
-      boolean any = water.get(i) > 0;
-      litres[i + 1] = any ? water.get(i) : Double.NaN;
-      gravities[i + 1] = any ? 1 : Double.NaN;
-    }
-    double[] sugars = kilograms.stream().mapToDouble(Double::doubleValue).toArray();
-    try {
-      return new Batch.Step(
-          from, OptionalDouble.of(Feeding.original(litres, gravities, sugars)), Message.NONE);
-    } catch (RefusedException refused) {
-      return new Batch.Step(from, OptionalDouble.empty(), Message.of("why.feed"));
-    }
+    return false;
   }
 
-  private int firstReading(int[] rows) {
+  boolean isRead(int row) {
+    return reading.read(row) == HydrometerRows.State.READ;
+  }
+
+  /** The column with the note on a row that tells of an addition. */
+  int noteColumn(int row) {
+    return note != null && saysAdded(row) ? note.column() : questions.columnThatSaysFed(row);
+  }
+
+  int firstReading(int[] rows) {
     for (int position = 0; position < rows.length; position++) {
       if (reading.read(rows[position]) != HydrometerRows.State.NOTHING) {
         return position;
@@ -127,43 +124,8 @@ final class Feeds {
     return -1;
   }
 
-  /** What is missing to calculate with an addition, as a sentence; asks for it once a batch. */
-  private Message missing(Batch batch, int row, double sugarHere, double waterHere) {
-    String cell =
-        CellAddress.of(row, sugarHere != 0 && sugar != null ? sugar.column() : water.column());
-    Message missing = Message.NONE;
-    if (Double.isNaN(sugarHere) || Double.isNaN(waterHere)) {
-      missing = Message.of("why.amount", cell);
-      doubts.ask(
-          cell,
-          "How much was added, and in which unit?",
-          MapAnswer.like(
-              "column "
-                  + cell.replaceAll("\\d", "")
-                  + (sugarHere != 0 && sugar != null
-                      ? " = SUGAR_ADDED in KG"
-                      : " = WATER_ADDED in L")));
-    } else if (Double.isNaN(startVolume(batch))) {
-      missing = Message.of("why.volume", cell);
-      doubts.ask(
-          cell,
-          "How many litres was batch " + batch.name() + " when it was made up?",
-          MapAnswer.like("volume = 25 L"));
-    }
-    return missing;
-  }
-
-  private Message askNote(int row) {
-    String cell = CellAddress.of(row, note.column());
-    doubts.ask(
-        cell,
-        "The note says that sugar was added. Put the amount into a column of its own (sugar"
-            + " added, kg), or remove the word if nothing was added");
-    return Message.of("why.note", cell);
-  }
-
   /** Spirit or another wash was put in: what is read from then on tells nothing of this ferment. */
-  private Message askChanged(int row, String what) {
+  Message askChanged(int row, String what) {
     String cell = CellAddress.of(row, note.column());
     doubts.ask(
         cell,
@@ -174,7 +136,7 @@ final class Feeds {
     return Message.of("why." + what, cell);
   }
 
-  private String changed(int row) {
+  String changed(int row) {
     Set<Concept> meanings = noteMeanings(row);
     if (meanings.contains(Concept.NEGATION)) {
       return "";
@@ -190,7 +152,7 @@ final class Feeds {
         : Vocabulary.meanings(grid.text(row, note.column()));
   }
 
-  private boolean saysAdded(int row) {
+  boolean saysAdded(int row) {
     Set<Concept> meanings = noteMeanings(row);
     return meanings.contains(Concept.SUGAR)
         && (meanings.contains(Concept.ADDED)
@@ -200,13 +162,13 @@ final class Feeds {
   }
 
   /** Whether a first reading is far below a stated original gravity: the ferment goes on there. */
-  private boolean isBelowStated(Batch batch, int row) {
+  boolean isBelowStated(Batch batch, int row) {
     return batch.original() instanceof OriginalGravity.Stated stated
         && plain(row) < stated.sg() - BEGUN;
   }
 
   /** Whether the reading after a position is higher than the one there. */
-  private boolean risesAfter(int[] rows, int position) {
+  boolean risesAfter(int[] rows, int position) {
     double here = plain(rows[position]);
     for (int next = position + 1; next < rows.length; next++) {
       double then = plain(rows[next]);
@@ -218,7 +180,7 @@ final class Feeds {
   }
 
   /** Whether the reading on the row of an addition was taken after it. */
-  private boolean readAfter(int[] rows, int position) {
+  boolean readAfter(int[] rows, int position) {
     switch (table.settings().sugarReadings()) {
       case BEFORE:
         return false;
@@ -236,12 +198,31 @@ final class Feeds {
     }
   }
 
-  private double plain(int row) {
+  /** The first reading after an addition at a position: there or later; -1 for none. */
+  int after(int[] rows, int position) {
+    int next = position;
+    while (next < rows.length
+        && !(isRead(rows[next]) && (next > position || readAfter(rows, position)))) {
+      next++;
+    }
+    return next == rows.length ? -1 : next;
+  }
+
+  /** The last reading before an addition at a position; -1 for none. */
+  int before(int[] rows, int position) {
+    int last = after(rows, position) == position ? position - 1 : position;
+    while (last >= 0 && !isRead(rows[last])) {
+      last--;
+    }
+    return last;
+  }
+
+  double plain(int row) {
     return reading.read(row) == HydrometerRows.State.READ ? reading.asSugarSolution() : Double.NaN;
   }
 
   /** Kilograms or litres in a cell; 0 for none, NaN when amount or unit is not clear. */
-  private double amount(int row, LogColumn use) {
+  double amount(int row, LogColumn use) {
     if (use == null) {
       return 0;
     }
@@ -273,7 +254,7 @@ final class Feeds {
     return amount == 0 ? 0 : unit.map(u -> u.toBase(amount)).orElse(Double.NaN);
   }
 
-  private double startVolume(Batch batch) {
+  double startVolume(Batch batch) {
     if (!Double.isNaN(table.settings().volumeL())) {
       return table.settings().volumeL();
     }

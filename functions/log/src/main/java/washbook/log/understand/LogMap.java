@@ -25,6 +25,10 @@ import washbook.log.layout.Header;
  *   <li>{@code original gravity} or {@code original gravity of Plum 3}: {@code 1.085 SG}
  *   <li>{@code volume} at the start: {@code 25 L}; {@code batch} its name; {@code refractometer
  *       factor}; {@code sugar readings} before or after, for rows with a reading and an addition
+ *   <li>{@code sugar added at row 10}, as the sheet counts: {@code 1.2 KG}, or {@code 2 LB}; {@code
+ *       by the rise} where the readings before and after it tell how much; {@code 0 KG} where none
+ *       was added, whatever a note or a rise says. {@code batch from row 10}: the name of another
+ *       batch that begins there
  *   <li>of a still run: {@code run} yes or no; {@code charge} what was put in: {@code 25 L}, its
  *       {@code charge strength}: {@code 10 ABV}; {@code volumes at 20} yes where jars are volumes
  *       at 20 °C already; {@code pressure} at the still in hPa

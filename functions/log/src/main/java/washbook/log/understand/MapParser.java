@@ -6,6 +6,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import washbook.functions.Numbers;
 import washbook.functions.RefusedException;
 import washbook.functions.liquid.WashKind;
@@ -13,6 +15,7 @@ import washbook.functions.quantity.Quantity;
 import washbook.functions.scale.Conversion;
 import washbook.log.LogSettings;
 import washbook.log.Role;
+import washbook.log.RowStatement;
 import washbook.log.run.RunVolumeUnit;
 import washbook.log.sheet.CellAddress;
 import washbook.log.words.AmountUnit;
@@ -39,6 +42,8 @@ final class MapParser {
   private boolean firstReadingIsOriginal;
   private LogSettings.SugarReadings sugarReadings;
   private WashKind wash;
+  private Map<Integer, TableMap.Feed> sugar;
+  private Map<Integer, String> batchesFrom;
   private Boolean isRun;
   private Boolean volumesAt20;
   private double chargeLitres;
@@ -91,6 +96,8 @@ final class MapParser {
     firstReadingIsOriginal = false;
     sugarReadings = null;
     wash = null;
+    sugar = new HashMap<>();
+    batchesFrom = new HashMap<>();
     isRun = null;
     volumesAt20 = null;
     chargeLitres = Double.NaN;
@@ -118,6 +125,7 @@ final class MapParser {
               firstReadingIsOriginal,
               sugarReadings,
               wash,
+              new TableMap.FeedPart(sugar, batchesFrom),
               new TableMap.RunPart(
                   isRun, volumesAt20, chargeLitres, chargePercentVolume, pressureHPa)));
     }
@@ -132,6 +140,14 @@ final class MapParser {
     }
     if (lower.startsWith("original gravity of ")) {
       originals.put(key.substring(20).strip(), gravity(value));
+      return;
+    }
+    if (lower.startsWith(RowStatement.SUGAR_AT)) {
+      sugar.put(row(lower.substring(RowStatement.SUGAR_AT.length()).strip()), feed(value));
+      return;
+    }
+    if (lower.startsWith(RowStatement.BATCH_FROM)) {
+      batchesFrom.put(row(lower.substring(RowStatement.BATCH_FROM.length()).strip()), named(value));
       return;
     }
     switch (lower) {
@@ -170,6 +186,38 @@ final class MapParser {
               };
       default -> throw wrong("'" + key + "' is no key of a map");
     }
+  }
+
+  private TableMap.Feed feed(String value) {
+    if (value.equalsIgnoreCase(RowStatement.BY_THE_RISE)) {
+      return TableMap.Feed.BY_THE_RISE;
+    }
+    String[] parts = value.split("\\s+", 2);
+    Optional<AmountUnit> unit =
+        parts.length < 2
+            ? Optional.empty()
+            : AmountUnit.of(parts[1].strip().toUpperCase(Locale.ROOT)).filter(AmountUnit::isMass);
+    if (unit.isEmpty()) {
+      throw wrong(
+          "'"
+              + value
+              + "' needs a number and its unit, KG or LB, or is: "
+              + RowStatement.BY_THE_RISE);
+    }
+    double kilograms = unit.get().toBase(number(parts[0]));
+    try {
+      return new TableMap.Feed(
+          OptionalDouble.of(Quantity.KILOGRAMS_OR_NONE.check("'" + value + "'", kilograms)));
+    } catch (RefusedException refused) {
+      throw wrong(refused.getMessage());
+    }
+  }
+
+  private String named(String value) {
+    if (value.isEmpty()) {
+      throw wrong("the batch needs a name");
+    }
+    return value;
   }
 
   /** A word of the functions, or a yield in % of theory. */

@@ -9,7 +9,9 @@ import washbook.log.Doubt;
 import washbook.log.LogColumn;
 import washbook.log.LogSettings;
 import washbook.log.LogTable;
+import washbook.log.MapAnswer;
 import washbook.log.Role;
+import washbook.log.RowStatement;
 import washbook.log.StillRun;
 import washbook.log.Understanding;
 import washbook.log.sheet.CellAddress;
@@ -73,6 +75,11 @@ final class MapPrinter {
     if (table.wash() != null) {
       put(out, "wash", table.wash().word());
     }
+    table.feeds().sugar().forEach((row, feed) -> out.append(statement(row, feed)).append('\n'));
+    table
+        .feeds()
+        .batches()
+        .forEach((row, name) -> out.append(RowStatement.batch(row, name)).append('\n'));
     if (table.run().isRun() != null) {
       put(out, "run", table.run().isRun() ? "yes" : "no");
     }
@@ -89,6 +96,12 @@ final class MapPrinter {
           "sugar readings",
           table.sugarReadings() == LogSettings.SugarReadings.BEFORE ? "before" : "after");
     }
+  }
+
+  private static String statement(int row, TableMap.Feed feed) {
+    return feed.isByTheRise()
+        ? RowStatement.sugarByTheRise(row)
+        : RowStatement.sugar(row, Numbers.show(feed.kilograms().getAsDouble()));
   }
 
   /** The key of what a column holds. */
@@ -129,10 +142,25 @@ final class MapPrinter {
           columns(table).forEach((column, use) -> put(out, "# " + column(column), show(use)));
         }
         settings(out, table);
+        feedsAsked(out, sheet, table);
       }
       sheet.runs().forEach(run -> print(out, sheet.sheet(), run));
     }
     return out.toString();
+  }
+
+  /** Answers to questions about what was put in, as comments. */
+  private static void feedsAsked(StringBuilder out, Understanding sheet, LogTable table) {
+    for (Doubt doubt : sheet.doubts()) {
+      for (MapAnswer answer : doubt.answers()) {
+        String first = answer.lines().get(0);
+        boolean ofRow =
+            first.startsWith(RowStatement.SUGAR_AT) || first.startsWith(RowStatement.BATCH_FROM);
+        if (ofRow && doubt.headerRow() == table.headerRow()) {
+          answer.lines().forEach(line -> out.append("# ").append(line).append('\n'));
+        }
+      }
+    }
   }
 
   private static void print(StringBuilder out, String sheet, StillRun run) {

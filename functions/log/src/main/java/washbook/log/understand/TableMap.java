@@ -1,6 +1,7 @@
 package washbook.log.understand;
 
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import washbook.functions.liquid.WashKind;
@@ -29,6 +30,7 @@ import washbook.log.StatedWash;
  *     stated elsewhere
  * @param sugarReadings null when not said
  * @param wash what ferments, null when not said
+ * @param feeds what is said of sugar that was added, and of batches that begin between its rows
  * @param run what is said of it as a still run
  */
 public record TableMap(
@@ -48,7 +50,40 @@ public record TableMap(
     boolean firstReadingIsOriginal,
     LogSettings.SugarReadings sugarReadings,
     WashKind wash,
+    FeedPart feeds,
     RunPart run) {
+
+  /**
+   * What a map says of single rows, by the row from 0.
+   *
+   * @param sugar what was added there
+   * @param batches the batch that begins there
+   */
+  record FeedPart(Map<Integer, Feed> sugar, Map<Integer, String> batches) {
+    static final FeedPart NONE = new FeedPart(Map.of(), Map.of());
+
+    FeedPart {
+      sugar = java.util.Collections.unmodifiableMap(new TreeMap<>(sugar));
+      batches = java.util.Collections.unmodifiableMap(new TreeMap<>(batches));
+    }
+  }
+
+  /**
+   * Sugar that was added.
+   *
+   * @param kilograms how much; empty where the rise of the readings tells
+   */
+  record Feed(OptionalDouble kilograms) {
+    static final Feed BY_THE_RISE = new Feed(OptionalDouble.empty());
+
+    boolean isByTheRise() {
+      return kilograms.isEmpty();
+    }
+
+    boolean isNothing() {
+      return kilograms.isPresent() && kilograms.getAsDouble() == 0;
+    }
+  }
 
   /**
    * What a map says that only a still run has.
@@ -97,6 +132,7 @@ public record TableMap(
         false,
         null,
         null,
+        FeedPart.NONE,
         RunPart.NONE);
   }
 
@@ -105,7 +141,11 @@ public record TableMap(
     boolean column =
         columns.values().stream()
             .anyMatch(c -> c.role() == Role.GRAVITY || c.role() == Role.REFRACTOMETER);
-    return column || wash != null || !originalGravities.isEmpty() || firstReadingIsOriginal;
+    return column
+        || wash != null
+        || !originalGravities.isEmpty()
+        || firstReadingIsOriginal
+        || !feeds.sugar().isEmpty();
   }
 
   /** The columns that it says are readings. */

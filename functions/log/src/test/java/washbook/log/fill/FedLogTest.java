@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import washbook.functions.Answer;
 import washbook.functions.catalogue.Catalogue;
 import washbook.log.Batch;
+import washbook.log.Doubt;
 import washbook.log.Understanding;
 import washbook.log.sheet.TestGrid;
 import washbook.log.understand.LogMap;
@@ -138,7 +139,7 @@ class FedLogTest {
             #2025-01-07 | 25.0 | |\
             """);
     Understanding understood = SheetUnderstanding.understand(grid, LogMap.none());
-    assertEquals(List.of(), understood.doubts());
+    assertEquals(List.of("C5"), understood.doubts().stream().map(Doubt::cell).toList());
     Filling filling = LogFiller.fill(grid, understood, FillOptions.usual());
     TestGrid filled = grid.with(filling.patch());
     double original = calc("REFRACTOMETERGRAVITY", 20.0, 20.0);

@@ -9,6 +9,7 @@ import static washbook.log.fill.SimpleLogTest.calc;
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import washbook.log.Doubt;
 import washbook.log.Understanding;
 import washbook.log.fill.FillOptions;
 import washbook.log.fill.Filling;
@@ -162,7 +163,10 @@ class OverviewsTest {
             #2025-10-02 | 1.080 | 20 |
             #2025-10-03 | 1.052 | 20 |
             #2025-10-04 | 1.064 | 20 |
-            #2025-10-05 | 1.055 | 20 |""");
+            #2025-10-05 | 1.055 | 20 |""",
+            TODAY,
+            List.of(),
+            List.of("B5"));
     assertEquals(2, plum.refused());
   }
 
@@ -182,9 +186,14 @@ class OverviewsTest {
   }
 
   private static BatchOverview overview(String log, LocalDate today, List<String> limits) {
+    return overview(log, today, limits, List.of());
+  }
+
+  private static BatchOverview overview(
+      String log, LocalDate today, List<String> limits, List<String> asked) {
     TestGrid grid = TestGrid.of("Plum 3", log);
     Understanding understood = SheetUnderstanding.understand(grid, LogMap.none());
-    assertEquals(List.of(), understood.doubts());
+    assertEquals(asked, understood.doubts().stream().map(Doubt::cell).toList());
     Filling filling = LogFiller.fill(grid, understood, FillOptions.usual());
     List<BatchOverview> all =
         new Overviews(WarningLimits.parse(limits), today).of(grid, understood, filling);

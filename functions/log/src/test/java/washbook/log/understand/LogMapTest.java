@@ -38,6 +38,11 @@ class LogMapTest {
       original gravity = 20.5 BRIX
       original gravity of Apple 7 = 1.062 SG
       sugar readings = after
+      sugar added at row 10 = 1.2 KG
+      sugar added at row 14 = by the rise
+      sugar added at row 17 = 2 LB
+      sugar added at row 19 = 0 KG
+      batch from row 21 = Sugar 4
 
       [table]
       header row = 1
@@ -53,6 +58,11 @@ class LogMapTest {
     assertEquals(new TableMap.ColumnMap(Role.TEMPERATURE, "F"), first.columns().get(27));
     assertEquals(20, first.temperatureC(), 1e-12);
     assertEquals(18.92705892, first.volumeL(), 1e-8);
+    assertEquals(1.2, first.feeds().sugar().get(9).kilograms().orElseThrow(), 1e-12);
+    assertTrue(first.feeds().sugar().get(13).isByTheRise());
+    assertEquals(0.90718474, first.feeds().sugar().get(16).kilograms().orElseThrow(), 1e-12);
+    assertTrue(first.feeds().sugar().get(18).isNothing());
+    assertEquals("Sugar 4", first.feeds().batches().get(20));
     assertTrue(map.tables().get(1).ignored());
     assertEquals(map, LogMap.parse(map.print()));
   }
@@ -68,6 +78,11 @@ class LogMapTest {
         "colum B = GRAVITY | line 1 of the map: 'colum B' is no key of a map.",
         "corrected = perhaps | line 1 of the map: 'perhaps' must be yes or no.",
         "what | line 1 of the map: 'what' is no statement",
+        "sugar added at row 5 = 2 L | line 1 of the map: '2 L' needs a number and its unit, KG or LB",
+        "sugar added at row 5 = some | line 1 of the map: 'some' needs a number and its unit",
+        "sugar added at row 5 = -1 KG | line 1 of the map: '-1 KG' -1 is too low",
+        "sugar added at row B = 1 KG | line 1 of the map: 'b' is no row.",
+        "batch from row 5 = | line 1 of the map: the batch needs a name.",
         "header row = 0 | line 1 of the map: '0' is no row.",
       })
   void refusesWithTheLine(String text, String message) {
