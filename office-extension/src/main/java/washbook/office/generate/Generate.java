@@ -26,6 +26,7 @@ public final class Generate {
     write(sources.resolve("WashbookFunctions.java"), JavaWriter.classOf(methods));
     write(extension.resolve("types.idl"), TypesWriter.typesOf(methods));
     write(extension.resolve("CalcAddIns.xcu"), WizardWriter.textsOf(methods));
+    write(extension.resolve("Addons.xcu"), MenuWriter.menu());
     write(extension.resolve("description.xml"), DescriptionWriter.description(arguments[2]));
     write(extension.resolve("description.txt"), DescriptionWriter.text());
   }

@@ -41,7 +41,7 @@ final class PatchWriter {
         write(column);
       }
     } catch (com.sun.star.uno.Exception e) {
-      throw new StoppedException("The sheet could not be written.", e);
+      throw new StoppedException("stopped.write", e);
     } finally {
       calculation.enableAutomaticCalculation(automatic);
     }
