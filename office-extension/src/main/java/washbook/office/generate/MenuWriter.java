@@ -5,9 +5,9 @@ import java.util.stream.Collectors;
 import washbook.log.language.Language;
 import washbook.office.language.OfficeText;
 
-/** Writes the menu; each entry's name is also the command that it runs. */
+/** Writes the menu; each entry's name is also the command that it starts. */
 final class MenuWriter {
-  private static final List<String> ENTRIES = List.of("fill", "explain", "portable", "recalculate");
+  static final List<String> ENTRIES = List.of("fill", "explain", "portable", "recalculate");
 
   private MenuWriter() {}
 
@@ -28,7 +28,7 @@ final class MenuWriter {
   private static String entry(String command) {
     return Configuration.node(
         "m" + (1 + ENTRIES.indexOf(command)),
-        Configuration.value("URL", "washbook.office:" + command)
+        Configuration.value("URL", BasicWriter.urlOf(command))
             + title("menu." + command)
             + Configuration.value("Target", "_self"));
   }
