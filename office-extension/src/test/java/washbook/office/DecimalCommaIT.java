@@ -45,9 +45,20 @@ class DecimalCommaIT {
           assertEquals(expected.value(), book.number("C1"), row[0] + book.shown("C1"));
         }
         readsTextsAsCalcDoes(book);
+        showsWhatItFillsInAsCalcDoes(office);
       }
     } finally {
       Office.delete(profile);
+    }
+  }
+
+  private static void showsWhatItFillsInAsCalcDoes(Office office) {
+    try (Book log = office.newBook()) {
+      log.data(
+          "A1:C3", new Object[][] {{"Day", "SG", "°C"}, {0.0, 1.085, 20.0}, {3.0, 1.05, 24.0}});
+      log.dispatch("washbook.office:fill?ask=no");
+      assertEquals("1,0850", log.shown("D2"));
+      assertEquals("4,56", log.shown("E3"));
     }
   }
 

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.sun.star.script.provider.XScriptProviderFactory;
+import com.sun.star.uno.UnoRuntime;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.FileSystem;
@@ -14,8 +16,11 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import washbook.log.language.Language;
+import washbook.office.language.OfficeText;
 import washbook.office.testing.Book;
 import washbook.office.testing.Office;
 
@@ -39,6 +44,9 @@ class InstallIT {
       String description = Files.readString(zip.getPath("description.xml"));
       assertTrue(description.contains(System.getProperty("washbook.version")), description);
       assertTrue(Files.size(zip.getPath("icons/washbook.png")) > 100);
+      for (String name : List.of("script.xlb", "dialog.xlb", "Start.xba")) {
+        assertTrue(Files.size(zip.getPath("Washbook", name)) > 100, name);
+      }
       assertTrue(
           Files.readString(zip.getPath("description.txt"))
               .contains(washbook.functions.SafetyNote.text()));
@@ -66,11 +74,22 @@ class InstallIT {
             System.getProperty("washbook.version"),
             office.extensions().installed().orElseThrow().getVersion());
         assertEquals("", errorOf(office));
+        assertEquals("", macro(office, "Trouble"));
         office.extensions().add(newer);
       }
       try (Office office = Office.on(profile)) {
         assertEquals("99.0", office.extensions().installed().orElseThrow().getVersion());
         assertEquals("", errorOf(office));
+      }
+      switchJavaOff(profile);
+      try (Office office = Office.on(profile)) {
+        assertEquals("Err:504", shown(office));
+        assertTrue(macro(office, "Trouble").contains("Java"), macro(office, "Trouble"));
+        for (Language language : Language.values()) {
+          assertEquals(
+              OfficeText.of("java.missing").in(language),
+              macro(office, "JavaIsMissing", language.code() + "-XX"));
+        }
         office.extensions().remove("washbook.oxt");
       }
       try (Office office = Office.on(profile)) {
@@ -129,6 +148,39 @@ class InstallIT {
     assertTrue(ended, command + " " + said);
     assertEquals(0, process.exitValue(), command + " " + said);
     return said;
+  }
+
+  /** What a function of the menu's macros answers; they run where Java does not. */
+  private static String macro(Office office, String function, Object... arguments)
+      throws Exception {
+    XScriptProviderFactory providers =
+        UnoRuntime.queryInterface(
+            XScriptProviderFactory.class,
+            office
+                .context()
+                .getValueByName(
+                    "/singletons/com.sun.star.script.provider.theMasterScriptProviderFactory"));
+    return (String)
+        providers
+            .createScriptProvider("")
+            .getScript(
+                "vnd.sun.star.script:Washbook.Start."
+                    + function
+                    + "?language=Basic&location=application")
+            .invoke(arguments, new short[1][0], new Object[1][0]);
+  }
+
+  /** As the user does under Tools, Options, LibreOffice, Advanced. */
+  private static void switchJavaOff(Path profile) throws IOException {
+    try (Stream<Path> settings = Files.list(profile.resolve("user/config"))) {
+      for (Path file :
+          settings.filter(f -> f.getFileName().toString().startsWith("javasettings_")).toList()) {
+        String on = Files.readString(file);
+        String off = "<enabled xsi:nil=\"false\">false</enabled>";
+        assertTrue(on.contains("<enabled xsi:nil=\"true\"/>"), on);
+        Files.writeString(file, on.replace("<enabled xsi:nil=\"true\"/>", off));
+      }
+    }
   }
 
   private static String shown(Office office) {

@@ -81,8 +81,10 @@ class ArchitectureTest {
           runner.file, runner.sheet, runner.read, runner.write, runner.report, runner.run, \
           runner.season, runner.card, runner.ask, runner.language
           office.call: functions, functions.quantity, functions.catalogue
-          office.generate: functions, functions.quantity, functions.catalogue
-          office.menu: functions, functions.catalogue, functions.portable, log.*
+          office.language: log.language
+          office.generate: functions, functions.quantity, functions.catalogue, log.language, \
+          office.language
+          office.menu: functions, functions.catalogue, functions.portable, log.*, office.language
           office: functions.catalogue, office.call, office.menu
           """);
 

@@ -7,6 +7,8 @@ import washbook.functions.RefusedException;
 import washbook.functions.catalogue.CatalogueFunction;
 import washbook.functions.catalogue.CatalogueFunction.Group;
 import washbook.functions.catalogue.Parameter;
+import washbook.log.language.Language;
+import washbook.office.language.OfficeText;
 
 /**
  * The one function that Calc alone has: any other over whole ranges in one call. It is about how
@@ -16,24 +18,27 @@ public final class ColumnEntry {
   /** More than any function of the catalogue takes. */
   private static final int MOST_ARGUMENTS = 8;
 
-  public static final CatalogueFunction FUNCTION =
-      CatalogueFunction.named("COLUMN", Group.HELP)
-          .summary(
-              "Another function over whole ranges at once, in an array formula: fast for long"
-                  + " columns.")
-          .takes(parameters())
-          .givesText(
-              a -> {
-                throw new RefusedException(Code.UNKNOWN_WORD, "COLUMN is for array formulas.");
-              });
+  public static final CatalogueFunction FUNCTION = in(Language.EN);
 
   private ColumnEntry() {}
 
-  private static Parameter[] parameters() {
+  /** The function with its texts in that language. */
+  static CatalogueFunction in(Language language) {
+    return CatalogueFunction.named("COLUMN", Group.HELP)
+        .summary(OfficeText.of("COLUMN.summary").in(language))
+        .takes(parameters(language))
+        .givesText(
+            a -> {
+              throw new RefusedException(Code.UNKNOWN_WORD, "COLUMN is for array formulas.");
+            });
+  }
+
+  private static Parameter[] parameters(Language language) {
     List<Parameter> all = new ArrayList<>();
-    all.add(Parameter.word("function", List.of(), "Name of a function, such as ABV."));
+    String function = OfficeText.of("COLUMN.function").in(language);
+    all.add(Parameter.word("function", List.of(), function));
     for (int i = 1; i <= MOST_ARGUMENTS; i++) {
-      String meaning = "Argument " + i + " of that function: a range or one value.";
+      String meaning = OfficeText.of("COLUMN.argument", i).in(language);
       all.add(Parameter.anything("argument" + i, meaning).orNothing());
     }
     return all.toArray(new Parameter[0]);

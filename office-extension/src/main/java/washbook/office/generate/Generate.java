@@ -26,6 +26,11 @@ public final class Generate {
     write(sources.resolve("WashbookFunctions.java"), JavaWriter.classOf(methods));
     write(extension.resolve("types.idl"), TypesWriter.typesOf(methods));
     write(extension.resolve("CalcAddIns.xcu"), WizardWriter.textsOf(methods));
+    write(extension.resolve("Addons.xcu"), MenuWriter.menu());
+    Path macros = extension.resolve(BasicWriter.LIBRARY);
+    write(macros.resolve("script.xlb"), BasicWriter.library());
+    write(macros.resolve("dialog.xlb"), BasicWriter.dialogs());
+    write(macros.resolve(BasicWriter.MODULE + ".xba"), BasicWriter.module());
     write(extension.resolve("description.xml"), DescriptionWriter.description(arguments[2]));
     write(extension.resolve("description.txt"), DescriptionWriter.text());
   }

@@ -43,7 +43,7 @@ final class CalcGrid implements Grid {
       Object[][] cells = UnoRuntime.queryInterface(XCellRangeData.class, used).getDataArray();
       return new CalcGrid(sheet, cells, CellMarks.of(sheet, used, end.EndColumn + 1));
     } catch (com.sun.star.lang.IndexOutOfBoundsException e) {
-      throw new StoppedException("The sheet's used area cannot be read.", e);
+      throw new StoppedException("stopped.usedArea", e);
     }
   }
 

@@ -31,7 +31,7 @@ record CellMarks(
     try {
       marks.readFormats(sheet, used, columns);
     } catch (com.sun.star.uno.Exception e) {
-      throw new StoppedException("The sheet's formats cannot be read.", e);
+      throw new StoppedException("stopped.formats", e);
     }
     return marks;
   }

@@ -47,7 +47,7 @@ final class CellRun {
         commented.add(new Place(at.Row, at.Column));
       }
     } catch (com.sun.star.uno.Exception e) {
-      throw new StoppedException("The sheet's comments cannot be read.", e);
+      throw new StoppedException("stopped.comments", e);
     }
   }
 

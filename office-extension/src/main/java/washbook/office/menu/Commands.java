@@ -1,6 +1,7 @@
 package washbook.office.menu;
 
 import java.util.function.Supplier;
+import washbook.office.language.OfficeText;
 
 /** The commands by name. None ends without a word to the user, whatever is thrown in it. */
 final class Commands {
@@ -11,7 +12,7 @@ final class Commands {
     try {
       outcome = of(command, windows, sheet.get());
     } catch (Throwable trouble) {
-      outcome = Outcome.failed(Trouble.of(trouble));
+      outcome = Outcome.failed(Trouble.of(trouble).in(windows.language()));
     }
     return windows.say(outcome);
   }
@@ -20,9 +21,10 @@ final class Commands {
     return switch (command.name()) {
       case "fill" -> new MenuFill(sheet, windows, command).run();
       case "portable" -> new MenuPortable(sheet, windows).run();
-      case "recalculate" -> new MenuRecalculate(sheet).run();
-      case "explain" -> new MenuExplain(sheet).run();
-      default -> Outcome.failed("There is no command " + command.name() + ".");
+      case "recalculate" -> new MenuRecalculate(sheet, windows.language()).run();
+      case "explain" -> new MenuExplain(sheet, windows.language()).run();
+      default ->
+          Outcome.failed(OfficeText.of("command.unknown", command.name()).in(windows.language()));
     };
   }
 }

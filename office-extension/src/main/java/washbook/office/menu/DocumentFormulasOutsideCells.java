@@ -17,22 +17,21 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.StringJoiner;
 import washbook.functions.portable.FormulaRewriter;
+import washbook.log.language.Message;
 import washbook.log.sheet.CellAddress;
+import washbook.office.language.OfficeText;
 
 /**
  * Calls of our functions that no cell holds: in names, conditional formats and checks of entries.
  * They stay, since these places hold short formulas only.
  */
 final class DocumentFormulasOutsideCells {
-  private static final String REASON =
-      "no cell holds it; put the call into a cell and refer to that cell there.";
-
-  private final List<String> found = new ArrayList<>();
+  private final List<Message> found = new ArrayList<>();
 
   private DocumentFormulasOutsideCells() {}
 
   /** One line for each, with its place. */
-  static List<String> of(OpenSheet open) throws com.sun.star.uno.Exception {
+  static List<Message> of(OpenSheet open) throws com.sun.star.uno.Exception {
     DocumentFormulasOutsideCells others = new DocumentFormulasOutsideCells();
     others.readNames("", open.document(XPropertySet.class));
     var sheets = open.document(XSpreadsheetDocument.class).getSheets();
@@ -52,7 +51,7 @@ final class DocumentFormulasOutsideCells {
     for (String name : names.getElementNames()) {
       XNamedRange range = UnoRuntime.queryInterface(XNamedRange.class, names.getByName(name));
       if (FormulaRewriter.concerns(range.getContent())) {
-        leave(where + name, "name");
+        leave(where + name, "portable.name");
       }
     }
   }
@@ -69,7 +68,7 @@ final class DocumentFormulasOutsideCells {
               UnoRuntime.queryInterface(
                   XSheetCellRangeContainer.class,
                   UnoRuntime.queryInterface(XPropertySet.class, format).getPropertyValue("Range"));
-          leave(where + " " + words(range.getRangeAddresses()), "conditional format");
+          leave(where + " " + words(range.getRangeAddresses()), "portable.format");
           break;
         }
       }
@@ -101,7 +100,7 @@ final class DocumentFormulasOutsideCells {
           && (FormulaRewriter.concerns(condition.getFormula1())
               || FormulaRewriter.concerns(condition.getFormula2()))) {
         var ranges = UnoRuntime.queryInterface(XSheetCellRangeContainer.class, group);
-        leave(where + " " + words(ranges.getRangeAddresses()), "check of entries");
+        leave(where + " " + words(ranges.getRangeAddresses()), "portable.check");
       }
     }
   }
@@ -117,6 +116,6 @@ final class DocumentFormulasOutsideCells {
   }
 
   private void leave(String where, String what) {
-    found.add(where + " (" + what + "): " + REASON);
+    found.add(OfficeText.of("portable.outside", where, OfficeText.of(what)));
   }
 }

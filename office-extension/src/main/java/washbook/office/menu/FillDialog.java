@@ -14,6 +14,7 @@ import com.sun.star.container.XNameContainer;
 import com.sun.star.lang.XComponent;
 import com.sun.star.lang.XMultiServiceFactory;
 import com.sun.star.uno.UnoRuntime;
+import washbook.office.language.OfficeText;
 
 /** Shows what was understood before anything is written, and asks what to write. */
 record FillDialog(Windows windows) {
@@ -28,23 +29,14 @@ record FillDialog(Windows windows) {
     Object model = windows.service("com.sun.star.awt.UnoControlDialogModel");
     try {
       set(model, 0, 0, 300, 230);
-      set(model, "Title", "Washbook: fill this log");
-      add(
-          model,
-          "heading",
-          "FixedText",
-          8,
-          6,
-          284,
-          10,
-          "Label",
-          "This was understood. " + "Nothing has been written yet.");
+      set(model, "Title", say("dialog.title"));
+      add(model, "heading", "FixedText", 8, 6, 284, 10, "Label", say("dialog.heading"));
       Object text = add(model, "story", "Edit", 8, 18, 284, 156, "Text", story);
       set(text, "MultiLine", true);
       set(text, "ReadOnly", true);
       set(text, "VScroll", true);
       Object numbers =
-          add(model, "numbers", "RadioButton", 8, 178, 284, 10, "Label", "Write numbers");
+          add(model, "numbers", "RadioButton", 8, 178, 284, 10, "Label", say("dialog.numbers"));
       set(numbers, "State", (short) 1);
       Object formulas =
           add(
@@ -56,19 +48,22 @@ record FillDialog(Windows windows) {
               284,
               10,
               "Label",
-              formulasPossible
-                  ? "Write formulas, which recalculate where Washbook is installed"
-                  : "Formulas are not written into the old .xls format");
+              say(formulasPossible ? "dialog.formulas" : "dialog.xls"));
       set(formulas, "Enabled", formulasPossible);
-      Object cancel = add(model, "cancel", "Button", 176, 208, 56, 16, "Label", "Cancel");
+      Object cancel =
+          add(model, "cancel", "Button", 176, 208, 56, 16, "Label", say("dialog.cancel"));
       set(cancel, "PushButtonType", (short) PushButtonType.CANCEL_value);
-      Object fill = add(model, "fill", "Button", 236, 208, 56, 16, "Label", "Fill");
+      Object fill = add(model, "fill", "Button", 236, 208, 56, 16, "Label", say("dialog.fill"));
       set(fill, "PushButtonType", (short) PushButtonType.OK_value);
       set(fill, "DefaultButton", true);
       return execute(model);
     } catch (com.sun.star.uno.Exception e) {
-      throw new StoppedException("The dialog could not be shown.", e);
+      throw new StoppedException("stopped.dialog", e);
     }
+  }
+
+  private String say(String key) {
+    return OfficeText.of(key).in(windows.language());
   }
 
   private Choice execute(Object model) {

@@ -20,12 +20,14 @@ import java.util.ArrayList;
 import java.util.List;
 import washbook.functions.portable.FormulaRewriter;
 import washbook.functions.portable.FormulaSyntax;
+import washbook.log.language.Message;
+import washbook.office.language.OfficeText;
 
 /** The formulas of a document that call our functions, and what would stand in their place. */
 final class FormulaCells {
   private final FormulaRewriter rewriter = new FormulaRewriter(FormulaSyntax.A1);
   private final List<Runnable> changes = new ArrayList<>();
-  private final List<String> left = new ArrayList<>();
+  private final List<Message> left = new ArrayList<>();
   private final XFormulaParser parser;
   private final List<String> ranges = new ArrayList<>();
   private int calls;
@@ -51,7 +53,7 @@ final class FormulaCells {
       found.left.addAll(DocumentFormulasOutsideCells.of(sheet));
       return found;
     } catch (com.sun.star.uno.Exception e) {
-      throw new StoppedException("The formulas of the document cannot be read.", e);
+      throw new StoppedException("stopped.formulas", e);
     }
   }
 
@@ -111,14 +113,18 @@ final class FormulaCells {
       return;
     }
     if (isProtected) {
-      left.add(where + ": the sheet is protected.");
+      leave(where, "portable.protected");
     } else if (formula.startsWith("{")) {
-      left.add(where + ": it is part of an array formula.");
+      leave(where, "portable.array");
     } else if (wholeRanges) {
-      left.add(where + ": COLUMN takes whole ranges and has no portable form.");
+      leave(where, "portable.column");
     } else {
       rewrite(place, firstRow, lastRow, where);
     }
+  }
+
+  private void leave(String where, String why) {
+    left.add(OfficeText.of("portable.why", where, OfficeText.of(why)));
   }
 
   /** Without the sign of a formula or of an array formula. */
@@ -136,7 +142,7 @@ final class FormulaCells {
       rewrite(place, middle + 1, lastRow, place.words(middle + 1, lastRow));
       return;
     }
-    first.left().forEach(why -> left.add(where + ": " + why));
+    first.left().forEach(why -> left.add(OfficeText.of("portable.why", where, why)));
     if (first.calls() == 0) {
       return;
     }
@@ -150,7 +156,7 @@ final class FormulaCells {
             new LikeFormulas(place.sheet)
                 .write(place.column, firstRow, lastRow, row -> forCalc(place, row));
           } catch (com.sun.star.uno.Exception e) {
-            throw new StoppedException("The formulas could not be written.", e);
+            throw new StoppedException("stopped.formulas.write", e);
           }
         });
   }
@@ -172,7 +178,7 @@ final class FormulaCells {
       convention(AddressConvention.UNSPECIFIED);
       return "=" + parser.printFormula(changed, at(cell));
     } catch (com.sun.star.uno.Exception e) {
-      throw new StoppedException("The formulas could not be read.", e);
+      throw new StoppedException("stopped.formulas", e);
     }
   }
 
@@ -189,7 +195,7 @@ final class FormulaCells {
     return changes;
   }
 
-  List<String> left() {
+  List<Message> left() {
     return left;
   }
 

@@ -14,9 +14,11 @@ import com.sun.star.text.XText;
 import com.sun.star.uno.UnoRuntime;
 import java.util.ArrayList;
 import java.util.List;
+import washbook.log.language.Language;
+import washbook.office.language.OfficeText;
 
 /** Says in words why the selected cell shows an error or nothing. */
-record MenuExplain(OpenSheet sheet) {
+record MenuExplain(OpenSheet sheet, Language language) {
 
   Outcome run() {
     XCell cell = selected();
@@ -25,25 +27,29 @@ record MenuExplain(OpenSheet sheet) {
         formula.startsWith("=") || formula.startsWith("{=") ? PackCall.in(formula) : List.of();
     String where = address(cell);
     if (calls.isEmpty()) {
-      return Outcome.failed(where + " holds no call of a Washbook function.");
+      return Outcome.failed(say("explain.noCall", where));
     }
     sheet.requireWritable();
-    try (Scratch scratch = new Scratch(sheet, cell)) {
+    try (Scratch scratch = new Scratch(sheet, cell, language)) {
       for (PackCall call : calls) {
         String reason = scratch.reason(call, cell);
         if (!reason.isEmpty()) {
-          return Outcome.done(where + ", " + call.name() + ": " + reason);
+          return Outcome.done(say("explain.refused", where, call.name(), reason));
         }
       }
     }
     if (cell.getError() == 0) {
-      return Outcome.done(where + ": no Washbook function refuses anything here.");
+      return Outcome.done(say("explain.nothing", where));
     }
-    return Outcome.done(where + ": no Washbook function refuses anything here; " + source(cell));
+    return Outcome.done(error(cell, where));
   }
 
-  /** The first cell with an error that the formula refers to. */
-  private static String source(XCell cell) {
+  private String say(String key, Object... arguments) {
+    return OfficeText.of(key, arguments).in(language);
+  }
+
+  /** Names the first cell with an error that the formula refers to. */
+  private String error(XCell cell, String where) {
     var precedents = UnoRuntime.queryInterface(XFormulaQuery.class, cell).queryPrecedents(false);
     for (Object range : ranges(precedents)) {
       XEnumeration wrong =
@@ -55,13 +61,13 @@ record MenuExplain(OpenSheet sheet) {
         if (wrong.hasMoreElements()) {
           XCell first = UnoRuntime.queryInterface(XCell.class, wrong.nextElement());
           String shown = UnoRuntime.queryInterface(XText.class, first).getString();
-          return address(first) + " shows " + shown + ", and this formula uses it.";
+          return say("explain.error", where, address(first), shown);
         }
       } catch (com.sun.star.uno.Exception e) {
-        throw new StoppedException("The cells that the formula uses cannot be read.", e);
+        throw new StoppedException("stopped.used", e);
       }
     }
-    return "the error comes from another part of the formula.";
+    return say("explain.elsewhere", where);
   }
 
   private static List<Object> ranges(XSheetCellRanges precedents) {
@@ -73,7 +79,7 @@ record MenuExplain(OpenSheet sheet) {
       }
       return all;
     } catch (com.sun.star.uno.Exception e) {
-      throw new StoppedException("The cells that the formula uses cannot be read.", e);
+      throw new StoppedException("stopped.used", e);
     }
   }
 
@@ -81,12 +87,12 @@ record MenuExplain(OpenSheet sheet) {
     Object selection = sheet.document().getCurrentSelection();
     XSheetCellRange range = UnoRuntime.queryInterface(XSheetCellRange.class, selection);
     if (range == null) {
-      throw new StoppedException("Select one cell first.");
+      throw new StoppedException("stopped.select");
     }
     try {
       return range.getCellByPosition(0, 0);
     } catch (com.sun.star.lang.IndexOutOfBoundsException e) {
-      throw new StoppedException("Select one cell first.", e);
+      throw new StoppedException("stopped.select", e);
     }
   }
 

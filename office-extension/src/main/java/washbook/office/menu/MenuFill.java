@@ -5,23 +5,24 @@ import washbook.log.fill.FillOptions;
 import washbook.log.fill.Filling;
 import washbook.log.fill.FormulaStyle;
 import washbook.log.fill.LogFiller;
+import washbook.log.language.Language;
 import washbook.log.understand.LogMap;
 import washbook.log.understand.SheetUnderstanding;
+import washbook.office.language.MenuText;
+import washbook.office.language.OfficeText;
 
 /** Fills the computed columns of the log in the sheet in front. */
 record MenuFill(OpenSheet sheet, Windows windows, Command command) {
 
   Outcome run() {
     sheet.requireWritable();
+    Language language = windows.language();
     CalcGrid grid = CalcGrid.of(sheet);
     Understanding understanding = SheetUnderstanding.understand(grid, LogMap.none());
-    Filling filling = LogFiller.fill(grid, understanding, FillOptions.usual());
-    String story = Story.of(understanding, filling);
+    Filling filling = LogFiller.fill(grid, understanding, FillOptions.usual().forUser(language));
+    String story = Story.of(understanding, filling, language);
     if (understanding.isEmpty()) {
-      return Outcome.failed(
-          "No table of readings was recognised in the sheet "
-              + sheet.name()
-              + ": there is no row of headers with a gravity among them.");
+      return Outcome.failed(OfficeText.of("fill.noTable", sheet.name()).in(language));
     }
     if (filling.patch().columns().isEmpty()) {
       return Outcome.failed(story);
@@ -30,7 +31,7 @@ record MenuFill(OpenSheet sheet, Windows windows, Command command) {
     if (command.asks()) {
       FillDialog.Choice choice = new FillDialog(windows).ask(story, sheet.keepsFormulas());
       if (choice == FillDialog.Choice.CANCEL) {
-        return Outcome.calledOff();
+        return Outcome.calledOff(language);
       }
       formulas = choice == FillDialog.Choice.FORMULAS;
     }
@@ -40,10 +41,12 @@ record MenuFill(OpenSheet sheet, Windows windows, Command command) {
             ? LogFiller.fill(
                 grid,
                 understanding,
-                new FillOptions(FillOptions.usual().columns(), FormulaStyle.PACK))
+                new FillOptions(FillOptions.usual().columns(), FormulaStyle.PACK).forUser(language))
             : filling;
     sheet.inOneStep(
-        "Fill this log", () -> new PatchWriter(sheet, grid, withFormulas).write(wanted.patch()));
-    return Outcome.done(command.asks() ? "The log is filled. " + Story.counts(wanted) : story);
+        MenuText.of("menu.fill", language),
+        () -> new PatchWriter(sheet, grid, withFormulas).write(wanted.patch()));
+    return Outcome.done(
+        command.asks() ? OfficeText.of("fill.done", Story.counts(wanted)).in(language) : story);
   }
 }

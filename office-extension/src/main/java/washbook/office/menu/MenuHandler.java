@@ -17,6 +17,7 @@ import com.sun.star.lib.uno.helper.WeakBase;
 import com.sun.star.uno.UnoRuntime;
 import com.sun.star.uno.XComponentContext;
 import com.sun.star.util.URL;
+import washbook.office.language.OfficeLanguage;
 
 /**
  * Runs the commands of the menu Washbook. A caller that listens for the result gets the text that
@@ -78,7 +79,7 @@ public final class MenuHandler extends WeakBase
 
   private Outcome run(URL url) {
     Command command = Command.of(url.Complete);
-    Windows windows = new Windows(context, frame, command.asks());
+    Windows windows = new Windows(context, frame, command.asks(), OfficeLanguage.of(context));
     return Commands.run(command, windows, () -> OpenSheet.of(frame));
   }
 

@@ -8,18 +8,19 @@ import com.sun.star.sheet.XSpreadsheetView;
 import com.sun.star.uno.UnoRuntime;
 import com.sun.star.util.XProtectable;
 import java.util.Locale;
+import washbook.office.language.OfficeText;
 
 /** The document in a window and the sheet that is in front. */
 record OpenSheet(XModel document, XSpreadsheet sheet) {
 
   static OpenSheet of(XFrame frame) {
     if (frame == null || frame.getController() == null) {
-      throw new StoppedException("No spreadsheet is open in this window.");
+      throw new StoppedException("stopped.noWindow");
     }
     XSpreadsheetView view =
         UnoRuntime.queryInterface(XSpreadsheetView.class, frame.getController());
     if (view == null) {
-      throw new StoppedException("This window shows no spreadsheet.");
+      throw new StoppedException("stopped.noSheet");
     }
     return new OpenSheet(frame.getController().getModel(), view.getActiveSheet());
   }
@@ -39,7 +40,7 @@ record OpenSheet(XModel document, XSpreadsheet sheet) {
   /** Stops when the sheet may not be written. */
   void requireWritable() {
     if (sheet(XProtectable.class).isProtected()) {
-      throw new StoppedException("The sheet " + name() + " is protected.");
+      throw new StoppedException(OfficeText.of("stopped.protected", name()));
     }
     requireChangeable();
   }
@@ -47,7 +48,7 @@ record OpenSheet(XModel document, XSpreadsheet sheet) {
   /** Stops when the document may not be written. */
   void requireChangeable() {
     if (document(XStorable.class).isReadonly()) {
-      throw new StoppedException("The document is open for reading only.");
+      throw new StoppedException("stopped.readOnly");
     }
   }
 

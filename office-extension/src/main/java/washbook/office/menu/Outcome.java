@@ -1,5 +1,8 @@
 package washbook.office.menu;
 
+import washbook.log.language.Language;
+import washbook.office.language.OfficeText;
+
 /**
  * How a command ended.
  *
@@ -16,7 +19,7 @@ record Outcome(boolean done, String text, boolean shown) {
     return new Outcome(false, text, true);
   }
 
-  static Outcome calledOff() {
-    return new Outcome(false, "Nothing was written.", false);
+  static Outcome calledOff(Language language) {
+    return new Outcome(false, OfficeText.of("nothing.written").in(language), false);
   }
 }

@@ -17,6 +17,9 @@ import washbook.log.sheet.SheetPatch;
  * cell takes minutes for a long log. Cells that hold the right thing already are not touched.
  */
 final class PatchWriter {
+  /** The office's own, whichever that is. */
+  private static final Locale USUAL = new Locale("", "", "");
+
   private final OpenSheet sheet;
   private final Grid before;
   private final boolean formulas;
@@ -41,7 +44,7 @@ final class PatchWriter {
         write(column);
       }
     } catch (com.sun.star.uno.Exception e) {
-      throw new StoppedException("The sheet could not be written.", e);
+      throw new StoppedException("stopped.write", e);
     } finally {
       calculation.enableAutomaticCalculation(automatic);
     }
@@ -94,11 +97,10 @@ final class PatchWriter {
     return !before.isFormula(row, column) && before.kind(row, column) == Grid.Kind.BLANK;
   }
 
+  /** With the decimal sign that the office has, as in the cells that a person types into. */
   private int format(int decimals) throws MalformedNumberFormatException {
     XNumberFormats formats = sheet.document(XNumberFormatsSupplier.class).getNumberFormats();
-    Locale english = new Locale("en", "US", "");
     String code = decimals == 0 ? "0" : "0." + "0".repeat(decimals);
-    int key = formats.queryKey(code, english, false);
-    return key >= 0 ? key : formats.addNew(code, english);
+    return formats.addNewConverted(code, new Locale("en", "US", ""), USUAL);
   }
 }

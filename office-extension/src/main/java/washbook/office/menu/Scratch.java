@@ -15,6 +15,8 @@ import com.sun.star.table.XCellRange;
 import com.sun.star.text.XText;
 import com.sun.star.uno.UnoRuntime;
 import com.sun.star.util.XModifiable;
+import washbook.log.language.Language;
+import washbook.office.language.OfficeText;
 
 /**
  * A cell at the end of the explained cell's own row, so that Calc takes the same row of a column
@@ -24,12 +26,14 @@ import com.sun.star.util.XModifiable;
  */
 final class Scratch implements AutoCloseable {
   private final OpenSheet sheet;
+  private final Language language;
   private final XUndoManager undo;
   private final boolean modified;
   private final XCellRange end;
 
-  Scratch(OpenSheet sheet, XCell beside) {
+  Scratch(OpenSheet sheet, XCell beside, Language language) {
     this.sheet = sheet;
+    this.language = language;
     this.undo = sheet.document(XUndoManagerSupplier.class).getUndoManager();
     this.modified = sheet.document(XModifiable.class).isModified();
     this.end = endOfRow(beside);
@@ -56,13 +60,14 @@ final class Scratch implements AutoCloseable {
     }
     for (ReasonCall.Single single : question.singles()) {
       if (answer("ROWS(" + single.text() + ")*COLUMNS(" + single.text() + ")>1").equals("1")) {
-        return single.name()
-            + " is given several cells; it takes one. In an array formula write WASHBOOK.COLUMN(\""
-            + call.name()
-            + "\"; ...).";
+        return OfficeText.of("explain.several", single.name(), forArrays(call)).in(language);
       }
     }
     return answer(question.inOwnRow());
+  }
+
+  private static String forArrays(PackCall call) {
+    return "WASHBOOK.COLUMN(\"" + call.name() + "\"; ...)";
   }
 
   /** What a formula shows; "" when it is an error. */
@@ -93,11 +98,11 @@ final class Scratch implements AutoCloseable {
     try {
       XCellRange end = sheet.sheet().getCellRangeByPosition(column, row, column, row);
       if (end.getCellByPosition(0, 0).getType() != CellContentType.EMPTY) {
-        throw new StoppedException("The last cell of the row is not free, which this needs.");
+        throw new StoppedException("stopped.lastCell.taken");
       }
       return end;
     } catch (com.sun.star.lang.IndexOutOfBoundsException e) {
-      throw new StoppedException("The row has no last cell.", e);
+      throw new StoppedException("stopped.lastCell.none", e);
     }
   }
 
@@ -105,7 +110,7 @@ final class Scratch implements AutoCloseable {
     try {
       return end.getCellByPosition(0, 0);
     } catch (com.sun.star.lang.IndexOutOfBoundsException e) {
-      throw new StoppedException("The row has no last cell.", e);
+      throw new StoppedException("stopped.lastCell.none", e);
     }
   }
 
@@ -126,7 +131,7 @@ final class Scratch implements AutoCloseable {
       try {
         undo.unlock();
       } catch (com.sun.star.util.NotLockedException e) {
-        throw new StoppedException("The office has lost track of undo.", e);
+        throw new StoppedException("stopped.undo", e);
       }
     }
   }
@@ -141,7 +146,7 @@ final class Scratch implements AutoCloseable {
       try {
         sheet.document(XModifiable.class).setModified(modified);
       } catch (com.sun.star.beans.PropertyVetoException e) {
-        throw new StoppedException("The office does not let go of the last cell.", e);
+        throw new StoppedException("stopped.lastCell.kept", e);
       }
     }
   }

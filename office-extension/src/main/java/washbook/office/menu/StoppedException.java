@@ -1,24 +1,46 @@
 package washbook.office.menu;
 
-/** A command cannot go on; the message is for the user. */
+import washbook.log.language.Language;
+import washbook.log.language.Message;
+import washbook.office.language.OfficeText;
+
+/** A command cannot go on; what it says is for the user. */
 final class StoppedException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
-  StoppedException(String message) {
-    super(message);
+  private final transient Message said;
+
+  StoppedException(Message said) {
+    this(null, said);
+  }
+
+  /** Says a text that has no placeholders. */
+  StoppedException(String key) {
+    this(OfficeText.of(key));
   }
 
   /** The message goes on with what the office or Java says. */
-  StoppedException(String message, Throwable cause) {
-    super(message + " (" + Trouble.detail(cause) + ")", cause);
+  StoppedException(Message said, Throwable cause) {
+    this(cause, OfficeText.of("stopped.because", said, Trouble.detail(cause)));
   }
 
-  private StoppedException(Throwable cause, String message) {
-    super(message, cause);
+  StoppedException(String key, Throwable cause) {
+    this(OfficeText.of(key), cause);
+  }
+
+  /** A cause of null is none. */
+  private StoppedException(Throwable cause, Message said) {
+    super(said.in(Language.EN), cause);
+    this.said = said;
   }
 
   /** Whatever was thrown, and what has become of the document. */
-  static StoppedException after(Throwable thrown, String outcome) {
-    return new StoppedException(thrown, Trouble.of(thrown) + " " + outcome);
+  static StoppedException after(Throwable thrown, String outcomeKey) {
+    Message whole = OfficeText.of("stopped.then", Trouble.of(thrown), OfficeText.of(outcomeKey));
+    return new StoppedException(thrown, whole);
+  }
+
+  Message said() {
+    return said;
   }
 }

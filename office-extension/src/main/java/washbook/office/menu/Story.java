@@ -3,39 +3,44 @@ package washbook.office.menu;
 import washbook.log.Understanding;
 import washbook.log.UnderstandingText;
 import washbook.log.fill.Filling;
+import washbook.log.language.Language;
+import washbook.log.language.Message;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.CellRefusal;
 import washbook.log.sheet.ColumnPatch;
+import washbook.office.language.OfficeText;
 
 /** Says in words what was understood of a sheet and what would be written into it. */
 final class Story {
   private static final int MOST_REFUSALS = 20;
 
   private final StringBuilder text;
+  private final Language language;
 
-  private Story(String begun) {
-    text = new StringBuilder(begun);
+  private Story(String begun, Language language) {
+    this.text = new StringBuilder(begun);
+    this.language = language;
   }
 
-  static String of(Understanding understanding, Filling filling) {
-    Story story = new Story(UnderstandingText.lines(understanding));
+  static String of(Understanding understanding, Filling filling, Language language) {
+    Story story = new Story(UnderstandingText.lines(understanding), language);
     story.tell(filling);
     return story.text.toString();
   }
 
   private void tell(Filling filling) {
-    line("");
+    text.append('\n');
     for (ColumnPatch column : filling.patch().columns()) {
-      line("To be written: " + where(column) + " \"" + column.header() + "\"");
+      line(OfficeText.of("fill.toBeWritten", where(column), column.header()));
     }
     line(counts(filling));
     int told = 0;
     for (CellRefusal refusal : filling.refusals()) {
       if (told++ == MOST_REFUSALS) {
-        line("... and " + (filling.refusals().size() - MOST_REFUSALS) + " more.");
+        line(OfficeText.of("more", filling.refusals().size() - MOST_REFUSALS));
         break;
       }
-      line("Refused, " + refusal.cell() + ": " + refusal.reason());
+      line(OfficeText.of("fill.refused", refusal.cell(), refusal.message()));
     }
   }
 
@@ -46,7 +51,7 @@ final class Story {
   }
 
   /** How many readings are filled and refused. */
-  static String counts(Filling filling) {
+  static Message counts(Filling filling) {
     int rows = 0;
     int filled = 0;
     int refused = 0;
@@ -57,10 +62,10 @@ final class Story {
         refused += batch.refused();
       }
     }
-    return "Readings: " + rows + "; filled: " + filled + "; refused: " + refused + ".";
+    return OfficeText.of("fill.counts", rows, filled, refused);
   }
 
-  private void line(String line) {
-    text.append(line).append('\n');
+  private void line(Message line) {
+    text.append(line.in(language)).append('\n');
   }
 }

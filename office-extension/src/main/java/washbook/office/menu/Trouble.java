@@ -1,18 +1,21 @@
 package washbook.office.menu;
 
+import washbook.log.language.Message;
+import washbook.office.language.OfficeText;
+
 /** What has gone wrong, in words for the user. */
 final class Trouble {
   private Trouble() {}
 
   /** Whatever was thrown: our own sentence, or what the office or Java says about it. */
-  static String of(Throwable thrown) {
-    if (thrown instanceof StoppedException) {
-      return thrown.getMessage();
+  static Message of(Throwable thrown) {
+    if (thrown instanceof StoppedException stopped) {
+      return stopped.said();
     }
     if (thrown instanceof OutOfMemoryError) {
-      return "The command stopped: the memory of Java in the office is used up.";
+      return OfficeText.of("stopped.memory");
     }
-    return "The command stopped because of an error (" + detail(thrown) + ").";
+    return OfficeText.of("stopped.error", detail(thrown));
   }
 
   static String detail(Throwable thrown) {

@@ -31,11 +31,7 @@ final class UndoStep {
       locked(work);
     } catch (Throwable trouble) {
       throw StoppedException.after(
-          trouble,
-          isTakenBack(modified)
-              ? "Nothing was changed."
-              : "What had been written could not be taken back: undo it, or close the document"
-                  + " without saving.");
+          trouble, isTakenBack(modified) ? "nothing.changed" : "nothing.takenBack");
     }
     leave();
   }
@@ -53,7 +49,7 @@ final class UndoStep {
     try {
       undo.leaveUndoContext();
     } catch (InvalidStateException e) {
-      throw new StoppedException("The office has lost track of undo.", e);
+      throw new StoppedException("stopped.undo", e);
     }
   }
 

@@ -11,9 +11,11 @@ import com.sun.star.frame.XFrame;
 import com.sun.star.lang.XComponent;
 import com.sun.star.uno.UnoRuntime;
 import com.sun.star.uno.XComponentContext;
+import washbook.log.language.Language;
+import washbook.office.language.OfficeText;
 
 /** What a command shows to the user; nothing at all when it was told not to ask. */
-record Windows(XComponentContext context, XFrame frame, boolean shown) {
+record Windows(XComponentContext context, XFrame frame, boolean shown, Language language) {
 
   /** Shows the end of a command, whatever state its window is in. */
   Outcome say(Outcome outcome) {
@@ -58,7 +60,7 @@ record Windows(XComponentContext context, XFrame frame, boolean shown) {
     try {
       return context.getServiceManager().createInstanceWithContext(name, context);
     } catch (com.sun.star.uno.Exception e) {
-      throw new StoppedException("The office has no " + name + ".", e);
+      throw new StoppedException(OfficeText.of("stopped.service", name), e);
     }
   }
 }

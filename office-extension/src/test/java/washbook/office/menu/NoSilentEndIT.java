@@ -22,6 +22,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import washbook.log.language.Language;
 import washbook.office.SharedOffice;
 import washbook.office.testing.Book;
 
@@ -82,7 +83,7 @@ class NoSilentEndIT {
   private Outcome run(String command, FaultyOffice office) {
     return Commands.run(
         Command.of("washbook.office:" + command),
-        new Windows(null, null, false),
+        new Windows(null, null, false, Language.EN),
         () ->
             new OpenSheet(
                 office.over(XModel.class, book.as(XModel.class)),

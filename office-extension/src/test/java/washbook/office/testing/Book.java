@@ -1,6 +1,7 @@
 package washbook.office.testing;
 
 import com.sun.star.beans.PropertyValue;
+import com.sun.star.beans.XPropertySet;
 import com.sun.star.frame.DispatchResultEvent;
 import com.sun.star.frame.XComponentLoader;
 import com.sun.star.frame.XController;
@@ -130,6 +131,11 @@ public final class Book implements AutoCloseable {
 
   public double number(String address) {
     return cell(address).getValue();
+  }
+
+  /** Formats of a range, and what else the office keeps with it. */
+  public XPropertySet look(String range) {
+    return UnoRuntime.queryInterface(XPropertySet.class, sheet.getCellRangeByName(range));
   }
 
   /** What the cell shows. */
