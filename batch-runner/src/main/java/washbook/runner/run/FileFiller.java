@@ -130,6 +130,9 @@ public final class FileFiller implements FolderRun.Work<FileResult> {
         },
         unfinished -> {
           ReadBack.check(format, unfinished, patches);
+          if (job.destination().replacesOnlyOurs()) {
+            ReadBack.checkReplaced(format, unfinished, item.target());
+          }
           if (charts != null) {
             charts.check(format, unfinished);
           }
