@@ -126,7 +126,7 @@ final class FillArguments {
   /**
    * Where the results go.
    *
-   * @param overwrites whether in the folder they may replace files that are no results of ours
+   * @param overwrites whether copies may replace files that are no results of ours
    */
   Destination destination(boolean overwrites) {
     if (out != null && inPlace) {

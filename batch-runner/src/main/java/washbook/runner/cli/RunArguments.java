@@ -50,8 +50,8 @@ final class RunArguments {
   @Option(
       names = "--overwrite",
       description =
-          "Let --report replace a file that is no report of this program, and results in --out"
-              + " files that are no results; those of ours are replaced in any case.")
+          "Let --report replace a file that is no report of this program, and a copy a"
+              + " file that is no earlier result; those of ours are replaced in any case.")
   private boolean overwrite;
 
   @Option(

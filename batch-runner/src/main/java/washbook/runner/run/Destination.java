@@ -8,7 +8,7 @@ import java.nio.file.Path;
  * @param folder for {@code --out}; null when they go beside the file or in its place
  * @param inPlace whether the file itself is replaced
  * @param backup whether the replaced file is kept
- * @param overwrites whether a result in the folder may replace a file that is no result of ours
+ * @param overwrites whether a copy may replace a file that is no result of ours
  */
 public record Destination(Path folder, boolean inPlace, boolean backup, boolean overwrites) {
   /** What stands before the extension of a copy of ours. */
@@ -26,7 +26,7 @@ public record Destination(Path folder, boolean inPlace, boolean backup, boolean 
 
   /** Whether a file that a result would replace has to be one of ours. */
   boolean replacesOnlyOurs() {
-    return folder != null && !overwrites;
+    return !inPlace && !overwrites;
   }
 
   /** Where the result for a file goes. */

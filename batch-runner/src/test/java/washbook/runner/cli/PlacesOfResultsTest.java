@@ -83,6 +83,19 @@ final class PlacesOfResultsTest {
   }
 
   @Test
+  void aCopyBesideTheLogReplacesAnEarlierOneAlone() throws IOException {
+    Path log = logs.resolve("apple.csv");
+    Path beside = Files.writeString(logs.resolve("apple.filled.csv"), LOG);
+    assertEquals(ExitCode.FILE, Cli.run("fill", log.toString()).code());
+    assertEquals(LOG, Files.readString(beside));
+    Files.delete(beside);
+    assertEquals(ExitCode.DONE, Cli.run("fill", log.toString()).code());
+    Files.writeString(log, LATER);
+    assertEquals(ExitCode.DONE, Cli.run("fill", log.toString()).code());
+    assertTrue(Files.readString(beside).contains("1.060"));
+  }
+
+  @Test
   void aSeasonDoesNotReplaceAResultThatCameThereMeanwhile() throws IOException {
     Cli done =
         Cli.run(
