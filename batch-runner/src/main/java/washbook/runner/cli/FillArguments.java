@@ -123,14 +123,19 @@ final class FillArguments {
     return out;
   }
 
-  Destination destination() {
+  /**
+   * Where the results go.
+   *
+   * @param overwrites whether copies may replace files that are no results of ours
+   */
+  Destination destination(boolean overwrites) {
     if (out != null && inPlace) {
       throw usage("--out and --in-place exclude each other.");
     }
     if (backup && !inPlace) {
       throw usage("--backup needs --in-place.");
     }
-    return new Destination(out, inPlace, backup);
+    return new Destination(out, inPlace, backup, overwrites);
   }
 
   boolean writesFormulas() {

@@ -113,7 +113,7 @@ final class FillCommand implements Callable<Integer> {
     FillJob job =
         new FillJob(
             filler,
-            fill.destination(),
+            fill.destination(run.overwrites()),
             fill.writesFormulas(),
             fill.charts(),
             dryRun,

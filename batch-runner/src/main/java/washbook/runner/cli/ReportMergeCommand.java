@@ -73,7 +73,7 @@ final class ReportMergeCommand implements Callable<Integer> {
                   ? " is there already and is no report of this program; --overwrite replaces it."
                   : " is there already and is no plain file."));
     }
-    String problem = ReportMerge.merge(reports, out, language.wording());
+    String problem = ReportMerge.merge(reports, out, overwrite, language.wording());
     if (!problem.isEmpty()) {
       parent.parent().err().println(problem);
       return ExitCode.FILE;

@@ -50,14 +50,19 @@ final class RunArguments {
   @Option(
       names = "--overwrite",
       description =
-          "Let --report replace a file that is no report of this program; one of ours is replaced"
-              + " in any case.")
+          "Let --report replace a file that is no report of this program, and a copy a"
+              + " file that is no earlier result; those of ours are replaced in any case.")
   private boolean overwrite;
 
   @Option(
       names = "--quiet",
       description = "Say only what was refused or failed; the exit code stays the same.")
   private boolean quiet;
+
+  /** Whether files that are not ours may be replaced. */
+  boolean overwrites() {
+    return overwrite;
+  }
 
   /** Takes an option without a value; false where it is not ours or there already. */
   boolean takes(String option) {
@@ -146,13 +151,19 @@ final class RunArguments {
     if (report != null) {
       FileIdentity own = FileIdentity.of(report);
       items.removeIf(item -> FileIdentity.of(item.file()).equals(own));
+      for (WorkItem item : items) {
+        if (FileIdentity.of(item.target()).equals(own)) {
+          throw usage("--report " + report + " is where the result of " + item.shown() + " goes.");
+        }
+      }
     }
     return items;
   }
 
   /** Where the report goes: those may read it who may read all of the files. */
   ReportPlace place(List<WorkItem> items) {
-    return ReportPlace.about(report, items.stream().map(WorkItem::file).toList());
+    return ReportPlace.about(report, items.stream().map(WorkItem::file).toList())
+        .overwriting(overwrite);
   }
 
   private RuntimeException usage(String message) {

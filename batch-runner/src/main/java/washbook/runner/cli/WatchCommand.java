@@ -132,7 +132,7 @@ final class WatchCommand implements Callable<Integer> {
     FillJob job =
         new FillJob(
             filler,
-            fill.destination(),
+            fill.destination(false),
             fill.writesFormulas(),
             fill.charts(),
             false,

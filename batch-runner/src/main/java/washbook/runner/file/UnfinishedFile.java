@@ -42,8 +42,17 @@ public final class UnfinishedFile implements Closeable {
 
   /** A new one in the folder of {@code target}, with the same extension. */
   public static UnfinishedFile beside(Path target) throws IOException {
+    return beside(null, target);
+  }
+
+  /**
+   * The same, where links below a folder are never followed.
+   *
+   * @param root the folder that the user named, which may be a link; null when he named none
+   */
+  public static UnfinishedFile beside(Path root, Path target) throws IOException {
     try {
-      return made(target);
+      return made(root, target);
     } catch (AccessDeniedException denied) {
       throw new AccessDeniedException(target.toString());
     } catch (NoSuchFileException noFolder) {
@@ -53,8 +62,8 @@ public final class UnfinishedFile implements Closeable {
     }
   }
 
-  private static UnfinishedFile made(Path target) throws IOException {
-    WorkFolder folder = WorkFolder.open(target.toAbsolutePath().getParent());
+  private static UnfinishedFile made(Path root, Path target) throws IOException {
+    WorkFolder folder = WorkFolder.open(root, target.toAbsolutePath().getParent());
     Path name = folder.newName(extension(target));
     try {
       FileChannel channel = folder.create(name);

@@ -19,6 +19,7 @@ import java.nio.file.attribute.FileAttributeView;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicLong;
@@ -50,19 +51,26 @@ final class WorkFolder implements Closeable {
     this.entries = entries;
   }
 
-  /** Opens a folder, or takes part in one that is open. Links to it are followed. */
-  static WorkFolder open(Path path) throws IOException {
-    Object key = FileIdentity.key(path);
-    if (key == null) {
+  /**
+   * Opens a folder, or takes part in one that is open.
+   *
+   * @param root a folder above it, from which links are no longer followed; null for none
+   */
+  static WorkFolder open(Path root, Path path) throws IOException {
+    if (!Files.isDirectory(path)) {
       throw new NoSuchFileException(path.toString());
     }
+    SecureDirectoryStream<Path> entries = secure(root, path);
+    Object key = entries == null ? FileIdentity.key(path) : key(entries, path);
     synchronized (OPEN) {
       WorkFolder folder = OPEN.get(key);
-      if (folder == null) {
+      if (folder != null) {
+        close(entries);
+      } else {
         if (CLEARED.add(key)) {
           LeftBehind.clear(path);
         }
-        folder = new WorkFolder(path, key, secure(path));
+        folder = new WorkFolder(path, key, entries);
         try {
           folder.lock = RunnerLock.in(folder);
         } catch (IOException | RuntimeException failure) {
@@ -76,14 +84,28 @@ final class WorkFolder implements Closeable {
     }
   }
 
+  /** Step by step from the root, so that a folder cannot become a link behind our back. */
   @SuppressWarnings("unchecked")
-  private static SecureDirectoryStream<Path> secure(Path path) throws IOException {
-    DirectoryStream<Path> stream = Files.newDirectoryStream(path);
-    if (stream instanceof SecureDirectoryStream) {
-      return (SecureDirectoryStream<Path>) stream;
+  private static SecureDirectoryStream<Path> secure(Path root, Path path) throws IOException {
+    Path from = root != null && path.startsWith(root) ? root : path;
+    DirectoryStream<Path> stream = Files.newDirectoryStream(from);
+    if (!(stream instanceof SecureDirectoryStream)) {
+      stream.close();
+      return null;
     }
-    stream.close();
-    return null;
+    SecureDirectoryStream<Path> at = (SecureDirectoryStream<Path>) stream;
+    for (Path name : from.equals(path) ? List.<Path>of() : from.relativize(path)) {
+      try (SecureDirectoryStream<Path> above = at) {
+        at = above.newDirectoryStream(name, LinkOption.NOFOLLOW_LINKS);
+      }
+    }
+    return at;
+  }
+
+  /** By what the system knows the folder that was opened, whatever its path leads to by now. */
+  private static Object key(SecureDirectoryStream<Path> entries, Path path) throws IOException {
+    return FileIdentity.key(
+        entries.getFileAttributeView(BasicFileAttributeView.class).readAttributes(), path);
   }
 
   /** Whether this is still the folder that its path leads to. */
@@ -203,6 +225,10 @@ final class WorkFolder implements Closeable {
   }
 
   private void closeEntries() throws IOException {
+    close(entries);
+  }
+
+  private static void close(SecureDirectoryStream<Path> entries) throws IOException {
     if (entries != null) {
       entries.close();
     }

@@ -64,6 +64,7 @@ final class PendingFile implements Closeable {
     writer.close();
     pending.permit(place.readers(), false);
     pending.force();
+    place.check();
     pending.place();
     pending.forceFolder();
   }

@@ -22,11 +22,13 @@ public final class ReportMerge {
   /**
    * Writes the joined report.
    *
+   * @param overwrites whether a plain file that is no report may be replaced
    * @param words for whom what is not quoted from the reports is written
    * @return "" or why it was not written
    */
-  public static String merge(List<Path> reports, Path out, Wording words) throws IOException {
-    ReportPlace place = ReportPlace.about(out, reports);
+  public static String merge(List<Path> reports, Path out, boolean overwrites, Wording words)
+      throws IOException {
+    ReportPlace place = ReportPlace.about(out, reports).overwriting(overwrites);
     List<Source> sources = new ArrayList<>();
     try {
       PriorityQueue<Source> next = new PriorityQueue<>(Comparator.comparing(Source::path));

@@ -1,19 +1,23 @@
 package washbook.runner.report;
 
+import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermission;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import washbook.runner.file.FileMode;
+import washbook.runner.file.UnusableFileException;
 
 /**
  * Where a report goes.
  *
  * @param readers who may read it
+ * @param overwrites whether it may replace a plain file that is no report
  */
-public record ReportPlace(Path file, Set<PosixFilePermission> readers) {
+public record ReportPlace(Path file, Set<PosixFilePermission> readers, boolean overwrites) {
 
   /** A report about these files: those may read it who may read all of them. */
   public static ReportPlace about(Path file, List<Path> files) {
@@ -21,6 +25,20 @@ public record ReportPlace(Path file, Set<PosixFilePermission> readers) {
     if (Files.exists(file)) {
       all.add(file);
     }
-    return new ReportPlace(file, FileMode.forAll(all));
+    return new ReportPlace(file, FileMode.forAll(all), false);
+  }
+
+  /** The same place, where whatever plain file is there may be replaced or not. */
+  public ReportPlace overwriting(boolean any) {
+    return new ReportPlace(file, readers, any);
+  }
+
+  /** Looks again before the report takes its place: a result may have come there meanwhile. */
+  void check() throws IOException {
+    boolean plain = Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS);
+    if (!Reports.mayReplace(file) && !(overwrites && plain)) {
+      throw new UnusableFileException(
+          "'" + file + "' came to be there meanwhile and is no report; no report was written.");
+    }
   }
 }

@@ -8,8 +8,9 @@ import java.nio.file.Path;
  * @param folder for {@code --out}; null when they go beside the file or in its place
  * @param inPlace whether the file itself is replaced
  * @param backup whether the replaced file is kept
+ * @param overwrites whether a copy may replace a file that is no result of ours
  */
-public record Destination(Path folder, boolean inPlace, boolean backup) {
+public record Destination(Path folder, boolean inPlace, boolean backup, boolean overwrites) {
   /** What stands before the extension of a copy of ours. */
   public static final String MARK = ".filled";
 
@@ -17,6 +18,16 @@ public record Destination(Path folder, boolean inPlace, boolean backup) {
   public static final String BACKUP_MARK = ".bak";
 
   public static final Destination BESIDE = new Destination(null, false, false);
+
+  /** Results replace earlier ones of ours, and nobody else's file. */
+  public Destination(Path folder, boolean inPlace, boolean backup) {
+    this(folder, inPlace, backup, false);
+  }
+
+  /** Whether a file that a result would replace has to be one of ours. */
+  boolean replacesOnlyOurs() {
+    return !inPlace && !overwrites;
+  }
 
   /** Where the result for a file goes. */
   Path of(Path file, Path inFolder) {

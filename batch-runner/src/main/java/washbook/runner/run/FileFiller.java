@@ -115,8 +115,10 @@ public final class FileFiller implements FolderRun.Work<FileResult> {
       ChartsWanted charts)
       throws IOException {
     Path folder = item.target().toAbsolutePath().getParent();
-    ResultFolder.make(absolute(job.destination().folder()), folder);
+    Path root = absolute(job.destination().folder());
+    ResultFolder.make(root, folder);
     return SafeReplace.prepare(
+        root,
         item.file(),
         before,
         item.target(),
@@ -130,6 +132,9 @@ public final class FileFiller implements FolderRun.Work<FileResult> {
         },
         unfinished -> {
           ReadBack.check(format, unfinished, patches);
+          if (job.destination().replacesOnlyOurs()) {
+            ReadBack.checkReplaced(format, unfinished, item.target());
+          }
           if (charts != null) {
             charts.check(format, unfinished);
           }

@@ -45,6 +45,9 @@ public final class Journal implements Closeable {
   /** The first line: entries under other settings do not count. */
   private record Head(String journal, String settings) {}
 
+  /** How it is told where it is torn. */
+  private static final String HEAD_BEGINS = "{\"journal\":\"washbook\"";
+
   /**
    * What is noted of a file.
    *
@@ -131,7 +134,8 @@ public final class Journal implements Closeable {
       String text = JournalLine.text(first);
       Head head =
           parse(text != null ? text : new String(first, StandardCharsets.UTF_8), Head.class);
-      return head != null && "washbook".equals(head.journal());
+      return (head != null && "washbook".equals(head.journal()))
+          || JournalLine.isTorn(first, HEAD_BEGINS);
     } catch (IOException unreadable) {
       return false;
     }
@@ -247,7 +251,7 @@ public final class Journal implements Closeable {
     try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {
       byte[] first = JournalLine.next(in);
       if (first == null || !head.equals(parse(JournalLine.text(first), Head.class))) {
-        return 0;
+        return first != null && JournalLine.isTorn(first, HEAD_BEGINS) ? 1 : 0;
       }
       for (byte[] line = JournalLine.next(in); line != null; line = JournalLine.next(in)) {
         Entry entry = parse(JournalLine.text(line), Entry.class);

@@ -4,6 +4,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.zip.CRC32C;
 
 /**
@@ -64,6 +65,17 @@ final class JournalLine {
       }
     }
     return true;
+  }
+
+  /** Whether what is left of a line begins like this one, of which no check sum fits any more. */
+  static boolean isTorn(byte[] line, String begins) {
+    int start = DIGITS + 1;
+    if (line.length <= start || line[DIGITS] != ' ' || text(line) != null) {
+      return false;
+    }
+    byte[] wanted = begins.getBytes(StandardCharsets.UTF_8);
+    int length = Math.min(wanted.length, line.length - start);
+    return Arrays.equals(line, start, start + length, wanted, 0, length);
   }
 
   private static String sum(byte[] bytes, int from) {

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import washbook.log.ComputedHeaders;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.ColumnPatch;
 import washbook.log.sheet.Grid;
@@ -16,7 +17,7 @@ import washbook.runner.archive.Archive;
 import washbook.runner.archive.Part;
 import washbook.runner.file.UnusableFileException;
 
-/** Opens a written file again and looks whether it holds what was put into it. */
+/** Opens a file of ours again and looks whether it holds what we put there. */
 final class ReadBack {
   private ReadBack() {}
 
@@ -31,6 +32,37 @@ final class ReadBack {
       unpack(written);
     } else {
       compare(format, written, patches);
+    }
+  }
+
+  /** Refuses to put a result over a file, other than it, in which nothing is ours. */
+  static void checkReplaced(FileFormat format, Path written, Path target) throws IOException {
+    boolean loses =
+        Files.isRegularFile(target)
+            && Files.size(target) > 0
+            && Files.mismatch(written, target) != -1;
+    if (loses && !isResult(format, target)) {
+      throw new UnusableFileException(
+          "'"
+              + target
+              + "' is there already and is no result of this program; move it away or give fill"
+              + " --overwrite.");
+    }
+  }
+
+  /** Results are known by the headers of their computed columns. */
+  private static boolean isResult(FileFormat format, Path file) {
+    try {
+      for (Grid grid : format.reader().read(file)) {
+        for (int row = 0; row < grid.rowCount(); row++) {
+          if (!ComputedHeaders.in(grid, row).columns().isEmpty()) {
+            return true;
+          }
+        }
+      }
+      return false;
+    } catch (IOException | RuntimeException unreadable) {
+      return false;
     }
   }
 

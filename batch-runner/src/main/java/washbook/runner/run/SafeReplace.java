@@ -39,7 +39,7 @@ final class SafeReplace {
       Path source, FileStamp before, Path target, boolean backup, Step write, Step check)
       throws IOException {
     try (ResultGroup group = new ResultGroup()) {
-      PendingResult result = prepare(source, before, target, backup, write, check);
+      PendingResult result = prepare(null, source, before, target, backup, write, check);
       Exception failure = group.place(List.of(result)).get(result);
       if (failure instanceof IOException known) {
         throw known;
@@ -54,15 +54,16 @@ final class SafeReplace {
   /**
    * Writes and checks what is to replace or become {@code target}.
    *
+   * @param root the user's folder for results, below which links are not followed; null for none
    * @param source the file that the result is made from
    * @param before its stamp when reading began
    * @param backup whether an existing target is kept under another name
    */
   static PendingResult prepare(
-      Path source, FileStamp before, Path target, boolean backup, Step write, Step check)
+      Path root, Path source, FileStamp before, Path target, boolean backup, Step write, Step check)
       throws IOException {
     refuseWhereUnsafe(target);
-    UnfinishedFile unfinished = UnfinishedFile.beside(target);
+    UnfinishedFile unfinished = UnfinishedFile.beside(root, target);
     PendingResult result = null;
     try {
       write.run(unfinished.path());

@@ -83,6 +83,10 @@ public final class SeasonFile {
     if (replaces && isOpen(file)) {
       throw new UnusableFileException("It is open in an office program; nothing was written.");
     }
+    String against = reasonAgainst(file);
+    if (!against.isEmpty()) {
+      throw new UnusableFileException("'" + file + "' " + against + "; nothing was written.");
+    }
     FileStamp before = replaces ? FileStamp.of(file) : null;
     ReportPlace place = ReportPlace.about(file, logs);
     try (UnfinishedFile unfinished = UnfinishedFile.beside(file)) {

@@ -73,6 +73,22 @@ final class JournalTest {
     }
   }
 
+  /** All is done again, and that is said. */
+  @Test
+  void aJournalCutInItsFirstLineOpensToo() throws IOException {
+    note();
+    byte[] whole = Files.readAllBytes(place);
+    int head = Files.readString(place).indexOf('\n');
+    for (int cut = 10; cut < head; cut++) {
+      Files.write(place, Arrays.copyOf(whole, cut));
+      try (Journal journal = Journal.open(place, "s", true)) {
+        assertEquals(Optional.empty(), journal.done(item), "cut at " + cut);
+        assertEquals(1, journal.unreadable(), "cut at " + cut);
+      }
+      assertTrue(ask("s").isEmpty());
+    }
+  }
+
   @Test
   void aLineWithAnotherByteIsDoneAgainAndSaid() throws IOException {
     note();
