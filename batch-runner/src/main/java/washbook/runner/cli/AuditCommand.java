@@ -53,8 +53,8 @@ final class AuditCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     Path report = run.report(files);
     Shard shard = run.shard(System.getenv());
-    LogMap given = map.read();
     Wording words = language.wording();
+    LogMap given = map.read(words.language());
     List<WorkItem> items = run.files(files, NOWHERE, shard);
     ConsoleAudit console = new ConsoleAudit(parent.out(), words, run.quiet());
     List<String> settings =

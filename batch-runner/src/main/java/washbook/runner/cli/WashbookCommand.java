@@ -6,6 +6,8 @@ import java.io.PrintWriter;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
+import washbook.runner.language.HelpWords;
+import washbook.runner.language.Wording;
 import washbook.runner.report.ShownText;
 import washbook.runner.run.Failure;
 
@@ -62,7 +64,11 @@ class WashbookCommand {
     line.setErr(new PrintWriter(err, true, Terminal.charset()));
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setUsageHelpAutoWidth(true);
-    SafetyWords.addTo(line, err);
+    Wording words = HelpWords.areWanted(args) ? HelpWords.wording(args) : null;
+    if (words != null) {
+      HelpWords.translate(line, words.language());
+    }
+    SafetyWords.addTo(line, err, words);
     line.setExecutionExceptionHandler((failure, command, parsed) -> Wrong.failed(failure, err));
     line.setParameterExceptionHandler((wrong, given) -> explain(wrong));
     CommandLine calc = line.getSubcommands().get("calc");

@@ -7,6 +7,8 @@ import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
+import washbook.log.language.Language;
+import washbook.log.language.ToldException;
 
 /** Says what went wrong with a file in words. */
 public final class Failure {
@@ -19,6 +21,11 @@ public final class Failure {
   }
 
   /** The reason as a sentence. */
+  public static String reason(Throwable failure, Language language) {
+    return failure instanceof ToldException wrong ? wrong.told().in(language) : reason(failure);
+  }
+
+  /** The reason as a sentence in English. */
   public static String reason(Throwable failure) {
     if (failure instanceof FileSystemException of) {
       return "'" + of.getFile() + "': " + word(of) + ".";

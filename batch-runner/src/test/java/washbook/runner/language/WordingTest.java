@@ -42,6 +42,7 @@ class WordingTest {
       Set.of(
           "totals.each",
           "totals.list",
+          "ask.question",
           "season.sentence",
           "head.ours",
           "DE charts.reading",

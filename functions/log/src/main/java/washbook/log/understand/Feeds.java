@@ -136,7 +136,7 @@ final class Feeds {
       missing = Message.of("why.amount", cell);
       doubts.ask(
           cell,
-          "How much was added, and in which unit?",
+          Message.of("ask.amount"),
           MapAnswer.like(
               "column "
                   + cell.replaceAll("\\d", "")
@@ -145,32 +145,21 @@ final class Feeds {
                       : " = WATER_ADDED in L")));
     } else if (Double.isNaN(startVolume(batch))) {
       missing = Message.of("why.volume", cell);
-      doubts.ask(
-          cell,
-          "How many litres was batch " + batch.name() + " when it was made up?",
-          MapAnswer.like("volume = 25 L"));
+      doubts.ask(cell, Message.of("ask.volume", batch.name()), MapAnswer.like("volume = 25 L"));
     }
     return missing;
   }
 
   private Message askNote(int row) {
     String cell = CellAddress.of(row, note.column());
-    doubts.ask(
-        cell,
-        "The note says that sugar was added. Put the amount into a column of its own (sugar"
-            + " added, kg), or remove the word if nothing was added");
+    doubts.ask(cell, Message.of("ask.note"));
     return Message.of("why.note", cell);
   }
 
   /** Spirit or another wash was put in: what is read from then on tells nothing of this ferment. */
   private Message askChanged(int row, String what) {
     String cell = CellAddress.of(row, note.column());
-    doubts.ask(
-        cell,
-        "The note says that "
-            + (what.equals("fortified") ? "spirit" : "another wash")
-            + " was put in. What is read from then on is not computed; where it is a wash of its own,"
-            + " name it in a column for the batch and state its original gravity");
+    doubts.ask(cell, Message.of(what.equals("fortified") ? "ask.fortified" : "ask.blendedIn"));
     return Message.of("why." + what, cell);
   }
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import washbook.log.MapAnswer;
 import washbook.log.Role;
+import washbook.log.language.Message;
 import washbook.log.layout.Header.HeaderCell;
 import washbook.log.layout.HeaderRoles;
 import washbook.log.layout.KeyLine;
@@ -80,7 +81,7 @@ final class ReadingColumn {
         reading = oneOf(cells);
         correctedByHeader = cells == corrected || Statement.saysCorrected(reading.meanings());
       } else {
-        cells.forEach(c -> columns.change(c, Role.OTHER, "", "another column is the reading"));
+        cells.forEach(c -> columns.change(c, Role.OTHER, "", Message.of("col.otherReading")));
       }
     }
     if (reading != null) {
@@ -113,7 +114,7 @@ final class ReadingColumn {
     if (counted < FEWEST_COUNTED || columns.isSaid(cell)) {
       return false;
     }
-    columns.change(cell, Role.OTHER, "", "a running number");
+    columns.change(cell, Role.OTHER, "", Message.of("col.running"));
     return true;
   }
 
@@ -136,11 +137,10 @@ final class ReadingColumn {
         columns.unsettle();
         columns.doubt(
             other,
-            "Columns "
-                + CellAddress.letters(chosen.column())
-                + " and "
-                + CellAddress.letters(other.column())
-                + " could both be the reading and do not agree: which one is it?",
+            Message.of(
+                "ask.twoReadings",
+                CellAddress.letters(chosen.column()),
+                CellAddress.letters(other.column())),
             MapAnswer.of(
                 MapPrinter.column(chosen.column()) + " = GRAVITY",
                 MapPrinter.column(other.column()) + " = OTHER"),
@@ -155,7 +155,7 @@ final class ReadingColumn {
           other,
           Role.OTHER,
           "",
-          "the reading is taken from column " + CellAddress.letters(chosen.column()));
+          Message.of("col.readingFrom", CellAddress.letters(chosen.column())));
     }
     return chosen;
   }
@@ -191,7 +191,7 @@ final class ReadingColumn {
 
   private void settleScale(HeaderCell cell) {
     if (!columns.saidUnit(cell).isEmpty()) {
-      columns.change(cell, Role.GRAVITY, columns.saidUnit(cell), "by the map");
+      columns.change(cell, Role.GRAVITY, columns.saidUnit(cell), Message.of("col.map"));
       return;
     }
     Set<Concept> m = cell.meanings();
@@ -205,46 +205,41 @@ final class ReadingColumn {
     if (stated == null) {
       Optional<ReadingScale> above = ScaleAbove.of(lines).filter(s -> ScaleAbove.fits(s, facts));
       if (above.isPresent()) {
-        columns.change(cell, Role.GRAVITY, above.get().name(), "by a line above");
+        columns.change(cell, Role.GRAVITY, above.get().name(), Message.of("col.above"));
         return;
       }
     }
     if (stated == null || stated == ReadingScale.SG) {
       if (gravities || facts.numbers() == 0) {
         columns.change(
-            cell,
-            Role.GRAVITY,
-            "SG",
-            stated == null ? "its values are gravities" : "by its header");
+            cell, Role.GRAVITY, "SG", Message.of(stated == null ? "col.gravities" : "col.header"));
         return;
       }
       if (stated == null
           && (m.contains(Concept.EXTRACT) || m.contains(Concept.PERCENT))
           && facts.min() > -6
           && facts.max() < 45) {
-        columns.change(
-            cell, Role.GRAVITY, "PLATO", "extract in % by mass, by its header and values");
+        columns.change(cell, Role.GRAVITY, "PLATO", Message.of("col.extract"));
         return;
       }
       if (m.contains(Concept.DEGREES) && m.contains(Concept.GRAVITY) && onlyPoints(facts)) {
-        columns.change(
-            cell, Role.GRAVITY, "POINTS", "degrees of gravity: only points reach its values");
+        columns.change(cell, Role.GRAVITY, "POINTS", Message.of("col.points"));
         return;
       }
-      askScale(cell, "its values from " + facts.range() + " are no specific gravities");
+      askScale(cell, Message.of("because.notGravities", facts.range()));
       return;
     }
     boolean density = stated == ReadingScale.KGM3;
     boolean grams = stated == ReadingScale.GCM3;
     if (facts.allGravity() && facts.numbers() > 2 && !density && !grams) {
-      askScale(cell, "its header says " + stated + ", but its values look like SG");
+      askScale(cell, Message.of("because.looksSg", stated));
       return;
     }
     if ((density && facts.max() < 10) || (grams && facts.max() > 10)) {
-      askScale(cell, "its header says " + stated + ", but its values do not");
+      askScale(cell, Message.of("because.notThat", stated));
       return;
     }
-    columns.change(cell, Role.GRAVITY, stated.name(), "by its header");
+    columns.change(cell, Role.GRAVITY, stated.name(), Message.of("col.header"));
   }
 
   /**
@@ -255,18 +250,12 @@ final class ReadingColumn {
     return facts.max() > 45 && facts.max() <= 190 && facts.min() >= -20;
   }
 
-  private void askScale(HeaderCell cell, String because) {
+  private void askScale(HeaderCell cell, Message because) {
     columns.unsettle();
     columns.change(cell, Role.GRAVITY, "", because);
     columns.doubt(
         cell,
-        "On which scale are the readings in column "
-            + CellAddress.letters(cell.column())
-            + " ("
-            + cell.text()
-            + ")? "
-            + because
-            + ".",
+        Message.of("ask.scale", CellAddress.letters(cell.column()), cell.text(), because),
         scales(cell));
   }
 
@@ -297,10 +286,7 @@ final class ReadingColumn {
         columns.unsettle();
         columns.doubt(
             cell,
-            "The header '"
-                + cell.text()
-                + "' states a temperature, and another column holds temperatures: are the readings"
-                + " corrected to that of the header?",
+            Message.of("ask.corrected", Message.of("quoted", cell.text())),
             MapAnswer.of("corrected = yes"),
             MapAnswer.of("corrected = no"));
       }
