@@ -28,64 +28,64 @@ class ArchitectureTest {
   /** Each package with those that it may use, from the ground up; no arrow runs back. */
   private static final Map<String, Set<String>> MAY_USE =
       table(
-"""
-functions:
-functions.liquid: functions
-functions.scale: functions, functions.liquid
-functions.reading: functions, functions.liquid
-functions.ferment: functions, functions.liquid, functions.reading
-functions.makeup: functions, functions.liquid
-functions.spirit: functions, functions.liquid
-functions.still: functions, functions.liquid
-functions.quantity: functions
-functions.catalogue: functions, functions.*
-functions.portable.form: functions, functions.*, functions.catalogue
-functions.portable: functions, functions.*, functions.catalogue, functions.portable.form
-log.language:
-log.sheet: functions, log.language
-log.words: functions, functions.*, log.sheet, log.language
-log: functions, functions.*, log.sheet, log.words, log.language
-log.reading: functions, functions.*, log, log.sheet, log.words, log.language
-log.layout: functions, functions.*, log, log.sheet, log.words, log.language
-log.evidence: functions, functions.*, log, log.sheet, log.words, log.reading, log.language
-log.run: functions, functions.*, functions.catalogue, log, log.sheet, log.words, log.language
-log.understand: functions, functions.*, log, log.sheet, log.words, log.reading, log.layout, \
-log.evidence, log.run, log.language
-log.fill: functions, functions.*, functions.catalogue, functions.portable, log, log.sheet, \
-log.words, log.reading, log.run, log.language
-log.audit: functions, functions.*, log, log.sheet, log.words, log.reading, log.fill, log.language
-log.overview: functions, functions.*, functions.catalogue, log, log.sheet, log.reading, \
-log.fill, log.language
-log.answer: functions, log, log.sheet, log.understand, log.fill, log.language
-runner.file:
-runner.language: functions, log.language
-runner.ask: log, log.sheet, log.understand, log.answer, log.language, runner.file, \
-runner.language
-runner.archive: runner.file
-runner.markup: functions, runner.file, runner.archive
-runner.sheet: log.sheet, runner.file, runner.markup
-runner.read: log.sheet, runner.file, runner.archive, runner.markup, runner.sheet
-runner.extent: log.sheet, runner.file, runner.archive, runner.markup, runner.sheet
-runner.write: functions, functions.portable, log.sheet, runner.file, runner.archive, \
-runner.markup, runner.sheet, runner.read, runner.extent
-runner.chart: functions, functions.*, log.*, runner.file, runner.archive, runner.markup, runner.sheet, \
-runner.read, runner.language
-runner: runner.file, runner.sheet, runner.read, runner.write, runner.chart
-runner.report: functions, log, log.overview, log.language, runner.file, runner.language
-runner.run: functions, log.*, runner, runner.file, runner.archive, runner.sheet, \
-runner.read, runner.write, runner.chart, runner.report, runner.ask, runner.language
-runner.season: functions, log.sheet, log.understand, log.overview, log.language, runner, \
-runner.file, runner.archive, runner.sheet, runner.report, runner.run, runner.language
-runner.card: functions, functions.catalogue, log.sheet, log.fill, runner, runner.file, \
-runner.archive, runner.sheet
-runner.cli: functions, functions.catalogue, functions.portable, log.*, runner, \
-runner.file, runner.sheet, runner.read, runner.write, runner.report, runner.run, \
-runner.season, runner.card, runner.ask, runner.language
-office.call: functions, functions.quantity, functions.catalogue
-office.generate: functions, functions.quantity, functions.catalogue
-office.menu: functions, functions.catalogue, functions.portable, log.*
-office: functions.catalogue, office.call, office.menu
-""");
+          """
+          functions:
+          functions.liquid: functions
+          functions.scale: functions, functions.liquid
+          functions.reading: functions, functions.liquid
+          functions.ferment: functions, functions.liquid, functions.reading
+          functions.makeup: functions, functions.liquid
+          functions.spirit: functions, functions.liquid
+          functions.still: functions, functions.liquid
+          functions.quantity: functions
+          functions.catalogue: functions, functions.*
+          functions.portable.form: functions, functions.*, functions.catalogue
+          functions.portable: functions, functions.*, functions.catalogue, functions.portable.form
+          log.language:
+          log.sheet: functions, log.language
+          log.words: functions, functions.*, log.sheet, log.language
+          log: functions, functions.*, log.sheet, log.words, log.language
+          log.reading: functions, functions.*, log, log.sheet, log.words, log.language
+          log.layout: functions, functions.*, log, log.sheet, log.words, log.language
+          log.evidence: functions, functions.*, log, log.sheet, log.words, log.reading, log.language
+          log.run: functions, functions.*, functions.catalogue, log, log.sheet, log.words, log.language
+          log.understand: functions, functions.*, log, log.sheet, log.words, log.reading, log.layout, \
+          log.evidence, log.run, log.language
+          log.fill: functions, functions.*, functions.catalogue, functions.portable, log, log.sheet, \
+          log.words, log.reading, log.run, log.language
+          log.audit: functions, functions.*, log, log.sheet, log.words, log.reading, log.fill, log.language
+          log.overview: functions, functions.*, functions.catalogue, log, log.sheet, log.reading, \
+          log.fill, log.language
+          log.answer: functions, log, log.sheet, log.understand, log.fill, log.language
+          runner.file: log.language
+          runner.language: functions, log.language
+          runner.ask: log, log.sheet, log.understand, log.answer, log.language, runner.file, \
+          runner.language
+          runner.archive: runner.file
+          runner.markup: functions, runner.file, runner.archive
+          runner.sheet: log.sheet, runner.file, runner.markup
+          runner.read: log.sheet, runner.file, runner.archive, runner.markup, runner.sheet
+          runner.extent: log.sheet, runner.file, runner.archive, runner.markup, runner.sheet
+          runner.write: functions, functions.portable, log.sheet, runner.file, runner.archive, \
+          runner.markup, runner.sheet, runner.read, runner.extent
+          runner.chart: functions, functions.*, log.*, runner.file, runner.archive, runner.markup, runner.sheet, \
+          runner.read, runner.language
+          runner: log.language, runner.file, runner.sheet, runner.read, runner.write, runner.chart
+          runner.report: functions, log, log.overview, log.language, runner.file, runner.language
+          runner.run: functions, log.*, runner, runner.file, runner.archive, runner.sheet, \
+          runner.read, runner.write, runner.chart, runner.report, runner.ask, runner.language
+          runner.season: functions, log.sheet, log.understand, log.overview, log.language, runner, \
+          runner.file, runner.archive, runner.sheet, runner.report, runner.run, runner.language
+          runner.card: functions, functions.catalogue, log.sheet, log.fill, runner, runner.file, \
+          runner.archive, runner.sheet
+          runner.cli: functions, functions.catalogue, functions.portable, log.*, runner, \
+          runner.file, runner.sheet, runner.read, runner.write, runner.report, runner.run, \
+          runner.season, runner.card, runner.ask, runner.language
+          office.call: functions, functions.quantity, functions.catalogue
+          office.generate: functions, functions.quantity, functions.catalogue
+          office.menu: functions, functions.catalogue, functions.portable, log.*
+          office: functions.catalogue, office.call, office.menu
+          """);
 
   private static final JavaClasses CODE = code();
 

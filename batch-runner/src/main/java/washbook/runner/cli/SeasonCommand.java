@@ -100,7 +100,7 @@ final class SeasonCommand implements Callable<Integer> {
     FillJob job =
         new FillJob(
             filler, NOWHERE, false, false, true, true, warnings.overviews(words.language()));
-    List<WorkItem> items = FileList.of(folders, NOWHERE, Shard.WHOLE);
+    List<WorkItem> items = FileList.of(folders, NOWHERE, Shard.WHOLE, words.language());
     FileIdentity own = FileIdentity.of(out);
     items.removeIf(item -> FileIdentity.of(item.file()).equals(own));
     SeasonKeeper keeper = new SeasonKeeper(out, warnings.limits(words.language()), words);
@@ -113,7 +113,8 @@ final class SeasonCommand implements Callable<Integer> {
               (result, earlier) -> take(result.report(), keeper),
               null,
               null,
-              parent.err());
+              parent.err(),
+              words.language());
       if (!run.run(items, workers, stop)) {
         return ExitCode.FILE;
       }

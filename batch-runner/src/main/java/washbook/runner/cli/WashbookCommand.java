@@ -6,6 +6,7 @@ import java.io.PrintWriter;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
+import washbook.log.language.Language;
 import washbook.runner.language.HelpWords;
 import washbook.runner.language.Wording;
 import washbook.runner.report.ShownText;
@@ -113,9 +114,11 @@ class WashbookCommand {
 
     /** Says why a command could not go on, and gives its exit code. */
     static int failed(Exception failure, PrintStream err) {
+      Language language = Language.ofUser(System.getenv());
       new SafePrinter(err)
           .println(
-              "washbook: " + (failure instanceof IOException ? Failure.reason(failure) : failure));
+              "washbook: "
+                  + (failure instanceof IOException ? Failure.reason(failure, language) : failure));
       return ExitCode.FILE;
     }
 
