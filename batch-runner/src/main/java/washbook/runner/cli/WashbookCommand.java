@@ -50,7 +50,7 @@ class WashbookCommand {
       line.usage(line.getErr());
       return ExitCode.USAGE;
     }
-    return line.execute(args);
+    return line.execute(HelpWords.areWanted(args) ? HelpWords.withoutLanguage(args) : args);
   }
 
   static CommandLine commandLine(String[] args, PrintStream out, PrintStream err) {

@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.PropertyResourceBundle;
@@ -44,6 +45,19 @@ public final class HelpWords {
       }
     }
     return Wording.ofUser(code);
+  }
+
+  /** A command line that asks for help, without its language, which not every command knows. */
+  public static String[] withoutLanguage(String... words) {
+    List<String> rest = new ArrayList<>();
+    for (int i = 0; i < words.length; i++) {
+      if (words[i].equals("--language")) {
+        i++;
+      } else if (!words[i].startsWith("--language=")) {
+        rest.add(words[i]);
+      }
+    }
+    return rest.toArray(new String[0]);
   }
 
   /** Puts a whole command line's help into that language. */

@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import picocli.CommandLine;
@@ -59,6 +60,14 @@ class HelpWordsTest {
       assertTrue(help.contains("--help"), shown);
       assertFalse(help.contains("%%") || help.contains("%n"), shown + help);
     }
+  }
+
+  @Test
+  void alsoTheHelpOfACommandThatKnowsNoLanguageIsGivenInOne() {
+    Cli card = Cli.run("card", "--help", "--language", "de");
+    assertEquals(ExitCode.DONE, card.code(), card.err());
+    assertTrue(card.out().contains("Schreibt eine Karte zum Drucken"), card.out());
+    assertTrue(Cli.run("help", "fill", "--language=fr").out().startsWith("Utilisation"));
   }
 
   /** What the library has of a command and its options is in the file, and nothing else. */
