@@ -2,6 +2,7 @@ package washbook.runner;
 
 import java.util.List;
 import java.util.Optional;
+import washbook.log.language.Message;
 import washbook.runner.chart.ChartWriter;
 import washbook.runner.sheet.PortableWriter;
 import washbook.runner.sheet.SheetReader;
@@ -17,7 +18,7 @@ import washbook.runner.sheet.SheetWriter;
  * @param portable makes pack formulas portable; empty when the format holds none
  */
 public record FileFormat(
-    String name,
+    Message name,
     List<String> extensions,
     boolean holdsFormulas,
     SheetReader reader,

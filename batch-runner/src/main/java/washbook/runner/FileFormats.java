@@ -8,8 +8,9 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import washbook.log.language.Message;
 import washbook.runner.chart.OdsChartWriter;
 import washbook.runner.chart.XlsxChartWriter;
 import washbook.runner.file.UnusableFileException;
@@ -29,7 +30,7 @@ public final class FileFormats {
   private static final List<FileFormat> ALL =
       List.of(
           new FileFormat(
-              "workbook (.xlsx, .xlsm)",
+              UnusableFileException.message("format.workbook"),
               List.of("xlsx", "xlsm"),
               true,
               new XlsxReader(),
@@ -37,7 +38,7 @@ public final class FileFormats {
               Optional.of(new XlsxChartWriter()),
               Optional.of(new PortableXlsx())),
           new FileFormat(
-              "OpenDocument spreadsheet (.ods)",
+              UnusableFileException.message("format.ods"),
               List.of("ods"),
               true,
               new OdsReader(),
@@ -45,7 +46,7 @@ public final class FileFormats {
               Optional.of(new OdsChartWriter()),
               Optional.of(new PortableOds())),
           new FileFormat(
-              "older workbook (.xls)",
+              UnusableFileException.message("format.xls"),
               List.of("xls"),
               false,
               new XlsReader(),
@@ -53,7 +54,7 @@ public final class FileFormats {
               Optional.empty(),
               Optional.empty()),
           new FileFormat(
-              "text table (.csv, .tsv)",
+              UnusableFileException.message("format.csv"),
               List.of("csv", "tsv"),
               false,
               new CsvReader(),
@@ -62,16 +63,8 @@ public final class FileFormats {
               Optional.empty()));
 
   /** What files of other kinds are, by their extension, and how to get at their content. */
-  private static final Map<String, String> OTHERS =
-      Map.of(
-          "fods", "a flat OpenDocument spreadsheet (.fods); save it as .ods",
-          "sxc", "an older open spreadsheet (.sxc); save it as .ods",
-          "uos", "an office document of another kind (.uos); save it as .ods",
-          "numbers", "a spreadsheet package (.numbers); export it as .xlsx",
-          "gsheet", "only a link to a sheet kept elsewhere (.gsheet); download it as .xlsx or .ods",
-          "wk1", "a spreadsheet of an old kind (.wk1); save it as .xlsx or .ods",
-          "wks", "a spreadsheet of an old kind (.wks); save it as .xlsx or .ods",
-          "123", "a spreadsheet of an old kind (.123); save it as .xlsx or .ods");
+  private static final Set<String> OTHERS =
+      Set.of("fods", "sxc", "uos", "numbers", "gsheet", "wk1", "wks", "123");
 
   private FileFormats() {}
 
@@ -90,17 +83,16 @@ public final class FileFormats {
    * @throws UnusableFileException when it is in none of them
    */
   public static FileFormat of(Path file) throws IOException {
-    String other = OTHERS.get(extension(file));
-    if (other != null) {
-      throw new UnusableFileException("The file is " + other + ".");
+    if (OTHERS.contains(extension(file))) {
+      throw UnusableFileException.of("kind.other", other(extension(file)));
     }
     String kind = contentKind(file);
     if (kind.equals(UNKNOWN)) {
-      throw new UnusableFileException("The file is none of " + names() + ".");
+      throw UnusableFileException.of("kind.none", names());
     }
     return byExtension(kind.equals(TEXT) ? extension(file) : kind)
         .filter(format -> !kind.equals(TEXT) || isTextFormat(format))
-        .orElseThrow(() -> new UnusableFileException("The file is none of " + names() + "."));
+        .orElseThrow(() -> UnusableFileException.of("kind.none", names()));
   }
 
   private static final String TEXT = "text";
@@ -117,8 +109,7 @@ public final class FileFormats {
     }
     if (starts(start, 0xD0, 0xCF, 0x11, 0xE0)) {
       if (contains(file, "EncryptedPackage".getBytes(StandardCharsets.UTF_16LE))) {
-        throw new UnusableFileException(
-            "The workbook is encrypted; save a copy without a password first.");
+        throw UnusableFileException.of("encrypted");
       }
       return "xls";
     }
@@ -191,7 +182,17 @@ public final class FileFormats {
     return name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
   }
 
-  private static String names() {
-    return String.join(", ", ALL.stream().map(FileFormat::name).toList());
+  private static Message other(String extension) {
+    return switch (extension) {
+      case "wk1", "wks", "123" -> UnusableFileException.message("kind.old", extension);
+      default -> UnusableFileException.message("kind." + extension);
+    };
+  }
+
+  private static Message names() {
+    return ALL.stream()
+        .map(FileFormat::name)
+        .reduce((before, last) -> UnusableFileException.message("list", before, last))
+        .orElseThrow();
   }
 }

@@ -46,8 +46,8 @@ class ArchitectureTest {
           log.words: functions, functions.*, log.sheet, log.language
           log: functions, functions.*, log.sheet, log.words, log.language
           log.reading: functions, functions.*, log, log.sheet, log.words, log.language
-          log.layout: functions, functions.*, log, log.sheet, log.words
-          log.evidence: functions, functions.*, log, log.sheet, log.words, log.reading
+          log.layout: functions, functions.*, log, log.sheet, log.words, log.language
+          log.evidence: functions, functions.*, log, log.sheet, log.words, log.reading, log.language
           log.run: functions, functions.*, functions.catalogue, log, log.sheet, log.words, log.language
           log.understand: functions, functions.*, log, log.sheet, log.words, log.reading, log.layout, \
           log.evidence, log.run, log.language
@@ -56,10 +56,11 @@ class ArchitectureTest {
           log.audit: functions, functions.*, log, log.sheet, log.words, log.reading, log.fill, log.language
           log.overview: functions, functions.*, functions.catalogue, log, log.sheet, log.reading, \
           log.fill, log.language
-          log.answer: functions, log, log.sheet, log.understand, log.fill
-          runner.file:
+          log.answer: functions, log, log.sheet, log.understand, log.fill, log.language
+          runner.file: log.language
           runner.language: functions, log.language
-          runner.ask: log, log.sheet, log.understand, log.answer, runner.file
+          runner.ask: log, log.sheet, log.understand, log.answer, log.language, runner.file, \
+          runner.language
           runner.archive: runner.file
           runner.markup: functions, runner.file, runner.archive
           runner.sheet: log.sheet, runner.file, runner.markup
@@ -69,7 +70,7 @@ class ArchitectureTest {
           runner.markup, runner.sheet, runner.read, runner.extent
           runner.chart: functions, functions.*, log.*, runner.file, runner.archive, runner.markup, runner.sheet, \
           runner.read, runner.language
-          runner: runner.file, runner.sheet, runner.read, runner.write, runner.chart
+          runner: log.language, runner.file, runner.sheet, runner.read, runner.write, runner.chart
           runner.report: functions, log, log.overview, log.language, runner.file, runner.language
           runner.run: functions, log.*, runner, runner.file, runner.archive, runner.sheet, \
           runner.read, runner.write, runner.chart, runner.report, runner.ask, runner.language

@@ -83,7 +83,7 @@ final class CheckedPartStream extends InputStream {
   }
 
   private UnusableFileException damaged(Throwable cause) {
-    return new UnusableFileException("The file is damaged: " + part.name() + " is broken.", cause);
+    return UnusableFileException.damaged(part.name() + " is broken", cause);
   }
 
   @Override

@@ -188,6 +188,6 @@ record Directory(
   }
 
   private static UnusableFileException damaged(String how) {
-    return new UnusableFileException("The file is damaged: " + how + ".");
+    return UnusableFileException.damaged(how, null);
   }
 }

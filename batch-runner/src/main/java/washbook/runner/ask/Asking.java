@@ -10,9 +10,12 @@ import java.util.Set;
 import washbook.log.Doubt;
 import washbook.log.MapAnswer;
 import washbook.log.answer.AnswerTrial;
+import washbook.log.language.Message;
+import washbook.log.language.ToldException;
 import washbook.log.sheet.Grid;
 import washbook.log.understand.LogMap;
 import washbook.log.understand.SheetUnderstanding;
+import washbook.runner.language.Wording;
 
 /**
  * Asks each open question of a log once, with its answers and what would follow from each. What is
@@ -21,18 +24,20 @@ import washbook.log.understand.SheetUnderstanding;
 public final class Asking {
   private final BufferedReader in;
   private final PrintStream out;
+  private final Wording words;
   private boolean ended;
 
-  public Asking(BufferedReader in, PrintStream out) {
+  public Asking(BufferedReader in, PrintStream out, Wording words) {
     this.in = in;
     this.out = out;
+    this.words = words;
   }
 
   /** The map with the answers, that of {@code map} where nothing was answered. */
   public LogMap ask(List<Grid> sheets, LogMap map) throws IOException {
     LogMap answered = map;
     for (Grid grid : sheets) {
-      Set<String> left = new HashSet<>();
+      Set<Message> left = new HashSet<>();
       Optional<Doubt> open = next(grid, answered, left);
       while (open.isPresent() && !ended) {
         Doubt doubt = open.get();
@@ -47,27 +52,27 @@ public final class Asking {
     return answered;
   }
 
-  private static Optional<Doubt> next(Grid grid, LogMap map, Set<String> left) {
+  private static Optional<Doubt> next(Grid grid, LogMap map, Set<Message> left) {
     return SheetUnderstanding.understand(grid, map).doubts().stream()
         .filter(doubt -> !left.contains(doubt.asked()))
         .findFirst();
   }
 
   private Optional<LogMap> askOne(Grid grid, LogMap map, Doubt doubt) throws IOException {
-    out.println(grid.name() + ", " + doubt.cell() + ": " + doubt.asked());
+    out.println(words.say("ask.question", grid.name(), doubt.cell(), doubt.asked()));
     List<MapAnswer> answers = doubt.answers();
     if (answers.isEmpty()) {
-      out.println("  It is answered in the log or by a map, not here.");
+      out.println("  " + words.say("ask.elsewhere"));
       out.println();
       return Optional.empty();
     }
     for (int i = 0; i < answers.size(); i++) {
       MapAnswer answer = answers.get(i);
-      out.println("  " + (i + 1) + "  " + answer.text());
+      out.println("  " + (i + 1) + "  " + words.say(answer.told()));
       out.println("     " + consequence(grid, map, doubt, answer));
     }
     while (true) {
-      out.print("Number, or a line of a map as above; nothing leaves it open: ");
+      out.print(words.say("ask.prompt") + " ");
       out.flush();
       String typed = in.readLine();
       ended = typed == null;
@@ -87,26 +92,26 @@ public final class Asking {
     boolean number = typed.matches("\\d{1,2}");
     int chosen = number ? Integer.parseInt(typed) : 0;
     if (number && (chosen < 1 || chosen > answers.size())) {
-      out.println("There is no answer " + typed + ".");
+      out.println(words.say("ask.noAnswer", typed));
       return Optional.empty();
     }
     try {
       List<String> lines =
           number ? answers.get(chosen - 1).lines() : List.of(typed.split("\\s*;\\s*"));
       AnswerTrial trial = AnswerTrial.of(grid, map, doubt, lines);
-      out.println("  " + trial.text());
+      out.println("  " + words.say(trial.told()));
       out.println();
       return Optional.of(trial.map());
-    } catch (IllegalArgumentException noStatement) {
-      out.println(noStatement.getMessage());
+    } catch (ToldException noStatement) {
+      out.println(words.say(noStatement.told()));
       return Optional.empty();
     }
   }
 
-  private static String consequence(Grid grid, LogMap map, Doubt doubt, MapAnswer answer) {
+  private String consequence(Grid grid, LogMap map, Doubt doubt, MapAnswer answer) {
     try {
-      return AnswerTrial.of(grid, map, doubt, answer.lines()).text();
-    } catch (IllegalArgumentException untried) {
+      return words.say(AnswerTrial.of(grid, map, doubt, answer.lines()).told());
+    } catch (ToldException untried) {
       return "";
     }
   }

@@ -6,6 +6,8 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
+import washbook.log.language.Message;
+import washbook.log.language.ToldException;
 import washbook.log.understand.LogMap;
 import washbook.runner.file.UnusableFileException;
 
@@ -38,15 +40,15 @@ public record MapBeside(Path file, LogMap map) {
     }
     try {
       if (Files.size(file) > LARGEST) {
-        throw new IllegalArgumentException("it is larger than any map");
+        throw new ToldException(UnusableFileException.message("map.large"));
       }
       return new MapBeside(file, LogMap.parse(Files.readString(file)));
-    } catch (IllegalArgumentException unusable) {
-      throw unusable(file, unusable.getMessage(), unusable);
+    } catch (ToldException unusable) {
+      throw unusable(file, unusable.told(), unusable);
     } catch (CharacterCodingException otherEncoding) {
-      throw unusable(file, "it is no text in UTF-8", otherEncoding);
+      throw unusable(file, UnusableFileException.message("map.encoding"), otherEncoding);
     } catch (IOException unreadable) {
-      throw unusable(file, "it cannot be read", unreadable);
+      throw unusable(file, UnusableFileException.message("map.unreadable"), unreadable);
     }
   }
 
@@ -55,9 +57,9 @@ public record MapBeside(Path file, LogMap map) {
     return named.isSilent() ? of(log) : new MapBeside(null, named);
   }
 
-  private static UnusableFileException unusable(Path file, String why, Exception cause) {
-    return new UnusableFileException(
-        "The map '" + file.getFileName() + "' beside it: " + why, cause);
+  private static UnusableFileException unusable(Path file, Message why, Exception cause) {
+    return UnusableFileException.from(
+        cause, "map.beside", UnusableFileException.quoted(file.getFileName()), why);
   }
 
   /** Where the map beside a log lies, null where there is none. */

@@ -183,9 +183,7 @@ public final class OdsChartWriter implements ChartWriter {
 
   private static void refuseLocked(XmlSplicer splicer) throws IOException {
     if (splicer.attribute(ascii("table:structure-protected")) && splicer.value().equals("true")) {
-      throw new UnusableFileException(
-          "The workbook's structure is protected, so no sheet with charts can be added; lift the"
-              + " protection or leave out --chart.");
+      throw UnusableFileException.of("write.protected");
     }
   }
 

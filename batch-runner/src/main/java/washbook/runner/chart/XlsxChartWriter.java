@@ -153,9 +153,7 @@ public final class XlsxChartWriter implements ChartWriter {
         splicer.attribute(ascii("lockStructure"))
             && (splicer.value().equals("1") || splicer.value().equals("true"));
     if (isNew && locked) {
-      throw new UnusableFileException(
-          "The workbook's structure is protected, so no sheet with charts can be added; lift the"
-              + " protection or leave out --chart.");
+      throw UnusableFileException.of("write.protected");
     }
   }
 

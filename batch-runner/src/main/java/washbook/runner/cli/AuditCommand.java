@@ -53,13 +53,13 @@ final class AuditCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     Path report = run.report(files);
     Shard shard = run.shard(System.getenv());
-    LogMap given = map.read();
     Wording words = language.wording();
-    List<WorkItem> items = run.files(files, NOWHERE, shard);
+    LogMap given = map.read(words.language());
+    List<WorkItem> items = run.files(files, NOWHERE, shard, words.language());
     ConsoleAudit console = new ConsoleAudit(parent.out(), words, run.quiet());
     List<String> settings =
         List.of(map.text(), files.toString(), shard.toString(), words.language().code());
-    Journal notes = journal.open("audit", settings, items.size(), parent.err());
+    Journal notes = journal.open("audit", settings, items.size(), parent.err(), words.language());
     Stop stop = Stop.onTermination();
     try {
       ManyFiles<AuditReport> batch =
@@ -68,7 +68,8 @@ final class AuditCommand implements Callable<Integer> {
               console::add,
               notes,
               report == null ? null : Reports.openAudit(run.place(items), words),
-              parent.err());
+              parent.err(),
+              words.language());
       boolean whole = batch.run(items, run.threads(), stop);
       console.finish();
       return whole && !journal.failed() ? ExitCode.of(console.totals()) : ExitCode.FILE;

@@ -92,12 +92,13 @@ final class ExplainCommand implements Callable<Integer> {
     LogMap map =
         new Asking(
                 new BufferedReader(new InputStreamReader(System.in, Terminal.charset())),
-                parent.out())
+                parent.out(),
+                language.wording())
             .ask(sheets, before);
     if (map.equals(before)) {
       parent.out().println(language.wording().say("explain.nothing"));
     } else {
-      write(answers, map.print());
+      write(answers, map.print(language.wording().language()));
       parent.out().println(language.wording().say("explain.wrote", answers));
     }
     boolean open =
@@ -108,8 +109,8 @@ final class ExplainCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    LogMap named = map.read();
     Wording words = language.wording();
+    LogMap named = map.read(words.language());
     PrintStream out = parent.out();
     List<Understanding> sheets = new ArrayList<>();
     try {
@@ -121,21 +122,21 @@ final class ExplainCommand implements Callable<Integer> {
       if (ask) {
         return ask(beside.map());
       }
-      Explanation explanation = new Explanation(out);
+      Explanation explanation = new Explanation(out, words.language());
       for (Grid grid : FileFormats.of(file).reader().read(file)) {
         Understanding understanding = SheetUnderstanding.understand(grid, beside.map());
         sheets.add(understanding);
         explanation.print(understanding);
       }
       if (writeMap != null) {
-        write(writeMap, LogMap.write(sheets));
+        write(writeMap, LogMap.write(sheets, words.language()));
         out.println(words.say("explain.wrote", writeMap));
       }
     } catch (FileAlreadyExistsException exists) {
       parent.err().println(words.say("explain.exists", String.valueOf(exists.getMessage())));
       return ExitCode.FILE;
     } catch (IOException | RuntimeException failure) {
-      parent.err().println(file + ": " + Failure.reason(failure));
+      parent.err().println(file + ": " + Failure.reason(failure, words.language()));
       return ExitCode.FILE;
     }
     if (sheets.stream().anyMatch(sheet -> !sheet.doubts().isEmpty())) {

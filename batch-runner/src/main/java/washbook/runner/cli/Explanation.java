@@ -9,19 +9,22 @@ import picocli.CommandLine.Help.Column.Overflow;
 import picocli.CommandLine.Help.TextTable;
 import washbook.log.Understanding;
 import washbook.log.UnderstandingText;
+import washbook.log.language.Language;
 
 /** Prints what was understood of a sheet, set in columns. */
 final class Explanation {
   private static final int LINE = 80;
 
   private final PrintStream out;
+  private final Language language;
 
-  Explanation(PrintStream out) {
+  Explanation(PrintStream out, Language language) {
     this.out = out;
+    this.language = language;
   }
 
   void print(Understanding sheet) {
-    for (UnderstandingText.Section section : UnderstandingText.of(sheet)) {
+    for (UnderstandingText.Section section : UnderstandingText.of(sheet, language)) {
       out.println(section.heading());
       section.rows().forEach(this::print);
       for (String sentence : section.sentences()) {
@@ -37,7 +40,7 @@ final class Explanation {
     TextTable text =
         table(rows.columns().stream().mapToInt(UnderstandingText.Column::width).toArray());
     text.addRowValues(
-        rows.columns().stream().map(UnderstandingText.Column::title).toArray(String[]::new));
+        rows.columns().stream().map(column -> column.title(language)).toArray(String[]::new));
     for (List<String> cells : rows.cells()) {
       text.addRowValues(cells.toArray(new String[0]));
     }

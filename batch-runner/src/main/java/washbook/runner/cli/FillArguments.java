@@ -153,7 +153,8 @@ final class FillArguments {
 
   SheetFiller filler() {
     return new LogSheetFiller(
-        map.read(), new FillOptions(computed(), style, scale(), language(), userLanguage()));
+        map.read(userLanguage()),
+        new FillOptions(computed(), style, scale(), language(), userLanguage()));
   }
 
   /** Sheets that the map speaks of. Ask after {@link #filler}. */

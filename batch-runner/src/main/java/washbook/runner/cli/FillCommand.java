@@ -122,7 +122,7 @@ final class FillCommand implements Callable<Integer> {
     if (fill.out() != null && !dryRun) {
       LeftBehind.clearTree(fill.out());
     }
-    List<WorkItem> items = run.files(files, job.destination(), shard);
+    List<WorkItem> items = run.files(files, job.destination(), shard, fill.wording().language());
     ConsoleReport console = new ConsoleReport(out, fill.wording(), dryRun, run.quiet());
     Stop stop = Stop.onTermination();
     try {
@@ -132,7 +132,8 @@ final class FillCommand implements Callable<Integer> {
               console::add,
               openJournal(items, shard, err),
               report == null ? null : Reports.open(run.place(items), fill.wording()),
-              err);
+              err,
+              fill.wording().language());
       boolean whole = batch.run(items, threads, stop);
       console.finish();
       int code = whole && !journal.failed() ? ExitCode.of(console.totals()) : ExitCode.FILE;
@@ -173,6 +174,8 @@ final class FillCommand implements Callable<Integer> {
     settings.add(files.toString());
     settings.add(shard.toString());
     settings.add(warnings.settings());
-    return dryRun ? null : journal.open("fill", settings, items.size(), err);
+    return dryRun
+        ? null
+        : journal.open("fill", settings, items.size(), err, fill.wording().language());
   }
 }

@@ -8,6 +8,8 @@ import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import washbook.log.language.Language;
+import washbook.runner.file.UnusableFileException;
 import washbook.runner.run.Failure;
 import washbook.runner.run.Journal;
 import washbook.runner.run.JournalPlace;
@@ -42,8 +44,10 @@ final class JournalArguments {
    * Opens the journal, or gives null where none is worth its while.
    *
    * @param settings what the results depend on besides the files
+   * @param language in which is told why none is kept
    */
-  Journal open(String command, List<String> settings, int files, PrintStream err) {
+  Journal open(
+      String command, List<String> settings, int files, PrintStream err, Language language) {
     if (files < 2 && place == null && !resume) {
       return null;
     }
@@ -61,13 +65,18 @@ final class JournalArguments {
       }
       return journal;
     } catch (Journal.InUse other) {
-      err.println("No journal is kept: " + Failure.reason(other));
+      err.println(none(other, language));
       return null;
     } catch (IOException failure) {
       failed = true;
-      err.println("No journal is kept: " + Failure.reason(failure));
+      err.println(none(failure, language));
       return null;
     }
+  }
+
+  private static String none(IOException failure, Language language) {
+    String reason = Failure.reason(failure, language);
+    return UnusableFileException.message("journal.none", reason).in(language);
   }
 
   /** What is said when --journal names another file. */

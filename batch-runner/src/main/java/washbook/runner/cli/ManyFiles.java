@@ -3,6 +3,8 @@ package washbook.runner.cli;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.util.List;
+import washbook.log.language.Language;
+import washbook.runner.file.UnusableFileException;
 import washbook.runner.report.ReportWriter;
 import washbook.runner.run.FolderRun;
 import washbook.runner.run.Journal;
@@ -16,6 +18,7 @@ import washbook.runner.run.WorkItem;
  * @param console what a person reads
  * @param journal or null
  * @param report or null
+ * @param language in which is told how it ended
  * @param <R> what the work on one file gives
  */
 record ManyFiles<R>(
@@ -23,7 +26,8 @@ record ManyFiles<R>(
     FolderRun.Listener<R> console,
     Journal journal,
     ReportWriter<R> report,
-    PrintStream err) {
+    PrintStream err,
+    Language language) {
 
   /** Works on the files; false when it was stopped before the end or could not be noted. */
   boolean run(List<WorkItem> items, int threads, Stop stop) throws IOException {
@@ -42,16 +46,17 @@ record ManyFiles<R>(
               report.add(result);
             }
           });
-      noted = run.journalProblem() == null;
+      noted = !run.lostJournal();
       if (!noted) {
-        err.println(run.journalProblem() + " --continue would do these files again.");
+        String problem = run.journalProblem(language);
+        err.println(UnusableFileException.message("journal.again", problem).in(language));
       }
       if (report != null && !stop.isAsked()) {
         report.finish();
       }
     }
     if (stop.isAsked()) {
-      err.println("Stopped before the end; --continue takes it up.");
+      err.println(UnusableFileException.message("journal.stopped").in(language));
     }
     return noted && !stop.isAsked();
   }

@@ -7,6 +7,7 @@ import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import washbook.log.language.Language;
 import washbook.log.understand.LogMap;
 import washbook.runner.run.Failure;
 
@@ -26,8 +27,12 @@ final class MapArgument {
   private String text = "";
   private LogMap parsed = LogMap.none();
 
-  /** The map; one that says nothing where none is given. */
-  LogMap read() {
+  /**
+   * The map; one that says nothing where none is given.
+   *
+   * @param language in which is told what is wrong with it
+   */
+  LogMap read(Language language) {
     if (map == null) {
       return LogMap.none();
     }
@@ -36,7 +41,8 @@ final class MapArgument {
       parsed = LogMap.parse(text);
       return parsed;
     } catch (IOException | IllegalArgumentException unusable) {
-      throw WashbookCommand.Wrong.usage(spec, "--map " + map + ": " + Failure.reason(unusable));
+      throw WashbookCommand.Wrong.usage(
+          spec, "--map " + map + ": " + Failure.reason(unusable, language));
     }
   }
 

@@ -56,7 +56,7 @@ final class PortableCommand implements Callable<Integer> {
         show(file, done);
       } catch (IOException | RuntimeException failure) {
         failed = true;
-        parent.err().println(file + ": " + Failure.reason(failure));
+        parent.err().println(file + ": " + Failure.reason(failure, language.wording().language()));
       }
     }
     return failed

@@ -9,6 +9,7 @@ import java.util.Map;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import washbook.log.language.Language;
 import washbook.runner.file.FileIdentity;
 import washbook.runner.report.ReportPlace;
 import washbook.runner.report.Reports;
@@ -146,8 +147,8 @@ final class RunArguments {
   }
 
   /** The files to work on; a report that lies in a walked folder is no log. */
-  List<WorkItem> files(List<Path> given, Destination destination, Shard shard) {
-    List<WorkItem> items = FileList.of(given, destination, shard);
+  List<WorkItem> files(List<Path> given, Destination destination, Shard shard, Language language) {
+    List<WorkItem> items = FileList.of(given, destination, shard, language);
     if (report != null) {
       FileIdentity own = FileIdentity.of(report);
       items.removeIf(item -> FileIdentity.of(item.file()).equals(own));

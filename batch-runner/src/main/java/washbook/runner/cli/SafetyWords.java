@@ -7,7 +7,7 @@ import java.util.Set;
 import picocli.CommandLine;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.RunLast;
-import washbook.functions.SafetyNote;
+import washbook.runner.language.Caution;
 import washbook.runner.language.Wording;
 
 /** The caution: whole in the help of every command, one line at the end of a person's command. */
@@ -18,9 +18,14 @@ final class SafetyWords {
 
   private SafetyWords() {}
 
-  static void addTo(CommandLine line, PrintStream err) {
-    addNote(line);
-    line.getSubcommands().values().forEach(SafetyWords::addNote);
+  /**
+   * @param words of the note in the help; null where no help is asked for
+   */
+  static void addTo(CommandLine line, PrintStream err, Wording words) {
+    if (words != null) {
+      addNote(line, words);
+      line.getSubcommands().values().forEach(command -> addNote(command, words));
+    }
     line.setExecutionStrategy(
         given -> {
           int code = new RunLast().execute(given);
@@ -33,15 +38,15 @@ final class SafetyWords {
         });
   }
 
-  private static void addNote(CommandLine command) {
+  private static void addNote(CommandLine command, Wording words) {
     if (command.getCommandName().equals("help")) {
       return;
     }
     List<String> footer =
         new ArrayList<>(List.of(command.getCommandSpec().usageMessage().footer()));
     footer.add("");
-    footer.add(SafetyNote.TITLE + ":");
-    SafetyNote.LINES.forEach(sentence -> footer.add("  " + sentence));
+    footer.add(words.say("safety.title") + ":");
+    Caution.lines(words).forEach(sentence -> footer.add("  " + sentence));
     command.getCommandSpec().usageMessage().footer(footer.toArray(String[]::new));
   }
 

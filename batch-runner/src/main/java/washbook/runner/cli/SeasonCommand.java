@@ -43,8 +43,8 @@ import washbook.runner.season.SeasonKeeper;
     description = {
       "Reads all logs and writes one table of all batches: where each stands, what to look at, and"
           + " the curves of all batches of one kind over days. The logs are not changed.",
-      "An older table in its place is brought up to date: columns that you have added to it are kept"
-          + " with their batch, in .xlsx also their formulas and further sheets."
+      "An older table in its place is brought up to date: columns that you have added to it are"
+          + " kept with their batch, in .xlsx also their formulas and further sheets."
     },
     footerHeading = "%nExamples:%n",
     footer = {
@@ -96,14 +96,14 @@ final class SeasonCommand implements Callable<Integer> {
         new FillOptions(
                 Set.of(ComputedColumn.CORRECTED_GRAVITY, ComputedColumn.ABV), FormulaStyle.VALUES)
             .forUser(words.language());
-    LogSheetFiller filler = new LogSheetFiller(map.read(), options);
+    LogSheetFiller filler = new LogSheetFiller(map.read(words.language()), options);
     FillJob job =
         new FillJob(
             filler, NOWHERE, false, false, true, true, warnings.overviews(words.language()));
-    List<WorkItem> items = FileList.of(folders, NOWHERE, Shard.WHOLE);
+    List<WorkItem> items = FileList.of(folders, NOWHERE, Shard.WHOLE, words.language());
     FileIdentity own = FileIdentity.of(out);
     items.removeIf(item -> FileIdentity.of(item.file()).equals(own));
-    SeasonKeeper keeper = new SeasonKeeper(out, warnings.limits(), words);
+    SeasonKeeper keeper = new SeasonKeeper(out, warnings.limits(words.language()), words);
     Stop stop = Stop.onTermination();
     try {
       int workers = threads == null ? Runtime.getRuntime().availableProcessors() : threads;
@@ -113,7 +113,8 @@ final class SeasonCommand implements Callable<Integer> {
               (result, earlier) -> take(result.report(), keeper),
               null,
               null,
-              parent.err());
+              parent.err(),
+              words.language());
       if (!run.run(items, workers, stop)) {
         return ExitCode.FILE;
       }

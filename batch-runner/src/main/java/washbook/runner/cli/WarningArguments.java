@@ -6,8 +6,10 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import washbook.log.language.Language;
+import washbook.log.language.ToldException;
 import washbook.log.overview.Overviews;
 import washbook.log.overview.WarningLimits;
+import washbook.runner.language.Wording;
 
 /** When a batch is worth a warning. */
 final class WarningArguments {
@@ -26,21 +28,21 @@ final class WarningArguments {
               + " values are common practice, no source.")
   private List<String> given = List.of();
 
-  WarningLimits limits() {
+  WarningLimits limits(Language language) {
     try {
       return WarningLimits.parse(given);
-    } catch (IllegalArgumentException wrong) {
-      throw WashbookCommand.Wrong.usage(spec, "--limit: " + wrong.getMessage());
+    } catch (ToldException wrong) {
+      throw WashbookCommand.Wrong.usage(spec, "--limit: " + wrong.told().in(language));
     }
   }
 
   /** Makes overviews as of today, with warnings in that language. */
   Overviews overviews(Language language) {
-    return new Overviews(limits(), LocalDate.now(), language);
+    return new Overviews(limits(language), LocalDate.now(), language);
   }
 
   /** What results depend on. */
   String settings() {
-    return limits().toString();
+    return limits(Wording.ofUser("").language()).toString();
   }
 }

@@ -6,6 +6,9 @@ import java.io.PrintWriter;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
+import washbook.log.language.Language;
+import washbook.runner.language.HelpWords;
+import washbook.runner.language.Wording;
 import washbook.runner.report.ShownText;
 import washbook.runner.run.Failure;
 
@@ -47,7 +50,7 @@ class WashbookCommand {
       line.usage(line.getErr());
       return ExitCode.USAGE;
     }
-    return line.execute(args);
+    return line.execute(HelpWords.areWanted(args) ? HelpWords.withoutLanguage(args) : args);
   }
 
   static CommandLine commandLine(String[] args, PrintStream out, PrintStream err) {
@@ -62,7 +65,11 @@ class WashbookCommand {
     line.setErr(new PrintWriter(err, true, Terminal.charset()));
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setUsageHelpAutoWidth(true);
-    SafetyWords.addTo(line, err);
+    Wording words = HelpWords.areWanted(args) ? HelpWords.wording(args) : null;
+    if (words != null) {
+      HelpWords.translate(line, words.language());
+    }
+    SafetyWords.addTo(line, err, words);
     line.setExecutionExceptionHandler((failure, command, parsed) -> Wrong.failed(failure, err));
     line.setParameterExceptionHandler((wrong, given) -> explain(wrong));
     CommandLine calc = line.getSubcommands().get("calc");
@@ -107,9 +114,11 @@ class WashbookCommand {
 
     /** Says why a command could not go on, and gives its exit code. */
     static int failed(Exception failure, PrintStream err) {
+      Language language = Language.ofUser(System.getenv());
       new SafePrinter(err)
           .println(
-              "washbook: " + (failure instanceof IOException ? Failure.reason(failure) : failure));
+              "washbook: "
+                  + (failure instanceof IOException ? Failure.reason(failure, language) : failure));
       return ExitCode.FILE;
     }
 

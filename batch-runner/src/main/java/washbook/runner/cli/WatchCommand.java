@@ -168,7 +168,10 @@ final class WatchCommand implements Callable<Integer> {
       watcher.run(
           threads,
           once,
-          season == null ? log : new WatchSeason(log, season, warnings.limits(), fill.wording()));
+          season == null
+              ? log
+              : new WatchSeason(
+                  log, season, warnings.limits(fill.wording().language()), fill.wording()));
       noted = !watcher.isUnnoted();
       log.event("stopped", folder.toString(), log.totals().sentence(fill.wording()));
     } finally {

@@ -48,7 +48,7 @@ final class WatchSeason implements Watcher.Listener {
       keeper.update(LocalDate.now());
       problem = "";
     } catch (IOException | RuntimeException failure) {
-      String reason = words.say("season.failed", Failure.reason(failure));
+      String reason = words.say("season.failed", Failure.reason(failure, words.language()));
       if (!reason.equals(problem)) {
         log.notice(file.toString(), reason);
       }

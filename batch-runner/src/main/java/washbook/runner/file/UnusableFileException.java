@@ -1,16 +1,59 @@
 package washbook.runner.file;
 
 import java.io.IOException;
+import washbook.log.language.Language;
+import washbook.log.language.Message;
+import washbook.log.language.Messages;
 
-/** A file that cannot be worked on; the message is a sentence for people. */
+/** A file that cannot be worked on; says why, in the language of whoever reads it. */
 public final class UnusableFileException extends IOException {
   private static final long serialVersionUID = 1L;
 
+  private static final Messages TEXTS = new Messages(UnusableFileException.class);
+
+  private final transient Message told;
+
+  private UnusableFileException(Message told, Throwable cause) {
+    super(told.in(Language.EN), cause);
+    this.told = told;
+  }
+
+  /** A reason that is told in English, whoever reads it: what is wrong deep inside a file. */
   public UnusableFileException(String reason) {
-    super(reason);
+    this(message("plain", reason), null);
   }
 
   public UnusableFileException(String reason, Throwable cause) {
-    super(reason, cause);
+    this(message("plain", reason), cause);
+  }
+
+  /** One of the texts that stand beside this class. */
+  public static UnusableFileException of(String key, Object... arguments) {
+    return new UnusableFileException(message(key, arguments), null);
+  }
+
+  /** The same with what it comes from. */
+  public static UnusableFileException from(Throwable cause, String key, Object... arguments) {
+    return new UnusableFileException(message(key, arguments), cause);
+  }
+
+  /** A damaged file, with how it is damaged for whoever looks into it. */
+  public static UnusableFileException damaged(String how, Throwable cause) {
+    return from(cause, "damaged", how);
+  }
+
+  /** One of the texts that stand beside this class. */
+  public static Message message(String key, Object... arguments) {
+    return TEXTS.message(key, arguments);
+  }
+
+  /** A text of the person's in quotation marks, as an argument of another text. */
+  public static Object quoted(Object text) {
+    return message("quoted", text.toString());
+  }
+
+  /** Why it cannot be worked on. */
+  public Message told() {
+    return told;
   }
 }

@@ -47,7 +47,7 @@ public final class TextBuffer {
           semicolon++;
         }
         if (semicolon >= end || semicolon - i > 12) {
-          throw new UnusableFileException("The file is damaged: a text in it has a broken entity.");
+          throw UnusableFileException.damaged("a text in it has a broken entity", null);
         }
         appendEntity(new String(from, i + 1, semicolon - i - 1, StandardCharsets.US_ASCII));
         i = semicolon;
@@ -82,8 +82,8 @@ public final class TextBuffer {
     } catch (NumberFormatException e) {
       // refused below
     }
-    throw new UnusableFileException(
-        "The file is damaged: a text in it has an unknown entity (&" + name + ";).");
+    throw UnusableFileException.damaged(
+        "a text in it has an unknown entity (&" + name + ";)", null);
   }
 
   private void appendCharacter(int code) {

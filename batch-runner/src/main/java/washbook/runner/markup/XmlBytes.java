@@ -136,6 +136,6 @@ abstract class XmlBytes {
   }
 
   public final UnusableFileException damaged(String how) {
-    return new UnusableFileException("The file is damaged: in " + partName + ", " + how + ".");
+    return UnusableFileException.damaged("in " + partName + ", " + how, null);
   }
 }

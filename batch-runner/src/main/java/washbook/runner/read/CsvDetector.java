@@ -47,7 +47,7 @@ public final class CsvDetector {
     int bom = 0;
     Charset charset;
     if (startsWith(head, 0xff, 0xfe, 0, 0) || startsWith(head, 0, 0, 0xfe, 0xff)) {
-      throw new UnusableFileException("The file is UTF-32 text; save it as UTF-8.");
+      throw UnusableFileException.of("csv.utf32");
     } else if (startsWith(head, 0xff, 0xfe)) {
       bom = 2;
       charset = StandardCharsets.UTF_16LE;
@@ -59,8 +59,7 @@ public final class CsvDetector {
       charset = isUtf8(file) ? StandardCharsets.UTF_8 : WINDOWS_1252;
     }
     if (bom == 3 && charset != StandardCharsets.UTF_8) {
-      throw new UnusableFileException(
-          "The file says that it is UTF-8 and holds bytes that are not.");
+      throw UnusableFileException.of("csv.utf8");
     }
     boolean whole = head.length < HEAD;
     int start = bom;
@@ -130,8 +129,7 @@ public final class CsvDetector {
             in.readNBytes(bytes.array(), bytes.position(), bytes.capacity() - bytes.position());
         for (int i = bytes.position(); i < bytes.position() + got; i++) {
           if (bytes.get(i) == 0) {
-            throw new UnusableFileException(
-                "The file holds zero bytes: it is no text table, or UTF-16 without its byte order mark.");
+            throw UnusableFileException.of("csv.zero");
           }
         }
         bytes.position(bytes.position() + got);

@@ -53,8 +53,7 @@ public final class CsvScanner {
       int unit = take();
       if (unit == END) {
         if (inQuotes) {
-          throw new UnusableFileException(
-              "A quotation mark opened in record " + (recordsRead + 1) + " is never closed.");
+          throw UnusableFileException.of("csv.quote", recordsRead + 1);
         }
         if (recordEnd == 0) {
           return false;

@@ -36,26 +36,23 @@ public final class OdsPackage implements Closeable {
   private OdsPackage(Archive archive) throws IOException {
     this.archive = archive;
     if (archive.find("META-INF/documentsignatures.xml").isPresent()) {
-      throw new UnusableFileException(
-          "The workbook is digitally signed; a change would break the signature.");
+      throw UnusableFileException.of("signed");
     }
     Optional<Part> manifest = archive.find("META-INF/manifest.xml");
     boolean encrypted =
         archive.find("encrypted-package").isPresent()
             || manifest.isPresent() && text(manifest.get()).contains("encryption-data");
     if (encrypted) {
-      throw new UnusableFileException(
-          "The workbook is encrypted; save a copy without a password first.");
+      throw UnusableFileException.of("encrypted");
     }
     Optional<Part> kind = archive.find("mimetype");
     if (kind.isPresent() && !text(kind.get()).startsWith(KIND)) {
-      throw new UnusableFileException("The file is no OpenDocument spreadsheet.");
+      throw UnusableFileException.of("none.ods");
     }
     content =
         archive
             .find("content.xml")
-            .orElseThrow(
-                () -> new UnusableFileException("The file is damaged: it has no content.xml."));
+            .orElseThrow(() -> UnusableFileException.damaged("it has no content.xml", null));
   }
 
   public static OdsPackage open(Path file) throws IOException {

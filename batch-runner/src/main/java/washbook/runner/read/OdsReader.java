@@ -66,7 +66,7 @@ public final class OdsReader implements SheetReader {
         }
       }
       if (grids.isEmpty()) {
-        throw new UnusableFileException("The file is damaged: it has no sheets.");
+        throw UnusableFileException.of("damaged.sheets");
       }
       return grids;
     }

@@ -115,8 +115,7 @@ final class SmallXml {
       String body = text.replaceFirst("^\\s*<\\?xml[^>]*\\?>", "");
       return new ByteArrayInputStream(body.getBytes(StandardCharsets.UTF_8));
     } catch (CharacterCodingException e) {
-      throw new UnusableFileException(
-          "The file is damaged: " + part.name() + " has broken characters.", e);
+      throw UnusableFileException.damaged(part.name() + " has broken characters", e);
     }
   }
 }

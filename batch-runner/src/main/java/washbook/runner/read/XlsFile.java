@@ -48,7 +48,7 @@ public final class XlsFile {
       throw e;
     } catch (IOException | RuntimeException | StackOverflowError e) {
       // POI reports damage by whatever its parsing stumbles over.
-      throw new UnusableFileException("The file is damaged: it cannot be read as .xls.", e);
+      throw UnusableFileException.from(e, "damaged.xls");
     }
   }
 
@@ -95,7 +95,7 @@ public final class XlsFile {
       throw new UnusableFileException(TOO_OLD);
     }
     if (start.length < 8 || (start[0] & 0xff) != 0xD0 || (start[1] & 0xff) != 0xCF) {
-      throw new UnusableFileException("The file is no Excel 97-2003 workbook.");
+      throw UnusableFileException.of("none.xls");
     }
   }
 
@@ -104,12 +104,11 @@ public final class XlsFile {
 
   private static void checkStreams(DirectoryNode root) throws IOException {
     if (root.hasEntryCaseInsensitive("EncryptedPackage")) {
-      throw new UnusableFileException("The file is encrypted.");
+      throw UnusableFileException.of("encrypted.file");
     }
     if (root.hasEntryCaseInsensitive("_signatures")
         || root.hasEntryCaseInsensitive("_xmlsignatures")) {
-      throw new UnusableFileException(
-          "The file is digitally signed; a change would break the signature.");
+      throw UnusableFileException.of("signed");
     }
     if (!root.hasEntryCaseInsensitive("Workbook")) {
       if (root.hasEntryCaseInsensitive("Book")) {
@@ -132,7 +131,7 @@ public final class XlsFile {
       int kind = head[0] & 0xff | (head[1] & 0xff) << 8;
       int length = head[2] & 0xff | (head[3] & 0xff) << 8;
       if (kind == FILE_PASS) {
-        throw new UnusableFileException("The file is encrypted.");
+        throw UnusableFileException.of("encrypted.file");
       }
       if (!first && kind == EOF) {
         return;

@@ -48,7 +48,7 @@ public final class XlsReader implements SheetReader {
         grids.add(grid(workbook.getSheetAt(i), workbook.getSheetName(i)));
       }
       if (grids.isEmpty()) {
-        throw new UnusableFileException("The file is damaged: it has no sheets.");
+        throw UnusableFileException.of("damaged.sheets");
       }
       return grids;
     }

@@ -50,14 +50,13 @@ public final class XlsxPackage implements Closeable {
     workbook =
         new Relations(archive, "")
             .partByKind("officeDocument")
-            .orElseThrow(() -> new UnusableFileException("The file is no workbook."));
+            .orElseThrow(() -> UnusableFileException.of("none.workbook"));
     String type = types.getOrDefault("/" + workbook.name().toLowerCase(Locale.ROOT), "");
     if (type.contains("sheet.binary") || workbook.name().endsWith(".bin")) {
-      throw new UnusableFileException(
-          "The file is a binary workbook (.xlsb), which is not supported; save it as .xlsx.");
+      throw UnusableFileException.of("binary");
     }
     if (!type.isEmpty() && !type.contains("spreadsheetml") && !type.contains("ms-excel")) {
-      throw new UnusableFileException("The file is no workbook.");
+      throw UnusableFileException.of("none.workbook");
     }
     relations = new Relations(archive, workbook.name());
     readWorkbook();
@@ -77,7 +76,7 @@ public final class XlsxPackage implements Closeable {
     Part part =
         archive
             .find("[Content_Types].xml")
-            .orElseThrow(() -> new UnusableFileException("The file is no workbook."));
+            .orElseThrow(() -> UnusableFileException.of("none.workbook"));
     Map<String, String> types = new HashMap<>();
     SmallXml.read(
         archive,
@@ -98,8 +97,7 @@ public final class XlsxPackage implements Closeable {
                 .anyMatch(
                     part -> part.name().toLowerCase(Locale.ROOT).startsWith("_xmlsignatures/"));
     if (signed) {
-      throw new UnusableFileException(
-          "The workbook is digitally signed; any change would break the signature.");
+      throw UnusableFileException.of("signed");
     }
   }
 
@@ -125,8 +123,7 @@ public final class XlsxPackage implements Closeable {
     Relations.Relation relation =
         relations
             .byId(id)
-            .orElseThrow(
-                () -> new UnusableFileException("The file is damaged: a sheet has no part."));
+            .orElseThrow(() -> UnusableFileException.damaged("a sheet has no part", null));
     String kind = relation.kind();
     if (kind.equals("worksheet")) {
       Part part =
@@ -138,8 +135,7 @@ public final class XlsxPackage implements Closeable {
                           "The file is damaged: the part of sheet \"" + name + "\" is missing."));
       sheets.add(new Sheet(name, part));
     } else if (first && kind.endsWith("acrosheet")) {
-      throw new UnusableFileException(
-          "The workbook starts with a macro sheet of the old kind, which is not supported.");
+      throw UnusableFileException.of("macroSheet");
     }
   }
 

@@ -7,6 +7,10 @@ import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
+import washbook.log.language.Language;
+import washbook.log.language.Message;
+import washbook.log.language.ToldException;
+import washbook.runner.file.UnusableFileException;
 
 /** Says what went wrong with a file in words. */
 public final class Failure {
@@ -18,19 +22,35 @@ public final class Failure {
     void run() throws IOException;
   }
 
-  /** The reason as a sentence. */
+  /** The reason as a sentence in English. */
   public static String reason(Throwable failure) {
+    return reason(failure, Language.EN);
+  }
+
+  /** The reason as a sentence. */
+  public static String reason(Throwable failure, Language language) {
+    if (failure instanceof UnusableFileException unusable) {
+      return ended(unusable.told().in(language));
+    }
+    if (failure instanceof ToldException wrong) {
+      return ended(wrong.told().in(language));
+    }
     if (failure instanceof FileSystemException of) {
-      return "'" + of.getFile() + "': " + word(of) + ".";
+      Object file = UnusableFileException.quoted(String.valueOf(of.getFile()));
+      return UnusableFileException.message("system", file, word(of)).in(language);
     }
     if (failure instanceof OutOfMemoryError) {
-      return "There is not enough memory for it; start Java with a larger -Xmx.";
+      return UnusableFileException.message("memory.now").in(language);
     }
     String message = failure.getMessage();
     if (message == null || message.isBlank()) {
       return failure.getClass().getSimpleName() + ".";
     }
-    return message.endsWith(".") ? message : message + ".";
+    return ended(message);
+  }
+
+  private static String ended(String sentence) {
+    return sentence.endsWith(".") ? sentence : sentence + ".";
   }
 
   /** The same failure said of the file that the user knows. */
@@ -43,7 +63,19 @@ public final class Failure {
 
   /** The same failure said of another file. */
   static FileSystemException of(FileSystemException failure, Path target) {
-    return new FileSystemException(target.toString(), null, word(failure));
+    String file = target.toString();
+    if (failure instanceof NoSuchFileException) {
+      return new NoSuchFileException(file);
+    }
+    if (failure instanceof AccessDeniedException) {
+      return new AccessDeniedException(file);
+    }
+    if (failure instanceof FileAlreadyExistsException) {
+      return new FileAlreadyExistsException(file);
+    }
+    return failure instanceof NotDirectoryException
+        ? new NotDirectoryException(file)
+        : new FileSystemException(file, null, failure.getReason());
   }
 
   static void ignoring(Attempt attempt) {
@@ -54,19 +86,21 @@ public final class Failure {
     }
   }
 
-  private static String word(FileSystemException failure) {
+  private static Message word(FileSystemException failure) {
     if (failure instanceof NoSuchFileException) {
-      return "no such file or folder";
+      return UnusableFileException.message("system.none");
     }
     if (failure instanceof AccessDeniedException) {
-      return "permission denied";
+      return UnusableFileException.message("system.denied");
     }
     if (failure instanceof FileAlreadyExistsException) {
-      return "already exists";
+      return UnusableFileException.message("system.exists");
     }
     if (failure instanceof NotDirectoryException) {
-      return "not a folder";
+      return UnusableFileException.message("system.noFolder");
     }
-    return failure.getReason() == null ? "cannot be used" : failure.getReason();
+    return failure.getReason() == null
+        ? UnusableFileException.message("system.unusable")
+        : UnusableFileException.message("plain", failure.getReason());
   }
 }

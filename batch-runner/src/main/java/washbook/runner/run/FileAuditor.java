@@ -55,7 +55,7 @@ public final class FileAuditor implements FolderRun.Work<AuditReport> {
 
   @Override
   public AuditReport failed(WorkItem item, Exception failure) {
-    return failed(item, Failure.reason(failure));
+    return failed(item, Failure.reason(failure, language));
   }
 
   private AuditReport work(WorkItem item) {
@@ -66,7 +66,7 @@ public final class FileAuditor implements FolderRun.Work<AuditReport> {
     try {
       return audit(item);
     } catch (IOException | RuntimeException | StackOverflowError | OutOfMemoryError failure) {
-      return failed(item, Failure.reason(failure));
+      return failed(item, Failure.reason(failure, language));
     }
   }
 
@@ -85,7 +85,7 @@ public final class FileAuditor implements FolderRun.Work<AuditReport> {
       recognised |= !understanding.tables().isEmpty();
       for (Doubt doubt : understanding.doubts()) {
         String cell = ReportBuilder.inSheet(grid.name(), doubt.cell());
-        questions.add(new Refusal(cell, Refusal.NOT_SETTLED, doubt.question()));
+        questions.add(new Refusal(cell, Refusal.NOT_SETTLED, doubt.question(language)));
       }
       Audit audit = LogAuditor.audit(grid, understanding);
       for (Audit.Column column : audit.columns()) {

@@ -61,8 +61,9 @@ public final class FileFiller implements FolderRun.Work<FileResult> {
     return new FolderRun.Made<>(result, null);
   }
 
-  private static FileResult failed(WorkItem item, String code, Throwable failure) {
-    return FileResult.of(FileReport.failed(item.shown(), code, Failure.reason(failure)));
+  private FileResult failed(WorkItem item, String code, Throwable failure) {
+    return FileResult.of(
+        FileReport.failed(item.shown(), code, Failure.reason(failure, job.filler().messages())));
   }
 
   private FolderRun.Made<FileResult> read(WorkItem item) throws IOException {
@@ -95,8 +96,7 @@ public final class FileFiller implements FolderRun.Work<FileResult> {
       return made(new FileResult(done, null, false));
     }
     if (job.writesFormulas() && !format.holdsFormulas()) {
-      throw new UnusableFileException(
-          "A file of the kind " + format.name() + " takes values only; use --as values.");
+      throw UnusableFileException.of("write.valuesOnly", format.name());
     }
     try {
       PendingResult result = write(item, before, format, patches, charts);

@@ -11,7 +11,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import washbook.log.language.Language;
 import washbook.runner.file.FileIdentity;
+import washbook.runner.file.UnusableFileException;
 import washbook.runner.report.FileReport.Refusal;
 
 /** Collects the files that a command is about. */
@@ -20,32 +22,37 @@ public final class FileList {
   private final Set<FileIdentity> seen = new HashSet<>();
   private final Set<FileIdentity> read = new HashSet<>();
   private final Destination destination;
+  private final Language language;
 
   /** A file with what decides in which part of a spread job it is done. */
   private record Found(WorkItem item, Shard.Weighed weighed) {}
 
-  private FileList(Destination destination) {
+  private FileList(Destination destination, Language language) {
     this.destination = destination;
+    this.language = language;
   }
 
   /**
    * The files in the order of their names; those that cannot be worked on carry the reason. Folders
    * are walked, leaving out our own copies, hidden files and folders, office lock files, and the
    * folder that the results go to.
+   *
+   * @param language of the reasons
    */
-  public static List<WorkItem> of(List<Path> given, Destination destination, Shard shard) {
-    FileList list = new FileList(destination);
+  public static List<WorkItem> of(
+      List<Path> given, Destination destination, Shard shard, Language language) {
+    FileList list = new FileList(destination, language);
     for (Path path : given) {
       if (Files.isDirectory(path)) {
         list.walk(path);
       } else if (Files.isRegularFile(path)) {
         list.add(path, path.getFileName());
       } else if (Files.exists(path)) {
-        list.refuse(path, "It is not a plain file.");
+        list.refuse(path, list.reason("given.notPlain"));
       } else if (Files.isSymbolicLink(path)) {
-        list.refuse(path, "It is a symbolic link to a file that is not there.");
+        list.refuse(path, list.reason("given.deadLink"));
       } else {
-        list.refuse(path, "There is no such file.");
+        list.refuse(path, list.reason("given.none"));
       }
     }
     list.found.sort((a, b) -> a.item.shown().compareTo(b.item.shown()));
@@ -63,10 +70,10 @@ public final class FileList {
               destination.folder(),
               file -> add(folder.resolve(root.relativize(file)), root.relativize(file)),
               (file, failure) ->
-                  refuse(folder.resolve(root.relativize(file)), Failure.reason(failure)));
+                  refuse(folder.resolve(root.relativize(file)), Failure.reason(failure, language)));
       Files.walkFileTree(root, walk);
     } catch (IOException failure) {
-      refuse(folder, Failure.reason(failure));
+      refuse(folder, Failure.reason(failure, language));
     }
   }
 
@@ -83,11 +90,12 @@ public final class FileList {
       Path target = destination.of(file, inFolder);
       keep(new WorkItem(file, shown(file), target, null), inFolder);
     } catch (InvalidPathException unspeakable) {
-      refuse(
-          file,
-          "Its name has characters that cannot be written under the present language settings;"
-              + " set LC_ALL=C.UTF-8.");
+      refuse(file, reason("given.name"));
     }
+  }
+
+  private String reason(String key, Object... arguments) {
+    return UnusableFileException.message(key, arguments).in(language);
   }
 
   private void refuse(Path path, String reason) {
@@ -120,9 +128,9 @@ public final class FileList {
       FileIdentity target = FileIdentity.of(item.target());
       WorkItem other = owners.putIfAbsent(target, item);
       if (other != null) {
-        refuse(i, "Its result would overwrite that of " + other.shown() + ".");
+        refuse(i, reason("given.other", other.shown()));
       } else if (!destination.inPlace() && read.contains(target)) {
-        refuse(i, "Its result '" + item.target() + "' is itself one of the files to read.");
+        refuse(i, reason("given.self", UnusableFileException.quoted(item.target())));
       }
     }
   }

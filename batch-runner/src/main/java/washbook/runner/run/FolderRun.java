@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import washbook.log.language.Language;
+import washbook.runner.file.UnusableFileException;
 
 /**
  * Works on many files and hands on the results in the order of the files. Results are put into
@@ -78,11 +80,16 @@ public final class FolderRun<R> {
     }
   }
 
-  /** Why the journal could not be written; null when it could. */
-  public String journalProblem() {
-    return journalFailure == null
-        ? null
-        : "The journal could not be written: " + Failure.reason(journalFailure);
+  /** Whether the journal could not be written. */
+  public boolean lostJournal() {
+    return journalFailure != null;
+  }
+
+  /** Why the journal could not be written. */
+  public String journalProblem(Language language) {
+    return UnusableFileException.message(
+            "journal.unwritten", Failure.reason(journalFailure, language))
+        .in(language);
   }
 
   private Done<R> work(WorkItem item) {

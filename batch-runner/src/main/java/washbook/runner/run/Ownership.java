@@ -30,14 +30,10 @@ final class Ownership {
       Failure.ignoring(() -> view.setOwner(given.owner()));
       PosixFileAttributes has = view.readAttributes();
       if (needed && !(given.owner().equals(has.owner()) && given.group().equals(has.group()))) {
-        throw new UnusableFileException(
-            "'"
-                + to.target()
-                + "' belongs to "
-                + given.owner().getName()
-                + ":"
-                + given.group().getName()
-                + ", which a new file could not be given; it was left as it was.");
+        throw UnusableFileException.of(
+            "write.owner",
+            UnusableFileException.quoted(to.target()),
+            given.owner().getName() + ":" + given.group().getName());
       }
     }
     to.permit(given.permissions(), needed);

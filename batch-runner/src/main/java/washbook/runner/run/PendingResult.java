@@ -131,12 +131,11 @@ public final class PendingResult implements Closeable {
     try {
       SafeReplace.refuseWhereUnsafe(target);
       if (!FileStamp.of(source).equals(before)) {
-        throw new UnusableFileException(SafeReplace.CHANGED);
+        throw UnusableFileException.of("write.changed");
       }
       Object there = FileIdentity.key(target);
       if (there != null && placed.contains(there)) {
-        throw new UnusableFileException(
-            "Its result '" + target + "' would overwrite that of another file of this run.");
+        throw UnusableFileException.of("write.twice", UnusableFileException.quoted(target));
       }
       result.place();
       placed.add(result.key());

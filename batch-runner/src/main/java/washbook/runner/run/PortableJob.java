@@ -26,10 +26,7 @@ public final class PortableJob {
     PortableWriter writer =
         FileFormats.of(file)
             .portable()
-            .orElseThrow(
-                () ->
-                    new UnusableFileException(
-                        "Only .xlsx, .xlsm and .ods files can hold formulas of the pack."));
+            .orElseThrow(() -> UnusableFileException.of("write.packOnly"));
     PortableResult result = writer.inspect(file);
     if (result.formulas() == 0) {
       return new Done(null, result);
@@ -57,7 +54,7 @@ public final class PortableJob {
   /** What no reader of ours opens is no workbook to write, whatever formulas were found in it. */
   private static void checkReadable(Path file, Path written) throws IOException {
     if (FileFormats.of(file).reader().read(written).isEmpty()) {
-      throw new UnusableFileException("The file is damaged: it has no sheets.");
+      throw UnusableFileException.of("damaged.sheets");
     }
   }
 

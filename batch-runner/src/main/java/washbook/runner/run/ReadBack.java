@@ -123,10 +123,7 @@ final class ReadBack {
               ? isNumber(grid, row, column, number)
               : text == null || !grid.text(row, column.column()).isEmpty();
       if (!holds) {
-        throw new UnusableFileException(
-            "Read back, cell "
-                + CellAddress.of(row, column.column())
-                + " does not hold what was written; the file was left as it was.");
+        throw UnusableFileException.of("write.readBack", CellAddress.of(row, column.column()));
       }
     }
   }

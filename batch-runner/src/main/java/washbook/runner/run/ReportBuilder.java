@@ -54,7 +54,7 @@ final class ReportBuilder {
     }
     for (Doubt doubt : understanding.doubts()) {
       refusals.add(
-          new Refusal(inSheet(sheet, doubt.cell()), Refusal.NOT_SETTLED, doubt.question()));
+          new Refusal(inSheet(sheet, doubt.cell()), Refusal.NOT_SETTLED, doubt.question(language)));
     }
     for (CellRefusal refusal : filling.refusals()) {
       refusals.add(

@@ -19,9 +19,6 @@ import washbook.runner.file.UnusableFileException;
  * was and nothing is left beside it.
  */
 final class SafeReplace {
-  static final String CHANGED =
-      "The file was changed by another program in the meantime; nothing was written.";
-
   /** Writes or checks a result at a path. */
   @FunctionalInterface
   interface Step {
@@ -72,7 +69,7 @@ final class SafeReplace {
       boolean replaces = Files.exists(target);
       Ownership.give(replaces ? target : source, unfinished, replaces);
       if (!FileStamp.of(source).equals(before)) {
-        throw new UnusableFileException(CHANGED);
+        throw UnusableFileException.of("write.changed");
       }
       FileStamp old = replaces ? FileStamp.of(target) : null;
       result =
@@ -92,17 +89,16 @@ final class SafeReplace {
 
   static void refuseWhereUnsafe(Path target) throws IOException {
     if (Files.isSymbolicLink(target)) {
-      throw new UnusableFileException(
-          "'" + target + "' is a symbolic link; name the file itself to have it replaced.");
+      throw UnusableFileException.of("write.link", UnusableFileException.quoted(target));
     }
     if (Files.exists(target, LinkOption.NOFOLLOW_LINKS) && !Files.isRegularFile(target)) {
-      throw new UnusableFileException("'" + target + "' is not a plain file.");
+      throw UnusableFileException.of("write.notPlain", UnusableFileException.quoted(target));
     }
     if (Files.exists(target) && isReadOnly(target)) {
-      throw new UnusableFileException("'" + target + "' is read-only.");
+      throw UnusableFileException.of("write.readOnly", UnusableFileException.quoted(target));
     }
     if (Files.exists(target) && OfficeLock.isHeld(target)) {
-      throw new UnusableFileException("'" + target + "' is open in an office program.");
+      throw UnusableFileException.of("write.open", UnusableFileException.quoted(target));
     }
   }
 

@@ -122,7 +122,8 @@ public final class Watcher {
   /** Collects the files whose time has come; returns how many are still settling. */
   private int look(List<WorkItem> due, Listener listener) {
     int waiting = 0;
-    for (WorkItem item : FileList.of(List.of(folder), job.destination(), shard)) {
+    for (WorkItem item :
+        FileList.of(List.of(folder), job.destination(), shard, job.filler().messages())) {
       if (leftOut != null && FileIdentity.of(item.file()).equals(leftOut)) {
         continue;
       }
@@ -164,9 +165,9 @@ public final class Watcher {
             listener.done(result);
           }
         });
-    if (run.journalProblem() != null) {
+    if (run.lostJournal()) {
       unnoted = true;
-      notice(folder.toString(), run.journalProblem(), listener);
+      notice(folder.toString(), run.journalProblem(job.filler().messages()), listener);
     }
   }
 

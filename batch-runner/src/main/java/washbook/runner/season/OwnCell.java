@@ -84,12 +84,7 @@ record OwnCell(String head, Object value, String formula, XSSFCellStyle style, i
       }
       return FormulaRenderer.toFormulaString(names, parts);
     } catch (RuntimeException unknown) {
-      throw new UnusableFileException(
-          "The formula in your column '"
-              + head
-              + "', row "
-              + (row + 1)
-              + ", cannot be moved with its batch; nothing was written.");
+      throw UnusableFileException.of("season.formula", UnusableFileException.quoted(head), row + 1);
     }
   }
 }

@@ -88,11 +88,7 @@ final class OwnColumns {
         String sheet = shown(grid, row, ours.get(OverviewColumn.SHEET));
         own.rows.put(keys.of(file, sheet, batch), row);
       } else if (!isBlank(grid, row)) {
-        throw new UnusableFileException(
-            "Row "
-                + (row + 1)
-                + " of the older table belongs to no batch and would be lost; move it to another"
-                + " sheet or file. Nothing was written.");
+        throw UnusableFileException.of("season.row", row + 1);
       }
     }
     return own;
@@ -121,9 +117,7 @@ final class OwnColumns {
         return ours;
       }
     }
-    throw new UnusableFileException(
-        "The older table has lost its heads File, Sheet and Batch, so that its further columns"
-            + " cannot be kept; nothing was written.");
+    throw UnusableFileException.of("season.heads");
   }
 
   /** Our columns of one language in a row. */
@@ -154,11 +148,7 @@ final class OwnColumns {
     for (int row = headRow + 1; row < grid.rowCount(); row++) {
       for (int column = 1; column < grid.columnsUsed(row); column++) {
         if (grid.kind(row, column) != Kind.BLANK && !known.contains(column)) {
-          throw new UnusableFileException(
-              "Cell "
-                  + CellAddress.of(row, column)
-                  + " of the older table stands under no head and would be lost; give its column a"
-                  + " head. Nothing was written.");
+          throw UnusableFileException.of("season.cell", CellAddress.of(row, column));
         }
       }
     }

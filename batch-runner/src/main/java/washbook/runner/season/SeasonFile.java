@@ -81,7 +81,7 @@ public final class SeasonFile {
   public static void write(Season season, Path file, List<Path> logs) throws IOException {
     boolean replaces = Files.exists(file, LinkOption.NOFOLLOW_LINKS);
     if (replaces && isOpen(file)) {
-      throw new UnusableFileException("It is open in an office program; nothing was written.");
+      throw UnusableFileException.of("season.open");
     }
     String against = reasonAgainst(file);
     if (!against.isEmpty()) {
@@ -105,8 +105,7 @@ public final class SeasonFile {
       unfinished.permit(place.readers(), false);
       unfinished.force();
       if (replaces && !FileStamp.of(file).equals(before)) {
-        throw new UnusableFileException(
-            "It was changed by another program in the meantime; nothing was written.");
+        throw UnusableFileException.of("season.changed");
       }
       unfinished.place();
       unfinished.forceFolder();

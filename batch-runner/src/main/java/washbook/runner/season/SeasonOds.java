@@ -23,11 +23,12 @@ final class SeasonOds {
   private static final String STYLES =
       "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<office:document-styles"
           + SeasonOdsContent.NAMES
-          + " office:version=\"1.3\"><office:automatic-styles><style:page-layout style:name=\"wide\">"
-          + "<style:page-layout-properties fo:page-width=\"29.7cm\" fo:page-height=\"21cm\""
-          + " style:print-orientation=\"landscape\" style:scale-to-X=\"1\" style:scale-to-Y=\"0\""
-          + " fo:margin=\"1.2cm\"/></style:page-layout></office:automatic-styles>"
-          + "<office:master-styles><style:master-page style:name=\"Default\""
+          + " office:version=\"1.3\"><office:automatic-styles><style:page-layout"
+          + " style:name=\"wide\"><style:page-layout-properties fo:page-width=\"29.7cm\""
+          + " fo:page-height=\"21cm\" style:print-orientation=\"landscape\" style:scale-to-X=\"1\""
+          + " style:scale-to-Y=\"0\""
+          + " fo:margin=\"1.2cm\"/></style:page-layout></office:automatic-styles><office:master-styles><style:master-page"
+          + " style:name=\"Default\""
           + " style:page-layout-name=\"wide\"/></office:master-styles></office:document-styles>";
 
   private SeasonOds() {}
@@ -51,11 +52,8 @@ final class SeasonOds {
   private static void refuseToLose(Path file) throws IOException {
     for (Grid grid : FileFormats.of(file).reader().read(file)) {
       if (!SeasonSheet.isOne(grid) && grid.rowCount() > 0) {
-        throw new UnusableFileException(
-            "The older file has a sheet of yours, '"
-                + grid.name()
-                + "', which an .ods season cannot keep; move it to another file or take .xlsx."
-                + " Nothing was written.");
+        throw UnusableFileException.of(
+            "season.odsSheet", UnusableFileException.quoted(grid.name()));
       }
     }
     try (ZipFile zip = new ZipFile(file.toFile())) {
@@ -64,9 +62,7 @@ final class SeasonOds {
               zip.getInputStream(zip.getEntry("content.xml")).readAllBytes(),
               StandardCharsets.UTF_8);
       if (content.contains(" table:formula=")) {
-        throw new UnusableFileException(
-            "The older file has formulas of yours, which an .ods season cannot keep; make them"
-                + " values or take .xlsx. Nothing was written.");
+        throw UnusableFileException.of("season.odsFormulas");
       }
     }
   }

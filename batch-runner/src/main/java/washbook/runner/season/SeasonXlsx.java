@@ -168,11 +168,8 @@ final class SeasonXlsx {
       if (cell != null) {
         OwnCell one = OwnCell.of(head.getKey(), cell);
         if (one.isFormula() && own.isAmongOurs(head.getValue())) {
-          throw new UnusableFileException(
-              "Your column '"
-                  + head.getKey()
-                  + "' has formulas and stands among the columns of ours; move it to the right of"
-                  + " them. Nothing was written.");
+          throw UnusableFileException.of(
+              "season.among", UnusableFileException.quoted(head.getKey()));
         }
         kept.add(one);
       }

@@ -18,8 +18,7 @@ final class MemoryLimit {
   void take(long bytes) throws UnusableFileException {
     left -= bytes;
     if (left < 0) {
-      throw new UnusableFileException(
-          "The file needs more memory than this Java process may use (see java -Xmx).");
+      throw UnusableFileException.of("memory");
     }
   }
 }

@@ -17,11 +17,10 @@ public final class OwnCells {
   public static void refuseOthers(String sheet, int row, int column, boolean ours, boolean blank)
       throws UnusableFileException {
     if (!ours && !blank) {
-      throw new UnusableFileException(
-          "Cell "
-              + CellAddress.of(row, column)
-              + (sheet.isEmpty() ? "" : " of sheet \"" + sheet + "\"")
-              + " is not empty and not ours.");
+      throw sheet.isEmpty()
+          ? UnusableFileException.of("write.notOurs", CellAddress.of(row, column))
+          : UnusableFileException.of(
+              "write.notOursIn", CellAddress.of(row, column), UnusableFileException.quoted(sheet));
     }
   }
 }

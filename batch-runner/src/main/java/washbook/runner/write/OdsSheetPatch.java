@@ -66,7 +66,7 @@ final class OdsSheetPatch {
   /** Patches the sheet whose tag is the present token. */
   void apply(Token first) throws IOException {
     if (rows.lastColumn() >= COLUMNS || rows.lastRow() >= ROWS) {
-      throw new UnusableFileException("Sheet \"" + sheetName + "\" is full.");
+      throw UnusableFileException.of("write.full", UnusableFileException.quoted(sheetName));
     }
     if (first == Token.EMPTY) {
       markup.clear();

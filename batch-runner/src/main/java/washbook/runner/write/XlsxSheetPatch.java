@@ -67,7 +67,7 @@ final class XlsxSheetPatch {
 
   void apply() throws IOException {
     if (rows.lastColumn() >= CellReference.COLUMNS || rows.lastRow() >= CellReference.ROWS) {
-      throw new UnusableFileException("Sheet \"" + sheetName + "\" is full.");
+      throw UnusableFileException.of("write.full", UnusableFileException.quoted(sheetName));
     }
     boolean colsSeen = false;
     while (true) {

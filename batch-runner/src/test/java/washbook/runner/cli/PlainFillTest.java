@@ -83,7 +83,7 @@ final class PlainFillTest {
   @ParameterizedTest
   @ValueSource(strings = {"fill", "explain", "audit", "watch", "season", "portable"})
   void aCommandMadeAloneHasTheHelpThatItHasAmongAll(String name) {
-    String[][] ways = {{name}, {"help"}};
+    String[][] ways = {{name, "--help"}, {"help"}};
     String[] helps = new String[2];
     for (int i = 0; i < ways.length; i++) {
       CommandLine line = WashbookCommand.commandLine(ways[i], System.out, System.err);

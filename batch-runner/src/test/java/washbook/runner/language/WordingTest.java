@@ -27,6 +27,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import washbook.functions.SafetyNote;
 import washbook.log.language.Language;
 import washbook.log.language.Message;
+import washbook.runner.file.UnusableFileException;
 import washbook.runner.report.AuditReport;
 import washbook.runner.report.FileReport;
 import washbook.runner.report.OverviewColumn;
@@ -42,6 +43,10 @@ class WordingTest {
       Set.of(
           "totals.each",
           "totals.list",
+          "ask.question",
+          "plain",
+          "list",
+          "system",
           "season.sentence",
           "head.ours",
           "DE charts.reading",
@@ -76,12 +81,17 @@ class WordingTest {
           "is there already and is no season of this program",
           "is there already and cannot be read as a season of this program");
 
+  private static final List<Class<?>> OWNERS = List.of(Wording.class, UnusableFileException.class);
+
   private static Properties texts(Language language) {
+    return texts(Wording.class, language);
+  }
+
+  private static Properties texts(Class<?> owner, Language language) {
     Properties texts = new Properties();
     try (Reader reader =
         new InputStreamReader(
-            Wording.class.getResourceAsStream(language.code() + ".properties"),
-            StandardCharsets.UTF_8)) {
+            owner.getResourceAsStream(language.code() + ".properties"), StandardCharsets.UTF_8)) {
       texts.load(reader);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -92,19 +102,23 @@ class WordingTest {
   @ParameterizedTest
   @EnumSource(Language.class)
   void noTextIsMissingAndNoneIsLeftOver(Language language) {
-    assertEquals(
-        new TreeSet<>(texts(Language.EN).stringPropertyNames()),
-        new TreeSet<>(texts(language).stringPropertyNames()));
+    for (Class<?> owner : OWNERS) {
+      assertEquals(
+          new TreeSet<>(texts(owner, Language.EN).stringPropertyNames()),
+          new TreeSet<>(texts(owner, language).stringPropertyNames()));
+    }
   }
 
   @ParameterizedTest
   @EnumSource(Language.class)
   void everyPlaceholderOfATextStandsInItOnce(Language language) {
-    Properties english = texts(Language.EN);
-    Properties here = texts(language);
-    for (String key : english.stringPropertyNames()) {
-      assertEquals(
-          placeholders(english.getProperty(key)), placeholders(here.getProperty(key)), key);
+    for (Class<?> owner : OWNERS) {
+      Properties english = texts(owner, Language.EN);
+      Properties here = texts(owner, language);
+      for (String key : english.stringPropertyNames()) {
+        assertEquals(
+            placeholders(english.getProperty(key)), placeholders(here.getProperty(key)), key);
+      }
     }
   }
 
@@ -115,8 +129,12 @@ class WordingTest {
   @ParameterizedTest
   @EnumSource(value = Language.class, names = "EN", mode = EnumSource.Mode.EXCLUDE)
   void noTextIsLeftInEnglish(Language language) {
-    Properties english = texts(Language.EN);
-    Properties here = texts(language);
+    OWNERS.forEach(owner -> noTextIsLeftInEnglish(owner, language));
+  }
+
+  private static void noTextIsLeftInEnglish(Class<?> owner, Language language) {
+    Properties english = texts(owner, Language.EN);
+    Properties here = texts(owner, language);
     Set<String> left =
         english.stringPropertyNames().stream()
             .filter(key -> english.getProperty(key).equals(here.getProperty(key)))
@@ -172,12 +190,23 @@ class WordingTest {
     assertEquals(Set.of(), missing);
   }
 
+  @Test
+  void everyReasonAboutAFileIsUsed() throws IOException {
+    Set<String> unused =
+        new TreeSet<>(texts(UnusableFileException.class, Language.EN).stringPropertyNames());
+    for (Path file : sources("")) {
+      literals(file).forEach(literal -> unused.remove(literal.group(1)));
+    }
+    unused.removeIf(key -> key.matches("kind\\.(fods|sxc|uos|numbers|gsheet)"));
+    assertEquals(Set.of(), unused);
+  }
+
   /** Two words in a literal are a text, unless it is markup or the reason of an exception. */
   @Test
   void whatPeopleReadStandsInTheFiles() throws IOException {
     Set<String> found = new TreeSet<>();
     for (String room :
-        List.of("report", "season", "chart", "run/AuditColumns", "run/FileAuditor")) {
+        List.of("report", "season", "chart", "ask", "run/AuditColumns", "run/FileAuditor")) {
       for (Path file : sources(room)) {
         String code = code(file);
         for (MatchResult literal : LITERAL.matcher(code).results().toList()) {

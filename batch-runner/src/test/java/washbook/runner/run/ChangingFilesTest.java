@@ -24,6 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
 import washbook.log.Understanding;
 import washbook.log.fill.FillOptions;
 import washbook.log.fill.Filling;
+import washbook.log.language.Language;
 import washbook.log.sheet.Grid;
 import washbook.log.understand.LogMap;
 import washbook.runner.TestLogs;
@@ -66,7 +67,7 @@ final class ChangingFilesTest {
           }
         };
     FillJob job = new FillJob(filler, destination, false, false, false, false);
-    WorkItem item = FileList.of(List.of(log), destination, Shard.WHOLE).get(0);
+    WorkItem item = FileList.of(List.of(log), destination, Shard.WHOLE, Language.EN).get(0);
     List<FileReport> reports = new ArrayList<>();
     try {
       new FolderRun<>(new FileFiller(job), null, Stop.byHand())

@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import washbook.log.language.Language;
 import washbook.runner.file.LeftBehind;
 import washbook.runner.file.UnfinishedFile;
 
@@ -46,7 +47,8 @@ final class FileListTest {
 
   @Test
   void walksFoldersInOrderAndLeavesOutWhatIsNoLogOfTheUsers() {
-    List<WorkItem> items = FileList.of(List.of(folder), Destination.BESIDE, Shard.WHOLE);
+    List<WorkItem> items =
+        FileList.of(List.of(folder), Destination.BESIDE, Shard.WHOLE, Language.EN);
     assertEquals(List.of("a.xlsx", "b.xlsx", "old/c.xlsx", "results/e.xlsx"), names(items));
     assertEquals(folder.resolve("old/c.filled.xlsx"), items.get(2).target());
   }
@@ -54,7 +56,7 @@ final class FileListTest {
   @Test
   void keepsFoldersInsideTheResultFolderAndDoesNotReadItsOwnResults() {
     Destination out = new Destination(folder.resolve("results"), false, false);
-    List<WorkItem> items = FileList.of(List.of(folder), out, Shard.WHOLE);
+    List<WorkItem> items = FileList.of(List.of(folder), out, Shard.WHOLE, Language.EN);
     assertEquals(List.of("a.xlsx", "b.xlsx", "old/c.xlsx"), names(items));
     assertEquals(folder.resolve("results/old/c.xlsx"), items.get(2).target());
   }
@@ -62,7 +64,8 @@ final class FileListTest {
   @Test
   void aFileNamedTwiceIsDoneOnce() {
     Path a = folder.resolve("a.xlsx");
-    List<WorkItem> items = FileList.of(List.of(a, folder, a), Destination.BESIDE, Shard.WHOLE);
+    List<WorkItem> items =
+        FileList.of(List.of(a, folder, a), Destination.BESIDE, Shard.WHOLE, Language.EN);
     assertEquals(4, items.size());
   }
 
@@ -71,11 +74,11 @@ final class FileListTest {
     Files.writeString(folder.resolve("old/a.xlsx"), "another");
     Destination out = new Destination(folder.resolve("out"), false, false);
     List<Path> same = List.of(folder.resolve("a.xlsx"), folder.resolve("old/a.xlsx"));
-    List<WorkItem> items = FileList.of(same, out, Shard.WHOLE);
+    List<WorkItem> items = FileList.of(same, out, Shard.WHOLE, Language.EN);
     assertEquals(1, items.stream().filter(i -> i.refused() != null).count());
 
     List<Path> over = List.of(folder.resolve("a.xlsx"), folder.resolve("a.filled.xlsx"));
-    items = FileList.of(over, Destination.BESIDE, Shard.WHOLE);
+    items = FileList.of(over, Destination.BESIDE, Shard.WHOLE, Language.EN);
     assertNotNull(items.get(1).refused());
     assertTrue(items.get(1).refused().refusals().get(0).reason().contains("one of the files"));
   }
@@ -83,7 +86,8 @@ final class FileListTest {
   @Test
   void aMissingFileIsListedWithTheReason() {
     List<WorkItem> items =
-        FileList.of(List.of(folder.resolve("gone.xlsx")), Destination.BESIDE, Shard.WHOLE);
+        FileList.of(
+            List.of(folder.resolve("gone.xlsx")), Destination.BESIDE, Shard.WHOLE, Language.EN);
     assertEquals("There is no such file.", items.get(0).refused().refusals().get(0).reason());
   }
 
@@ -91,7 +95,8 @@ final class FileListTest {
   void shardsPartTheFolderByPathsInsideIt() {
     int total = 0;
     for (int i = 1; i <= 3; i++) {
-      total += FileList.of(List.of(folder), Destination.BESIDE, new Shard(i, 3)).size();
+      total +=
+          FileList.of(List.of(folder), Destination.BESIDE, new Shard(i, 3), Language.EN).size();
     }
     assertEquals(4, total);
   }
@@ -106,7 +111,7 @@ final class FileListTest {
     Path old = Files.writeString(folder.resolve("old/" + noLock), "given up");
     Files.setLastModifiedTime(old, FileTime.from(Instant.now().minus(Duration.ofHours(25))));
     try (UnfinishedFile living = UnfinishedFile.beside(folder.resolve("a.xlsx"))) {
-      FileList.of(List.of(folder), Destination.BESIDE, Shard.WHOLE);
+      FileList.of(List.of(folder), Destination.BESIDE, Shard.WHOLE, Language.EN);
       assertTrue(Files.exists(living.path()));
       assertFalse(Files.exists(dead));
       assertFalse(Files.exists(lock));

@@ -78,8 +78,8 @@ public record Batch(
   }
 
   /** Where the original gravity comes from, or why it is not known, as a sentence. */
-  public String originalGravityWhy() {
-    return isFed() ? original.why() + "; from then on that of everything put in" : original.why();
+  public Message originalGravityWhy() {
+    return isFed() ? Message.of("from.fed", original.why()) : original.why();
   }
 
   /** Whether the reading on a row is what the original gravity comes from. */

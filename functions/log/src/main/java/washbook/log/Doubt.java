@@ -1,7 +1,8 @@
 package washbook.log;
 
 import java.util.List;
-import java.util.stream.Collectors;
+import washbook.log.language.Language;
+import washbook.log.language.Message;
 
 /**
  * Something that header and values do not settle.
@@ -11,19 +12,25 @@ import java.util.stream.Collectors;
  * @param asked what the person has to say
  * @param answers how it is said in a map; none where only the sheet itself can be changed
  */
-public record Doubt(String cell, int headerRow, String asked, List<MapAnswer> answers) {
+public record Doubt(String cell, int headerRow, Message asked, List<MapAnswer> answers) {
 
   public Doubt {
     answers = List.copyOf(answers);
   }
 
-  /** The question with its answers, as it is told. */
+  /** The question with its answers, as it is told in English. */
   public String question() {
-    return answers.isEmpty()
-        ? asked
-        : asked
-            + " In a map: "
-            + answers.stream().map(MapAnswer::text).collect(Collectors.joining(", or "));
+    return question(Language.EN);
+  }
+
+  /** The question with its answers, as it is told. */
+  public String question(Language language) {
+    return answers.stream()
+        .map(MapAnswer::told)
+        .reduce((before, last) -> Message.of("answer.or", before, last))
+        .map(all -> Message.of("answer.inMap", asked, all))
+        .orElse(asked)
+        .in(language);
   }
 
   /** The same about the table below a header. */

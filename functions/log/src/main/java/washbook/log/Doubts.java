@@ -2,6 +2,7 @@ package washbook.log;
 
 import java.util.ArrayList;
 import java.util.List;
+import washbook.log.language.Message;
 
 /** The questions about a sheet, in the order in which they came up. */
 public final class Doubts {
@@ -12,7 +13,7 @@ public final class Doubts {
    * @param asked what the person has to say
    * @param answers how it is said in a map
    */
-  public void ask(String cell, String asked, MapAnswer... answers) {
+  public void ask(String cell, Message asked, MapAnswer... answers) {
     all.add(new Doubt(cell, -1, asked, List.of(answers)));
   }
 

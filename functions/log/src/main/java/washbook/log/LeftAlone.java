@@ -1,5 +1,7 @@
 package washbook.log;
 
+import washbook.log.language.Message;
+
 /**
  * A table that is no ferment's log as far as its evidence tells: nothing is written and nobody
  * asked.
@@ -7,4 +9,4 @@ package washbook.log;
  * @param cell address of the first cell of its header
  * @param why as a sentence
  */
-public record LeftAlone(String cell, String why) {}
+public record LeftAlone(String cell, Message why) {}

@@ -1,5 +1,7 @@
 package washbook.log;
 
+import washbook.log.language.Message;
+
 /**
  * What one column of a table was taken for.
  *
@@ -9,7 +11,7 @@ package washbook.log;
  * @param unit scale or unit as a word of CONVERT (SG, BRIX, C, F, L, KG ...), "" where none applies
  * @param why how role and unit were settled, as a sentence
  */
-public record LogColumn(int column, String header, Role role, String unit, String why) {
+public record LogColumn(int column, String header, Role role, String unit, Message why) {
 
   /** Written out: Java takes long over the first comparison that it makes of a record itself. */
   @Override

@@ -2,6 +2,7 @@ package washbook.log;
 
 import java.util.List;
 import java.util.Optional;
+import washbook.log.language.Message;
 import washbook.log.sheet.CellAddress;
 
 /**
@@ -23,7 +24,7 @@ public record LogTable(
     List<LogColumn> columns,
     List<Batch> batches,
     LogSettings settings,
-    List<String> remarks,
+    List<Message> remarks,
     boolean settled) {
 
   /** Written out: Java takes long over the first hash that it makes of a record itself. */

@@ -2,7 +2,6 @@ package washbook.log;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import washbook.log.language.Language;
 import washbook.log.language.Message;
 import washbook.log.words.ReadingScale;
 
@@ -16,14 +15,14 @@ public sealed interface OriginalGravity {
   String cell();
 
   /** Where it comes from, or why it is not known, as a sentence. */
-  String why();
+  Message why();
 
   /**
    * The log or its map states it.
    *
    * @param number the number in the cell where a formula can refer to it
    */
-  record Stated(double sg, String cell, String why, Optional<StatedNumber> number)
+  record Stated(double sg, String cell, Message why, Optional<StatedNumber> number)
       implements OriginalGravity {
     @Override
     public OptionalDouble gravity() {
@@ -43,16 +42,16 @@ public sealed interface OriginalGravity {
     }
 
     @Override
-    public String why() {
-      return "first reading, " + cell + ", corrected";
+    public Message why() {
+      return Message.of("from.first", cell);
     }
   }
 
   /** Nothing states it, or what does cannot be used. */
   record Unknown(String cell, Message missing) implements OriginalGravity {
     @Override
-    public String why() {
-      return missing.in(Language.EN);
+    public Message why() {
+      return missing;
     }
 
     @Override

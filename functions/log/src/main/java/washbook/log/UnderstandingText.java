@@ -3,30 +3,37 @@ package washbook.log;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.StringJoiner;
+import washbook.functions.Numbers;
+import washbook.log.language.Figure;
+import washbook.log.language.Language;
+import washbook.log.language.Message;
 import washbook.log.sheet.CellAddress;
 
-/** What was understood of a sheet, in words: the same wherever it is told. */
+/** What was understood of a sheet, in words: the same wherever it is told in one language. */
 public final class UnderstandingText {
   /** Characters of row numbers after which the rest is only counted. */
   private static final int MOST_ROW_TEXT = 40;
 
   private static final List<Column> COLUMNS =
       List.of(
-          new Column("", "", 4),
-          new Column("Header", "", 22),
-          new Column("Taken for", "", 20),
-          new Column("Why", "", 32));
+          new Column("blank", "plain", 4),
+          new Column("told.head.header", "plain", 22),
+          new Column("told.head.taken", "plain", 20),
+          new Column("told.head.why", "plain", 32));
 
   private static final List<Column> BATCHES =
       List.of(
-          new Column("Batch", "", 22),
-          new Column("Rows", "rows ", 14),
-          new Column("Original", "original gravity ", 10),
-          new Column("Where from", "", 32));
+          new Column("told.head.batch", "plain", 22),
+          new Column("told.head.rows", "told.rows", 14),
+          new Column("told.head.original", "told.original", 10),
+          new Column("told.head.from", "plain", 32));
 
-  private UnderstandingText() {}
+  private final Language language;
+
+  private UnderstandingText(Language language) {
+    this.language = language;
+  }
 
   /** One part of what is told: a heading with rows and sentences below. */
   public record Section(String heading, List<Rows> rows, List<String> sentences) {}
@@ -35,52 +42,76 @@ public final class UnderstandingText {
   public record Rows(List<Column> columns, List<List<String>> cells) {}
 
   /**
-   * @param title above the column
-   * @param label before a cell that is told without columns, "" for none
+   * @param title key of what stands above the column
+   * @param alone key of how a cell is told without columns
    * @param width characters that are enough for most cells
    */
-  public record Column(String title, String label, int width) {}
+  public record Column(String title, String alone, int width) {
+    /** What stands above the column. */
+    public String title(Language language) {
+      return Message.of(title).in(language);
+    }
+  }
 
   /** Everything about a sheet: a section for each table, then the open questions. */
-  public static List<Section> of(Understanding sheet) {
-    String name = "Sheet " + sheet.sheet();
+  public static List<Section> of(Understanding sheet, Language language) {
+    return new UnderstandingText(language).sections(sheet);
+  }
+
+  private String say(String key, Object... arguments) {
+    return Message.of(key, arguments).in(language);
+  }
+
+  private List<Section> sections(Understanding sheet) {
+    String name = sheet.sheet();
     List<String> leftAlone =
-        sheet.leftAlone().stream().map(a -> a.cell() + ": " + a.why()).toList();
+        sheet.leftAlone().stream().map(a -> say("told.of", a.cell(), a.why())).toList();
     if (sheet.isEmpty() && sheet.doubts().isEmpty()) {
-      return List.of(new Section(name + ": no log found.", List.of(), leftAlone));
+      return List.of(new Section(say("told.noLog", name), List.of(), leftAlone));
     }
     List<Section> sections = new ArrayList<>();
     for (LogTable table : sheet.tables()) {
       sections.add(
           new Section(
-              name + ", table " + table.range(),
+              say("told.table", name, table.range()),
               List.of(columns(table), batches(table)),
               sentences(table)));
     }
     for (StillRun run : sheet.runs()) {
       sections.add(
           new Section(
-              name + ", still run " + run.table().range(),
+              say("told.run", name, run.table().range()),
               List.of(columns(run.table())),
               sentences(run.table())));
     }
     if (!sheet.doubts().isEmpty()) {
       sections.add(
           new Section(
-              "Open questions on sheet " + sheet.sheet(),
+              say("told.questions", name),
               List.of(),
-              sheet.doubts().stream().map(d -> d.cell() + ": " + d.question()).toList()));
+              sheet.doubts().stream()
+                  .map(d -> say("told.of", d.cell(), d.question(language)))
+                  .toList()));
     }
     if (!leftAlone.isEmpty()) {
-      sections.add(new Section("Left alone on sheet " + sheet.sheet(), List.of(), leftAlone));
+      sections.add(new Section(say("told.alone", name), List.of(), leftAlone));
     }
     return sections;
   }
 
-  /** The same as lines, for places without columns. */
+  /** The same in English as lines. */
   public static String lines(Understanding sheet) {
+    return lines(sheet, Language.EN);
+  }
+
+  /** The same as lines, for places without columns. */
+  public static String lines(Understanding sheet, Language language) {
+    return new UnderstandingText(language).lines(of(sheet, language));
+  }
+
+  private String lines(List<Section> sections) {
     StringBuilder text = new StringBuilder();
-    for (Section section : of(sheet)) {
+    for (Section section : sections) {
       text.append(section.heading()).append('\n');
       for (Rows rows : section.rows()) {
         rows.cells().forEach(cells -> text.append("  ").append(line(rows, cells)).append('\n'));
@@ -90,31 +121,31 @@ public final class UnderstandingText {
     return text.toString();
   }
 
-  private static String line(Rows rows, List<String> cells) {
-    StringJoiner line = new StringJoiner(", ", cells.get(0) + ": ", "");
+  private String line(Rows rows, List<String> cells) {
+    StringJoiner line = new StringJoiner(", ");
     for (int i = 1; i < cells.size(); i++) {
       if (!cells.get(i).isEmpty()) {
-        line.add(rows.columns().get(i).label() + cells.get(i));
+        line.add(say(rows.columns().get(i).alone(), cells.get(i)));
       }
     }
-    return line.toString();
+    return say("told.of", cells.get(0), line);
   }
 
-  private static Rows columns(LogTable table) {
+  private Rows columns(LogTable table) {
     List<List<String>> cells = new ArrayList<>();
     for (LogColumn column : table.columns()) {
-      String unit = column.unit().isEmpty() ? "" : " in " + column.unit();
+      String role = say("role." + column.role());
       cells.add(
           List.of(
               CellAddress.letters(column.column()),
               oneLine(column.header()),
-              words(column.role()) + unit,
-              column.role() == Role.OTHER ? "" : column.why()));
+              column.unit().isEmpty() ? role : say("told.unit", role, column.unit()),
+              column.role() == Role.OTHER ? "" : column.why().in(language)));
     }
     return new Rows(COLUMNS, cells);
   }
 
-  private static Rows batches(LogTable table) {
+  private Rows batches(LogTable table) {
     List<List<String>> cells = new ArrayList<>();
     for (Batch batch : table.batches()) {
       boolean known = batch.originalGravity().isPresent();
@@ -123,25 +154,26 @@ public final class UnderstandingText {
               oneLine(batch.name()),
               rows(batch.rows()),
               known
-                  ? String.format(Locale.ROOT, "%.4f", batch.originalGravity().getAsDouble())
-                  : "unknown",
-              batch.originalGravityWhy()));
+                  ? new Figure(Numbers.fixed(batch.originalGravity().getAsDouble(), 4)).in(language)
+                  : say("told.unknown"),
+              batch.originalGravityWhy().in(language)));
     }
     return new Rows(BATCHES, cells);
   }
 
-  private static List<String> sentences(LogTable table) {
-    List<String> sentences = new ArrayList<>(table.remarks());
+  private List<String> sentences(LogTable table) {
+    List<String> sentences = new ArrayList<>();
+    table.remarks().forEach(remark -> sentences.add(remark.in(language)));
     if (!table.settled()) {
-      sentences.add("Nothing is filled in here before the questions below are answered.");
+      sentences.add(say("told.open"));
     }
     return sentences;
   }
 
   /** Rows as a person counts them: 4-20, or the first few of scattered ones. */
-  private static String rows(int[] rows) {
+  private String rows(int[] rows) {
     if (rows.length == 0) {
-      return "none";
+      return say("told.none");
     }
     StringJoiner parts = new StringJoiner(", ");
     int[] sorted = rows.clone();
@@ -159,10 +191,6 @@ public final class UnderstandingText {
       }
     }
     return parts.toString();
-  }
-
-  private static String words(Role role) {
-    return role.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
   private static String oneLine(String text) {

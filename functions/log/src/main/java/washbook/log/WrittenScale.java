@@ -1,6 +1,7 @@
 package washbook.log;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -49,6 +50,11 @@ public record WrittenScale(ReadingScale scale, boolean inThousandths) {
     return ReadingScale.isName(name)
         ? Optional.of(new WrittenScale(ReadingScale.valueOf(name), false))
         : Optional.empty();
+  }
+
+  /** The words of {@link #named}, for people. */
+  public static String words() {
+    return String.join(", ", Arrays.stream(ReadingScale.values()).map(ReadingScale::name).toList());
   }
 
   /** Every scale that figures are written on. */

@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import washbook.log.language.Language;
 import washbook.log.language.Message;
 
 /** The original gravity of a batch, also of one that was fed. */
@@ -51,10 +52,10 @@ class BatchTest {
     assertFalse(PLAIN.isFed());
     assertEquals(OptionalDouble.empty(), FED.originalGravity());
     assertEquals(1.065, PLAIN.originalGravity().orElseThrow());
-    assertEquals("first reading, B4, corrected", PLAIN.originalGravityWhy());
+    assertEquals("first reading, B4, corrected", PLAIN.originalGravityWhy().in(Language.EN));
     assertEquals(
         "first reading, B4, corrected; from then on that of everything put in",
-        FED.originalGravityWhy());
+        FED.originalGravityWhy().in(Language.EN));
   }
 
   @Test
@@ -62,11 +63,11 @@ class BatchTest {
     assertTrue(PLAIN.isFirstReading(3));
     assertFalse(PLAIN.isFirstReading(4));
     OriginalGravity stated =
-        new OriginalGravity.Stated(1.085, "B1", "stated in B1", Optional.empty());
+        new OriginalGravity.Stated(1.085, "B1", Message.of("from.cell", "B1"), Optional.empty());
     Batch batch = new Batch("Plum 3", new int[] {3}, stated, OptionalDouble.empty());
     assertFalse(batch.isFirstReading(3));
     assertEquals(1.085, batch.originalGravity().orElseThrow());
-    assertEquals("stated in B1", batch.originalGravityWhy());
+    assertEquals("stated in B1", batch.originalGravityWhy().in(Language.EN));
   }
 
   @Test
@@ -74,7 +75,8 @@ class BatchTest {
     OriginalGravity unknown = new OriginalGravity.Unknown("B1", Message.of("why.two"));
     Batch batch = new Batch("Plum 3", new int[] {3}, unknown, OptionalDouble.empty());
     assertEquals(OptionalDouble.empty(), batch.originalGravity());
-    assertEquals("the log states two original gravities", batch.originalGravityWhy());
+    assertEquals(
+        "the log states two original gravities", batch.originalGravityWhy().in(Language.EN));
     assertEquals(Message.of("why.two"), batch.originalGravityMissing(0));
     assertEquals(Message.NONE, PLAIN.originalGravityMissing(0));
   }

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import washbook.log.language.Language;
+import washbook.log.language.Message;
 import washbook.log.sheet.TestGrid;
 import washbook.log.words.ReadingScale;
 
@@ -71,7 +72,7 @@ class WrittenScaleTest {
 
   private static WrittenScale of(String unit, String... cells) {
     TestGrid grid = TestGrid.of("x", "Gravity\n" + String.join("\n", cells));
-    LogColumn column = new LogColumn(0, "Gravity", Role.GRAVITY, unit, "");
+    LogColumn column = new LogColumn(0, "Gravity", Role.GRAVITY, unit, Message.NONE);
     return WrittenScale.of(
         grid,
         new LogTable(

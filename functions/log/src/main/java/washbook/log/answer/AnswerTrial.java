@@ -10,6 +10,8 @@ import washbook.log.LogTable;
 import washbook.log.Understanding;
 import washbook.log.fill.ComputedTable;
 import washbook.log.fill.Filling;
+import washbook.log.language.Figure;
+import washbook.log.language.Message;
 import washbook.log.sheet.Grid;
 import washbook.log.understand.LogMap;
 import washbook.log.understand.SheetUnderstanding;
@@ -63,21 +65,20 @@ public record AnswerTrial(
   }
 
   /** It in words. */
-  public String text() {
-    String figures =
+  public Message told() {
+    Message figures =
         filled == 0
-            ? "nothing is filled"
-            : "alcohol from "
-                + Numbers.round(firstAbv, 1)
-                + " to "
-                + Numbers.round(lastAbv, 1)
-                + " % vol in "
-                + filled
-                + (filled == 1 ? " row" : " rows");
-    return figures
-        + (refused == 0 ? "" : ", " + refused + " refused")
-        + (questions == 0
-            ? ""
-            : questions == 1 ? "; one question is left" : "; " + questions + " questions are left");
+            ? Message.of("trial.nothing")
+            : Message.of(
+                filled == 1 ? "trial.alcohol.one" : "trial.alcohol.many",
+                new Figure(Numbers.round(firstAbv, 1)),
+                new Figure(Numbers.round(lastAbv, 1)),
+                filled);
+    Message told = refused == 0 ? figures : Message.of("trial.refused", figures, refused);
+    return switch (questions) {
+      case 0 -> told;
+      case 1 -> Message.of("trial.left.one", told);
+      default -> Message.of("trial.left.many", told, questions);
+    };
   }
 }

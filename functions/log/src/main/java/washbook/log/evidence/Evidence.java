@@ -13,6 +13,7 @@ import washbook.log.LogColumn;
 import washbook.log.LogTable;
 import washbook.log.OriginalGravity;
 import washbook.log.Role;
+import washbook.log.language.Message;
 import washbook.log.reading.RowTimes;
 import washbook.log.sheet.Grid;
 import washbook.log.words.BatchNameText;
@@ -114,13 +115,13 @@ public final class Evidence {
     return sum >= ENOUGH ? Verdict.FERMENT : sum >= WORTH_ASKING ? Verdict.OPEN : Verdict.OTHER;
   }
 
-  /** What weighs most on one side, as a part of a sentence; "" where nothing does. */
-  public String mostly(boolean against) {
+  /** What weighs most on one side, {@link Message#NONE} where nothing does. */
+  public Message mostly(boolean against) {
     return clues.stream()
         .filter(c -> c.weight < 0 == against)
         .max(Comparator.comparing(c -> Math.abs(c.weight)))
-        .map(c -> c.says)
-        .orElse("");
+        .map(Clue::said)
+        .orElse(Message.NONE);
   }
 
   private void words(int topRow) {

@@ -52,7 +52,10 @@ public final class LogFiller {
         ComputedColumnPlaces.Present there =
             placement.present(
                 table,
-                options.scale().orElseGet(() -> WrittenScale.of(grid, table)),
+                options
+                    .scale()
+                    .or(() -> table.settings().writing().scale())
+                    .orElseGet(() -> WrittenScale.of(grid, table)),
                 gravityIsNeeded);
         Set<ComputedColumn> columns = EnumSet.noneOf(ComputedColumn.class);
         columns.addAll(options.columns());
@@ -83,7 +86,10 @@ public final class LogFiller {
     List<FilledColumn> filled = new ArrayList<>();
     for (LogTable table : fills.keySet()) {
       Language language =
-          options.language().orElseGet(() -> LogLanguage.of(grid, table, options.userLanguage()));
+          options
+              .language()
+              .or(() -> table.settings().writing().language())
+              .orElseGet(() -> LogLanguage.of(grid, table, options.userLanguage()));
       Map<ComputedColumn, ComputedColumnPlaces.Place> places =
           placement.place(table, wanted.get(table), present.get(table), language);
       RowFormulas formulas =

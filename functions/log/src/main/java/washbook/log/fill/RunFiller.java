@@ -54,6 +54,7 @@ final class RunFiller {
     Language language =
         options
             .language()
+            .or(() -> run.table().settings().writing().language())
             .orElseGet(() -> LogLanguage.ofRun(grid, run.table(), options.userLanguage()));
     Map<ComputedColumn, ComputedColumnPlaces.Place> places =
         placement.place(run.table(), columns, there, language);

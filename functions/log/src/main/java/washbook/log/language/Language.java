@@ -27,6 +27,11 @@ public enum Language {
     return code;
   }
 
+  /** All codes, for people. */
+  public static String codes() {
+    return String.join(", ", ALL.stream().map(Language::code).toList());
+  }
+
   /** The language of a code with or without a country: {@code de}, {@code de_AT.UTF-8}. */
   public static Optional<Language> of(String code) {
     String whole = code.strip().toLowerCase(Locale.ROOT);

@@ -28,6 +28,25 @@ public record Message(Messages texts, String key, List<Object> arguments) {
     return new Message(key, List.of(arguments));
   }
 
+  public boolean isBlank() {
+    return equals(NONE);
+  }
+
+  /** Written out: Java takes long over the first comparison that it makes of a record itself. */
+  @Override
+  public boolean equals(Object other) {
+    return this == other
+        || (other instanceof Message that
+            && texts == that.texts
+            && key.equals(that.key)
+            && arguments.equals(that.arguments));
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * key.hashCode() + arguments.hashCode();
+  }
+
   /** The sentence. */
   public String in(Language language) {
     String text = texts.text(language, key);

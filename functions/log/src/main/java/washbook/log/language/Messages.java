@@ -9,21 +9,28 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** The texts of one program part, a file for each language; each is read when first asked for. */
+/**
+ * The texts of one program part, a file for each language; each is read when first asked for. What
+ * is seldom said stands in folders of its own, which are read only for a text that is in none
+ * before.
+ */
 public final class Messages {
   /** What is said about logs. */
-  static final Messages OF_LOGS = new Messages(Messages.class);
+  static final Messages OF_LOGS = new Messages(Messages.class, "understanding/");
 
   private final Class<?> owner;
-  private final List<Map<String, String>> loaded = new ArrayList<>();
+  private final List<String> folders = new ArrayList<>(List.of(""));
+  private final List<List<Map<String, String>>> loaded = new ArrayList<>();
 
   /**
    * @param owner the files {@code en.properties}, {@code de.properties} ... lie beside this class
+   * @param seldom folders beside it with more of them, each ending in /
    */
-  public Messages(Class<?> owner) {
+  public Messages(Class<?> owner, String... seldom) {
     this.owner = owner;
+    folders.addAll(List.of(seldom));
     for (int i = 0; i < Language.values().length; i++) {
-      loaded.add(new HashMap<>());
+      loaded.add(new ArrayList<>());
     }
   }
 
@@ -34,24 +41,29 @@ public final class Messages {
 
   /** The text with its placeholders {@code {0}}, {@code {1}}. */
   String text(Language language, String key) {
-    String text = texts(language).get(key);
-    if (text == null) {
-      throw new IllegalArgumentException("there is no message '" + key + "'");
+    for (int i = 0; i < folders.size(); i++) {
+      String text = texts(language, i).get(key);
+      if (text != null) {
+        return text;
+      }
     }
-    return text;
+    throw new IllegalArgumentException("there is no message '" + key + "'");
   }
 
-  private Map<String, String> texts(Language language) {
+  private Map<String, String> texts(Language language, int folder) {
     synchronized (loaded) {
-      Map<String, String> texts = loaded.get(language.ordinal());
-      if (texts.isEmpty()) {
-        try (InputStream in = owner.getResourceAsStream(language.code() + ".properties")) {
+      List<Map<String, String>> read = loaded.get(language.ordinal());
+      while (read.size() <= folder) {
+        Map<String, String> texts = new HashMap<>();
+        String name = folders.get(read.size()) + language.code() + ".properties";
+        try (InputStream in = owner.getResourceAsStream(name)) {
           read(new String(in.readAllBytes(), StandardCharsets.UTF_8), texts);
         } catch (IOException e) {
           throw new UncheckedIOException(e);
         }
+        read.add(texts);
       }
-      return texts;
+      return read.get(folder);
     }
   }
 

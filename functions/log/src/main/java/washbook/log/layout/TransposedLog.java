@@ -3,6 +3,7 @@ package washbook.log.layout;
 import java.util.Set;
 import washbook.log.Doubts;
 import washbook.log.Role;
+import washbook.log.language.Message;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
 import washbook.log.sheet.Grid.Kind;
@@ -63,14 +64,7 @@ public final class TransposedLog {
   }
 
   private static void ask(int time, int gravity, int label, Doubts doubts) {
-    doubts.ask(
-        CellAddress.of(gravity, label),
-        "The log runs across: its times stand side by side in row "
-            + (time + 1)
-            + " and its readings in row "
-            + (gravity + 1)
-            + ". Only logs that run down are filled. Can it be turned? In the spreadsheet: copy it"
-            + " and paste it transposed into a new sheet");
+    doubts.ask(CellAddress.of(gravity, label), Message.of("ask.across", time + 1, gravity + 1));
   }
 
   /** Whether a word of the trade stands near the top: then labels need not say more. */

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import washbook.functions.Numbers;
 import washbook.log.language.Figure;
 import washbook.log.language.Message;
+import washbook.log.language.ToldException;
 
 /** When a batch is worth a warning. Every limit has a usual value and can be set. */
 public final class WarningLimits {
@@ -64,7 +65,7 @@ public final class WarningLimits {
   /**
    * Reads settings such as {@code warmest=28}.
    *
-   * @throws IllegalArgumentException with a sentence for the person
+   * @throws ToldException with a sentence for the person
    */
   public static WarningLimits parse(List<String> settings) {
     Map<Limit, Double> given = new EnumMap<>(Limit.class);
@@ -73,18 +74,14 @@ public final class WarningLimits {
       Limit limit = named(sides[0].strip().toLowerCase(Locale.ROOT));
       Double value = sides.length < 2 ? null : Numbers.parse(sides[1].strip());
       if (value == null || !(value >= limit.least && value <= limit.most)) {
-        throw new IllegalArgumentException(
-            "'"
-                + setting
-                + "' must be "
-                + limit.word
-                + "=NUMBER, "
-                + Numbers.show(limit.least)
-                + " to "
-                + Numbers.show(limit.most)
-                + " "
-                + limit.unit
-                + ".");
+        throw new ToldException(
+            Message.of(
+                "limit.number",
+                Message.of("quoted", setting),
+                limit.word + "=NUMBER",
+                new Figure(Numbers.show(limit.least)),
+                new Figure(Numbers.show(limit.most)),
+                said(limit.unit)));
       }
       given.put(limit, value);
     }
@@ -97,8 +94,16 @@ public final class WarningLimits {
         .findFirst()
         .orElseThrow(
             () ->
-                new IllegalArgumentException(
-                    "There is no limit '" + word + "'; there are " + words() + "."));
+                new ToldException(
+                    Message.of("limit.unknown", Message.of("quoted", word), words())));
+  }
+
+  private static Object said(String unit) {
+    return switch (unit) {
+      case "days" -> Message.of("warning.days");
+      case "points" -> Message.of("scale.POINTS");
+      default -> unit;
+    };
   }
 
   private static String words() {

@@ -2,6 +2,7 @@ package washbook.log.run;
 
 import java.util.Set;
 import washbook.log.Doubts;
+import washbook.log.language.Message;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
 
@@ -28,10 +29,7 @@ final class JarsAcross {
       }
     }
     if (run && volume >= 0 && strength >= 0) {
-      doubts.ask(
-          CellAddress.of(Math.min(volume, strength), 0),
-          "Are these the jars of a still run, side by side? Jars are read one a row: transpose the"
-              + " table first.");
+      doubts.ask(CellAddress.of(Math.min(volume, strength), 0), Message.of("ask.jarsAcross"));
     }
   }
 

@@ -9,6 +9,7 @@ import washbook.functions.scale.TemperatureUnit;
 import washbook.log.Doubts;
 import washbook.log.LogColumn;
 import washbook.log.Role;
+import washbook.log.language.Message;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
 
@@ -51,7 +52,13 @@ final class RunColumns {
     this.doubts = doubts;
     header
         .cells()
-        .forEach(c -> put(c, Role.OTHER, "", c.text().isEmpty() ? "" : "no column of a run"));
+        .forEach(
+            c ->
+                put(
+                    c,
+                    Role.OTHER,
+                    "",
+                    c.text().isEmpty() ? Message.NONE : Message.of("col.run.none")));
     others();
     strengths();
     temperatures();
@@ -84,29 +91,30 @@ final class RunColumns {
       LogColumn before = uses.get(column);
       String unit =
           use.unit().isEmpty() && before.role() == use.role() ? before.unit() : use.unit();
-      uses.put(column, new LogColumn(column, before.header(), use.role(), unit, "by the map"));
+      uses.put(
+          column, new LogColumn(column, before.header(), use.role(), unit, Message.of("col.map")));
     }
   }
 
-  private void put(RunHeader.Cell cell, Role role, String unit, String why) {
+  private void put(RunHeader.Cell cell, Role role, String unit, Message why) {
     uses.put(cell.column(), new LogColumn(cell.column(), cell.text(), role, unit, why));
   }
 
   private void others() {
     for (RunHeader.Cell cell : header.cells()) {
       if (cell.has(RunWord.JAR) || cell.has(RunWord.BOTTLE)) {
-        put(cell, Role.JAR, "", "header names what is collected into");
+        put(cell, Role.JAR, "", Message.of("col.run.jar"));
       } else if (cell.has(RunWord.TIME)) {
-        put(cell, Role.TIME, "", "header");
+        put(cell, Role.TIME, "", Message.of("col.run.header"));
       } else if (cell.has(RunWord.DATE)) {
-        put(cell, Role.DATE, "", "header");
+        put(cell, Role.DATE, "", Message.of("col.run.header"));
       }
       if (cell.isPureAlcohol()) {
-        put(cell, Role.OWN_PURE_ALCOHOL, "", "header; left as it is");
+        put(cell, Role.OWN_PURE_ALCOHOL, "", Message.of("col.run.own"));
       }
       if (figures.numbers(cell.column()).length == 0
           && RunCuts.isColumn(grid, header.bottomRow() + 1, end, cell)) {
-        put(cell, Role.CUT, "", "its cells name heads, hearts and tails");
+        put(cell, Role.CUT, "", Message.of("col.run.cuts"));
       }
     }
   }
@@ -137,21 +145,13 @@ final class RunColumns {
     corrected = useTrue;
     strength = cell.column();
     if (!useTrue) {
-      true20.forEach(c -> put(c, Role.OWN_TRUE_STRENGTH, scale(c), "header says at 20 \u00b0C"));
+      true20.forEach(c -> put(c, Role.OWN_TRUE_STRENGTH, scale(c), Message.of("col.run.at20")));
     }
-    put(cell, Role.STRENGTH, scale(cell), useTrue ? "header; true strengths" : "header");
+    put(cell, Role.STRENGTH, scale(cell), Message.of(useTrue ? "col.run.true" : "col.run.header"));
     if (reading.size() > 1) {
-      open(
-          cell,
-          "Which column is the strength that was read, "
-              + letters(reading)
-              + "? Say in a map: column "
-              + CellAddress.letters(cell.column())
-              + " = STRENGTH");
+      open(cell, Message.of("ask.whichStrength", letters(reading), statement(cell, "STRENGTH")));
     } else if (figures.max(cell.column()) <= 1) {
-      open(
-          cell,
-          "The strengths are 1 at most: are they shares of one? Only % vol and proof are read");
+      open(cell, Message.of("ask.shares"));
     }
   }
 
@@ -213,7 +213,7 @@ final class RunColumns {
       boolean fahrenheit = cell.has(RunWord.F) && !cell.has(RunWord.C);
       boolean hot = figures.min(cell.column()) > (fahrenheit ? 140 : 60);
       if (cell.has(RunWord.HEAD) || hot && cell.has(RunWord.C)) {
-        put(cell, Role.HEAD_TEMPERATURE, fahrenheit ? "F" : "C", "header, values");
+        put(cell, Role.HEAD_TEMPERATURE, fahrenheit ? "F" : "C", Message.of("col.run.values"));
       } else {
         spirit.add(cell);
       }
@@ -225,23 +225,18 @@ final class RunColumns {
     List<RunHeader.Cell> named = found.stream().filter(c -> c.has(RunWord.SPIRIT)).toList();
     RunHeader.Cell cell = named.size() == 1 ? named.get(0) : found.get(0);
     temperature = cell.column();
-    put(cell, Role.TEMPERATURE, unit(cell), "header, values");
+    put(cell, Role.TEMPERATURE, unit(cell), Message.of("col.run.values"));
     if (found.size() > 1 && named.size() != 1) {
       open(
           cell,
-          "Which column is the temperature of the spirit, "
-              + letters(found)
-              + "? Say in a map: column "
-              + CellAddress.letters(cell.column())
-              + " = TEMPERATURE in C");
+          Message.of("ask.whichTemperature", letters(found), statement(cell, "TEMPERATURE in C")));
     } else if (unit(cell).isEmpty()) {
       open(
           cell,
-          "Are the temperatures in column "
-              + CellAddress.letters(cell.column())
-              + " those of the spirit, in \u00b0C or \u00b0F? Say in a map: column "
-              + CellAddress.letters(cell.column())
-              + " = TEMPERATURE in C");
+          Message.of(
+              "ask.spiritDegrees",
+              CellAddress.letters(cell.column()),
+              statement(cell, "TEMPERATURE in C")));
     }
   }
 
@@ -295,34 +290,24 @@ final class RunColumns {
     RunHeader.Cell cell = found.get(0);
     volume = cell.column();
     volumesAt20 = cell.isAt20();
-    put(cell, Role.VOLUME, volumeUnit(cell), "header");
+    put(cell, Role.VOLUME, volumeUnit(cell), Message.of("col.run.header"));
     if (found.size() > 1) {
-      open(
-          cell,
-          "Which column is the volume of the jars, "
-              + letters(found)
-              + "? Say in a map: column "
-              + CellAddress.letters(cell.column())
-              + " = VOLUME in ML");
+      open(cell, Message.of("ask.whichVolume", letters(found), statement(cell, "VOLUME in ML")));
     } else if (cell.has(RunWord.CUMULATIVE) || grows(cell)) {
       open(
           cell,
-          "The volumes in column "
-              + CellAddress.letters(cell.column())
-              + " grow from row to row: they look like what was collected so far. Only the volume"
-              + " of each jar is read: put it into a column of its own. If they are volumes of"
-              + " jars, say in a map: column "
-              + CellAddress.letters(cell.column())
-              + " = VOLUME in "
-              + (volumeUnit(cell).isEmpty() ? "ML" : volumeUnit(cell)));
+          Message.of(
+              "ask.sums",
+              CellAddress.letters(cell.column()),
+              statement(
+                  cell, "VOLUME in " + (volumeUnit(cell).isEmpty() ? "ML" : volumeUnit(cell)))));
     } else if (volumeUnit(cell).isEmpty()) {
       open(
           cell,
-          "In which unit are the volumes in column "
-              + CellAddress.letters(cell.column())
-              + "? Say in a map: column "
-              + CellAddress.letters(cell.column())
-              + " = VOLUME in ML, or in CL, L, GALUS");
+          Message.of(
+              "ask.volumeUnit",
+              CellAddress.letters(cell.column()),
+              statement(cell, "VOLUME in ML")));
     }
   }
 
@@ -385,13 +370,20 @@ final class RunColumns {
     return unitInCells(cell);
   }
 
-  private void open(RunHeader.Cell cell, String question) {
+  private void open(RunHeader.Cell cell, Message question) {
     settled = false;
-    questions.add(
-        () -> doubts.ask(CellAddress.of(header.bottomRow(), cell.column()), question + "."));
+    questions.add(() -> doubts.ask(CellAddress.of(header.bottomRow(), cell.column()), question));
   }
 
-  private static String letters(List<RunHeader.Cell> cells) {
-    return String.join(" or ", cells.stream().map(c -> CellAddress.letters(c.column())).toList());
+  /** A line of a map about a column. */
+  private static String statement(RunHeader.Cell cell, String use) {
+    return "column " + CellAddress.letters(cell.column()) + " = " + use;
+  }
+
+  private static Message letters(List<RunHeader.Cell> cells) {
+    return cells.stream()
+        .map(cell -> Message.of("plain", CellAddress.letters(cell.column())))
+        .reduce((before, last) -> Message.of("either", before, last))
+        .orElse(Message.NONE);
   }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Set;
 import washbook.log.LogColumn;
 import washbook.log.Role;
+import washbook.log.language.Message;
 import washbook.log.sheet.Grid;
 
 /** Weighs whether a table with volumes and strengths is a still run. */
@@ -80,13 +81,13 @@ final class RunEvidence {
     return verdict() == Verdict.OPEN;
   }
 
-  /** What weighs most on one side, as a part of a sentence; "" where nothing does. */
-  String mostly(boolean against) {
+  /** What weighs most on one side; {@link Message#NONE} where nothing does. */
+  Message mostly(boolean against) {
     return clues.stream()
         .filter(c -> c.weight < 0 == against)
         .max(Comparator.comparing(c -> Math.abs(c.weight)))
-        .map(c -> c.says)
-        .orElse("");
+        .map(RunClue::said)
+        .orElse(Message.NONE);
   }
 
   private void words(Grid grid, RunHeader header, List<LogColumn> columns, RunLines lines) {

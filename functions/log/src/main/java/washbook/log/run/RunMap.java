@@ -2,6 +2,7 @@ package washbook.log.run;
 
 import java.util.Map;
 import washbook.log.Role;
+import washbook.log.WritingWish;
 
 /**
  * What a person says about a table of jars.
@@ -16,6 +17,7 @@ import washbook.log.Role;
  * @param chargePercentVolume its strength, NaN when not said
  * @param pressureHPa at the still, NaN when not said
  * @param name of the run, "" when not said
+ * @param writing how it is to be written into
  */
 public record RunMap(
     Boolean isRun,
@@ -27,7 +29,8 @@ public record RunMap(
     double chargeLitres,
     double chargePercentVolume,
     double pressureHPa,
-    String name) {
+    String name,
+    WritingWish writing) {
 
   /** What one column holds; the unit is "" when header or values tell it. */
   public record Use(Role role, String unit) {}
@@ -35,7 +38,17 @@ public record RunMap(
   /** Says nothing. */
   public static RunMap none() {
     return new RunMap(
-        null, Map.of(), Double.NaN, null, Double.NaN, null, Double.NaN, Double.NaN, Double.NaN, "");
+        null,
+        Map.of(),
+        Double.NaN,
+        null,
+        Double.NaN,
+        null,
+        Double.NaN,
+        Double.NaN,
+        Double.NaN,
+        "",
+        WritingWish.NONE);
   }
 
   /** Finds what a map says about the table of a header. */

@@ -11,6 +11,8 @@ import washbook.log.LogTable;
 import washbook.log.Role;
 import washbook.log.StillRun;
 import washbook.log.StillRun.Charge;
+import washbook.log.language.Figure;
+import washbook.log.language.Message;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
 
@@ -66,22 +68,16 @@ final class RunTable {
       settled = false;
       doubts.ask(
           address(),
-          "At which temperature of the spirit were the strengths read? Say in a map:"
-              + " temperature = 15 C; or, if they are true strengths at 20 \u00b0C: corrected ="
-              + " yes.");
+          Message.of("ask.strengthTemperature", "temperature = 15 C", "corrected = yes"));
     } else if (settled && !settings.volumesAt20() && !hasTemperature(settings)) {
       settled = false;
       doubts.ask(
           address(),
-          "The strengths are true ones; at which temperature were the volumes read? Say in a map:"
-              + " volumes at 20 = yes; or: temperature = 15 C.");
+          Message.of("ask.volumeTemperature", "volumes at 20 = yes", "temperature = 15 C"));
     }
     if (settled && isProofOfUnknownCalibration(settings)) {
       settled = false;
-      doubts.ask(
-          address(),
-          "At which temperature is the proof hydrometer calibrated? Between 60 and 68 \u00b0F lie"
-              + " about 1.5 % vol. Say in a map: calibration = 60 F.");
+      doubts.ask(address(), Message.of("ask.proof", new Figure("1.5"), "calibration = 60 F"));
     }
     List<StillRun.Part> parts = parts(settings);
     if (parts == null) {
@@ -137,9 +133,7 @@ final class RunTable {
       if (restart && !begins && !isFirstJar(rows.jars.get(i))) {
         doubts.ask(
             CellAddress.of(rows.jars.get(i), columns.strength),
-            "Does another run begin here? The strength rises by more than "
-                + Numbers.show(RESTART)
-                + " % vol. Put a line with its name or a header above it, or correct the figure.");
+            Message.of("ask.anotherRun", new Figure(Numbers.show(RESTART))));
         return null;
       }
       if (end || restart) {
@@ -209,53 +203,52 @@ final class RunTable {
         header.lastColumn(),
         columns.all(),
         List.of(),
-        LogSettings.none(),
+        LogSettings.none().written(said.writing()),
         remarks(settings, parts),
         settled);
   }
 
-  private List<String> remarks(StillRun.Settings settings, List<StillRun.Part> parts) {
-    List<String> remarks = new ArrayList<>();
-    remarks.add(
-        settings.corrected()
-            ? "strengths are taken as true ones at 20 \u00b0C"
-            : "strengths are taken as read at the spirit's temperature"
-                + (columns.temperature >= 0 || Double.isNaN(settings.temperatureC())
-                    ? ""
-                    : ", " + Numbers.show(settings.temperatureC()) + " \u00b0C for all jars")
-                + "; alcoholometer calibrated at "
-                + Numbers.show(settings.calibrationC())
-                + " \u00b0C");
-    remarks.add(
-        settings.volumesAt20()
-            ? "volumes are taken as those at 20 \u00b0C"
-            : "volumes are taken as read at the spirit's temperature and brought to 20 \u00b0C");
+  private List<Message> remarks(StillRun.Settings settings, List<StillRun.Part> parts) {
+    List<Message> remarks = new ArrayList<>();
+    remarks.add(strengths(settings));
+    remarks.add(Message.of(settings.volumesAt20() ? "remark.volumes.true" : "remark.volumes.read"));
     if (!Double.isNaN(settings.pressureHPa())) {
-      remarks.add("air pressure " + Numbers.show(settings.pressureHPa()) + " hPa");
+      remarks.add(Message.of("remark.pressure", figure(settings.pressureHPa())));
     }
-    for (StillRun.Part part : parts) {
-      Charge charge = part.charge();
-      remarks.add(
-          "run "
-              + part.name()
-              + ", rows "
-              + (Arrays.stream(part.rows()).min().orElse(0) + 1)
-              + "-"
-              + (Arrays.stream(part.rows()).max().orElse(0) + 1)
-              + ": "
-              + (charge.pureAlcohol().isPresent()
-                  ? "charge of "
-                      + Numbers.show(charge.litres())
-                      + " L of "
-                      + Numbers.show(charge.percentVolume())
-                      + " % vol, stated in "
-                      + charge.cell()
-                  : charge.cell().isEmpty()
-                      ? "no charge stated, so no share of it"
-                      : "the charge stated in "
-                          + charge.cell()
-                          + " lacks litres or strength, so no share of it"));
-    }
+    parts.forEach(part -> remarks.add(remark(part)));
     return remarks;
+  }
+
+  private Message strengths(StillRun.Settings settings) {
+    if (settings.corrected()) {
+      return Message.of("remark.strengths.true");
+    }
+    Figure calibration = figure(settings.calibrationC());
+    return columns.temperature >= 0 || Double.isNaN(settings.temperatureC())
+        ? Message.of("remark.strengths.read", calibration)
+        : Message.of("remark.strengths.one", figure(settings.temperatureC()), calibration);
+  }
+
+  private static Message remark(StillRun.Part part) {
+    Charge charge = part.charge();
+    int first = Arrays.stream(part.rows()).min().orElse(0) + 1;
+    int last = Arrays.stream(part.rows()).max().orElse(0) + 1;
+    if (charge.pureAlcohol().isPresent()) {
+      return Message.of(
+          "remark.run.charge",
+          part.name(),
+          first,
+          last,
+          figure(charge.litres()),
+          figure(charge.percentVolume()),
+          charge.cell());
+    }
+    return charge.cell().isEmpty()
+        ? Message.of("remark.run.none", part.name(), first, last)
+        : Message.of("remark.run.lacking", part.name(), first, last, charge.cell());
+  }
+
+  private static Figure figure(double number) {
+    return new Figure(Numbers.show(number));
   }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import washbook.log.Doubts;
 import washbook.log.LeftAlone;
 import washbook.log.StillRun;
+import washbook.log.language.Message;
 import washbook.log.sheet.Grid;
 
 /**
@@ -107,7 +108,7 @@ public final class StillRuns {
       } else if (one.evidence().isWorthAsking()) {
         ask(one);
       } else {
-        leaveAlone(one.table(), one.header(), "little says that it is one");
+        leaveAlone(one.table(), one.header(), Message.of("alone.little"));
       }
     }
     if (runs.size() > 1) {
@@ -117,34 +118,27 @@ public final class StillRuns {
     }
   }
 
-  private void leaveAlone(RunTable table, RunHeader header, String why) {
+  private void leaveAlone(RunTable table, RunHeader header, Message why) {
     String row = String.valueOf(header.bottomRow() + 1);
     leftAlone.add(
         new LeftAlone(
             table.address(),
-            "The table below row "
-                + row
-                + " is left alone as a still run: "
-                + why
-                + ". If it is one, say in a map: header row = "
-                + row
-                + ", run = yes"));
+            Message.of("alone.run", row, why, "header row = " + row + ", run = yes")));
   }
 
   private void ask(Open one) {
     String row = String.valueOf(one.header().bottomRow() + 1);
-    String against = one.evidence().mostly(true);
+    Message against = one.evidence().mostly(true);
     doubts.ask(
         one.table().address(),
-        "Is the table below row "
-            + row
-            + " a still run? "
-            + one.evidence().mostly(false)
-            + ", but "
-            + (against.isEmpty() ? "nothing else says so" : against)
-            + ". Say in a map: header row = "
-            + row
-            + ", then run = yes or run = no.");
+        Message.of(
+            "ask.isRun",
+            row,
+            one.evidence().mostly(false),
+            against.isBlank() ? Message.of("ask.nothingElse") : against,
+            "header row = " + row,
+            "run = yes",
+            "run = no"));
   }
 
   /** One past the last row that can belong to a header: where the next one over it begins. */

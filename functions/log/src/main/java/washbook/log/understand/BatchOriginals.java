@@ -68,7 +68,7 @@ final class BatchOriginals {
       return new Batch(
           name,
           batchRows,
-          new Stated(byMap, "", "stated in the map", Optional.empty()),
+          new Stated(byMap, "", Message.of("from.map"), Optional.empty()),
           originalBrix(byMap));
     }
     Batch fromColumn = fromColumn(name, batchRows);
@@ -102,13 +102,11 @@ final class BatchOriginals {
         String cell = CellAddress.of(row, use.column());
         doubts.ask(
             cell,
-            "Batch "
-                + name
-                + " has the original gravities "
-                + Numbers.show(found)
-                + " and "
-                + Numbers.show(value)
-                + ": which one holds? Correct the column, or say it.",
+            Message.of(
+                "ask.twoOriginals",
+                name,
+                new Figure(Numbers.show(found)),
+                new Figure(Numbers.show(value))),
             MapAnswer.like("original gravity of " + name + " = 1.085 SG"));
         return Batch.unknown(name, batchRows, cell, Message.of("why.two"));
       }
@@ -140,7 +138,7 @@ final class BatchOriginals {
     }
     doubts.ask(
         list.cell(),
-        "Which of the original gravities that begin there is that of batch " + name + "?",
+        Message.of("ask.whichOriginal", name),
         MapAnswer.like("original gravity of " + name + " = 1.085 SG"),
         MapAnswer.of("original gravity = first reading"));
     return Batch.unknown(name, batchRows, list.cell(), Message.of("why.two"));
@@ -215,7 +213,7 @@ final class BatchOriginals {
     if (scale.isEmpty()) {
       doubts.ask(
           cell,
-          "On which scale is the original gravity " + Numbers.show(value) + "?",
+          Message.of("ask.originalScale", new Figure(Numbers.show(value))),
           MapAnswer.like("original gravity = " + Numbers.show(value) + " BRIX"));
       return Batch.unknown(name, batchRows, cell, Message.of("why.scale"));
     }
@@ -227,7 +225,7 @@ final class BatchOriginals {
       return new Batch(
           name,
           batchRows,
-          new Stated(gravity, cell, "stated in " + cell, number),
+          new Stated(gravity, cell, Message.of("from.cell", cell), number),
           originalBrix(gravity));
     } catch (RefusedException refused) {
       return Batch.unknown(

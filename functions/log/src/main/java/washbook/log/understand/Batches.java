@@ -122,9 +122,7 @@ final class Batches {
           && batches.stream().noneMatch(b -> Arrays.stream(b.rows()).anyMatch(r -> r == row))) {
         doubts.ask(
             CellAddress.of(row, table.firstColumn()),
-            "Which row is meant? The map speaks of row "
-                + (row + 1)
-                + ", which belongs to no batch; what it says of it was not used.");
+            Message.of("ask.otherRow", row + 1));
       }
     }
   }
@@ -203,7 +201,7 @@ final class Batches {
     }
     doubts.ask(
         cell,
-        "Was batch " + batch.name() + " blended when it had begun to ferment?",
+        Message.of("ask.blended", batch.name()),
         MapAnswer.like("original gravity of " + batch.name() + " = 1.055 SG"),
         MapAnswer.of("original gravity = first reading"));
     return batch.withoutOriginal(cell, Message.of("why.late", cell));

@@ -9,6 +9,7 @@ import washbook.log.Doubts;
 import washbook.log.LogColumn;
 import washbook.log.MapAnswer;
 import washbook.log.Role;
+import washbook.log.language.Message;
 import washbook.log.layout.Header;
 import washbook.log.layout.Header.HeaderCell;
 import washbook.log.layout.TableRows;
@@ -34,11 +35,8 @@ final class ColumnAssignment {
     this.said = said;
     this.doubts = doubts;
     for (HeaderCell cell : header.cells()) {
-      String why =
-          isSaid(cell)
-              ? "by the map"
-              : cell.role() == Role.OTHER ? "its header names nothing of a log" : "by its header";
-      change(cell, cell.role(), "", why);
+      String why = isSaid(cell) ? "col.map" : cell.role() == Role.OTHER ? "col.none" : "col.header";
+      change(cell, cell.role(), "", Message.of(why));
     }
   }
 
@@ -85,7 +83,7 @@ final class ColumnAssignment {
     if (!named.isEmpty()) {
       header.cells().stream()
           .filter(c -> of(c).role() == role && !named.contains(c))
-          .forEach(c -> change(c, Role.OTHER, "", "the map names another column"));
+          .forEach(c -> change(c, Role.OTHER, "", Message.of("col.mapOther")));
     }
   }
 
@@ -110,11 +108,11 @@ final class ColumnAssignment {
         : Optional.of(ReadingScale.valueOf(unit));
   }
 
-  void change(HeaderCell cell, Role role, String unit, String why) {
+  void change(HeaderCell cell, Role role, String unit, Message why) {
     uses.put(cell.column(), new LogColumn(cell.column(), cell.text(), role, unit, why));
   }
 
-  void doubt(HeaderCell cell, String asked, MapAnswer... answers) {
+  void doubt(HeaderCell cell, Message asked, MapAnswer... answers) {
     doubts.ask(CellAddress.of(header.bottomRow(), cell.column()), asked, answers);
   }
 

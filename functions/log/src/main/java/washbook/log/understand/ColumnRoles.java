@@ -11,10 +11,12 @@ import washbook.log.Doubts;
 import washbook.log.LogColumn;
 import washbook.log.MapAnswer;
 import washbook.log.Role;
+import washbook.log.language.Message;
 import washbook.log.layout.Header;
 import washbook.log.layout.Header.HeaderCell;
 import washbook.log.layout.KeyLine;
 import washbook.log.layout.TableRows;
+import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
 import washbook.log.words.AmountUnit;
 import washbook.log.words.CellText;
@@ -80,7 +82,7 @@ final class ColumnRoles {
       }
     }
     if (wordiest != null) {
-      columns.change(wordiest, Role.NOTE, "", "it holds remarks");
+      columns.change(wordiest, Role.NOTE, "", Message.of("col.remarks"));
     }
   }
 
@@ -126,8 +128,7 @@ final class ColumnRoles {
       }
     }
     if (lowest < 15 && there >= 10 && columns.facts(cell).max() <= 104) {
-      columns.change(
-          cell, Role.TEMPERATURE, "", "degrees that stay while the gravity falls are no sugar");
+      columns.change(cell, Role.TEMPERATURE, "", Message.of("col.degrees"));
     }
   }
 
@@ -142,16 +143,16 @@ final class ColumnRoles {
               ? stated.get().isPercentOfExtract()
               : !columns.facts(cell).mostlyGravity();
       if (i > 0) {
-        columns.change(cell, Role.OTHER, "", "another column is the refractometer's");
+        columns.change(cell, Role.OTHER, "", Message.of("col.otherRefractometer"));
       } else if (percent) {
         columns.change(
             cell,
             Role.REFRACTOMETER,
             ReadingScale.BRIX.name(),
-            stated.isEmpty() ? "by its values" : "by its header");
+            Message.of(stated.isEmpty() ? "col.values" : "col.header"));
       } else {
         String unit = stated.orElse(ReadingScale.SG).name();
-        columns.change(cell, Role.REFRACTOMETER, unit, "by its header");
+        columns.change(cell, Role.REFRACTOMETER, unit, Message.of("col.header"));
       }
     }
   }
@@ -182,7 +183,7 @@ final class ColumnRoles {
     for (int i = 0; i < cells.size(); i++) {
       HeaderCell cell = cells.get(i);
       if (i > 0) {
-        columns.change(cell, Role.OTHER, "", "another column is used");
+        columns.change(cell, Role.OTHER, "", Message.of("col.other"));
         continue;
       }
       String unit =
@@ -191,7 +192,7 @@ final class ColumnRoles {
               : AmountUnit.in(cell.meanings(), role == Role.SUGAR_ADDED)
                   .map(AmountUnit::name)
                   .orElse("");
-      columns.change(cell, role, unit, unit.isEmpty() ? "its unit is not stated" : "by its header");
+      columns.change(cell, role, unit, Message.of(unit.isEmpty() ? "col.noUnit" : "col.header"));
     }
   }
 
@@ -205,7 +206,7 @@ final class ColumnRoles {
             || (kind == Grid.Kind.TEXT
                 && !Double.isNaN(
                     DateText.serial(grid.text(row, cell.column()), DateText.Order.DAY_FIRST)))) {
-          columns.change(cell, Role.DATE, "", "its values are dates");
+          columns.change(cell, Role.DATE, "", Message.of("col.dates"));
           break;
         }
       }
@@ -221,7 +222,7 @@ final class ColumnRoles {
     cells.addAll(columns.with(Role.OTHER));
     for (HeaderCell cell : cells) {
       if (!columns.isSaid(cell) && holdsDates(cell.column())) {
-        columns.change(cell, Role.DATE, "", "its values are dates");
+        columns.change(cell, Role.DATE, "", Message.of("col.dates"));
         return;
       }
     }
@@ -254,7 +255,7 @@ final class ColumnRoles {
     columns.takeOnlyNamed(role);
     List<HeaderCell> cells = columns.with(role);
     for (int i = 1; i < cells.size(); i++) {
-      columns.change(cells.get(i), Role.OTHER, "", "another column is used");
+      columns.change(cells.get(i), Role.OTHER, "", Message.of("col.other"));
     }
   }
 
@@ -269,10 +270,10 @@ final class ColumnRoles {
             .orElse(cells.isEmpty() ? null : cells.get(0));
     for (HeaderCell cell : cells) {
       if (cell != chosen) {
-        columns.change(cell, Role.OTHER, "", "another column names the batch");
+        columns.change(cell, Role.OTHER, "", Message.of("col.otherBatch"));
       } else if (!cell.meanings().contains(Concept.BATCH)
           && cell.meanings().contains(Concept.VESSEL)) {
-        columns.change(cell, Role.BATCH, "", "the vessel stands for the batch");
+        columns.change(cell, Role.BATCH, "", Message.of("col.vessel"));
       }
     }
   }
@@ -291,11 +292,11 @@ final class ColumnRoles {
     List<HeaderCell> named = columns.with(Role.BATCH);
     for (HeaderCell cell : named) {
       if (!columns.isSaid(cell) && byReadings.holdsTimes(cell)) {
-        columns.change(cell, Role.OTHER, "", "its values are days or times, no names");
+        columns.change(cell, Role.OTHER, "", Message.of("col.times"));
       } else if (!columns.isSaid(cell) && byReadings.holdsFractions(cell)) {
-        columns.change(cell, Role.OTHER, "", "its values are measured, no names");
+        columns.change(cell, Role.OTHER, "", Message.of("col.fractions"));
       } else if (!columns.isSaid(cell) && byReadings.countsRows(cell)) {
-        columns.change(cell, Role.OTHER, "", "a running number, no names");
+        columns.change(cell, Role.OTHER, "", Message.of("col.counts"));
       }
     }
     if (columns.with(Role.BATCH).isEmpty()) {
@@ -303,8 +304,7 @@ final class ColumnRoles {
           columns.with(Role.OTHER).stream().filter(c -> !columns.isSaid(c)).toList();
       byReadings
           .among(open)
-          .ifPresent(
-              c -> columns.change(c, Role.BATCH, "", "the readings begin anew where it changes"));
+          .ifPresent(c -> columns.change(c, Role.BATCH, "", Message.of("col.restarts")));
       if (columns.with(Role.BATCH).isEmpty()) {
         askAboutTurns(byReadings, open);
       }
@@ -326,11 +326,7 @@ final class ColumnRoles {
         columns.unsettle();
         columns.doubt(
             cell,
-            "Does "
-                + column
-                + " ("
-                + cell.text()
-                + ") name the batch or vessel of each row? Several rows of one day differ in it.",
+            Message.of("ask.namesBatch", CellAddress.letters(cell.column()), cell.text()),
             MapAnswer.of(column + " = BATCH"),
             MapAnswer.of(column + " = OTHER"));
         return;

@@ -1,9 +1,10 @@
 package washbook.log.understand;
 
 import java.util.Optional;
-import washbook.functions.Numbers;
 import washbook.functions.scale.TemperatureUnit;
+import washbook.log.language.Message;
 import washbook.log.layout.TableRows;
+import washbook.log.reading.RowRefusals;
 import washbook.log.sheet.Grid;
 import washbook.log.words.CellText;
 import washbook.log.words.ReadingScale;
@@ -88,7 +89,7 @@ final class ColumnValues {
   }
 
   /** The least and the greatest number, to be read. */
-  String range() {
-    return Numbers.show(min) + " to " + Numbers.show(max);
+  Message range() {
+    return RowRefusals.range(min, max, "");
   }
 }

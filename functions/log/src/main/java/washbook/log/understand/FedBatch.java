@@ -11,7 +11,6 @@ import washbook.log.Batch;
 import washbook.log.LogColumn;
 import washbook.log.ReadingError;
 import washbook.log.RowStatement;
-import washbook.log.language.Language;
 import washbook.log.language.Message;
 import washbook.log.reading.HydrometerRows;
 import washbook.log.reading.RiseWatch;
@@ -366,9 +365,9 @@ final class FedBatch {
       before--;
     }
     feeds.isRead(rows[before]);
-    String from = reading.shown(reading.asSugarSolution()).in(Language.EN);
+    Message from = reading.shown(reading.asSugarSolution());
     reading.read(row);
-    String to = reading.shown(reading.asSugarSolution()).in(Language.EN);
+    Message to = reading.shown(reading.asSugarSolution());
     questions.askRise(feed(position), reading.cell(row), from, to);
   }
 

@@ -11,6 +11,7 @@ import washbook.log.LogTable;
 import washbook.log.MapAnswer;
 import washbook.log.Role;
 import washbook.log.RowStatement;
+import washbook.log.language.Figure;
 import washbook.log.language.Message;
 import washbook.log.sheet.Grid;
 import washbook.log.words.FeedWords;
@@ -50,36 +51,25 @@ final class FeedQuestions {
    * @param from the reading before, to be read
    * @param to the reading there, to be read
    */
-  void askRise(Feed feed, String cell, String from, String to) {
+  void askRise(Feed feed, String cell, Message from, Message to) {
     List<MapAnswer> answers = amounts(feed);
     answers.add(
         MapAnswer.of(RowStatement.batch(feed.row(), feed.batch() + " B"))
-            .with("another batch begins there"));
-    answers.add(nothing(feed).with("nothing went in: the reading may be wrong"));
+            .with(Message.of("answer.batchBegins")));
+    answers.add(nothing(feed).with(Message.of("answer.nothingIn")));
     doubts.ask(
         cell,
-        "Was sugar added at "
-            + cell
-            + ", does another batch begin there, or is the reading wrong? The readings of batch "
-            + feed.batch()
-            + " rise from "
-            + from
-            + " to "
-            + to
-            + ".",
+        Message.of("ask.rise", cell, feed.batch(), from, to),
         answers.toArray(MapAnswer[]::new));
   }
 
   /** Asks how much was put in where a note tells that something was. */
   void askNote(Feed feed, String cell) {
     List<MapAnswer> answers = amounts(feed);
-    answers.add(nothing(feed).with("the word means something else"));
+    answers.add(nothing(feed).with(Message.of("answer.otherMeaning")));
     doubts.ask(
         cell,
-        "The note in "
-            + cell
-            + " says that sugar was added. How much? It can also stand in a column of its own (sugar"
-            + " added, kg).",
+        Message.of("ask.noteAmount", cell),
         answers.toArray(MapAnswer[]::new));
   }
 
@@ -97,10 +87,7 @@ final class FeedQuestions {
     answers.add(nothing(feed));
     doubts.ask(
         cell,
-        "How much sugar was added at row "
-            + (feed.row() + 1)
-            + "? The readings before and after it do not tell: they must rise, within a day, to what"
-            + " a wash can hold.",
+        Message.of("ask.riseNotTold", feed.row() + 1),
         answers.toArray(MapAnswer[]::new));
   }
 
@@ -113,7 +100,7 @@ final class FeedQuestions {
     if (feed.riseTells()) {
       answers.add(
           MapAnswer.of(RowStatement.sugarByTheRise(feed.row()))
-              .with("where next to nothing fermented between the two readings"));
+              .with(Message.of("answer.littleFermented")));
     }
     OptionalDouble told = told(feed);
     List<String> lines = new ArrayList<>();
@@ -128,8 +115,12 @@ final class FeedQuestions {
               + " L");
     }
     boolean example = told.isEmpty() || !feed.volumeIsKnown();
-    String remark =
-        told.isEmpty() ? "" : isHoney(feed) ? "by the note, 0.8 of the honey" : "by the note";
+    Message remark =
+        told.isEmpty()
+            ? Message.NONE
+            : isHoney(feed)
+                ? Message.of("answer.byHoney", new Figure("0.8"))
+                : Message.of("answer.byNote");
     answers.add(new MapAnswer(lines, remark, example));
     return answers;
   }
@@ -217,7 +208,7 @@ final class FeedQuestions {
   Message askVolume(String batch, String cell) {
     doubts.ask(
         cell,
-        "How many litres was batch " + batch + " when it was made up?",
+        Message.of("ask.volume", batch),
         MapAnswer.like("volume = " + EXAMPLE_L + " L"));
     return Message.of("why.volume", cell);
   }
@@ -226,7 +217,7 @@ final class FeedQuestions {
   Message askAmount(String cell, boolean isSugar) {
     doubts.ask(
         cell,
-        "How much was added, and in which unit?",
+        Message.of("ask.amount"),
         MapAnswer.like(
             "column "
                 + cell.replaceAll("\\d", "")

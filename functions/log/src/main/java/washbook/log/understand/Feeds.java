@@ -127,12 +127,7 @@ final class Feeds {
   /** Spirit or another wash was put in: what is read from then on tells nothing of this ferment. */
   Message askChanged(int row, String what) {
     String cell = CellAddress.of(row, note.column());
-    doubts.ask(
-        cell,
-        "The note says that "
-            + (what.equals("fortified") ? "spirit" : "another wash")
-            + " was put in. What is read from then on is not computed; where it is a wash of its own,"
-            + " name it in a column for the batch and state its original gravity");
+    doubts.ask(cell, Message.of(what.equals("fortified") ? "ask.fortified" : "ask.blendedIn"));
     return Message.of("why." + what, cell);
   }
 

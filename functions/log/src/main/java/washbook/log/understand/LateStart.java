@@ -77,11 +77,7 @@ final class LateStart {
       }
       doubts.ask(
           cell,
-          "What was the original gravity of batch "
-              + batch.name()
-              + "? By "
-              + cell
-              + " it was read only when it had begun to ferment.",
+          Message.of("ask.late", batch.name(), cell),
           MapAnswer.like(
               batches.size() == 1
                   ? "original gravity = 1.085 SG"

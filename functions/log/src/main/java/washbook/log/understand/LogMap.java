@@ -7,6 +7,8 @@ import java.util.Optional;
 import washbook.log.Doubt;
 import washbook.log.Role;
 import washbook.log.Understanding;
+import washbook.log.language.Language;
+import washbook.log.language.ToldException;
 import washbook.log.layout.Header;
 
 /**
@@ -52,15 +54,24 @@ public record LogMap(List<TableMap> tables) {
   /**
    * Reads a map from its text.
    *
-   * @throws IllegalArgumentException with the number of the line and what is wrong there
+   * @throws ToldException with the number of the line and what is wrong there
    */
   public static LogMap parse(String text) {
     return new LogMap(new MapParser().parse(text));
   }
 
-  /** What was understood, as a map to edit; questions stand in it as comments. */
+  /** What was understood, as a map to edit, its comments in English. */
   public static String write(List<Understanding> sheets) {
-    return MapPrinter.print(sheets);
+    return write(sheets, Language.EN);
+  }
+
+  /**
+   * What was understood, as a map to edit; questions stand in it as comments.
+   *
+   * @param language of the comments
+   */
+  public static String write(List<Understanding> sheets, Language language) {
+    return new MapPrinter(language).print(sheets);
   }
 
   /**
@@ -91,9 +102,18 @@ public record LogMap(List<TableMap> tables) {
     return new LogMap(others);
   }
 
-  /** The text of this map, which {@link #parse} reads back as an equal one. */
+  /** The text of this map, its comment in English. */
   public String print() {
-    return MapPrinter.print(this);
+    return print(Language.EN);
+  }
+
+  /**
+   * The text of this map, which {@link #parse} reads back as an equal one.
+   *
+   * @param language of the comment at its head
+   */
+  public String print(Language language) {
+    return new MapPrinter(language).print(this);
   }
 
   /** Whether it says nothing. */

@@ -9,6 +9,7 @@ import java.util.regex.Pattern;
 import washbook.log.Doubts;
 import washbook.log.MapAnswer;
 import washbook.log.Role;
+import washbook.log.language.Message;
 import washbook.log.layout.HeaderRoles;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
@@ -66,12 +67,7 @@ final class LogWithoutHeaders {
     for (int row = 0; row < Math.min(grid.rowCount(), MOST_ROWS); row++) {
       int first = namesReading(row) ? fallsAcross(row) : -1;
       if (first >= 0) {
-        doubts.ask(
-            CellAddress.of(row, first),
-            "Does a log run across in row "
-                + (row + 1)
-                + "? Only logs that run down are filled. In the spreadsheet: copy it and paste it"
-                + " transposed into a new sheet, with a header over each column");
+        doubts.ask(CellAddress.of(row, first), Message.of("ask.acrossRow", row + 1));
         return;
       }
     }
@@ -82,17 +78,12 @@ final class LogWithoutHeaders {
     double value = figure(firstRow, column);
     doubts.ask(
         CellAddress.of(firstRow, column),
-        "Are the figures in column "
-            + letters
-            + " from row "
-            + (firstRow + 1)
-            + " readings of a ferment? No header says so. Write headers over the columns (date,"
-            + " reading with its scale, temperature), or say it.",
+        Message.of("ask.figures", letters, firstRow + 1),
         new MapAnswer(
             List.of(
                 "header row = " + Math.max(1, firstRow),
                 MapPrinter.column(column) + " = GRAVITY in " + scale(value, firstRow)),
-            "with a line for the temperature too: column X = TEMPERATURE in C",
+            Message.of("ask.withTemperature", "column X = TEMPERATURE in C"),
             true));
   }
 

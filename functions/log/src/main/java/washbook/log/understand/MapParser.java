@@ -16,6 +16,12 @@ import washbook.functions.scale.Conversion;
 import washbook.log.LogSettings;
 import washbook.log.Role;
 import washbook.log.RowStatement;
+import washbook.log.WritingWish;
+import washbook.log.WrittenScale;
+import washbook.log.language.Language;
+import washbook.log.language.Message;
+import washbook.log.language.ToldException;
+import washbook.log.reading.RowRefusals;
 import washbook.log.run.RunVolumeUnit;
 import washbook.log.sheet.CellAddress;
 import washbook.log.words.AmountUnit;
@@ -44,6 +50,8 @@ final class MapParser {
   private WashKind wash;
   private Map<Integer, TableMap.Feed> sugar;
   private Map<Integer, String> batchesFrom;
+  private Language written;
+  private WrittenScale scale;
   private Boolean isRun;
   private Boolean volumesAt20;
   private double chargeLitres;
@@ -67,7 +75,7 @@ final class MapParser {
       }
       int equals = statement.indexOf('=');
       if (equals < 0) {
-        throw wrong("'" + statement + "' is no statement; a line is: key = value");
+        throw wrong("map.statement", quoted(statement), "key = value");
       }
       open = true;
       set(
@@ -98,6 +106,8 @@ final class MapParser {
     wash = null;
     sugar = new HashMap<>();
     batchesFrom = new HashMap<>();
+    written = null;
+    scale = null;
     isRun = null;
     volumesAt20 = null;
     chargeLitres = Double.NaN;
@@ -126,6 +136,7 @@ final class MapParser {
               sugarReadings,
               wash,
               new TableMap.FeedPart(sugar, batchesFrom),
+              new WritingWish(Optional.ofNullable(written), Optional.ofNullable(scale)),
               new TableMap.RunPart(
                   isRun, volumesAt20, chargeLitres, chargePercentVolume, pressureHPa)));
     }
@@ -158,10 +169,9 @@ final class MapParser {
       case "temperature" -> temperatureC = temperature(value, Quantity.SUGAR_TEMPERATURE);
       case "corrected" -> corrected = yes(value);
       case "calibration" -> calibrationC = temperature(value, Quantity.CALIBRATION_TEMPERATURE);
-      case "offset" -> offset = checked("offset", value, Quantity.GRAVITY_OFFSET);
-      case "refractometer factor" ->
-          factor = checked("factor", value, Quantity.REFRACTOMETER_FACTOR);
-      case "volume" -> volumeL = quantity(value, "L", Quantity.LITRES, "L, GALUS or GALUK");
+      case "offset" -> offset = checked(value, Quantity.GRAVITY_OFFSET);
+      case "refractometer factor" -> factor = checked(value, Quantity.REFRACTOMETER_FACTOR);
+      case "volume" -> volumeL = quantity(value, "L", Quantity.LITRES, "L", "GALUS", "GALUK");
       case "batch" -> batch = value;
       case "original gravity" -> {
         if (value.equalsIgnoreCase("first reading")) {
@@ -172,19 +182,27 @@ final class MapParser {
       }
       case "run" -> isRun = yes(value);
       case "volumes at 20" -> volumesAt20 = yes(value);
-      case "charge" -> chargeLitres = quantity(value, "L", Quantity.LITRES, "L or GALUS");
+      case "charge" -> chargeLitres = quantity(value, "L", Quantity.LITRES, "L", "GALUS");
       case "charge strength" ->
-          chargePercentVolume = quantity(value, "ABV", Quantity.CHARGE_STRENGTH, "ABV or PROOFUS");
-      case "pressure" -> pressureHPa = checked("pressure", value, Quantity.PRESSURE);
+          chargePercentVolume = quantity(value, "ABV", Quantity.CHARGE_STRENGTH, "ABV", "PROOFUS");
+      case "pressure" -> pressureHPa = checked(value, Quantity.PRESSURE);
       case "wash" -> wash = kind(value);
+      case "language" ->
+          written =
+              Language.of(value)
+                  .orElseThrow(() -> wrong("map.language", quoted(value), Language.codes()));
+      case "scale" ->
+          scale =
+              WrittenScale.named(value)
+                  .orElseThrow(() -> wrong("map.scale", quoted(value), WrittenScale.words()));
       case "sugar readings" ->
           sugarReadings =
               switch (value.toLowerCase(Locale.ROOT)) {
                 case "before" -> LogSettings.SugarReadings.BEFORE;
                 case "after" -> LogSettings.SugarReadings.AFTER;
-                default -> throw wrong("'" + value + "' must be before or after");
+                default -> throw wrong("map.oneOf", quoted(value), "before", "after");
               };
-      default -> throw wrong("'" + key + "' is no key of a map");
+      default -> throw wrong("map.key", quoted(key));
     }
   }
 
@@ -223,36 +241,49 @@ final class MapParser {
   /** A word of the functions, or a yield in % of theory. */
   private WashKind kind(String value) {
     if (Numbers.parse(value) != null) {
-      return WashKind.ofYield(checked("wash", value, Quantity.YIELD));
+      return WashKind.ofYield(checked(value, Quantity.YIELD));
     }
     String word = value.toUpperCase(Locale.ROOT);
     if (!WashKind.words().contains(word)) {
-      throw wrong(
-          "'"
-              + value
-              + "' is no kind of wash; kinds are "
-              + String.join(", ", WashKind.words())
-              + ", or a yield in % of theory");
+      throw wrong("map.kind", quoted(value), String.join(", ", WashKind.words()));
     }
     return WashKind.of(word);
   }
 
-  private IllegalArgumentException wrong(String what) {
-    String end = what.endsWith(".") ? "" : ".";
-    return new IllegalArgumentException("line " + line + " of the map: " + what + end);
+  private ToldException wrong(String key, Object... arguments) {
+    return new ToldException(Message.of("map.line", line, Message.of(key, arguments)));
+  }
+
+  private ToldException outside(String value, Quantity quantity) {
+    String unit = quantity.unit().equals("C") ? "\u00b0C" : quantity.unit();
+    return wrong(
+        "map.outside",
+        quoted(value),
+        RowRefusals.range(quantity.min(), quantity.max(), (" " + unit).stripTrailing()));
+  }
+
+  private static Message either(String... units) {
+    return Arrays.stream(units)
+        .map(unit -> Message.of("plain", unit))
+        .reduce((before, last) -> Message.of("either", before, last))
+        .orElse(Message.NONE);
+  }
+
+  private static Message quoted(String text) {
+    return Message.of("quoted", text);
   }
 
   private int column(String letters) {
     int column = CellAddress.column(letters.strip());
     if (column < 0) {
-      throw wrong("'" + letters + "' is no column; write for example: column B = GRAVITY in SG");
+      throw wrong("map.column", quoted(letters), "column B = GRAVITY in SG");
     }
     return column;
   }
 
   private int row(String value) {
     if (!value.matches("[1-9]\\d{0,6}")) {
-      throw wrong("'" + value + "' is no row");
+      throw wrong("map.row", quoted(value));
     }
     return Integer.parseInt(value) - 1;
   }
@@ -261,7 +292,7 @@ final class MapParser {
     return switch (value.toLowerCase(Locale.ROOT)) {
       case "yes" -> true;
       case "no" -> false;
-      default -> throw wrong("'" + value + "' must be yes or no");
+      default -> throw wrong("map.oneOf", quoted(value), "yes", "no");
     };
   }
 
@@ -271,14 +302,13 @@ final class MapParser {
         Arrays.stream(Role.values())
             .filter(r -> r.name().equals(parts[0].strip().replace(' ', '_')))
             .findFirst()
-            .orElseThrow(
-                () -> wrong("'" + parts[0] + "' is no role; roles are " + List.of(Role.values())));
+            .orElseThrow(() -> wrong("map.role", quoted(parts[0]), List.of(Role.values())));
     String unit = parts.length < 2 ? "" : parts[1].strip();
     if (!unit.isEmpty() && !isUnit(unit)) {
-      throw wrong("'" + parts[1] + "' is no unit; units are " + Conversion.words());
+      throw wrong("map.unit", quoted(parts[1]), Conversion.words());
     }
     if (!unit.isEmpty() && !fits(unit, role)) {
-      throw wrong("'" + parts[1] + "' is no unit of " + role);
+      throw wrong("map.unitOf", quoted(parts[1]), role);
     }
     return new TableMap.ColumnMap(role, unit);
   }
@@ -308,39 +338,44 @@ final class MapParser {
   private double number(String value) {
     Double number = Numbers.parse(value);
     if (number == null) {
-      throw wrong("'" + value + "' is not a number");
+      throw wrong("map.number", quoted(value));
     }
     return number;
   }
 
-  private double checked(String name, String value, Quantity quantity) {
+  private double checked(String value, Quantity quantity) {
+    return checked(value, number(value), quantity);
+  }
+
+  private double checked(String value, double number, Quantity quantity) {
     try {
-      return quantity.check(name, number(value));
+      return quantity.check("value", number);
     } catch (RefusedException refused) {
-      throw wrong(refused.getMessage());
+      throw outside(value, quantity);
     }
   }
 
   private double temperature(String value, Quantity range) {
-    return quantity(value, "C", range, "C or F");
+    return quantity(value, "C", range, "C", "F");
   }
 
   private double gravity(String value) {
-    return quantity(value, "SG", Quantity.ORIGINAL_GRAVITY, "SG, BRIX or another scale");
+    return quantity(value, "SG", Quantity.ORIGINAL_GRAVITY, "SG", "BRIX", "...");
   }
 
   /** A number and its unit; both are needed, because guessing is what a map is there to end. */
-  private double quantity(String value, String to, Quantity range, String units) {
+  private double quantity(String value, String to, Quantity range, String... units) {
     String[] parts = value.split("\\s+", 2);
     if (parts.length < 2) {
-      throw wrong("'" + value + "' needs a number and its unit: " + units);
+      throw wrong("map.quantity", quoted(value), either(units));
     }
+    double converted;
     try {
-      double converted =
+      converted =
           Conversion.convert(number(parts[0]), parts[1].strip().toUpperCase(Locale.ROOT), to);
-      return range.check("'" + value + "'", converted);
     } catch (RefusedException refused) {
-      throw wrong(refused.getMessage());
+      throw wrong("map.quantity", quoted(value), either(units));
     }
+    return checked(value, converted, range);
   }
 }

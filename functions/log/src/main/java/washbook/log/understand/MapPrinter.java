@@ -14,16 +14,24 @@ import washbook.log.Role;
 import washbook.log.RowStatement;
 import washbook.log.StillRun;
 import washbook.log.Understanding;
+import washbook.log.language.Language;
+import washbook.log.language.Message;
 import washbook.log.sheet.CellAddress;
 
 /** Writes the text form of a map. */
 final class MapPrinter {
-  private static final String HEAD = "# Washbook map: what the columns of a log hold.\n";
+  private final Language language;
 
-  private MapPrinter() {}
+  /**
+   * @param language of the comments; what a map says is the same in all languages
+   */
+  MapPrinter(Language language) {
+    this.language = language;
+  }
 
-  static String print(LogMap map) {
-    StringBuilder out = new StringBuilder(HEAD);
+  String print(LogMap map) {
+    StringBuilder out = new StringBuilder();
+    comment(out, "map.head");
     for (TableMap table : map.tables()) {
       out.append("\n[table]\n").append(print(table));
     }
@@ -35,6 +43,10 @@ final class MapPrinter {
     StringBuilder out = new StringBuilder();
     print(out, table);
     return out.toString();
+  }
+
+  private void comment(StringBuilder out, String key, Object... arguments) {
+    out.append("# ").append(Message.of(key, arguments).in(language)).append('\n');
   }
 
   private static void print(StringBuilder out, TableMap table) {
@@ -80,6 +92,8 @@ final class MapPrinter {
         .feeds()
         .batches()
         .forEach((row, name) -> out.append(RowStatement.batch(row, name)).append('\n'));
+    table.writing().language().ifPresent(said -> put(out, "language", said.code()));
+    table.writing().scale().ifPresent(said -> put(out, "scale", said.scale().name()));
     if (table.run().isRun() != null) {
       put(out, "run", table.run().isRun() ? "yes" : "no");
     }
@@ -123,13 +137,14 @@ final class MapPrinter {
     }
   }
 
-  static String print(List<Understanding> sheets) {
-    StringBuilder out = new StringBuilder(HEAD);
-    out.append("# A line that begins with # says nothing; edit, and hand it back with --map.\n");
+  String print(List<Understanding> sheets) {
+    StringBuilder out = new StringBuilder();
+    comment(out, "map.head");
+    comment(out, "map.comment");
     for (Understanding sheet : sheets) {
       for (Doubt doubt : sheet.doubts()) {
-        out.append("\n# Question, sheet ").append(sheet.sheet()).append(", ");
-        out.append(doubt.cell()).append(": ").append(doubt.question()).append('\n');
+        out.append('\n');
+        comment(out, "map.question", sheet.sheet(), doubt.cell(), doubt.question(language));
       }
       for (LogTable table : sheet.tables()) {
         out.append("\n[table]\n");
@@ -138,7 +153,7 @@ final class MapPrinter {
             TableMap.of(
                 sheet.sheet(), table.headerRow(), table.settled() ? columns(table) : Map.of()));
         if (!table.settled()) {
-          out.append("# Not settled; take away the # where a line is right:\n");
+          comment(out, "map.unsettled");
           columns(table).forEach((column, use) -> put(out, "# " + column(column), show(use)));
         }
         settings(out, table);

@@ -10,6 +10,8 @@ import washbook.functions.Numbers;
 import washbook.log.Doubts;
 import washbook.log.MapAnswer;
 import washbook.log.Role;
+import washbook.log.language.Figure;
+import washbook.log.language.Message;
 import washbook.log.layout.Header;
 import washbook.log.layout.Header.HeaderCell;
 import washbook.log.layout.HeaderRoles;
@@ -115,13 +117,12 @@ final class OriginalAbove {
         columns.unsettle();
         doubts.ask(
             line.cell(),
-            "Is "
-                + (line.text().isEmpty() || line.units().isEmpty()
-                    ? Numbers.show(line.value())
-                    : line.text())
-                + " ("
-                + line.label().strip()
-                + ") the original gravity?",
+            Message.of(
+                "ask.isOriginal",
+                line.text().isEmpty() || line.units().isEmpty()
+                    ? new Figure(Numbers.show(line.value()))
+                    : line.text(),
+                line.label().strip()),
             MapAnswer.of("original gravity = " + Numbers.round(stated, 4) + " SG"),
             MapAnswer.of("original gravity = first reading"));
       }
@@ -303,7 +304,7 @@ final class OriginalAbove {
         columns.unsettle();
         doubts.ask(
             line.cell(),
-            "What is the original gravity? '" + line.text() + "' is not read.",
+            Message.of("ask.notRead", Message.of("quoted", line.text())),
             MapAnswer.like("original gravity = 1.085 SG"),
             MapAnswer.of("original gravity = first reading"));
         return true;

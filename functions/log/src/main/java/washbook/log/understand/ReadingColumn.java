@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import washbook.log.MapAnswer;
 import washbook.log.Role;
+import washbook.log.language.Message;
 import washbook.log.layout.Header.HeaderCell;
 import washbook.log.layout.HeaderRoles;
 import washbook.log.layout.KeyLine;
@@ -86,7 +87,7 @@ final class ReadingColumn {
         reading = oneOf(cells);
         correctedByHeader = cells == corrected || Statement.saysCorrected(reading.meanings());
       } else {
-        cells.forEach(c -> columns.change(c, Role.OTHER, "", "another column is the reading"));
+        cells.forEach(c -> columns.change(c, Role.OTHER, "", Message.of("col.otherReading")));
       }
     }
     if (reading != null) {
@@ -119,7 +120,7 @@ final class ReadingColumn {
     if (counted < FEWEST_COUNTED || columns.isSaid(cell)) {
       return false;
     }
-    columns.change(cell, Role.OTHER, "", "a running number");
+    columns.change(cell, Role.OTHER, "", Message.of("col.running"));
     return true;
   }
 
@@ -142,12 +143,10 @@ final class ReadingColumn {
         columns.unsettle();
         columns.doubt(
             other,
-            "Columns "
-                + CellAddress.letters(chosen.column())
-                + " and "
-                + CellAddress.letters(other.column())
-                + " could both be the reading and do not agree: which one is it, or is each that of"
-                + " a vessel of its own?",
+            Message.of(
+                "ask.twoReadings",
+                CellAddress.letters(chosen.column()),
+                CellAddress.letters(other.column())),
             MapAnswer.of(
                 MapPrinter.column(chosen.column()) + " = GRAVITY",
                 MapPrinter.column(other.column()) + " = OTHER"),
@@ -165,7 +164,7 @@ final class ReadingColumn {
           other,
           Role.OTHER,
           "",
-          "the reading is taken from column " + CellAddress.letters(chosen.column()));
+          Message.of("col.readingFrom", CellAddress.letters(chosen.column())));
     }
     return chosen;
   }
@@ -201,7 +200,7 @@ final class ReadingColumn {
 
   private void settleScale(HeaderCell cell) {
     if (!columns.saidUnit(cell).isEmpty()) {
-      columns.change(cell, Role.GRAVITY, columns.saidUnit(cell), "by the map");
+      columns.change(cell, Role.GRAVITY, columns.saidUnit(cell), Message.of("col.map"));
       return;
     }
     Set<Concept> m = cell.meanings();
@@ -218,17 +217,14 @@ final class ReadingColumn {
               .or(() -> ScaleAbove.inTexts(grid, rows.firstRow() - 1))
               .filter(s -> ScaleAbove.fits(s, facts));
       if (above.isPresent()) {
-        columns.change(cell, Role.GRAVITY, above.get().name(), "by a line above");
+        columns.change(cell, Role.GRAVITY, above.get().name(), Message.of("col.above"));
         return;
       }
     }
     if (stated == null || stated == ReadingScale.SG) {
       if (gravities || facts.numbers() == 0) {
         columns.change(
-            cell,
-            Role.GRAVITY,
-            "SG",
-            stated == null ? "its values are gravities" : "by its header");
+            cell, Role.GRAVITY, "SG", Message.of(stated == null ? "col.gravities" : "col.header"));
         return;
       }
       if (stated == null
@@ -236,34 +232,31 @@ final class ReadingColumn {
               || m.contains(Concept.PERCENT) && HeaderRoles.role(m) == Role.GRAVITY)
           && facts.min() > -6
           && facts.max() < 45) {
-        columns.change(
-            cell, Role.GRAVITY, "PLATO", "extract in % by mass, by its header and values");
+        columns.change(cell, Role.GRAVITY, "PLATO", Message.of("col.extract"));
         return;
       }
       if (m.contains(Concept.DEGREES) && m.contains(Concept.GRAVITY) && onlyPoints(facts)) {
-        columns.change(
-            cell, Role.GRAVITY, "POINTS", "degrees of gravity: only points reach its values");
+        columns.change(cell, Role.GRAVITY, "POINTS", Message.of("col.points"));
         return;
       }
       if (DEGREES_B.matcher(cell.text()).find() && facts.max() > MOST_BAUME && facts.max() < 45) {
-        columns.change(
-            cell, Role.GRAVITY, "BRIX", "degrees B: only Brix or Balling reach its values");
+        columns.change(cell, Role.GRAVITY, "BRIX", Message.of("col.degreesB"));
         return;
       }
-      askScale(cell, "its values from " + facts.range() + " are no specific gravities");
+      askScale(cell, Message.of("because.notGravities", facts.range()));
       return;
     }
     boolean density = stated == ReadingScale.KGM3;
     boolean grams = stated == ReadingScale.GCM3;
     if (facts.allGravity() && facts.numbers() > 2 && !density && !grams) {
-      askScale(cell, "its header says " + stated + ", but its values look like SG");
+      askScale(cell, Message.of("because.looksSg", stated));
       return;
     }
     if ((density && facts.max() < 10) || (grams && facts.max() > 10)) {
-      askScale(cell, "its header says " + stated + ", but its values do not");
+      askScale(cell, Message.of("because.notThat", stated));
       return;
     }
-    columns.change(cell, Role.GRAVITY, stated.name(), "by its header");
+    columns.change(cell, Role.GRAVITY, stated.name(), Message.of("col.header"));
   }
 
   /**
@@ -274,18 +267,12 @@ final class ReadingColumn {
     return facts.max() > 45 && facts.max() <= 190 && facts.min() >= -20;
   }
 
-  private void askScale(HeaderCell cell, String because) {
+  private void askScale(HeaderCell cell, Message because) {
     columns.unsettle();
     columns.change(cell, Role.GRAVITY, "", because);
     columns.doubt(
         cell,
-        "On which scale are the readings in column "
-            + CellAddress.letters(cell.column())
-            + " ("
-            + cell.text()
-            + ")? "
-            + because
-            + ".",
+        Message.of("ask.scale", CellAddress.letters(cell.column()), cell.text(), because),
         scales(cell));
   }
 
@@ -316,10 +303,7 @@ final class ReadingColumn {
         columns.unsettle();
         columns.doubt(
             cell,
-            "The header '"
-                + cell.text()
-                + "' states a temperature, and another column holds temperatures: are the readings"
-                + " corrected to that of the header?",
+            Message.of("ask.corrected", Message.of("quoted", cell.text())),
             MapAnswer.of("corrected = yes"),
             MapAnswer.of("corrected = no"));
       }

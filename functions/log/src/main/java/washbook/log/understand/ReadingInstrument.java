@@ -10,6 +10,8 @@ import washbook.functions.reading.Refractometer;
 import washbook.functions.scale.SugarScale;
 import washbook.log.MapAnswer;
 import washbook.log.Role;
+import washbook.log.language.Figure;
+import washbook.log.language.Message;
 import washbook.log.layout.Header;
 import washbook.log.layout.Header.HeaderCell;
 import washbook.log.layout.KeyLine;
@@ -88,8 +90,8 @@ final class ReadingInstrument {
       }
       lookAt(cell, unit);
       if (refractometer && !unit.isEmpty() && !unit.equals("SG")) {
-        columns.change(cell, Role.REFRACTOMETER, unit, "the log speaks of a refractometer");
-        ask(cell, "the sheet speaks of a refractometer", false);
+        columns.change(cell, Role.REFRACTOMETER, unit, Message.of("col.refractometer"));
+        ask(cell, Message.of("because.refractometer"), false);
       } else if (!isHydrometer(lines, reading)) {
         boolean anyTemperature =
             withTemperature
@@ -102,9 +104,12 @@ final class ReadingInstrument {
           continue;
         }
         if (lowest >= LOW_END || lowest > LOW_SHARE * highest) {
-          ask(cell, "no instrument is named, and they end at " + Numbers.round(lowest, 2), false);
+          ask(
+              cell,
+              Message.of("because.noInstrument", new Figure(Numbers.round(lowest, 2))),
+              false);
         } else if (!anyTemperature) {
-          ask(cell, "no instrument is named, and no temperature for a hydrometer", true);
+          ask(cell, Message.of("because.noTemperature"), true);
         }
       }
     }
@@ -122,7 +127,7 @@ final class ReadingInstrument {
     for (Role role : List.of(Role.OTHER, Role.NOTE)) {
       for (HeaderCell cell : columns.with(role)) {
         if (!columns.isSaid(cell) && namesBoth(cell.column(), reading.column())) {
-          columns.change(cell, Role.INSTRUMENT, "", "its values are instruments");
+          columns.change(cell, Role.INSTRUMENT, "", Message.of("col.instruments"));
           return true;
         }
       }
@@ -246,20 +251,14 @@ final class ReadingInstrument {
     return ours ? text.value : Double.NaN;
   }
 
-  private void ask(HeaderCell cell, String because, boolean needsTemperature) {
+  private void ask(HeaderCell cell, Message because, boolean needsTemperature) {
     columns.unsettle();
     String letters = CellAddress.letters(cell.column());
     String unit = columns.of(cell).unit().equals("SG") ? "BRIX" : columns.of(cell).unit();
     String hydrometer = MapPrinter.column(cell.column()) + " = GRAVITY in " + unit;
     columns.doubt(
         cell,
-        "Are the readings in column "
-            + letters
-            + " ("
-            + cell.text()
-            + ") a refractometer's or a hydrometer's? "
-            + because
-            + ".",
+        Message.of("ask.instrument", letters, cell.text(), because),
         MapAnswer.of(MapPrinter.column(cell.column()) + " = REFRACTOMETER in " + refracted(unit))
             .with(strength(true)),
         new MapAnswer(
@@ -274,9 +273,9 @@ final class ReadingInstrument {
   }
 
   /** What would follow, where the readings tell. */
-  private String strength(boolean refractometer) {
+  private Message strength(boolean refractometer) {
     if (!(lowest < highest)) {
-      return "";
+      return Message.NONE;
     }
     try {
       double original = SugarScale.BRIX.toGravity(highest);
@@ -284,9 +283,10 @@ final class ReadingInstrument {
           refractometer
               ? Refractometer.gravity(highest, lowest, 1)
               : SugarScale.BRIX.toGravity(lowest);
-      return "about " + Numbers.round(Balance.of(original, gravity).percentVolume(), 1) + " % vol";
+      double alcohol = Balance.of(original, gravity).percentVolume();
+      return Message.of("ask.about", new Figure(Numbers.round(alcohol, 1)));
     } catch (RefusedException refused) {
-      return "";
+      return Message.NONE;
     }
   }
 }

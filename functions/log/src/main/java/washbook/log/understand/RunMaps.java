@@ -48,7 +48,8 @@ final class RunMaps {
         run.chargeLitres(),
         run.chargePercentVolume(),
         run.pressureHPa(),
-        table.batch());
+        table.batch(),
+        table.writing());
   }
 
   static Understanding joined(Understanding ferments, StillRuns runs) {

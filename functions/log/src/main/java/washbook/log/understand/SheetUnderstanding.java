@@ -11,6 +11,7 @@ import washbook.log.LogTable;
 import washbook.log.MapAnswer;
 import washbook.log.Understanding;
 import washbook.log.evidence.Evidence;
+import washbook.log.language.Message;
 import washbook.log.layout.Header;
 import washbook.log.layout.Headers;
 import washbook.log.layout.RepeatedHeaders;
@@ -163,15 +164,14 @@ public final class SheetUnderstanding {
 
   private static void askAboutOpen(Header header, Evidence evidence, Doubts doubts) {
     String row = String.valueOf(header.bottomRow() + 1);
-    String against = evidence.mostly(true);
+    Message against = evidence.mostly(true);
     doubts.ask(
         CellAddress.of(header.bottomRow(), header.firstColumn()),
-        "Is the table below row "
-            + row
-            + " the log of a ferment? "
-            + evidence.mostly(false)
-            + (against.isEmpty() ? ", but nothing else says so" : ", but " + against)
-            + ".",
+        Message.of(
+            "ask.isFerment",
+            row,
+            evidence.mostly(false),
+            against.isBlank() ? Message.of("ask.nothingElse") : against),
         MapAnswer.of("header row = " + row),
         MapAnswer.of("header row = " + row, "ignore = yes"));
   }
@@ -179,15 +179,14 @@ public final class SheetUnderstanding {
   /** Why a table is not filled that nobody has to be asked about. */
   private static LeftAlone leftAlone(Header header, Evidence evidence) {
     String row = String.valueOf(header.bottomRow() + 1);
-    String why = evidence.mostly(true);
+    Message why = evidence.mostly(true);
     return new LeftAlone(
         CellAddress.of(header.bottomRow(), header.firstColumn()),
-        "The table below row "
-            + row
-            + " is left alone: "
-            + (why.isEmpty() ? "nothing says that it is the log of a ferment" : why)
-            + ". If it is one, say in a map: header row = "
-            + row);
+        Message.of(
+            "alone.ferment",
+            row,
+            why.isBlank() ? Message.of("alone.nothing") : why,
+            "header row = " + row));
   }
 
   /** The headers found, with those in their place that the map names. */
@@ -236,10 +235,7 @@ public final class SheetUnderstanding {
   private static void askAboutHeader(Header header, Doubts doubts) {
     doubts.ask(
         CellAddress.of(header.bottomRow(), header.firstColumn()),
-        "Which row is the header? The map says row "
-            + (header.bottomRow() + 1)
-            + ", but nothing stands between it and the next header; what the map says of this table"
-            + " was not used.");
+        Message.of("ask.header", header.bottomRow() + 1));
   }
 
   private static Header mapped(Grid grid, List<Header> headers, TableMap table) {

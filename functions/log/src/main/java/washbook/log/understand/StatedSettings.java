@@ -9,8 +9,12 @@ import washbook.log.LogSettings;
 import washbook.log.MapAnswer;
 import washbook.log.Role;
 import washbook.log.StatedWash;
+import washbook.log.WritingWish;
+import washbook.log.language.Figure;
+import washbook.log.language.Message;
 import washbook.log.layout.HeaderRoles;
 import washbook.log.layout.KeyLine;
+import washbook.log.reading.RowRefusals;
 import washbook.log.words.Concept;
 
 /** What the lines above a table say about all its readings. */
@@ -21,10 +25,10 @@ final class StatedSettings {
   double correctedToC = Double.NaN;
 
   private double temperatureC = Double.NaN;
-  private String temperatureWhy = "";
+  private Message temperatureWhy = Message.NONE;
   private boolean corrected;
   private double calibrationC = LogSettings.USUAL_CALIBRATION;
-  private String calibrationWhy = LogSettings.none().calibrationWhy();
+  private Message calibrationWhy = LogSettings.none().calibrationWhy();
   private double offset;
   private double factor = 1;
   private double volumeL = Double.NaN;
@@ -37,7 +41,7 @@ final class StatedSettings {
     boolean hasRefractometer = columns.columns.has(Role.REFRACTOMETER);
     if (!Double.isNaN(columns.reading.calibrationByHeader)) {
       calibrationC = columns.reading.calibrationByHeader;
-      calibrationWhy = "stated in the header of the readings";
+      calibrationWhy = Message.of("from.header");
     }
     for (KeyLine line : lines) {
       if (line.isCalibration() || isOfInstrument(line, columns)) {
@@ -58,7 +62,7 @@ final class StatedSettings {
         corrected = true;
         double to = line.celsius();
         temperatureC = isPossible(to) ? to : calibrationC;
-        temperatureWhy = "corrected already, by " + line.cell();
+        temperatureWhy = Message.of("from.corrected", line.cell());
       } else if (!corrected && line.isReadingTemperature()) {
         readTemperature(line);
       }
@@ -70,10 +74,10 @@ final class StatedSettings {
     if (columns.reading.correctedByHeader && !corrected) {
       corrected = true;
       temperatureC = Double.isNaN(byHeader) ? calibrationC : byHeader;
-      temperatureWhy = "corrected already, by the header of the readings";
+      temperatureWhy = Message.of("from.correctedHeader");
     } else if (!corrected && !Double.isNaN(byHeader) && !columns.columns.has(Role.TEMPERATURE)) {
       temperatureC = byHeader;
-      temperatureWhy = "one temperature for all readings, in their header";
+      temperatureWhy = Message.of("from.oneHeader");
     }
     correctedToC = corrected ? temperatureC : byHeader;
     return new LogSettings(
@@ -86,7 +90,8 @@ final class StatedSettings {
         factor,
         volumeL,
         LogSettings.SugarReadings.TOLD_BY_RISE,
-        wash);
+        wash,
+        WritingWish.NONE);
   }
 
   /** A hydrometer's temperature where a column holds those of the readings: its calibration. */
@@ -109,21 +114,17 @@ final class StatedSettings {
     if (Double.isNaN(celsius)) {
       doubts.ask(
           line.cell(),
-          "Is the temperature " + Numbers.show(line.value()) + " in °C or °F?",
+          Message.of("ask.degrees", new Figure(Numbers.show(line.value()))),
           MapAnswer.of("temperature = " + Numbers.show(line.value()) + " C"),
           MapAnswer.of("temperature = " + Numbers.show(line.value()) + " F"));
     } else if (!isPossible(celsius)) {
       doubts.ask(
           line.cell(),
-          "The temperature "
-              + Numbers.show(line.value())
-              + " is outside "
-              + Quantity.SUGAR_TEMPERATURE.range()
-              + ". At what temperature were the readings taken?",
+          outside("ask.temperatureOutside", line, Quantity.SUGAR_TEMPERATURE, " \u00b0C"),
           MapAnswer.like("temperature = 20 C"));
     } else {
       temperatureC = celsius;
-      temperatureWhy = "one temperature for all readings, in " + line.cell();
+      temperatureWhy = Message.of("from.one", line.cell());
     }
   }
 
@@ -138,15 +139,11 @@ final class StatedSettings {
     if (celsius >= Quantity.CALIBRATION_TEMPERATURE.min()
         && celsius <= Quantity.CALIBRATION_TEMPERATURE.max()) {
       calibrationC = celsius;
-      calibrationWhy = "stated in " + line.cell();
+      calibrationWhy = Message.of("from.cell", line.cell());
     } else {
       doubts.ask(
           line.cell(),
-          "The calibration temperature "
-              + Numbers.show(line.value())
-              + " is outside "
-              + Quantity.CALIBRATION_TEMPERATURE.range()
-              + ". Which is it?",
+          outside("ask.calibrationOutside", line, Quantity.CALIBRATION_TEMPERATURE, " \u00b0C"),
           MapAnswer.like("calibration = 20 C"));
     }
   }
@@ -161,11 +158,7 @@ final class StatedSettings {
     } else {
       doubts.ask(
           line.cell(),
-          "The refractometer factor "
-              + Numbers.show(line.value())
-              + " is outside "
-              + Quantity.REFRACTOMETER_FACTOR.range()
-              + " and is not used. Which is it?",
+          outside("ask.factorOutside", line, Quantity.REFRACTOMETER_FACTOR, ""),
           MapAnswer.like("refractometer factor = 1.04"));
     }
   }
@@ -177,5 +170,12 @@ final class StatedSettings {
     } else if (Math.abs(shown) <= 50) {
       offset = shown / 1000;
     }
+  }
+
+  private static Message outside(String key, KeyLine line, Quantity quantity, String sign) {
+    return Message.of(
+        key,
+        new Figure(Numbers.show(line.value())),
+        RowRefusals.range(quantity.min(), quantity.max(), sign));
   }
 }

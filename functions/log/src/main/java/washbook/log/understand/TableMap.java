@@ -8,6 +8,8 @@ import washbook.functions.liquid.WashKind;
 import washbook.log.LogSettings;
 import washbook.log.Role;
 import washbook.log.StatedWash;
+import washbook.log.WritingWish;
+import washbook.log.language.Message;
 
 /**
  * What a map says about one table, or about all tables of a sheet. What it leaves out is told from
@@ -31,6 +33,7 @@ import washbook.log.StatedWash;
  * @param sugarReadings null when not said
  * @param wash what ferments, null when not said
  * @param feeds what is said of sugar that was added, and of batches that begin between its rows
+ * @param writing how it is to be written into
  * @param run what is said of it as a still run
  */
 public record TableMap(
@@ -51,6 +54,7 @@ public record TableMap(
     LogSettings.SugarReadings sugarReadings,
     WashKind wash,
     FeedPart feeds,
+    WritingWish writing,
     RunPart run) {
 
   /**
@@ -133,6 +137,7 @@ public record TableMap(
         null,
         null,
         FeedPart.NONE,
+        WritingWish.NONE,
         RunPart.NONE);
   }
 
@@ -169,25 +174,26 @@ public record TableMap(
     double calibration = said(calibrationC, told.calibrationC());
     boolean already = corrected == null ? told.correctedAlready() : corrected;
     double temperature = said(temperatureC, told.temperatureC());
-    String why = Double.isNaN(temperatureC) ? told.temperatureWhy() : "one temperature, by the map";
+    Message why = Double.isNaN(temperatureC) ? told.temperatureWhy() : Message.of("from.oneMap");
     if (Boolean.TRUE.equals(corrected)) {
       temperature = said(temperatureC, said(correctedToC, calibration));
-      why = "corrected already, by the map";
+      why = Message.of("from.correctedMap");
     } else if (corrected != null && told.correctedAlready() && Double.isNaN(temperatureC)) {
       temperature = Double.NaN;
-      why = "";
+      why = Message.NONE;
     }
     return new LogSettings(
         temperature,
         why,
         already,
         calibration,
-        Double.isNaN(calibrationC) ? told.calibrationWhy() : "by the map",
+        Double.isNaN(calibrationC) ? told.calibrationWhy() : Message.of("col.map"),
         said(offset, told.offset()),
         said(refractometerFactor, told.refractometerFactor()),
         said(volumeL, told.volumeL()),
         sugarReadings == null ? told.sugarReadings() : sugarReadings,
-        wash == null ? told.wash() : new StatedWash(wash, "by the map"));
+        wash == null ? told.wash() : new StatedWash(wash, Message.of("col.map")),
+        writing);
   }
 
   private static double said(double here, double told) {

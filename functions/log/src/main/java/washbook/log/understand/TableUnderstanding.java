@@ -15,6 +15,7 @@ import washbook.log.MapAnswer;
 import washbook.log.OriginalGravity;
 import washbook.log.Role;
 import washbook.log.StatedWash;
+import washbook.log.language.Figure;
 import washbook.log.language.Message;
 import washbook.log.layout.Header;
 import washbook.log.layout.Header.HeaderCell;
@@ -124,7 +125,7 @@ final class TableUnderstanding {
           && first.sg() < HIGHEST_BLEND) {
         doubts.ask(
             blended.cell(),
-            "Was batch " + batch.name() + " blended when it had begun to ferment?",
+            Message.of("ask.blended", batch.name()),
             MapAnswer.like("original gravity = 1.055 SG"),
             MapAnswer.of("original gravity = first reading"));
         checked.add(
@@ -152,10 +153,10 @@ final class TableUnderstanding {
         batches,
         settings,
         List.of(
-            "instrument calibrated at "
-                + Numbers.round(settings.calibrationC(), 2)
-                + " \u00b0C: "
-                + settings.calibrationWhy(),
+            Message.of(
+                "remark.calibrated",
+                new Figure(Numbers.round(settings.calibrationC(), 2)),
+                settings.calibrationWhy()),
             settings
                 .wash()
                 .remark(
@@ -177,11 +178,7 @@ final class TableUnderstanding {
         columns.unsettle();
         columns.doubt(
             cell,
-            "At what temperature were the readings in column "
-                + CellAddress.letters(cell.column())
-                + " ("
-                + cell.text()
-                + ") taken, or are they corrected already? Nothing says so.",
+            Message.of("ask.temperature", CellAddress.letters(cell.column()), cell.text()),
             MapAnswer.like("temperature = 20 C"),
             MapAnswer.of("corrected = yes"));
       }
@@ -205,12 +202,7 @@ final class TableUnderstanding {
     for (HeaderCell cell : columns.with(Role.GRAVITY)) {
       if (!usual && ReadingScale.of(columns.of(cell).unit()).isDensity()) {
         columns.unsettle();
-        columns.doubt(
-            cell,
-            "The readings are densities, but the instrument is calibrated at another temperature"
-                + " than 20 \u00b0C; such densities are not converted. Is it calibrated at 20"
-                + " \u00b0C after all?",
-            MapAnswer.of("calibration = 20 C"));
+        columns.doubt(cell, Message.of("ask.density"), MapAnswer.of("calibration = 20 C"));
       }
     }
   }

@@ -8,6 +8,7 @@ import java.util.regex.Pattern;
 import washbook.functions.scale.TemperatureUnit;
 import washbook.log.MapAnswer;
 import washbook.log.Role;
+import washbook.log.language.Message;
 import washbook.log.layout.Header.HeaderCell;
 import washbook.log.layout.TableRows;
 import washbook.log.sheet.CellAddress;
@@ -57,18 +58,16 @@ final class TemperatureColumn {
             cell,
             Role.TEMPERATURE,
             unit.map(TemperatureUnit::name).orElse(""),
-            statedTemperature(cell).isEmpty() ? "unit by its values" : "by its header");
+            Message.of(statedTemperature(cell).isEmpty() ? "col.unitByValues" : "col.header"));
         if (unit.isEmpty() && columns.facts(cell).numbers() > 0) {
           columns.unsettle();
           columns.doubt(
               cell,
-              "Are the temperatures in column "
-                  + CellAddress.letters(cell.column())
-                  + " ("
-                  + cell.text()
-                  + ", "
-                  + columns.facts(cell).range()
-                  + ") in °C or °F?",
+              Message.of(
+                  "ask.columnDegrees",
+                  CellAddress.letters(cell.column()),
+                  cell.text(),
+                  columns.facts(cell).range()),
               MapAnswer.of(MapPrinter.column(cell.column()) + " = TEMPERATURE in C"),
               MapAnswer.of(MapPrinter.column(cell.column()) + " = TEMPERATURE in F"));
         }
@@ -78,15 +77,14 @@ final class TemperatureColumn {
         columns.unsettle();
         columns.doubt(
             cell,
-            "Columns "
-                + CellAddress.letters(chosen.column())
-                + " and "
-                + CellAddress.letters(cell.column())
-                + " are both temperatures: at which one was read?",
+            Message.of(
+                "ask.twoTemperatures",
+                CellAddress.letters(chosen.column()),
+                CellAddress.letters(cell.column())),
             MapAnswer.of(MapPrinter.column(cell.column()) + " = OTHER"),
             MapAnswer.of(MapPrinter.column(chosen.column()) + " = OTHER"));
       }
-      columns.change(cell, Role.OTHER, "", "another column is the temperature");
+      columns.change(cell, Role.OTHER, "", Message.of("col.otherTemperature"));
     }
   }
 
@@ -106,13 +104,13 @@ final class TemperatureColumn {
             .filter(this::canBeFerments)
             .toList();
     if (!found.isEmpty()) {
-      found.forEach(c -> columns.change(c, Role.TEMPERATURE, "", "by its header and values"));
+      found.forEach(c -> columns.change(c, Role.TEMPERATURE, "", Message.of("col.headerValues")));
     } else {
       columns.with(Role.OTHER).stream()
           .filter(c -> !columns.isSaid(c) && !c.meanings().contains(Concept.AMBIENT))
           .filter(this::holdsDegrees)
           .findFirst()
-          .ifPresent(c -> columns.change(c, Role.TEMPERATURE, "", "its values are temperatures"));
+          .ifPresent(c -> columns.change(c, Role.TEMPERATURE, "", Message.of("col.temperatures")));
     }
   }
 

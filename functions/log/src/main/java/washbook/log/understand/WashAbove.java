@@ -3,6 +3,7 @@ package washbook.log.understand;
 import java.util.Set;
 import washbook.functions.liquid.WashKind;
 import washbook.log.StatedWash;
+import washbook.log.language.Message;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
 import washbook.log.sheet.Grid.Kind;
@@ -54,7 +55,8 @@ final class WashAbove {
 
   private static StatedWash one(Set<WashKind> kinds, int row, int column) {
     return kinds.size() == 1
-        ? new StatedWash(kinds.iterator().next(), "stated in " + CellAddress.of(row, column))
+        ? new StatedWash(
+            kinds.iterator().next(), Message.of("from.cell", CellAddress.of(row, column)))
         : StatedWash.none();
   }
 }

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import washbook.log.Doubt;
 import washbook.log.MapAnswer;
 import washbook.log.Understanding;
+import washbook.log.language.Language;
 import washbook.log.sheet.TestGrid;
 import washbook.log.understand.LogMap;
 import washbook.log.understand.SheetUnderstanding;
@@ -43,7 +44,9 @@ class AnswerTrialTest {
         1e-6);
     assertEquals(0.0, hydrometer.firstAbv(), 1e-9);
     assertTrue(hydrometer.lastAbv() < refractometer.lastAbv() - 3);
-    assertTrue(refractometer.text().endsWith("% vol in 4 rows"), refractometer.text());
+    assertTrue(
+        refractometer.told().in(Language.EN).endsWith("% vol in 4 rows"),
+        refractometer.told().in(Language.EN));
   }
 
   private static AnswerTrial trial(Doubt doubt, MapAnswer answer) {

@@ -27,7 +27,7 @@ class AuditFiguresTest {
   private static Audit.Column column(Audit.Batch... batches) {
     return new Audit.Column(
         "A1:D9",
-        new LogColumn(3, "ABV", Role.OWN_ABV, "", ""),
+        new LogColumn(3, "ABV", Role.OWN_ABV, "", Message.NONE),
         ComputedColumn.ABV,
         List.of(batches),
         List.of(Audit.Cause.UNKNOWN),

@@ -12,6 +12,7 @@ import washbook.log.ComputedColumn;
 import washbook.log.LogTable;
 import washbook.log.StatedWash;
 import washbook.log.Understanding;
+import washbook.log.language.Language;
 import washbook.log.sheet.TestGrid;
 import washbook.log.understand.LogMap;
 import washbook.log.understand.SheetUnderstanding;
@@ -57,7 +58,7 @@ class WashInLogTest {
     TestGrid grid = log(above);
     StatedWash wash = table(grid, LogMap.none()).settings().wash();
     assertEquals(kind, wash.kind().word());
-    assertEquals("stated in A1", wash.why().replace("B1", "A1"));
+    assertEquals("stated in A1", wash.why().in(Language.EN).replace("B1", "A1"));
     assertEquals(calc("ABV", 1.085, 0.998, kind), alcohol(grid, LogMap.none()), 1e-12);
   }
 
@@ -75,9 +76,9 @@ class WashInLogTest {
   void otherWordsDecideNothing(String above) {
     TestGrid grid = log(above);
     LogTable table = table(grid, LogMap.none());
-    assertTrue(!table.settings().wash().isStated(), table.settings().wash().why());
+    assertTrue(!table.settings().wash().isStated(), table.settings().wash().why().in(Language.EN));
     assertEquals(calc("ABV", 1.085, 0.998), alcohol(grid, LogMap.none()), 1e-12);
-    String remark = table.remarks().get(1);
+    String remark = table.remarks().get(1).in(Language.EN);
     assertTrue(
         remark.startsWith("kind of wash not stated, taken as MALT; from 1.085 to 1"), remark);
     String sugar =
@@ -90,7 +91,8 @@ class WashInLogTest {
     TestGrid grid = log("Sugar wash");
     LogMap map = LogMap.parse("wash = honey");
     assertEquals(calc("ABV", 1.085, 0.998, "HONEY"), alcohol(grid, map), 1e-12);
-    assertEquals("kind of wash HONEY: by the map", table(grid, map).remarks().get(1));
+    assertEquals(
+        "kind of wash HONEY: by the map", table(grid, map).remarks().get(1).in(Language.EN));
     assertTrue(map.print().contains("wash = HONEY"), map.print());
     LogMap yield = LogMap.parse("wash = 90");
     assertEquals(calc("ABV", 1.085, 0.998, 90.0), alcohol(grid, yield), 1e-12);

@@ -2,11 +2,13 @@ package washbook.log.language;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.Reader;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -22,6 +24,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import washbook.log.Role;
 
 /** The texts of all languages are there, whole, and in that language. */
 class MessagesTest {
@@ -39,17 +42,55 @@ class MessagesTest {
           "audit.detail.both",
           "scale.SG",
           "scale.THOUSANDTHS",
-          "FR scale.POINTS");
+          "answer.remark",
+          "each",
+          "told.of",
+          "FR scale.POINTS",
+          "DE told.unit",
+          "IT told.unit",
+          "NL told.unit",
+          "AF told.unit",
+          "FR role.VOLUME",
+          "IT role.VOLUME",
+          "PT role.VOLUME",
+          "NL role.VOLUME",
+          "AF role.VOLUME",
+          "FR role.DATE",
+          "NL role.REFRACTOMETER");
+
+  private static final Path SOURCES = Path.of("src/main/java/washbook/log");
+  private static final Pattern LITERAL = Pattern.compile("\"((?:[^\"\\\\\n]|\\\\.)*)\"");
+
+  /** What maps are written with in all languages. */
+  private static final Pattern STATEMENT =
+      Pattern.compile(
+          "(original gravity|header row|last row|first reading|refractometer factor|volumes at 20"
+              + "|charge strength|sugar readings|column [A-Z]|( = )?[A-Z_]+ in)\\b.*");
+
+  /** Titles and names that older versions wrote, and words for programs. */
+  private static final Set<String> NOT_FOR_THE_FILES =
+      Set.of(
+          "too few readings",
+          "Washbook charts",
+          "above plan",
+          "not falling",
+          "reading overdue",
+          "suspicious reading",
+          "too cold",
+          "too warm");
 
   private static Properties texts(Language language) {
     Properties texts = new Properties();
-    try (Reader reader =
-        new InputStreamReader(
-            Messages.class.getResourceAsStream(language.code() + ".properties"),
-            StandardCharsets.UTF_8)) {
-      texts.load(reader);
-    } catch (IOException e) {
-      throw new java.io.UncheckedIOException(e);
+    for (String folder : List.of("", "understanding/")) {
+      Properties some = new Properties();
+      String name = folder + language.code() + ".properties";
+      try (Reader reader =
+          new InputStreamReader(Messages.class.getResourceAsStream(name), StandardCharsets.UTF_8)) {
+        some.load(reader);
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+      some.forEach((key, text) -> assertNull(texts.put(key, text), key + " stands twice"));
     }
     return texts;
   }
@@ -123,6 +164,63 @@ class MessagesTest {
       }
     }
     assertEquals(Set.of(), missing);
+  }
+
+  @Test
+  void everyTextAboutWhatWasUnderstoodIsUsed() throws IOException {
+    Set<String> families = new TreeSet<>();
+    for (Role role : Role.values()) {
+      families.add("role." + role);
+    }
+    Set<String> literals = new TreeSet<>();
+    for (Path file : sources("")) {
+      LITERAL.matcher(code(file)).results().forEach(found -> literals.add(found.group(1)));
+    }
+    Set<String> unused =
+        texts(Language.EN).stringPropertyNames().stream()
+            .filter(
+                key -> key.matches("(ask|alone|because|col|from|remark|told|map|limit|role)\\..*"))
+            .filter(key -> !literals.contains(key) && !families.contains(key))
+            .collect(Collectors.toSet());
+    assertEquals(Set.of(), unused);
+    families.removeAll(texts(Language.EN).stringPropertyNames());
+    assertEquals(Set.of(), families);
+  }
+
+  /** Two words in a literal are a text. */
+  @Test
+  void whatPeopleReadStandsInTheFiles() throws IOException {
+    Pattern words = Pattern.compile("[A-Za-z]{2,},? [A-Za-z]{2,}");
+    Set<String> found = new TreeSet<>();
+    for (String room :
+        List.of("understand", "layout", "run", "evidence", "answer", "overview", "audit", "")) {
+      for (Path file : sources(room)) {
+        boolean inRoom =
+            !room.isEmpty()
+                || (file.getParent().equals(SOURCES)
+                    && !file.endsWith("ComputedHeader.java")
+                    && !file.endsWith("EarlierTitles.java"));
+        LITERAL
+            .matcher(code(file))
+            .results()
+            .map(literal -> literal.group(1))
+            .filter(text -> inRoom && words.matcher(text).find())
+            .filter(text -> !STATEMENT.matcher(text).matches())
+            .forEach(found::add);
+      }
+    }
+    found.removeAll(NOT_FOR_THE_FILES);
+    assertEquals(Set.of(), found);
+  }
+
+  private static String code(Path file) throws IOException {
+    return Files.readString(file).replaceAll("(?s)/\\*.*?\\*/", "").replaceAll("//.*", "");
+  }
+
+  private static List<Path> sources(String begin) throws IOException {
+    try (Stream<Path> files = Files.walk(SOURCES.resolve(begin))) {
+      return files.filter(file -> file.toString().endsWith(".java")).toList();
+    }
   }
 
   @Test

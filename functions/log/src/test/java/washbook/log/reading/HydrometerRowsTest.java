@@ -20,7 +20,9 @@ import washbook.log.LogTable;
 import washbook.log.OriginalGravity;
 import washbook.log.Role;
 import washbook.log.StatedWash;
+import washbook.log.WritingWish;
 import washbook.log.language.Language;
+import washbook.log.language.Message;
 import washbook.log.sheet.Grid;
 import washbook.log.sheet.TestGrid;
 
@@ -29,15 +31,16 @@ class HydrometerRowsTest {
   private static LogSettings at(double temperatureC, boolean corrected) {
     return new LogSettings(
         temperatureC,
-        "stated",
+        Message.NONE,
         corrected,
         20,
-        "",
+        Message.NONE,
         0,
         1,
         Double.NaN,
         SugarReadings.TOLD_BY_RISE,
-        StatedWash.none());
+        StatedWash.none(),
+        WritingWish.NONE);
   }
 
   private static HydrometerRows rows(Grid grid, LogSettings settings, LogColumn... columns) {
@@ -57,11 +60,11 @@ class HydrometerRowsTest {
   }
 
   private static LogColumn gravity(int column, String unit) {
-    return new LogColumn(column, "Gravity", Role.GRAVITY, unit, "");
+    return new LogColumn(column, "Gravity", Role.GRAVITY, unit, Message.NONE);
   }
 
   private static LogColumn temperature(int column, String unit) {
-    return new LogColumn(column, "Temp", Role.TEMPERATURE, unit, "");
+    return new LogColumn(column, "Temp", Role.TEMPERATURE, unit, Message.NONE);
   }
 
   private static String outcome(HydrometerRows rows) {
@@ -143,10 +146,12 @@ class HydrometerRowsTest {
         "1.06 @ 68F | 18 | 1.0600 at 20.0",
         "1.06 | 60.5 | A2 temperature 60.5 °C is too high; it must be 0 to 60 °C.",
         "1.06 | -1 | A2 temperature -1 °C is too low; it must be 0 to 60 °C.",
-        "1.06 @ 141F | 18 | A2 the temperature in '1.06 @ 141F' is too high; it must be 32 to 140 °F.",
+        "1.06 @ 141F | 18 | A2 the temperature in '1.06 @ 141F' is too high; it must be 32 to 140"
+            + " °F.",
         "1.06 @ 31F | 18 | A2 the temperature in '1.06 @ 31F' is too low; it must be 32 to 140 °F.",
         "1.06 @ 61C | 18 | A2 the temperature in '1.06 @ 61C' is too high; it must be 0 to 60 °C.",
-        "1.06 | NaN | A2 temperature is blank; it must be 0 to 60 °C, or the log must say that its readings are corrected.",
+        "1.06 | NaN | A2 temperature is blank; it must be 0 to 60 °C, or the log must say that its"
+            + " readings are corrected.",
       })
   void withoutAColumnOneTemperatureHoldsForAll(String cell, double stated, String outcome) {
     TestGrid grid = TestGrid.of("x", "Gravity\n" + cell);
@@ -207,8 +212,10 @@ class HydrometerRowsTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "DATE | Average | B2 the row is called 'Average', but its reading is not what sums up those above; it needs a date or day to be a reading.",
-        "DAY | Mean | B2 the row is called 'Mean', but its reading is not what sums up those above; it needs a date or day to be a reading.",
+        "DATE | Average | B2 the row is called 'Average', but its reading is not what sums up those"
+            + " above; it needs a date or day to be a reading.",
+        "DAY | Mean | B2 the row is called 'Mean', but its reading is not what sums up those above;"
+            + " it needs a date or day to be a reading.",
         "DATE | 3 Mar, mean | 1.0600 at 20.0",
         "DATE | racked | 1.0600 at 20.0",
         "DATE |  | 1.0600 at 20.0",
@@ -216,13 +223,13 @@ class HydrometerRowsTest {
       })
   void aWordForATotalIsNoDate(Role role, String label, String outcome) {
     TestGrid grid = TestGrid.of("x", "x | SG\n" + (label == null ? "" : label) + " | 1.06");
-    LogColumn first = new LogColumn(0, "x", role, "", "");
+    LogColumn first = new LogColumn(0, "x", role, "", Message.NONE);
     assertEquals(outcome, outcome(rows(grid, at(20, false), first, gravity(1, "SG"))));
   }
 
   private static HydrometerRows refractometer(double originalBrix, String... cells) {
     TestGrid grid = TestGrid.of("x", "SG | Refractometer\n| " + String.join("\n| ", cells));
-    LogColumn column = new LogColumn(1, "Refractometer", Role.REFRACTOMETER, "BRIX", "");
+    LogColumn column = new LogColumn(1, "Refractometer", Role.REFRACTOMETER, "BRIX", Message.NONE);
     HydrometerRows rows = rows(grid, at(20, false), gravity(0, "SG"), column);
     rows.begin(
         new Batch(
@@ -271,8 +278,10 @@ class HydrometerRowsTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "25 | refractometer reading 25 does not go with the original reading 20 °Bx; it must be below it, or sugar was added.",
-        "1 | refractometer reading 1 does not go with the original reading 20 °Bx; it must be above what the wash can ferment to.",
+        "25 | refractometer reading 25 does not go with the original reading 20 °Bx; it must be"
+            + " below it, or sugar was added.",
+        "1 | refractometer reading 1 does not go with the original reading 20 °Bx; it must be above"
+            + " what the wash can ferment to.",
       })
   void aRefractometersReadingMustGoWithTheOriginalOne(String cell, String reason) {
     HydrometerRows rows = refractometer(20, cell);

@@ -8,13 +8,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import washbook.log.LogColumn;
 import washbook.log.Role;
+import washbook.log.language.Message;
 import washbook.log.sheet.TestGrid;
 
 /** What a cell of a refractometer's column is: degrees Brix, nothing, or refused. */
 class RefractometerRowsTest {
   private static RefractometerRows rows(String cell, String unit) {
     TestGrid grid = TestGrid.of("x", "Refractometer\n" + (cell == null ? "" : cell));
-    LogColumn column = new LogColumn(0, "Refractometer", Role.REFRACTOMETER, unit, "");
+    LogColumn column = new LogColumn(0, "Refractometer", Role.REFRACTOMETER, unit, Message.NONE);
     RefractometerRows rows = new RefractometerRows(grid, column);
     rows.read(1);
     return rows;
@@ -69,7 +70,8 @@ class RefractometerRowsTest {
       value = {
         "BRIX | 41 | refractometer reading 41 is too high; it must be 0.1 to 40 °Bx.",
         "SG | 1.2 | refractometer reading 1.2 is too high; it must be 1.0004 to 1.1786 SG.",
-        "SG | foggy | refractometer reading 'foggy' is not a single number; it must be 1.0004 to 1.1786 SG.",
+        "SG | foggy | refractometer reading 'foggy' is not a single number; it must be 1.0004 to"
+            + " 1.1786 SG.",
       })
   void aRefusalNamesTheRangeInTheLogsUnit(String unit, String cell, String reason) {
     assertEquals(reason, rows(cell, unit).refusal.reason());
@@ -79,9 +81,11 @@ class RefractometerRowsTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "BRIX | 22.5 | 22.5 | 20 | '22.5 does not go with the original reading 20 °Bx; it must be below'",
+        "BRIX | 22.5 | 22.5 | 20 | '22.5 does not go with the original reading 20 °Bx; it must be"
+            + " below'",
         "BRIX | 1 | 1 | 20 | '1 does not go with the original reading 20 °Bx; it must be above'",
-        "SG | 1.09 | 21.5 | 20 | '1.09 does not go with the original reading 1.0829; it must be below'",
+        "SG | 1.09 | 21.5 | 20 | '1.09 does not go with the original reading 1.0829; it must be"
+            + " below'",
       })
   void aReadingMustGoWithTheOriginalOne(
       String unit, String cell, double present, double original, String words) {

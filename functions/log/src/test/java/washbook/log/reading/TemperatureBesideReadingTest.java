@@ -11,13 +11,14 @@ import washbook.log.LogColumn;
 import washbook.log.LogSettings;
 import washbook.log.LogTable;
 import washbook.log.Role;
+import washbook.log.language.Message;
 import washbook.log.sheet.TestGrid;
 import washbook.log.words.CellText;
 
 /** The second number of {@code 1.052/15}: a temperature, and its unit by header or values. */
 class TemperatureBesideReadingTest {
   private static LogColumn column(String header) {
-    return new LogColumn(0, header, Role.GRAVITY, "SG", "");
+    return new LogColumn(0, header, Role.GRAVITY, "SG", Message.NONE);
   }
 
   private static Optional<TemperatureUnit> unit(String header, String first, String second) {

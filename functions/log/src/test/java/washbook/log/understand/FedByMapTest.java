@@ -17,6 +17,7 @@ import washbook.functions.liquid.FermentingWash;
 import washbook.functions.liquid.SucroseSolution;
 import washbook.functions.liquid.WashKind;
 import washbook.functions.reading.Refractometer;
+import washbook.log.language.Language;
 import washbook.log.Batch;
 import washbook.log.ComputedColumn;
 import washbook.log.Doubt;
@@ -271,7 +272,7 @@ class FedByMapTest {
         SheetUnderstanding.understand(grid, LogMap.parse("sugar added at row 4 = by the rise"))
             .doubts()
             .get(0);
-    assertTrue(asked.asked().startsWith("How much sugar was added at row 4?"), asked.asked());
+    assertTrue(asked.asked().in(Language.EN).startsWith("How much sugar was added at row 4?"), asked.asked().in(Language.EN));
     Doubt rise = SheetUnderstanding.understand(grid, LogMap.none()).doubts().get(0);
     assertFalse(rise.question().contains("by the rise"), rise.question());
   }
@@ -303,7 +304,7 @@ class FedByMapTest {
         TestGrid.of("Plum 3", "Day | SG | Temp C\n0 | 1.009 | 20\n1 | 1.014 | 20\n2 | 1.028 | 20");
     assertTrue(
         SheetUnderstanding.understand(grid, LogMap.none()).doubts().stream()
-            .noneMatch(doubt -> doubt.asked().startsWith("Was sugar added")));
+            .noneMatch(doubt -> doubt.asked().in(Language.EN).startsWith("Was sugar added")));
   }
 
   @Test
@@ -381,6 +382,6 @@ class FedByMapTest {
             "Plum 3", "Day | SG | Temp C\n0 | 1.062 | 20\n2 | 1.030 | 20\n | | \n4 | 1.010 | 20");
     Understanding sheet =
         SheetUnderstanding.understand(grid, LogMap.parse("sugar added at row 4 = 1 KG"));
-    assertTrue(sheet.doubts().get(0).asked().startsWith("Which row is meant?"));
+    assertTrue(sheet.doubts().get(0).asked().in(Language.EN).startsWith("Which row is meant?"));
   }
 }

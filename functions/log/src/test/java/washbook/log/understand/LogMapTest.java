@@ -72,7 +72,7 @@ class LogMapTest {
       delimiter = '|',
       value = {
         "temperature = 68 | line 1 of the map: '68' needs a number and its unit: C or F.",
-        "temperature = 168 C | line 1 of the map: '168 C' 168 is too high",
+        "temperature = 168 C | line 1 of the map: '168 C' must be 0 to 60 °C.",
         "column B = GRAVTY | line 1 of the map: 'GRAVTY' is no role",
         "column B = GRAVITY in STONES | line 1 of the map: 'STONES' is no unit",
         "colum B = GRAVITY | line 1 of the map: 'colum B' is no key of a map.",

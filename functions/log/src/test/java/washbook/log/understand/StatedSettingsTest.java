@@ -10,6 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import washbook.log.LogSettings;
 import washbook.log.Understanding;
+import washbook.log.language.Language;
 import washbook.log.sheet.TestGrid;
 
 /** What lines above a table say about all its readings. */
@@ -33,7 +34,7 @@ class StatedSettingsTest {
   void aLogThatSaysNothingHasTheUsualSettings() {
     LogSettings settings = settings("cellar book");
     assertEquals(20, settings.calibrationC());
-    assertEquals("no other is stated", settings.calibrationWhy());
+    assertEquals("no other is stated", settings.calibrationWhy().in(Language.EN));
     assertEquals(0, settings.offset());
     assertEquals(1, settings.refractometerFactor());
     assertTrue(Double.isNaN(settings.volumeL()));
@@ -60,7 +61,9 @@ class StatedSettingsTest {
   void theCalibration(String line, double celsius) {
     LogSettings settings = settings(line);
     assertEquals(celsius, settings.calibrationC(), 1e-12);
-    assertTrue(settings.calibrationWhy().startsWith("stated in "), settings.calibrationWhy());
+    assertTrue(
+        settings.calibrationWhy().in(Language.EN).startsWith("stated in "),
+        settings.calibrationWhy().in(Language.EN));
   }
 
   @ParameterizedTest
@@ -124,7 +127,7 @@ class StatedSettingsTest {
     LogSettings settings = settings(line);
     assertTrue(settings.correctedAlready());
     assertEquals(celsius, settings.temperatureC(), 1e-12);
-    assertTrue(settings.temperatureWhy().startsWith("corrected already, by "));
+    assertTrue(settings.temperatureWhy().in(Language.EN).startsWith("corrected already, by "));
   }
 
   @Test
@@ -148,7 +151,8 @@ class StatedSettingsTest {
     LogSettings settings = settings(line);
     assertEquals(celsius, settings.temperatureC(), 1e-12);
     assertTrue(settings.hasTemperature());
-    assertEquals("one temperature for all readings, in A1", settings.temperatureWhy());
+    assertEquals(
+        "one temperature for all readings, in A1", settings.temperatureWhy().in(Language.EN));
   }
 
   @ParameterizedTest

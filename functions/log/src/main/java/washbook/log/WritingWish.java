@@ -1,0 +1,15 @@
+package washbook.log;
+
+import java.util.Optional;
+import washbook.log.language.Language;
+
+/**
+ * What a map says of how a log is written into.
+ *
+ * @param language of headers and notes; empty for that of the log's own words
+ * @param scale of the corrected reading; empty for that of the log's readings
+ */
+public record WritingWish(Optional<Language> language, Optional<WrittenScale> scale) {
+  /** Nothing said: in the log's own language, on its own scale. */
+  public static final WritingWish NONE = new WritingWish(Optional.empty(), Optional.empty());
+}
