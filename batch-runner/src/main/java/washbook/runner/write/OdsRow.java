@@ -10,6 +10,7 @@ import washbook.runner.markup.ByteBuilder;
 import washbook.runner.markup.XmlScanner.Token;
 import washbook.runner.markup.XmlSplicer;
 import washbook.runner.read.OdsCell;
+import washbook.runner.sheet.CellContent;
 
 /**
  * One row element as it stands in the file. Places are counted from the row's first byte, where the
@@ -49,6 +50,25 @@ final class OdsRow {
 
     boolean isBlank() {
       return kind == Kind.BLANK && formula == null;
+    }
+
+    /** Whether it holds this already. */
+    boolean holds(CellContent content) {
+      if (content.isBlank()) {
+        return isBlank();
+      }
+      boolean sameFormula =
+          content.formula() == null
+              ? formula == null
+              : OpenFormula.of(content.formula()).equals(formula);
+      if (!sameFormula) {
+        return false;
+      }
+      if (!Double.isNaN(content.number())) {
+        return kind == Kind.NUMBER && number == content.number();
+      }
+      String wanted = content.text() == null ? "" : OdsCells.clean(content.text());
+      return kind == Kind.TEXT && wanted.equals(text);
     }
   }
 

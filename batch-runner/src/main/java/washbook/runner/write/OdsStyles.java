@@ -16,7 +16,7 @@ import washbook.runner.markup.XmlSplicer;
 
 /**
  * The styles that patched columns need, each added once to the automatic styles. These stand before
- * the cells, so the document is gone through twice: the first time tells which are asked for.
+ * the cells, so a look at the first rows tells which will be asked for.
  */
 final class OdsStyles {
   static final byte[] AUTOMATIC = ascii("automatic-styles");
@@ -36,12 +36,18 @@ final class OdsStyles {
   /** Markup of the document's cell styles, by their names. */
   private final Map<String, String> cells = new HashMap<>();
 
-  /** Whether all that is wanted has been asked for. */
-  private boolean complete;
+  /** Whether the styles are written and no longer looked at. */
+  private boolean written;
 
-  /** From now on styles are written. */
-  void complete() {
-    complete = true;
+  /** From now on the styles that have been asked for are written; gives their names. */
+  Set<String> write() {
+    written = true;
+    return asked();
+  }
+
+  /** The names of the styles that have been asked for so far. */
+  Set<String> asked() {
+    return Set.copyOf(asked.keySet());
   }
 
   /** How wide a column is that shows so many letters. */
@@ -141,7 +147,7 @@ final class OdsStyles {
       if ((token == Token.START || token == Token.EMPTY) && splicer.attribute(NAME)) {
         String name = splicer.value();
         names.add(name);
-        if (!complete && splicer.is(STYLE) && isOfCells(splicer)) {
+        if (!written && splicer.is(STYLE) && isOfCells(splicer)) {
           read(splicer, token, name);
         }
       }
@@ -183,7 +189,7 @@ final class OdsStyles {
 
   private byte[] markup(Set<String> present) {
     StringBuilder markup = new StringBuilder();
-    if (complete) {
+    if (written) {
       asked.forEach((name, one) -> markup.append(present.contains(name) ? "" : one));
     }
     return markup.toString().getBytes(StandardCharsets.UTF_8);
