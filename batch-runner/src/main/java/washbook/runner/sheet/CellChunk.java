@@ -115,24 +115,24 @@ final class CellChunk {
   }
 
   /**
-   * Makes the chunk as small as it goes.
+   * Makes the chunk as small as it goes. The limit of memory still counts it in full, so that a file
+   * of endless repetitions is refused as soon as before.
    *
    * @param decimalsBefore those of the chunk above, which are tried first
    */
-  void pack(int decimalsBefore, MemoryLimit limit) {
+  void pack(int decimalsBefore) {
     if (packed) {
       return;
     }
     packed = true;
     if (Arrays.equals(kinds, ALIKE[kinds[0]])) {
       kinds = ALIKE[kinds[0]];
-      limit.giveBack(ARRAY + SIZE);
     }
     if (numbers != null) {
-      packNumbers(decimalsBefore, limit);
+      packNumbers(decimalsBefore);
     }
     if (texts != null) {
-      packTexts(limit);
+      packTexts();
     }
   }
 
@@ -141,19 +141,19 @@ final class CellChunk {
     return decimals;
   }
 
-  private void packNumbers(int decimalsBefore, MemoryLimit limit) {
-    if (fits(decimalsBefore, limit)) {
+  private void packNumbers(int decimalsBefore) {
+    if (fits(decimalsBefore)) {
       return;
     }
     for (int tried = 0; tried < POWERS.length; tried++) {
-      if (tried != decimalsBefore && fits(tried, limit)) {
+      if (tried != decimalsBefore && fits(tried)) {
         return;
       }
     }
   }
 
   /** Packs the numbers when all of them have at most so many decimals. */
-  private boolean fits(int tried, MemoryLimit limit) {
+  private boolean fits(int tried) {
     long lowest = Long.MAX_VALUE;
     long highest = Long.MIN_VALUE;
     for (int i = 0; i < SIZE; i++) {
@@ -189,11 +189,10 @@ final class CellChunk {
     least = lowest;
     decimals = (byte) tried;
     numbers = null;
-    limit.giveBack((near == null ? 4L : 6L) * SIZE);
     return true;
   }
 
-  private void packTexts(MemoryLimit limit) {
+  private void packTexts() {
     int lowest = Integer.MAX_VALUE;
     int highest = Integer.MIN_VALUE;
     for (int i = 0; i < SIZE; i++) {
@@ -206,7 +205,6 @@ final class CellChunk {
       return;
     }
     first = lowest;
-    limit.giveBack((highest == lowest ? 4L : 3L) * SIZE);
     if (highest > lowest) {
       followers = new byte[SIZE];
       for (int i = 0; i < SIZE; i++) {

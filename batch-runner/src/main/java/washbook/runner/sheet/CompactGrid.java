@@ -145,7 +145,7 @@ public final class CompactGrid implements Grid {
   /** Readers go down the rows: nothing more is to be expected above a new chunk. */
   private void packAbove(CellChunk[] chunks, int index) {
     int decimals = index > 1 && chunks[index - 2] != null ? chunks[index - 2].decimals() : 0;
-    chunks[index - 1].pack(decimals, texts.limit());
+    chunks[index - 1].pack(decimals);
   }
 
   private CellChunk chunk(int row, int column) {

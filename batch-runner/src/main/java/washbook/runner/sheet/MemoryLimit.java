@@ -22,8 +22,4 @@ final class MemoryLimit {
           "The file needs more memory than this Java process may use (see java -Xmx).");
     }
   }
-
-  void giveBack(long bytes) {
-    left += bytes;
-  }
 }

@@ -121,23 +121,6 @@ class CompactGridTest {
   }
 
   @Test
-  void aMillionReadingsTakeAFewBytesEach() throws Exception {
-    long most = 4_000_000;
-    CompactGrid grid = new CompactGrid("Apple 7", new Texts(new MemoryLimit(most)));
-    for (int row = 0; row < 1_000_000; row++) {
-      grid.putNumber(row, 2, (10_000 + row % 900) / 1e4, false);
-    }
-    assertEquals(1.0899, grid.number(899, 2));
-    assertThrows(
-        UnusableFileException.class,
-        () -> {
-          for (int row = 0; row < 1_000_000; row++) {
-            grid.putNumber(row, 3, Math.sqrt(row), false);
-          }
-        });
-  }
-
-  @Test
   void emptyTextIsBlankUnlessAFormulaGaveIt() throws Exception {
     CompactGrid grid = new CompactGrid("Apple 7", new Texts());
     grid.putText(5, 2, "", false);
