@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import washbook.log.sheet.Grid.Kind;
 import washbook.runner.markup.ByteBuilder;
+import washbook.runner.markup.RepeatedWord;
 import washbook.runner.markup.XmlScanner.Token;
 import washbook.runner.markup.XmlSplicer;
 import washbook.runner.read.OdsCell;
@@ -74,6 +75,7 @@ final class OdsRow {
 
   private final List<Cell> pool = new ArrayList<>();
   private final OdsCell reader = new OdsCell();
+  private final RepeatedWord styleNames = new RepeatedWord();
   private int count;
   int tagEnd;
   int end;
@@ -142,9 +144,14 @@ final class OdsRow {
     cell.repeatAttribute = null;
     cell.style = null;
     cell.known = false;
-    if (splicer.attribute(COLUMNS_REPEATED)) {
-      cell.repeated = OdsCell.count(splicer);
-      cell.repeatAttribute = attribute(splicer);
+    splicer.rewindAttributes();
+    while (splicer.nextAttribute()) {
+      if (splicer.attributeIs(COLUMNS_REPEATED)) {
+        cell.repeated = OdsCell.count(splicer);
+        cell.repeatAttribute = attribute(splicer);
+      } else if (splicer.attributeIs(STYLE)) {
+        cell.style = styleNames.of(splicer);
+      }
     }
     int last = Math.min(cell.column + cell.repeated, OdsSheetPatch.COLUMNS);
     for (int column = cell.column; column < last && !cell.known; column++) {
@@ -153,9 +160,6 @@ final class OdsRow {
     if (cell.known) {
       readContent(splicer, token, cell);
     } else {
-      if (splicer.attribute(STYLE)) {
-        cell.style = splicer.value();
-      }
       OdsCell.skip(splicer, token);
     }
     cell.end = splicer.tokenEnd() - splicer.held();
@@ -181,7 +185,6 @@ final class OdsRow {
           OdsCell.skip(scanner, child);
           cell.keptChildren.add(new Span(start, splicer.tokenEnd() - splicer.held()));
         });
-    cell.style = reader.style();
     cell.kind = reader.kind();
     cell.number = reader.number();
     cell.text = cell.kind == Kind.TEXT ? reader.text() : "";

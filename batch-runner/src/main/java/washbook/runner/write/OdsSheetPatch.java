@@ -291,7 +291,6 @@ final class OdsSheetPatch {
   /** Whether the cell holds this already; refuses to replace what is not ours. */
   private boolean isHeld(int number, PatchRows.Column column, CellContent content, OdsRow.Cell cell)
       throws UnusableFileException {
-    String address = CellAddress.of(number, column.patch.column());
     if (column.isHeader(number)) {
       column.isOurs =
           cell.formula == null
@@ -303,7 +302,7 @@ final class OdsSheetPatch {
     if (!held && cell.matrix) {
       throw new UnusableFileException(
           "The formula in cell "
-              + address
+              + CellAddress.of(number, column.patch.column())
               + " of sheet \""
               + sheetName
               + "\" serves other cells too.");

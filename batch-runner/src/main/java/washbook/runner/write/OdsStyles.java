@@ -36,6 +36,12 @@ final class OdsStyles {
   /** Markup of the document's cell styles, by their names. */
   private final Map<String, String> cells = new HashMap<>();
 
+  /** Which of them look like most cells, as far as asked; null is the style of none. */
+  private final Map<String, Boolean> plainOnes = new HashMap<>();
+
+  /** Names of styles for numbers by decimals and by the styles that they are like. */
+  private final Map<Integer, Map<String, String>> numbers = new HashMap<>();
+
   /** Whether the styles are written and no longer looked at. */
   private boolean written;
 
@@ -83,12 +89,27 @@ final class OdsStyles {
 
   /** Whether a style, which may be null, looks like that of most cells. */
   boolean isPlain(String base) {
-    String markup = cells.get(base);
-    return markup == null ? base == null || base.equals(USUAL) : OdsLook.isPlain(markup);
+    Boolean known = plainOnes.get(base);
+    if (known == null) {
+      String markup = cells.get(base);
+      known = markup == null ? base == null || base.equals(USUAL) : OdsLook.isPlain(markup);
+      plainOnes.put(base, known);
+    }
+    return known;
   }
 
   /** The look of {@code base} for numbers with so many digits behind the point. */
   String number(String base, int decimals) {
+    Map<String, String> known = numbers.computeIfAbsent(decimals, key -> new HashMap<>());
+    String name = known.get(base);
+    if (name == null) {
+      name = newNumber(base, decimals);
+      known.put(base, name);
+    }
+    return name;
+  }
+
+  private String newNumber(String base, int decimals) {
     String number = "washbook-number-" + decimals;
     asked.computeIfAbsent(
         number,
