@@ -104,8 +104,7 @@ public final class FileFiller implements FolderRun.Work<FileResult> {
     }
   }
 
-  private SheetPatch fill(
-      Grid grid, SheetFiller filler, ReportBuilder report, ChartsWanted charts)
+  private SheetPatch fill(Grid grid, SheetFiller filler, ReportBuilder report, ChartsWanted charts)
       throws UnusableFileException {
     Understanding understanding = filler.understand(grid);
     Filling filling = filler.fill(grid, understanding);

@@ -115,8 +115,8 @@ final class CellChunk {
   }
 
   /**
-   * Makes the chunk as small as it goes. The limit of memory still counts it in full, so that a file
-   * of endless repetitions is refused as soon as before.
+   * Makes the chunk as small as it goes. The limit of memory still counts it in full, so that a
+   * file of endless repetitions is refused as soon as before.
    *
    * @param decimalsBefore those of the chunk above, which are tried first
    */
