@@ -11,9 +11,17 @@ import washbook.runner.FileFormats;
 final class Answers {
   private Answers() {}
 
-  /** Every row has to be filled; every hundredth, and the eighth, is calculated again. */
+  /**
+   * Every row of every sheet has to be filled; every hundredth, and the eighth, is calculated
+   * again.
+   */
   static void check(Path target, int rows) throws IOException {
-    Grid grid = FileFormats.of(target).reader().read(target).get(0);
+    for (Grid grid : FileFormats.of(target).reader().read(target)) {
+      check(grid, rows);
+    }
+  }
+
+  private static void check(Grid grid, int rows) {
     if (!grid.text(0, 9).equals("Alcohol to date (% vol)") || grid.columnCount() != 12) {
       throw new AssertionError("the columns are not where they should be");
     }

@@ -51,6 +51,21 @@ final class BigLog {
   }
 
   static void write(Path file, int rows) throws IOException {
+    write(file, rows, 1);
+  }
+
+  /** The same log on so many sheets. */
+  static void write(Path file, int rows, int sheets) throws IOException {
+    StringBuilder overrides = new StringBuilder();
+    StringBuilder names = new StringBuilder();
+    StringBuilder relations = new StringBuilder();
+    for (int i = 1; i <= sheets; i++) {
+      String name = i == 1 ? "Log" : "Log " + i;
+      overrides.append(override("/xl/worksheets/sheet" + i + ".xml", "worksheet"));
+      relations.append(relation(i + 2, "worksheet", "worksheets/sheet" + i + ".xml"));
+      names.append("<sheet name=\"" + name + "\" sheetId=\"" + i + "\" r:id=\"rId" + (i + 2));
+      names.append("\"/>");
+    }
     try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(file), 1 << 16);
         ZipOutputStream zip = new ZipOutputStream(out)) {
       entry(
@@ -61,7 +76,7 @@ final class BigLog {
               + "content-types\"><Default Extension=\"rels\" ContentType=\""
               + "application/vnd.openxmlformats-package.relationships+xml\"/>"
               + override("/xl/workbook.xml", "sheet.main")
-              + override("/xl/worksheets/sheet1.xml", "worksheet")
+              + overrides
               + override("/xl/styles.xml", "styles")
               + override("/xl/sharedStrings.xml", "sharedStrings")
               + "</Types>");
@@ -73,26 +88,31 @@ final class BigLog {
               + MAIN
               + "\" xmlns:r=\""
               + DOCUMENT
-              + "\"><sheets><sheet name=\"Log\" sheetId=\"1\" r:id=\"rId1\"/></sheets></workbook>");
+              + "\"><sheets>"
+              + names
+              + "</sheets></workbook>");
       entry(
           zip,
           "xl/_rels/workbook.xml.rels",
           relations(
-              relation(1, "worksheet", "worksheets/sheet1.xml"),
-              relation(2, "styles", "styles.xml"),
-              relation(3, "sharedStrings", "sharedStrings.xml")));
-      zip.putNextEntry(new ZipEntry("xl/worksheets/sheet1.xml"));
-      writeSheet(zip, rows);
-      zip.closeEntry();
+              relations.toString(),
+              relation(1, "styles", "styles.xml"),
+              relation(2, "sharedStrings", "sharedStrings.xml")));
+      for (int i = 1; i <= sheets; i++) {
+        zip.putNextEntry(new ZipEntry("xl/worksheets/sheet" + i + ".xml"));
+        writeSheet(zip, rows);
+        zip.closeEntry();
+      }
       entry(
           zip,
           "xl/styles.xml",
           "<styleSheet xmlns=\""
               + MAIN
-              + "\"><fonts count=\"1\"><font/></fonts><fills count=\"1\">"
-              + "<fill/></fills><borders count=\"1\"><border/></borders><cellStyleXfs count=\"1\">"
-              + "<xf numFmtId=\"0\"/></cellStyleXfs><cellXfs count=\"2\"><xf numFmtId=\"0\" xfId=\"0\"/>"
-              + "<xf numFmtId=\"22\" xfId=\"0\" applyNumberFormat=\"1\"/></cellXfs></styleSheet>");
+              + "\"><fonts count=\"1\"><font/></fonts><fills count=\"1\"><fill/></fills><borders"
+              + " count=\"1\"><border/></borders><cellStyleXfs count=\"1\"><xf"
+              + " numFmtId=\"0\"/></cellStyleXfs><cellXfs count=\"2\"><xf numFmtId=\"0\""
+              + " xfId=\"0\"/><xf numFmtId=\"22\" xfId=\"0\""
+              + " applyNumberFormat=\"1\"/></cellXfs></styleSheet>");
       zip.putNextEntry(new ZipEntry("xl/sharedStrings.xml"));
       writeStrings(zip, rows);
       zip.closeEntry();

@@ -64,8 +64,9 @@ public final class ArchiveCopy implements Closeable {
     void apply(InputStream old, PartOutput to) throws IOException;
   }
 
-  /** Packs the new content of an entry; true when it differs from the old. */
+  /** Packs the new content of an entry; true when it differs from the old. The last one counts. */
   public boolean change(Part part, Change change) throws IOException {
+    changed.remove(part);
     try (PartPacker packer = new PartPacker(this::aside);
         InputStream old = archive.read(part)) {
       PartOutput out = new PartOutput(archive, part, packer);

@@ -19,6 +19,11 @@ public final class NewColumns {
     return columns.isEmpty();
   }
 
+  /** Whether the other ones are the same. */
+  public boolean isSame(NewColumns other) {
+    return columns.equals(other.columns);
+  }
+
   /** The ones that follow a block headed by its first row without a gap, from left to right. */
   List<ColumnPatch> ofTable(Area block) {
     List<ColumnPatch> beside = new ArrayList<>();

@@ -248,6 +248,11 @@ public class XmlScanner extends XmlBytes {
     return new String(buffer, fullNameStart, nameStart - fullNameStart, StandardCharsets.UTF_8);
   }
 
+  /** Whether the prefix of the present tag, with its colon, is this. */
+  public final boolean hasPrefix(byte[] prefix) {
+    return Arrays.equals(buffer, fullNameStart, nameStart, prefix, 0, prefix.length);
+  }
+
   /** Moves to the next attribute of the present start tag; false when there is none. */
   public final boolean nextAttribute() throws UnusableFileException {
     int end = tokenEnd - 1;
@@ -310,6 +315,11 @@ public class XmlScanner extends XmlBytes {
   public final boolean attributeIs(byte[] name) {
     return attributeNameEnd - attributeNameStart == name.length
         && Arrays.equals(buffer, attributeNameStart, attributeNameEnd, name, 0, name.length);
+  }
+
+  /** Whether the value of the present attribute is this, without entities. */
+  public final boolean valueIs(byte[] value) {
+    return Arrays.equals(buffer, valueStart, valueEnd, value, 0, value.length);
   }
 
   /** Whether the present attribute has this name, whatever its prefix; the name is ASCII. */

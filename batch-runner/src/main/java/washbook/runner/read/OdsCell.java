@@ -9,11 +9,11 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.OffsetDateTime;
-import java.util.Arrays;
 import java.util.regex.Pattern;
 import washbook.log.sheet.Grid.Kind;
 import washbook.runner.file.UnusableFileException;
 import washbook.runner.markup.Decimal;
+import washbook.runner.markup.RepeatedWord;
 import washbook.runner.markup.XmlScanner;
 import washbook.runner.markup.XmlScanner.Token;
 
@@ -50,6 +50,10 @@ public final class OdsCell {
   private static final byte[] STYLE = ascii("table:style-name");
   private static final byte[] P = ascii("p");
   private static final byte[] H = ascii("h");
+  private static final byte[] TEXT = ascii("text:");
+  private static final byte[] ERROR = ascii("error");
+  private static final String[] TYPES = {"float", "string", "date"};
+  private static final byte[][] TYPE_BYTES = {ascii("float"), ascii("string"), ascii("date")};
 
   private static final Pattern SHOWN_ERROR =
       Pattern.compile("#(DIV/0!|N/A|NAME\\?|NULL!|NUM!|REF!|VALUE!)|Err:\\d{3}");
@@ -59,6 +63,7 @@ public final class OdsCell {
   private static final double NANOS_A_DAY = 86400e9;
 
   private final OdsText text = new OdsText();
+  private final RepeatedWord styleNames = new RepeatedWord();
   private String type;
   private String stringValue;
   private String formula;
@@ -113,7 +118,7 @@ public final class OdsCell {
         case DATE_VALUE, TIME_VALUE, BOOLEAN_VALUE -> moment = scanner.value();
         case STRING_VALUE -> stringValue = scanner.value();
         case FORMULA -> formula = scanner.value();
-        case CALCEXT_TYPE -> error = scanner.value().equals("error");
+        case CALCEXT_TYPE -> error = scanner.valueIs(ERROR);
         case MATRIX_COLUMNS, MATRIX_ROWS -> matrix = true;
         default -> readOther(scanner);
       }
@@ -129,7 +134,7 @@ public final class OdsCell {
     if (scanner.attributeIs(REPEATED)) {
       repeated = count(scanner);
     } else if (scanner.attributeIs(STYLE)) {
-      style = scanner.value();
+      style = styleNames.of(scanner);
     } else if (scanner.attributeIs(COLUMNS_SPANNED)) {
       columnsSpanned = count(scanner);
     } else if (scanner.attributeIs(ROWS_SPANNED)) {
@@ -154,16 +159,9 @@ public final class OdsCell {
 
   /** The value type, without a new object for the usual ones. */
   private static String known(XmlScanner scanner) throws UnusableFileException {
-    for (String word : new String[] {"float", "string", "date"}) {
-      if (scanner.valueEnd() - scanner.valueStart() == word.length()
-          && Arrays.equals(
-              scanner.bytes(),
-              scanner.valueStart(),
-              scanner.valueEnd(),
-              ascii(word),
-              0,
-              word.length())) {
-        return word;
+    for (int i = 0; i < TYPES.length; i++) {
+      if (scanner.valueIs(TYPE_BYTES[i])) {
+        return TYPES[i];
       }
     }
     return scanner.value();
@@ -198,7 +196,7 @@ public final class OdsCell {
         return;
       }
       if (token == Token.START || token == Token.EMPTY) {
-        if (scanner.prefix().equals("text:") && (scanner.is(P) || scanner.is(H))) {
+        if ((scanner.is(P) || scanner.is(H)) && scanner.hasPrefix(TEXT)) {
           if (textCounts) {
             text.readParagraph(scanner, token);
           } else {

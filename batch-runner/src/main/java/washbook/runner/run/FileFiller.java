@@ -3,7 +3,9 @@ package washbook.runner.run;
 import com.google.gson.JsonElement;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import washbook.log.Understanding;
 import washbook.log.fill.Filling;
@@ -18,6 +20,7 @@ import washbook.runner.report.FileReport.Refusal;
 import washbook.runner.report.FileReport.Status;
 import washbook.runner.report.FileResult;
 import washbook.runner.report.Json;
+import washbook.runner.sheet.PatchStore;
 
 /** Fills one file: reads, understands, computes, writes and reads back. */
 public final class FileFiller implements FolderRun.Work<FileResult> {
@@ -74,37 +77,48 @@ public final class FileFiller implements FolderRun.Work<FileResult> {
     ReportBuilder report =
         new ReportBuilder(item.shown(), filler.messages(), name(filler.mapBeside()));
     ChartsWanted charts = job.charts() ? new ChartsWanted(job.filler().messages()) : null;
-    for (Grid grid : format.reader().read(item.file())) {
-      Understanding understanding = filler.understand(grid);
-      Filling filling = filler.fill(grid, understanding);
-      report.add(understanding, filling);
-      if (!filling.patch().columns().isEmpty()) {
-        patches.add(filling.patch());
+    try (PatchStore store = new PatchStore()) {
+      // Taken out one by one, so that what is done with makes room for the rest.
+      Deque<Grid> grids = new ArrayDeque<>(format.reader().read(item.file()));
+      boolean several = grids.size() > 1;
+      while (!grids.isEmpty()) {
+        SheetPatch patch = fill(grids.remove(), filler, report, charts);
+        if (!patch.columns().isEmpty()) {
+          patches.add(several ? store.put(patch) : patch);
+        }
       }
-      if (charts != null) {
-        charts.add(grid, understanding, filling);
+      FileReport done = report.build();
+      if (patches.isEmpty() || job.dryRun() || done.status() == Status.NOTHING_RECOGNISED) {
+        return made(new FileResult(done, null, false));
       }
-      if (job.keepSeries()) {
-        report.addCurves(SeriesReader.read(grid, understanding, filling));
+      if (job.writesFormulas() && !format.holdsFormulas()) {
+        throw UnusableFileException.of("write.valuesOnly", format.name());
       }
-      if (job.overviews() != null) {
-        report.addOverview(job.overviews().of(grid, understanding, filling));
+      try {
+        PendingResult result = write(item, before, format, patches, charts);
+        FileReport told = charts == null ? done : charts.mentionedIn(done);
+        return new FolderRun.Made<>(new FileResult(told, item.target(), result.changes()), result);
+      } catch (IOException | RuntimeException | OutOfMemoryError failure) {
+        return made(failed(item, Refusal.UNWRITABLE, failure));
       }
     }
-    FileReport done = report.build();
-    if (patches.isEmpty() || job.dryRun() || done.status() == Status.NOTHING_RECOGNISED) {
-      return made(new FileResult(done, null, false));
+  }
+
+  private SheetPatch fill(Grid grid, SheetFiller filler, ReportBuilder report, ChartsWanted charts)
+      throws UnusableFileException {
+    Understanding understanding = filler.understand(grid);
+    Filling filling = filler.fill(grid, understanding);
+    report.add(understanding, filling);
+    if (charts != null) {
+      charts.add(grid, understanding, filling);
     }
-    if (job.writesFormulas() && !format.holdsFormulas()) {
-      throw UnusableFileException.of("write.valuesOnly", format.name());
+    if (job.keepSeries()) {
+      report.addCurves(SeriesReader.read(grid, understanding, filling));
     }
-    try {
-      PendingResult result = write(item, before, format, patches, charts);
-      FileReport told = charts == null ? done : charts.mentionedIn(done);
-      return new FolderRun.Made<>(new FileResult(told, item.target(), result.changes()), result);
-    } catch (IOException | RuntimeException | OutOfMemoryError failure) {
-      return made(failed(item, Refusal.UNWRITABLE, failure));
+    if (job.overviews() != null) {
+      report.addOverview(job.overviews().of(grid, understanding, filling));
     }
+    return filling.patch();
   }
 
   private PendingResult write(

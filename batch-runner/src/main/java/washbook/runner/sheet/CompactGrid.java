@@ -8,9 +8,9 @@ import washbook.log.sheet.Grid;
 import washbook.runner.file.UnusableFileException;
 
 /**
- * A sheet kept by column in short chunks of rows, without an object per cell: nine bytes for a
- * number and five for a text whose characters are in {@link Texts}. A reader puts the cells in once
- * and in any order; a later one for the same place wins.
+ * A sheet kept by column in short {@link CellChunk chunks} of rows, without an object per cell; the
+ * characters of its texts are in {@link Texts}. A reader puts the cells in once and in any order; a
+ * later one for the same place wins.
  */
 public final class CompactGrid implements Grid {
   /** More rows than this are refused. */
@@ -19,24 +19,12 @@ public final class CompactGrid implements Grid {
   /** More columns than this are refused. */
   public static final int MAX_COLUMNS = 1 << 14;
 
-  private static final int CHUNK_BITS = 8;
-  private static final int CHUNK = 1 << CHUNK_BITS;
-  private static final int FORMULA = 0x40;
-  private static final Kind[] KINDS = Kind.values();
-  private static final Chunk EMPTY = new Chunk();
-
-  private static final class Chunk {
-    final byte[] kinds = new byte[CHUNK];
-    double[] numbers;
-    int[] texts;
-  }
-
   private final String name;
   private final Texts texts;
   private final List<Area> merged = new ArrayList<>();
   private final List<Area> drawings = new ArrayList<>();
   private final WorkLimit work;
-  private Chunk[][] columns = new Chunk[16][];
+  private CellChunk[][] columns = new CellChunk[16][];
   private int rowCount;
   private int columnCount;
 
@@ -84,12 +72,8 @@ public final class CompactGrid implements Grid {
     if (texts.isEmpty(number) && !formula) {
       return;
     }
-    Chunk chunk = mark(row, column, Kind.TEXT, formula);
-    if (chunk.texts == null) {
-      texts.limit().take(4L * CHUNK);
-      chunk.texts = new int[CHUNK];
-    }
-    chunk.texts[row & (CHUNK - 1)] = number;
+    CellChunk chunk = mark(row, column, Kind.TEXT, formula);
+    chunk.putText(row & (CellChunk.SIZE - 1), number, texts.limit());
   }
 
   public void merge(Area area) throws UnusableFileException {
@@ -114,15 +98,12 @@ public final class CompactGrid implements Grid {
       mark(row, column, Kind.ERROR, formula);
       return;
     }
-    Chunk chunk = mark(row, column, kind, formula);
-    if (chunk.numbers == null) {
-      texts.limit().take(8L * CHUNK);
-      chunk.numbers = new double[CHUNK];
-    }
-    chunk.numbers[row & (CHUNK - 1)] = number;
+    CellChunk chunk = mark(row, column, kind, formula);
+    chunk.putNumber(row & (CellChunk.SIZE - 1), number, texts.limit());
   }
 
-  private Chunk mark(int row, int column, Kind kind, boolean formula) throws UnusableFileException {
+  private CellChunk mark(int row, int column, Kind kind, boolean formula)
+      throws UnusableFileException {
     if (row < 0 || row >= MAX_ROWS || column < 0 || column >= MAX_COLUMNS) {
       throw new UnusableFileException(
           "Sheet \""
@@ -136,33 +117,44 @@ public final class CompactGrid implements Grid {
     if (column >= columns.length) {
       columns = Arrays.copyOf(columns, Math.max(column + 1, 2 * columns.length));
     }
-    Chunk[] chunks = columns[column];
-    int index = row >> CHUNK_BITS;
+    CellChunk[] chunks = columns[column];
+    int index = row >> CellChunk.BITS;
     if (chunks == null || index >= chunks.length) {
       int length = chunks == null ? index + 1 : Math.max(index + 1, 2 * chunks.length);
       texts.limit().take(4L * (length - (chunks == null ? 0 : chunks.length)));
-      chunks = chunks == null ? new Chunk[length] : Arrays.copyOf(chunks, length);
+      chunks = chunks == null ? new CellChunk[length] : Arrays.copyOf(chunks, length);
       columns[column] = chunks;
     }
-    Chunk chunk = chunks[index];
+    CellChunk chunk = chunks[index];
     if (chunk == null) {
-      texts.limit().take(CHUNK + 48L);
-      chunk = new Chunk();
+      texts.limit().take(CellChunk.bytes());
+      chunk = new CellChunk();
       chunks[index] = chunk;
+      if (index > 0 && chunks[index - 1] != null) {
+        packAbove(chunks, index);
+      }
+    } else {
+      chunk.unpack(texts.limit());
     }
-    chunk.kinds[row & (CHUNK - 1)] = (byte) (kind.ordinal() | (formula ? FORMULA : 0));
+    chunk.mark(row & (CellChunk.SIZE - 1), kind, formula);
     rowCount = Math.max(rowCount, row + 1);
     columnCount = Math.max(columnCount, column + 1);
     return chunk;
   }
 
-  private Chunk chunk(int row, int column) {
+  /** Readers go down the rows: nothing more is to be expected above a new chunk. */
+  private void packAbove(CellChunk[] chunks, int index) {
+    int decimals = index > 1 && chunks[index - 2] != null ? chunks[index - 2].decimals() : 0;
+    chunks[index - 1].pack(decimals);
+  }
+
+  private CellChunk chunk(int row, int column) {
     if (row < 0 || column < 0 || column >= columns.length || columns[column] == null) {
-      return EMPTY;
+      return CellChunk.EMPTY;
     }
-    Chunk[] chunks = columns[column];
-    int index = row >> CHUNK_BITS;
-    return index >= chunks.length || chunks[index] == null ? EMPTY : chunks[index];
+    CellChunk[] chunks = columns[column];
+    int index = row >> CellChunk.BITS;
+    return index >= chunks.length || chunks[index] == null ? CellChunk.EMPTY : chunks[index];
   }
 
   @Override
@@ -183,29 +175,29 @@ public final class CompactGrid implements Grid {
   @Override
   public Kind kind(int row, int column) {
     work.ask(rowCount);
-    return KINDS[chunk(row, column).kinds[row & (CHUNK - 1)] & ~FORMULA];
+    return chunk(row, column).kind(row & (CellChunk.SIZE - 1));
   }
 
   @Override
   public double number(int row, int column) {
-    Chunk chunk = chunk(row, column);
-    return switch (KINDS[chunk.kinds[row & (CHUNK - 1)] & ~FORMULA]) {
-      case NUMBER, DATE, LOGICAL -> chunk.numbers[row & (CHUNK - 1)];
+    CellChunk chunk = chunk(row, column);
+    int at = row & (CellChunk.SIZE - 1);
+    return switch (chunk.kind(at)) {
+      case NUMBER, DATE, LOGICAL -> chunk.number(at);
       case BLANK, TEXT, ERROR -> Double.NaN;
     };
   }
 
   @Override
   public String text(int row, int column) {
-    Chunk chunk = chunk(row, column);
-    return (chunk.kinds[row & (CHUNK - 1)] & ~FORMULA) == Kind.TEXT.ordinal()
-        ? texts.get(chunk.texts[row & (CHUNK - 1)])
-        : "";
+    CellChunk chunk = chunk(row, column);
+    int at = row & (CellChunk.SIZE - 1);
+    return chunk.kind(at) == Kind.TEXT ? texts.get(chunk.text(at)) : "";
   }
 
   @Override
   public boolean isFormula(int row, int column) {
-    return (chunk(row, column).kinds[row & (CHUNK - 1)] & FORMULA) != 0;
+    return chunk(row, column).isFormula(row & (CellChunk.SIZE - 1));
   }
 
   @Override

@@ -7,9 +7,11 @@ import java.util.ArrayList;
 import java.util.List;
 import washbook.log.sheet.Grid.Kind;
 import washbook.runner.markup.ByteBuilder;
+import washbook.runner.markup.RepeatedWord;
 import washbook.runner.markup.XmlScanner.Token;
 import washbook.runner.markup.XmlSplicer;
 import washbook.runner.read.OdsCell;
+import washbook.runner.sheet.CellContent;
 
 /**
  * One row element as it stands in the file. Places are counted from the row's first byte, where the
@@ -50,10 +52,30 @@ final class OdsRow {
     boolean isBlank() {
       return kind == Kind.BLANK && formula == null;
     }
+
+    /** Whether it holds this already. */
+    boolean holds(CellContent content) {
+      if (content.isBlank()) {
+        return isBlank();
+      }
+      boolean sameFormula =
+          content.formula() == null
+              ? formula == null
+              : OpenFormula.of(content.formula()).equals(formula);
+      if (!sameFormula) {
+        return false;
+      }
+      if (!Double.isNaN(content.number())) {
+        return kind == Kind.NUMBER && number == content.number();
+      }
+      String wanted = content.text() == null ? "" : OdsCells.clean(content.text());
+      return kind == Kind.TEXT && wanted.equals(text);
+    }
   }
 
   private final List<Cell> pool = new ArrayList<>();
   private final OdsCell reader = new OdsCell();
+  private final RepeatedWord styleNames = new RepeatedWord();
   private int count;
   int tagEnd;
   int end;
@@ -122,9 +144,14 @@ final class OdsRow {
     cell.repeatAttribute = null;
     cell.style = null;
     cell.known = false;
-    if (splicer.attribute(COLUMNS_REPEATED)) {
-      cell.repeated = OdsCell.count(splicer);
-      cell.repeatAttribute = attribute(splicer);
+    splicer.rewindAttributes();
+    while (splicer.nextAttribute()) {
+      if (splicer.attributeIs(COLUMNS_REPEATED)) {
+        cell.repeated = OdsCell.count(splicer);
+        cell.repeatAttribute = attribute(splicer);
+      } else if (splicer.attributeIs(STYLE)) {
+        cell.style = styleNames.of(splicer);
+      }
     }
     int last = Math.min(cell.column + cell.repeated, OdsSheetPatch.COLUMNS);
     for (int column = cell.column; column < last && !cell.known; column++) {
@@ -133,9 +160,6 @@ final class OdsRow {
     if (cell.known) {
       readContent(splicer, token, cell);
     } else {
-      if (splicer.attribute(STYLE)) {
-        cell.style = splicer.value();
-      }
       OdsCell.skip(splicer, token);
     }
     cell.end = splicer.tokenEnd() - splicer.held();
@@ -161,7 +185,6 @@ final class OdsRow {
           OdsCell.skip(scanner, child);
           cell.keptChildren.add(new Span(start, splicer.tokenEnd() - splicer.held()));
         });
-    cell.style = reader.style();
     cell.kind = reader.kind();
     cell.number = reader.number();
     cell.text = cell.kind == Kind.TEXT ? reader.text() : "";

@@ -7,7 +7,6 @@ import java.util.BitSet;
 import java.util.List;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.ColumnPatch;
-import washbook.log.sheet.Grid.Kind;
 import washbook.runner.extent.NewColumns;
 import washbook.runner.extent.OdsExtent;
 import washbook.runner.file.UnusableFileException;
@@ -63,8 +62,14 @@ final class OdsSheetPatch {
     }
   }
 
-  /** Patches the sheet whose tag is the present token. */
-  void apply(Token first) throws IOException {
+  /**
+   * Patches the sheet whose tag is the present token.
+   *
+   * @param mostRows how many row elements at most
+   * @return whether that was the whole sheet
+   */
+  boolean apply(Token first, int mostRows) throws IOException {
+    int rowsSeen = 0;
     if (rows.lastColumn() >= COLUMNS || rows.lastRow() >= ROWS) {
       throw UnusableFileException.of("write.full", UnusableFileException.quoted(sheetName));
     }
@@ -76,7 +81,7 @@ final class OdsSheetPatch {
       markup.raw("</table:table>");
       int end = splicer.tokenEnd();
       splicer.replace(end - 2, end, markup.bytes(), markup.length());
-      return;
+      return true;
     }
     OdsExtent.patchPages(splicer, newColumns);
     int outside = splicer.depth() - 1;
@@ -88,7 +93,7 @@ final class OdsSheetPatch {
       if (token == Token.END && splicer.depth() == outside) {
         beginRows();
         endRows();
-        return;
+        return true;
       }
       if (token != Token.START && token != Token.EMPTY) {
         continue;
@@ -96,6 +101,9 @@ final class OdsSheetPatch {
       int level = splicer.depth() - outside - (token == Token.START ? 2 : 1);
       if (splicer.is(OdsReader.ROW)) {
         beginRows();
+        if (rowsSeen++ == mostRows) {
+          return false;
+        }
         patchRows(token);
       } else if (isRowHolder()) {
         beginRows();
@@ -283,7 +291,6 @@ final class OdsSheetPatch {
   /** Whether the cell holds this already; refuses to replace what is not ours. */
   private boolean isHeld(int number, PatchRows.Column column, CellContent content, OdsRow.Cell cell)
       throws UnusableFileException {
-    String address = CellAddress.of(number, column.patch.column());
     if (column.isHeader(number)) {
       column.isOurs =
           cell.formula == null
@@ -291,34 +298,16 @@ final class OdsSheetPatch {
                   || OdsCells.clean(column.patch.headerBefore()).equals(cell.text));
     }
     OwnCells.refuseOthers(sheetName, number, column.patch.column(), column.isOurs, cell.isBlank());
-    boolean held = holds(content, cell);
+    boolean held = cell.holds(content);
     if (!held && cell.matrix) {
       throw new UnusableFileException(
           "The formula in cell "
-              + address
+              + CellAddress.of(number, column.patch.column())
               + " of sheet \""
               + sheetName
               + "\" serves other cells too.");
     }
     return held;
-  }
-
-  private static boolean holds(CellContent content, OdsRow.Cell cell) {
-    if (content.isBlank()) {
-      return cell.isBlank();
-    }
-    boolean sameFormula =
-        content.formula() == null
-            ? cell.formula == null
-            : OpenFormula.of(content.formula()).equals(cell.formula);
-    if (!sameFormula) {
-      return false;
-    }
-    if (!Double.isNaN(content.number())) {
-      return cell.kind == Kind.NUMBER && cell.number == content.number();
-    }
-    String text = content.text() == null ? "" : OdsCells.clean(content.text());
-    return cell.kind == Kind.TEXT && text.equals(cell.text);
   }
 
   private void appendCell(

@@ -16,7 +16,7 @@ import washbook.runner.markup.XmlSplicer;
 
 /**
  * The styles that patched columns need, each added once to the automatic styles. These stand before
- * the cells, so the document is gone through twice: the first time tells which are asked for.
+ * the cells, so a look at the first rows tells which will be asked for.
  */
 final class OdsStyles {
   static final byte[] AUTOMATIC = ascii("automatic-styles");
@@ -36,12 +36,24 @@ final class OdsStyles {
   /** Markup of the document's cell styles, by their names. */
   private final Map<String, String> cells = new HashMap<>();
 
-  /** Whether all that is wanted has been asked for. */
-  private boolean complete;
+  /** Which of them look like most cells, as far as asked; null is the style of none. */
+  private final Map<String, Boolean> plainOnes = new HashMap<>();
 
-  /** From now on styles are written. */
-  void complete() {
-    complete = true;
+  /** Names of styles for numbers by decimals and by the styles that they are like. */
+  private final Map<Integer, Map<String, String>> numbers = new HashMap<>();
+
+  /** Whether the styles are written and no longer looked at. */
+  private boolean written;
+
+  /** From now on the styles that have been asked for are written; gives their names. */
+  Set<String> write() {
+    written = true;
+    return asked();
+  }
+
+  /** The names of the styles that have been asked for so far. */
+  Set<String> asked() {
+    return Set.copyOf(asked.keySet());
   }
 
   /** How wide a column is that shows so many letters. */
@@ -77,12 +89,27 @@ final class OdsStyles {
 
   /** Whether a style, which may be null, looks like that of most cells. */
   boolean isPlain(String base) {
-    String markup = cells.get(base);
-    return markup == null ? base == null || base.equals(USUAL) : OdsLook.isPlain(markup);
+    Boolean known = plainOnes.get(base);
+    if (known == null) {
+      String markup = cells.get(base);
+      known = markup == null ? base == null || base.equals(USUAL) : OdsLook.isPlain(markup);
+      plainOnes.put(base, known);
+    }
+    return known;
   }
 
   /** The look of {@code base} for numbers with so many digits behind the point. */
   String number(String base, int decimals) {
+    Map<String, String> known = numbers.computeIfAbsent(decimals, key -> new HashMap<>());
+    String name = known.get(base);
+    if (name == null) {
+      name = newNumber(base, decimals);
+      known.put(base, name);
+    }
+    return name;
+  }
+
+  private String newNumber(String base, int decimals) {
     String number = "washbook-number-" + decimals;
     asked.computeIfAbsent(
         number,
@@ -141,7 +168,7 @@ final class OdsStyles {
       if ((token == Token.START || token == Token.EMPTY) && splicer.attribute(NAME)) {
         String name = splicer.value();
         names.add(name);
-        if (!complete && splicer.is(STYLE) && isOfCells(splicer)) {
+        if (!written && splicer.is(STYLE) && isOfCells(splicer)) {
           read(splicer, token, name);
         }
       }
@@ -183,7 +210,7 @@ final class OdsStyles {
 
   private byte[] markup(Set<String> present) {
     StringBuilder markup = new StringBuilder();
-    if (complete) {
+    if (written) {
       asked.forEach((name, one) -> markup.append(present.contains(name) ? "" : one));
     }
     return markup.toString().getBytes(StandardCharsets.UTF_8);

@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,6 +31,9 @@ import washbook.runner.sheet.SheetWriter;
 public final class OdsWriter implements SheetWriter {
   private static final byte[] BODY = ascii("body");
 
+  /** So many rows show how a log looks; most logs have no more. */
+  private static final int LOOKED_AT = 5_000;
+
   @Override
   public void write(Path source, List<SheetPatch> patches, Path target) throws IOException {
     Map<String, List<ColumnPatch>> bySheet = new LinkedHashMap<>();
@@ -45,12 +47,17 @@ public final class OdsWriter implements SheetWriter {
       if (!bySheet.isEmpty()) {
         String name = workbook.content().name();
         OdsStyles styles = new OdsStyles();
-        Changes changes = new Changes(bySheet, styles, new HashMap<>(), OdsDrawings.of(workbook));
+        OdsForesight foresight = new OdsForesight(styles);
+        Changes changes = new Changes(bySheet, styles, foresight, OdsDrawings.of(workbook));
         try (InputStream in = workbook.archive().read(workbook.content())) {
-          patch(new XmlSplicer(in, name, workbook.content().size()), changes);
+          patch(new XmlSplicer(in, name, workbook.content().size()), changes, LOOKED_AT);
         }
-        styles.complete();
-        copy.change(workbook.content(), (old, to) -> patch(new XmlSplicer(old, name, to), changes));
+        do {
+          foresight.begin();
+          copy.change(
+              workbook.content(),
+              (old, to) -> patch(new XmlSplicer(old, name, to), changes, Integer.MAX_VALUE));
+        } while (!foresight.cameTrue());
       }
       copy.write(target);
     }
@@ -59,16 +66,20 @@ public final class OdsWriter implements SheetWriter {
   /**
    * What is to be changed.
    *
-   * @param added the columns that are new, by sheet; known after a first look
    * @param drawings where they stand, by sheet
    */
   private record Changes(
       Map<String, List<ColumnPatch>> columns,
       OdsStyles styles,
-      Map<String, NewColumns> added,
+      OdsForesight foresight,
       Map<String, OdsDrawings.OnSheet> drawings) {}
 
-  private static void patch(XmlSplicer splicer, Changes changes) throws IOException {
+  /**
+   * Passes the document on with its changes.
+   *
+   * @param mostRows after so many rows of a sheet the rest is left, for a look at the beginning
+   */
+  private static void patch(XmlSplicer splicer, Changes changes, int mostRows) throws IOException {
     OdsStyles styles = changes.styles;
     Map<String, List<ColumnPatch>> open = new LinkedHashMap<>(changes.columns);
     boolean stylesSeen = false;
@@ -95,17 +106,20 @@ public final class OdsWriter implements SheetWriter {
         String sheet = OdsReader.name(splicer);
         List<ColumnPatch> columns = open.remove(sheet);
         if (columns != null) {
-          NewColumns known = changes.added.getOrDefault(sheet, new NewColumns(List.of()));
           OdsRoom room =
               new OdsRoom(changes.drawings.getOrDefault(sheet, OdsDrawings.OnSheet.NONE), columns);
-          OdsSheetPatch patch = new OdsSheetPatch(splicer, sheet, columns, styles, room, known);
-          patch.apply(token);
-          changes.added.put(sheet, patch.added());
+          NewColumns foreseen = changes.foresight.added(sheet, columns);
+          OdsSheetPatch patch = new OdsSheetPatch(splicer, sheet, columns, styles, room, foreseen);
+          boolean whole = patch.apply(token, mostRows);
+          changes.foresight.found(sheet, patch.added());
+          if (!whole) {
+            return;
+          }
         } else {
           OdsCell.skip(splicer, token);
         }
       } else if (inSheets && level == 3 && start && splicer.is(OdsExtent.DATABASE_RANGES)) {
-        OdsExtent.patchFilters(splicer, changes.added);
+        OdsExtent.patchFilters(splicer, changes.foresight.found());
       } else if (level == 1 || level == 3) {
         OdsCell.skip(splicer, token);
       }

@@ -6,8 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.function.IntFunction;
 import org.junit.jupiter.api.Test;
 import washbook.log.sheet.Grid;
 import washbook.runner.file.UnusableFileException;
@@ -63,6 +65,58 @@ class CompactGridTest {
           assertEquals((Boolean) value ? 1.0 : 0.0, grid.number(row, column));
         }
       }
+    }
+  }
+
+  @Test
+  void longColumnsGiveBackEveryCellBitForBit() throws Exception {
+    Texts texts = new Texts();
+    CompactGrid grid = new CompactGrid("Molasses 2", texts);
+    Random random = new Random(5);
+    List<IntFunction<Double>> columns =
+        List.of(
+            row -> 46000 + row / 4.0,
+            row -> Math.round(1e4 * (1 + random.nextDouble() / 10)) / 1e4,
+            row -> 46000 + row / 86400.0,
+            row -> row % 2 == 0 ? 0.0 : -0.0,
+            row -> row * 1e6,
+            row -> row % 700 == 0 ? 1e300 : 20.5,
+            row -> row % 300 == 0 ? Double.MIN_VALUE : 1e15 + row,
+            row -> -row / 1000.0);
+    int rows = 3000;
+    double[][] expected = new double[columns.size()][rows];
+    for (int row = 0; row < rows; row++) {
+      for (int column = 0; column < columns.size(); column++) {
+        expected[column][row] = columns.get(column).apply(row);
+        if (row % 11 != column) {
+          grid.putNumber(row, column, expected[column][row], row % 13 == 0);
+        }
+      }
+      grid.putText(row, 20, "batch " + row / 100, false);
+      grid.putText(row, 21, "note " + random.nextInt(2000), false);
+      grid.putText(row, 22, row % 3 == 0 ? "racked" : "", false);
+    }
+    for (int row = 0; row < rows; row += 7) {
+      grid.putNumber(row, 20, row + 0.125, false);
+      grid.putText(row, 0, "late " + row, false);
+    }
+    for (int row = 0; row < rows; row++) {
+      for (int column = 0; column < columns.size(); column++) {
+        boolean late = column == 0 && row % 7 == 0;
+        boolean given = row % 11 != column && !late;
+        assertEquals(
+            late ? Grid.Kind.TEXT : given ? Grid.Kind.NUMBER : Grid.Kind.BLANK,
+            grid.kind(row, column));
+        assertEquals(
+            Double.doubleToRawLongBits(given ? expected[column][row] : Double.NaN),
+            Double.doubleToRawLongBits(grid.number(row, column)));
+        assertEquals(late ? "late " + row : "", grid.text(row, column));
+        assertEquals(given && row % 13 == 0, grid.isFormula(row, column));
+      }
+      assertEquals(row % 7 == 0 ? "" : "batch " + row / 100, grid.text(row, 20));
+      assertEquals(row % 7 == 0 ? row + 0.125 : Double.NaN, grid.number(row, 20));
+      assertTrue(grid.text(row, 21).startsWith("note "));
+      assertEquals(row % 3 == 0 ? "racked" : "", grid.text(row, 22));
     }
   }
 

@@ -10,6 +10,8 @@ import washbook.functions.catalogue.Parameter;
 
 /** One call from a formula: arguments as Calc hands them over, results as cells take them. */
 final class Call {
+  private static final RepeatedCalls REPEATED = new RepeatedCalls();
+
   private Call() {}
 
   static Object cells(CatalogueFunction function, Object... arguments) {
@@ -50,7 +52,7 @@ final class Call {
         return CalcError.VALUE;
       }
     }
-    Answer answer = function.call(values);
+    Answer answer = REPEATED.answer(function.name(), values, () -> function.call(values));
     if (answer instanceof Answer.Number number) {
       return number.value();
     }

@@ -216,24 +216,16 @@ final class MapParser {
             ? Optional.empty()
             : AmountUnit.of(parts[1].strip().toUpperCase(Locale.ROOT)).filter(AmountUnit::isMass);
     if (unit.isEmpty()) {
-      throw wrong(
-          "'"
-              + value
-              + "' needs a number and its unit, KG or LB, or is: "
-              + RowStatement.BY_THE_RISE);
+      throw wrong("map.quantity", quoted(value), either("KG", "LB", RowStatement.BY_THE_RISE));
     }
     double kilograms = unit.get().toBase(number(parts[0]));
-    try {
-      return new TableMap.Feed(
-          OptionalDouble.of(Quantity.KILOGRAMS_OR_NONE.check("'" + value + "'", kilograms)));
-    } catch (RefusedException refused) {
-      throw wrong(refused.getMessage());
-    }
+    return new TableMap.Feed(
+        OptionalDouble.of(checked(value, kilograms, Quantity.KILOGRAMS_OR_NONE)));
   }
 
   private String named(String value) {
     if (value.isEmpty()) {
-      throw wrong("the batch needs a name");
+      throw wrong("map.name");
     }
     return value;
   }

@@ -65,7 +65,7 @@ class MessagesTest {
   private static final Pattern STATEMENT =
       Pattern.compile(
           "(original gravity|header row|last row|first reading|refractometer factor|volumes at 20"
-              + "|charge strength|sugar readings|column [A-Z]|( = )?[A-Z_]+ in)\\b.*");
+              + "|charge strength|sugar readings|sugar added at row|batch from row|by the rise|column [A-Z]|( = )?[A-Z_]+ in)\\b.*");
 
   /** Titles and names that older versions wrote, and words for programs. */
   private static final Set<String> NOT_FOR_THE_FILES =
