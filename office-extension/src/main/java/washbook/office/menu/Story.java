@@ -23,7 +23,7 @@ final class Story {
   }
 
   static String of(Understanding understanding, Filling filling, Language language) {
-    Story story = new Story(UnderstandingText.lines(understanding), language);
+    Story story = new Story(UnderstandingText.lines(understanding, language), language);
     story.tell(filling);
     return story.text.toString();
   }

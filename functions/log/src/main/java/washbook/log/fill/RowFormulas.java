@@ -67,8 +67,7 @@ final class RowFormulas implements CellFormulas {
     scale = ReadingScale.of(unit(Role.GRAVITY));
     temperatureColumn = column(Role.TEMPERATURE);
     fahrenheit = unit(Role.TEMPERATURE).equals("F");
-    Role refracted =
-        table.column(Role.INSTRUMENT).isPresent() ? Role.GRAVITY : Role.REFRACTOMETER;
+    Role refracted = table.column(Role.INSTRUMENT).isPresent() ? Role.GRAVITY : Role.REFRACTOMETER;
     refractometerColumn = column(refracted);
     refractometerInBrix = unit(refracted).equals("BRIX");
     ComputedColumnPlaces.Place shown = places.get(ComputedColumn.CORRECTED_GRAVITY);

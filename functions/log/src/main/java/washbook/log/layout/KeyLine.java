@@ -45,8 +45,7 @@ public record KeyLine(
 
   /** The same of another column's number. */
   public KeyLine in(int otherColumn, double number) {
-    return new KeyLine(
-        meanings, label, row, otherColumn, "", number, units, temperatureC, true);
+    return new KeyLine(meanings, label, row, otherColumn, "", number, units, temperatureC, true);
   }
 
   boolean hasUnit(Concept concept) {

@@ -89,7 +89,10 @@ public final class Vessels {
   public static List<Header> of(Grid grid, Header header, Map<Integer, Role> said) {
     Vessels vessels = new Vessels(grid, withTemperatures(header), said);
     boolean instruments = new HashSet<>(said.values()).size() > 1;
-    if (instruments || vessels.readings.size() < 2 || !vessels.areOnOneScale() || vessels.areOfTimesOfDay()) {
+    if (instruments
+        || vessels.readings.size() < 2
+        || !vessels.areOnOneScale()
+        || vessels.areOfTimesOfDay()) {
       return List.of(header);
     }
     List<Header> found = vessels.byRowAbove(header.topRow() - 1);
@@ -259,7 +262,10 @@ public final class Vessels {
       List<String> own = of.stream().filter(w -> !common.contains(lower(w))).toList();
       String name = String.join(" ", own);
       boolean silent = sayNothingOfReadings(words);
-      if (own.isEmpty() || own.size() > (silent ? 5 : 3) || !isName(name) || !namesVessel(name, of)) {
+      if (own.isEmpty()
+          || own.size() > (silent ? 5 : 3)
+          || !isName(name)
+          || !namesVessel(name, of)) {
         return List.of();
       }
       names.add(
@@ -271,8 +277,7 @@ public final class Vessels {
     }
     List<Header> headers = new ArrayList<>();
     for (int i = 0; i < readings.size(); i++) {
-      headers.add(
-          new Header(header.topRow(), header.bottomRow(), own(i), names.get(i)));
+      headers.add(new Header(header.topRow(), header.bottomRow(), own(i), names.get(i)));
     }
     return headers;
   }

@@ -24,7 +24,9 @@ public final class NewestFirst {
     this.reading = new HydrometerRows(grid, table);
   }
 
-  /** Turns rows round whose readings rise from one to the next, from those of a wine to a must's. */
+  /**
+   * Turns rows round whose readings rise from one to the next, from those of a wine to a must's.
+   */
   public void turn(int[] rows) {
     int read = 0;
     double first = Double.NaN;

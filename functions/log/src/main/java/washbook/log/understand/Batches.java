@@ -120,9 +120,7 @@ final class Batches {
       boolean inside = row >= table.firstRow() && row <= table.lastRow();
       if (inside
           && batches.stream().noneMatch(b -> Arrays.stream(b.rows()).anyMatch(r -> r == row))) {
-        doubts.ask(
-            CellAddress.of(row, table.firstColumn()),
-            Message.of("ask.otherRow", row + 1));
+        doubts.ask(CellAddress.of(row, table.firstColumn()), Message.of("ask.otherRow", row + 1));
       }
     }
   }

@@ -67,10 +67,7 @@ final class FeedQuestions {
   void askNote(Feed feed, String cell) {
     List<MapAnswer> answers = amounts(feed);
     answers.add(nothing(feed).with(Message.of("answer.otherMeaning")));
-    doubts.ask(
-        cell,
-        Message.of("ask.noteAmount", cell),
-        answers.toArray(MapAnswer[]::new));
+    doubts.ask(cell, Message.of("ask.noteAmount", cell), answers.toArray(MapAnswer[]::new));
   }
 
   /** Asks where a map wants the readings to tell how much, and they do not. */
@@ -86,9 +83,7 @@ final class FeedQuestions {
                 false));
     answers.add(nothing(feed));
     doubts.ask(
-        cell,
-        Message.of("ask.riseNotTold", feed.row() + 1),
-        answers.toArray(MapAnswer[]::new));
+        cell, Message.of("ask.riseNotTold", feed.row() + 1), answers.toArray(MapAnswer[]::new));
   }
 
   private static MapAnswer nothing(Feed feed) {
@@ -207,9 +202,7 @@ final class FeedQuestions {
   /** Asks for the volume of a batch to which an amount was added; tells what is missing. */
   Message askVolume(String batch, String cell) {
     doubts.ask(
-        cell,
-        Message.of("ask.volume", batch),
-        MapAnswer.like("volume = " + EXAMPLE_L + " L"));
+        cell, Message.of("ask.volume", batch), MapAnswer.like("volume = " + EXAMPLE_L + " L"));
     return Message.of("why.volume", cell);
   }
 

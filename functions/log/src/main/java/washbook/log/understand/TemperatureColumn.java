@@ -22,7 +22,8 @@ final class TemperatureColumn {
   /** Two columns of one temperature differ by rounding only, °C. */
   private static final double SAME_TEMPERATURE = 0.6;
 
-  private static final Pattern LETTER = Pattern.compile("^T[ªº]?(?![\\p{L}\\d])|^t[.°ªº]?$|(?:\\b|\\p{Ll})T[.°ªº]?$");
+  private static final Pattern LETTER =
+      Pattern.compile("^T[ªº]?(?![\\p{L}\\d])|^t[.°ªº]?$|(?:\\b|\\p{Ll})T[.°ªº]?$");
 
   private static final Pattern UNIT = Pattern.compile("[°º(\\[/_ ][CF][)\\]]?$|^[°º] ?[CF]\\b");
 
@@ -94,9 +95,7 @@ final class TemperatureColumn {
    */
   private void byLetterAndValues() {
     List<HeaderCell> open = new ArrayList<>(columns.with(Role.OTHER));
-    columns.with(Role.BATCH).stream()
-        .filter(c -> UNIT.matcher(c.text()).find())
-        .forEach(open::add);
+    columns.with(Role.BATCH).stream().filter(c -> UNIT.matcher(c.text()).find()).forEach(open::add);
     List<HeaderCell> found =
         open.stream()
             .filter(c -> !columns.isSaid(c) && !c.meanings().contains(Concept.AMBIENT))

@@ -165,7 +165,10 @@ public final class CellText {
     if (at < text.length() || isTemperature(firstUnit)) {
       return;
     }
-    if (secondUnit.isEmpty() && (gravity || marked) && second >= LEAST_PAIRED && second <= MOST_PAIRED) {
+    if (secondUnit.isEmpty()
+        && (gravity || marked)
+        && second >= LEAST_PAIRED
+        && second <= MOST_PAIRED) {
       value = first;
       unit = firstUnit;
       temperature = second;

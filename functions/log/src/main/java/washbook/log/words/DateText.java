@@ -44,23 +44,52 @@ public final class DateText {
       Pattern.compile("(\\p{L}[\\p{L}\\p{M}]*)\\.?,?\\s+(\\d{1,2})\\.?");
 
   /** A half of the day behind a date: {@code Wed 8/24 am}. */
-  private static final Pattern HALF_DAY = Pattern.compile("(.*[\\p{L}\\d.]),?\\s+(\\p{L}[\\p{L}.]*)");
+  private static final Pattern HALF_DAY =
+      Pattern.compile("(.*[\\p{L}\\d.]),?\\s+(\\p{L}[\\p{L}.]*)");
 
   /** An hour behind a date: {@code 06-feb 07h}, {@code 14/03 21u30}, {@code 7/11 6 am}. */
   private static final Pattern HOUR =
       Pattern.compile(
-          "(.*\\S)\\s+(\\d{1,2})\\s?(h|u|uur|uhr|hrs?|am|pm)\\.?(\\d{2})?", Pattern.CASE_INSENSITIVE);
+          "(.*\\S)\\s+(\\d{1,2})\\s?(h|u|uur|uhr|hrs?|am|pm)\\.?(\\d{2})?",
+          Pattern.CASE_INSENSITIVE);
 
   private static final Set<String> LATER_HALF =
       Set.of(
-          "pm", "p.m.", "evening", "night", "afternoon", "abend", "abends", "nachmittag",
-          "nachmittags", "soir", "tarde", "noche", "noite", "sera", "pomeriggio", "avond",
-          "middag", "aand", "namiddag");
+          "pm",
+          "p.m.",
+          "evening",
+          "night",
+          "afternoon",
+          "abend",
+          "abends",
+          "nachmittag",
+          "nachmittags",
+          "soir",
+          "tarde",
+          "noche",
+          "noite",
+          "sera",
+          "pomeriggio",
+          "avond",
+          "middag",
+          "aand",
+          "namiddag");
 
   private static final Set<String> EARLIER_HALF =
       Set.of(
-          "am", "a.m.", "morning", "fr\u00fch", "morgens", "vormittag", "matin", "ma\u00f1ana",
-          "manh\u00e3", "manha", "mattina", "ochtend", "oggend");
+          "am",
+          "a.m.",
+          "morning",
+          "fr\u00fch",
+          "morgens",
+          "vormittag",
+          "matin",
+          "ma\u00f1ana",
+          "manh\u00e3",
+          "manha",
+          "mattina",
+          "ochtend",
+          "oggend");
 
   private static final double MORNING = 0.375;
 
@@ -158,7 +187,8 @@ public final class DateText {
   private static double hour(Matcher hour) {
     String half = hour.group(3).toLowerCase(Locale.ROOT);
     String minutes = hour.group(4) == null ? "" : ":" + hour.group(4);
-    return time(hour.group(2) + minutes + (half.endsWith("m") ? half : minutes.isEmpty() ? "h" : ""));
+    return time(
+        hour.group(2) + minutes + (half.endsWith("m") ? half : minutes.isEmpty() ? "h" : ""));
   }
 
   /** A time of day such as 18:30 as a fraction of a day, NaN when it is none. */

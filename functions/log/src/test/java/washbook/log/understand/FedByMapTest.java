@@ -17,7 +17,6 @@ import washbook.functions.liquid.FermentingWash;
 import washbook.functions.liquid.SucroseSolution;
 import washbook.functions.liquid.WashKind;
 import washbook.functions.reading.Refractometer;
-import washbook.log.language.Language;
 import washbook.log.Batch;
 import washbook.log.ComputedColumn;
 import washbook.log.Doubt;
@@ -29,6 +28,7 @@ import washbook.log.fill.FillOptions;
 import washbook.log.fill.Filling;
 import washbook.log.fill.FormulaStyle;
 import washbook.log.fill.LogFiller;
+import washbook.log.language.Language;
 import washbook.log.sheet.TestGrid;
 
 /** Sugar that only a rise of the readings or a note tells of, answered by a map. */
@@ -272,7 +272,9 @@ class FedByMapTest {
         SheetUnderstanding.understand(grid, LogMap.parse("sugar added at row 4 = by the rise"))
             .doubts()
             .get(0);
-    assertTrue(asked.asked().in(Language.EN).startsWith("How much sugar was added at row 4?"), asked.asked().in(Language.EN));
+    assertTrue(
+        asked.asked().in(Language.EN).startsWith("How much sugar was added at row 4?"),
+        asked.asked().in(Language.EN));
     Doubt rise = SheetUnderstanding.understand(grid, LogMap.none()).doubts().get(0);
     assertFalse(rise.question().contains("by the rise"), rise.question());
   }
