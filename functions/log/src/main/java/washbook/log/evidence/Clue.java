@@ -36,6 +36,8 @@ enum Clue {
   OTHER_SHEET(-5),
   /** The readings rise, stay or go up and down. */
   OTHER_COURSE(-2),
+  /** The readings rise day by day, as those of fruit that ripens: no wash does. */
+  RISES(-12),
   /** Readings or temperatures that no ferment has. */
   OTHER_WORLD(-8),
   /** All readings are those of a finished wine or beer: nothing ferments any more. */

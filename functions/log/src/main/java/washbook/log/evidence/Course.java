@@ -32,6 +32,12 @@ final class Course {
   /** What moves less over many readings rests, SG. */
   private static final double RESTS = 0.0015;
 
+  /** Nothing that is about to ferment is so light, SG. */
+  private static final double THIN = 1.015;
+
+  /** What no error of reading explains over a whole log, SG. */
+  private static final double RISE = 0.010;
+
   /** The part of the steepest fall that the last one has at most. */
   private static final double LEVEL = 0.6;
 
@@ -48,6 +54,8 @@ final class Course {
   private int shortFalls;
   private int outside;
   private int resting;
+  private int rising;
+  private int thin;
   private boolean level;
 
   /**
@@ -110,6 +118,9 @@ final class Course {
     }
     double fall = highest - before;
     resting += gravities.length >= FEWEST && highest - held <= RESTS && up <= RESTS ? 1 : 0;
+    double rise = before - gravities[0];
+    rising += gravities.length >= FEWEST && rise >= RISE && down <= 0.25 * up ? 1 : 0;
+    thin += gravities.length > 1 && highest < THIN ? 1 : 0;
     boolean canBegin = highest >= LEAST_START && highest <= MOST_BEGUN;
     boolean falls = fall >= FALL * (highest - 1);
     boolean fed = rises <= 1 + gravities.length / 8 && up <= 0.5 * down;
@@ -136,6 +147,11 @@ final class Course {
     return gravities[last - 1] - gravities[last] <= LEVEL * most;
   }
 
+  /** Whether every batch of several readings rises. */
+  boolean rises() {
+    return rising > 0 && rising == batches - single;
+  }
+
   boolean levelsOff() {
     return level;
   }
@@ -157,7 +173,7 @@ final class Course {
 
   /** Whether it can be the beginning of a ferment. */
   boolean mayHaveBegun() {
-    return begun > 0 && unlike == 0;
+    return begun > 0 && unlike == 0 && begun >= thin;
   }
 
   boolean isOneEach() {

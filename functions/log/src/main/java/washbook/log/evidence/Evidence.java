@@ -270,7 +270,9 @@ public final class Evidence {
     if (course.isFinished() && table.column(Role.ORIGINAL_GRAVITY).isEmpty() && !statesOriginal()) {
       clues.add(Clue.FINISHED);
     }
-    if (course.isOneEach()) {
+    if (course.rises() && isDated()) {
+      clues.add(Clue.RISES);
+    } else if (course.isOneEach()) {
       clues.add(Clue.ONE_EACH);
     } else if (course.isUnlike()) {
       clues.add(Clue.OTHER_COURSE);
@@ -284,6 +286,13 @@ public final class Evidence {
     } else if (course.mayHaveBegun() && !warm) {
       clues.add(Clue.BEGUN);
     }
+  }
+
+  /** Whether the order of the rows is known: newest on top, a wash seems to rise. */
+  private boolean isDated() {
+    RowTimes times = RowTimes.of(grid, table);
+    double first = times.days(table.firstRow());
+    return times.days(table.lastRow()) > first;
   }
 
   /** Whether all was read within hours: no wash ferments so soon. */

@@ -48,6 +48,14 @@ class EvidenceTest {
   }
 
   @Test
+  void whatRisesDayByDayIsFruitThatRipensWhateverItsWords() {
+    String ripening =
+        "\n#2026-08-01 | 1.056 | 24\n#2026-08-06 | 1.062 | 25\n#2026-08-11 | 1.069 | 27"
+            + "\n#2026-08-16 | 1.076 | 26\n#2026-08-26 | 1.089 | 22";
+    assertEquals(0, columns("Sheet1", "Must, plot 4\nDate | SG | Temp C" + ripening));
+  }
+
+  @Test
   void whatFallsMoreAndMoreIsAskedAboutWhereNothingElseSpeaksOfAFerment() {
     String ageing =
         "\n#2026-01-06 | 1.087 | 12\n#2026-01-13 | 1.080 | 12\n#2026-01-20 | 1.069 | 13"
