@@ -45,7 +45,7 @@ final class Allowed {
           Map.entry("made BLANK_ROW", 1),
           Map.entry("made COLUMNS_SHUFFLED", 6),
           Map.entry("made INITIALS", 1),
-          Map.entry("made SHEET_RENAMED", 2),
+          Map.entry("made SHEET_RENAMED", 3),
           Map.entry("made TABLE_BESIDE", 9),
           Map.entry("made WEEKDAY_BEFORE_THE_DATE", 8),
           Map.entry("words taken away", 120));

@@ -37,10 +37,13 @@ public final class SheetUnderstanding {
       return new Understanding(grid.name(), List.of(), List.of(), List.of());
     }
     StillRuns runs = StillRuns.in(grid, RunMaps.of(grid, map));
-    return RunMaps.joined(ferments(runs.rest(), map), runs);
+    return RunMaps.joined(ferments(runs.rest(), map, runs.runs().isEmpty()), runs);
   }
 
-  private static Understanding ferments(Grid grid, LogMap map) {
+  /**
+   * @param asksWithoutHeaders whether figures that no header names may be readings
+   */
+  private static Understanding ferments(Grid grid, LogMap map, boolean asksWithoutHeaders) {
     RepeatedHeaders repeated = new RepeatedHeaders(grid);
     List<LogTable> tables = new ArrayList<>();
     Doubts doubts = new Doubts();
@@ -96,7 +99,8 @@ public final class SheetUnderstanding {
     if (headers.isEmpty()) {
       TransposedLog.askAbout(grid, doubts);
     }
-    if (tables.isEmpty() && leftAlone.isEmpty() && doubts.all().isEmpty() && map.isSilent()) {
+    boolean nothing = tables.isEmpty() && leftAlone.isEmpty() && doubts.all().isEmpty();
+    if (asksWithoutHeaders && nothing && map.isSilent()) {
       new LogWithoutHeaders(grid).askAbout(doubts);
     }
     return new Understanding(

@@ -58,6 +58,28 @@ class RunFillTest {
   }
 
   @Test
+  void columnsOfAnEarlierRunAreNoReadingsOfAFerment() {
+    String filled =
+        """
+        Plum 3 - spirit run | | | | | | |
+        Charge (L) | 11.5 | | | | | |
+        Charge strength (% vol) | 28 | | | | | |
+         | | | | | | |
+        Jar | mL | ABV read | Temp C | Head C | Cut | Smell | True strength (% vol) | Pure alcohol (L)
+        1 | 100 | 74.6 | 15.5 | 84.9 | heads | glue | 76.00 | 0.0763
+        2 | 200 | 74.4 | 16.0 | 85.1 | heads | sharp | 75.65 | 0.1519
+        3 | 500 | 73.8 | 16.5 | 85.5 | hearts | plum | 74.90 | 0.3758
+        4 | 500 | 70.1 | 17.0 | 87.0 | hearts | | 71.08 | 0.3560
+        5 | 500 | 60.2 | 17.5 | 89.9 | hearts | | 61.10 | 0.3060
+        6 | 500 | 44.0 | 18.0 | 93.5 | tails | wet | 44.80 | 0.2240
+        7 | 500 | 28.0 | 18.5 | 96.0 | tails | | 28.50 | 0.1430\
+        """;
+    assertEquals(
+        List.of(),
+        SheetUnderstanding.understand(TestGrid.of("Run", filled), LogMap.none()).doubts());
+  }
+
+  @Test
   void strengthAlcoholSumShareAndCutsStandBesideTheJars() {
     Filling filling = fill(PLUM);
     assertEquals(
