@@ -61,18 +61,23 @@ class RunFillTest {
   void columnsOfAnEarlierRunAreNoReadingsOfAFerment() {
     String filled =
         """
-        Plum 3 - spirit run | | | | | | |
-        Charge (L) | 11.5 | | | | | |
-        Charge strength (% vol) | 28 | | | | | |
-         | | | | | | |
-        Jar | mL | ABV read | Temp C | Head C | Cut | Smell | True strength (% vol) | Pure alcohol (L)
-        1 | 100 | 74.6 | 15.5 | 84.9 | heads | glue | 76.00 | 0.0763
-        2 | 200 | 74.4 | 16.0 | 85.1 | heads | sharp | 75.65 | 0.1519
-        3 | 500 | 73.8 | 16.5 | 85.5 | hearts | plum | 74.90 | 0.3758
-        4 | 500 | 70.1 | 17.0 | 87.0 | hearts | | 71.08 | 0.3560
-        5 | 500 | 60.2 | 17.5 | 89.9 | hearts | | 61.10 | 0.3060
-        6 | 500 | 44.0 | 18.0 | 93.5 | tails | wet | 44.80 | 0.2240
-        7 | 500 | 28.0 | 18.5 | 96.0 | tails | | 28.50 | 0.1430\
+        Plum 3 - spirit run
+        Charge (L) | 11.5
+        Charge strength (% vol) | 28
+         |
+        Jar | mL | ABV read | Temp C | Head C | Cut | Smell | True strength (% vol) | Pure alcohol (L) | Pure alcohol to date (L) | Share of the charge's alcohol (%) | Mean strength of the cut (% vol)
+        1 | 100 | 74.6 | 15.5 | 84.9 | heads | glue | 76.00 | 0.0763 | 0.0763 | 2.4
+        2 | 200 | 74.4 | 16.0 | 85.1 | heads | sharp | 75.65 | 0.1519 | 0.2282 | 7.1 | 75.77
+        3 | 500 | 73.8 | 16.5 | 85.5 | hearts | plum | 74.90 | 0.3758 | 0.6040 | 18.8
+        4 | 500 | 72.6 | 17.0 | 86.2 | hearts | stone | 73.55 | 0.3688 | 0.9728 | 30.2
+        5 | 500 | 71.0 | 17.5 | 87.0 | hearts |  | 71.80 | 0.3599 | 1.3326 | 41.4
+        6 | 500 | 68.4 | 18.0 | 88.2 | hearts | soft | 69.06 | 0.3459 | 1.6786 | 52.1
+        7 | 500 | 64.1 | 18.0 | 90.1 | hearts |  | 64.78 | 0.3245 | 2.0030 | 62.2 | 70.82
+        8 | 500 | 57.2 | 18.5 | 92.2 | tails | damp | 57.73 | 0.2890 | 2.2921 | 71.2
+        9 | 500 | 45.0 | 19.0 | 94.6 | tails | cardboard | 45.39 | 0.2271 | 2.5192 | 78.2
+        10 | 500 | 27.5 |  | 97.2 | tails | thermometer in the other jar
+        11 | 300 | 14.0 | 19.5 | 98.6 | tails | off | 14.11 | 0.0423
+        Total | 4600\
         """;
     assertEquals(
         List.of(),
