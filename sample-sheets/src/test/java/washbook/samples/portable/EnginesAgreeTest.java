@@ -24,6 +24,7 @@ import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.ss.usermodel.WorkbookFactory;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import washbook.functions.Answer;
@@ -93,7 +94,6 @@ class EnginesAgreeTest {
 
   @Test
   void theOfficeWithoutTheExtensionAgrees() throws Exception {
-    assertTrue(Office.isThere(), "the office suite is needed: apt-get install libreoffice-calc");
     Path computed = Files.createDirectory(folder.resolve("office"));
     Office.convert(List.of(workbook), "xlsx", computed);
     try (Workbook book =
@@ -164,7 +164,11 @@ class EnginesAgreeTest {
               .redirectOutput(log.toFile())
               .start();
     } catch (IOException e) {
-      throw new IOException(command[0] + " is needed: apt-get install nodejs npm", e);
+      String lacks = command[0] + " is needed: apt-get install nodejs npm";
+      if (System.getenv("CI") == null) {
+        Assumptions.abort(lacks);
+      }
+      throw new IOException(lacks, e);
     }
     try {
       assertTrue(process.waitFor(4, TimeUnit.MINUTES), () -> command[0] + " does not end");
