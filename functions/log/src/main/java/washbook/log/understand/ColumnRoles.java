@@ -32,6 +32,8 @@ final class ColumnRoles {
   /** Fewer do not show that a column holds dates. */
   private static final int FEWEST_DATES = 3;
 
+  private static final int MONTHS = 12;
+
   private final Grid grid;
   private final Header header;
   private final TableRows rows;
@@ -200,6 +202,10 @@ final class ColumnRoles {
   private void settleDays() {
     columns.takeOnlyNamed(Role.DAY);
     for (HeaderCell cell : columns.with(Role.DAY)) {
+      if (!columns.has(Role.DATE) && areDaysAndMonths(cell.column())) {
+        columns.change(cell, Role.DATE, "", Message.of("col.dates"));
+        continue;
+      }
       for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
         Grid.Kind kind = grid.kind(row, cell.column());
         if (kind == Grid.Kind.DATE
@@ -211,6 +217,36 @@ final class ColumnRoles {
         }
       }
     }
+  }
+
+  /** Numbers as 30.11 and 2.12, which count no days: they go back where a month begins. */
+  private boolean areDaysAndMonths(int column) {
+    int numbers = 0;
+    int back = 0;
+    int order = 0;
+    double before = Double.NaN;
+    for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
+      double value =
+          rows.isSkipped(row) || grid.kind(row, column) != Grid.Kind.NUMBER
+              ? Double.NaN
+              : grid.number(row, column);
+      if (Double.isNaN(value)) {
+        continue;
+      }
+      long month = Math.round(100 * (value - Math.floor(value)));
+      if (value < 1 || value >= 32 || month < 1 || month > MONTHS) {
+        return false;
+      }
+      int at = (int) (100 * month + (long) Math.floor(value));
+      numbers++;
+      back += value < before ? 1 : 0;
+      before = value;
+      if (at < order && !(order >= 100 * MONTHS && at < 200)) {
+        return false;
+      }
+      order = at;
+    }
+    return numbers >= FEWEST_DATES && back > 0;
   }
 
   /** Where no header names the dates the column that holds nothing else does. */

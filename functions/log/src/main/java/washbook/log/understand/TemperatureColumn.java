@@ -27,6 +27,13 @@ final class TemperatureColumn {
 
   private static final Pattern UNIT = Pattern.compile("[°º(\\[/_ ][CF][)\\]]?$|^[°º] ?[CF]\\b");
 
+  /** A number and degrees of what is not said, as {@code 22 Grad}. */
+  private static final Pattern IN_DEGREES =
+      Pattern.compile(
+          "\\d{1,2}([.,]\\d)? ?([\u00b0\u00ba]|(?i:grad|gr|grados|gradi|graus|graden|grade|degrees|deg)\\b)");
+
+  private static final double WARMEST = 45;
+
   private static final int ROWS_READ = 200;
 
   private final Grid grid;
@@ -117,23 +124,27 @@ final class TemperatureColumn {
   private boolean holdsDegrees(HeaderCell cell) {
     int texts = 0;
     int degrees = 0;
+    int bareNumbers = 0;
     int last = Math.min(rows.lastRow(), rows.firstRow() + ROWS_READ);
     for (int row = rows.firstRow(); row <= last; row++) {
       if (grid.kind(row, cell.column()) != Grid.Kind.BLANK) {
         texts++;
         boolean text = grid.kind(row, cell.column()) == Grid.Kind.TEXT;
-        degrees +=
-            text && CellText.read(grid.text(row, cell.column())).form == CellText.Form.TEMPERATURE
-                ? 1
-                : 0;
+        String shown = text ? grid.text(row, cell.column()).strip() : "";
+        boolean temperature =
+            CellText.read(shown).form == CellText.Form.TEMPERATURE
+                || cell.meanings().isEmpty() && IN_DEGREES.matcher(shown).lookingAt();
+        degrees += text && temperature ? 1 : 0;
+        double bare = CellText.plainNumber(grid, row, cell.column());
+        bareNumbers += bare >= 0 && bare <= WARMEST ? 1 : 0;
       }
     }
-    return degrees >= 3 && degrees >= 0.6 * texts;
+    return degrees >= 3 && degrees + bareNumbers >= 0.6 * texts;
   }
 
   private boolean canBeFerments(HeaderCell cell) {
     ColumnValues values = columns.facts(cell);
-    boolean celsius = values.min() >= 0 && values.max() <= 45;
+    boolean celsius = values.min() >= 0 && values.max() <= WARMEST;
     boolean fahrenheit = values.min() >= 40 && values.max() <= 113;
     return values.numbers() > 0 && values.max() > 5 && (celsius || fahrenheit);
   }
