@@ -162,4 +162,41 @@ class InstrumentOfEachRowTest {
     assertTrue(batches.get(1).original() instanceof OriginalGravity.Unknown);
     assertEquals(1, sheet.doubts().size());
   }
+
+  @Test
+  void daysWithTheirMonthsAreDatesWhereAMonthBegins() {
+    LogTable table =
+        table(
+            TestGrid.of(
+                "Medronho",
+                """
+                medronho, dorna velha, densímetro 20 ºC
+                dia | SG | graus C | notas
+                12.11 | 1.061 | 20 | mexi
+                18.11 | 1.055 | 20 |
+                27.11 | 1.030 | 20 |
+                2.12 | 1.025 | 20 |
+                17.12 | 1.008 | 20 |\
+                """));
+    assertEquals(Role.DATE, table.columns().get(0).role());
+    assertEquals(2, table.batches().get(0).rows()[0]);
+  }
+
+  @Test
+  void degreesOfNoStatedKindBesideReadingsAreTemperatures() {
+    LogTable table =
+        table(
+            TestGrid.of(
+                "Wein",
+                """
+                Hagebuttenwein, Spindel 20 °C
+                wann | Spindel (SG) | warm? | sonst
+                #2024-11-02 | 1.098 | 22 Grad | Hefe
+                #2024-11-08 | 1.082 | 23 Grad |
+                #2024-11-12 | 1.067 | 22 |
+                #2024-11-20 | 1.038 | 21 Grad |
+                #2024-12-03 | 1.011 | 20 |\
+                """));
+    assertEquals(Role.TEMPERATURE, table.columns().get(2).role());
+  }
 }
