@@ -356,7 +356,8 @@ public final class Evidence {
       return ReadingScale.SG.toGravity(value);
     }
     boolean density = reading.unit().equals(ReadingScale.GCM3.name());
-    if (density || value > 0.9 && value < 1.5) {
+    boolean plain = reading.unit().isEmpty() || reading.unit().equals(ReadingScale.SG.name());
+    if (density || plain && value > 0.9 && value < 1.5) {
       return value;
     }
     try {

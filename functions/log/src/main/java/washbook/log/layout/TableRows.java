@@ -19,9 +19,6 @@ public final class TableRows {
   private static final Set<Role> READINGS =
       EnumSet.of(Role.GRAVITY, Role.REFRACTOMETER, Role.OWN_CORRECTED_GRAVITY);
 
-  /** A header has no more rows below the one that names the columns. */
-  private static final int REST_OF_HEADER = 2;
-
   private final Grid grid;
   private final Header header;
   private final int[] readingColumns;
@@ -63,40 +60,9 @@ public final class TableRows {
     if (end < grid.rowCount()) {
       leaveLinesToTheNextTable();
     }
-    skipRestOfHeader();
-  }
-
-  /** Words over the first reading that no date stands beside go on with the header. */
-  private void skipRestOfHeader() {
-    for (int row = firstRow; row < lastRow && row < firstRow + REST_OF_HEADER; row++) {
-      boolean words = false;
-      boolean instrument = readingColumns.length > 0;
-      for (int column : readingColumns) {
-        Kind kind = grid.kind(row, column);
-        CellText text = kind == Kind.TEXT ? CellText.read(grid.text(row, column)) : null;
-        if (kind != Kind.BLANK && (text == null || text.form == CellText.Form.VALUE)) {
-          return;
-        }
-        words |= text != null && isRemark(grid.text(row, column));
-        instrument &= text != null && isOfInstrument(grid.text(row, column));
-      }
-      if (!words || isTime(row) && !instrument) {
-        return;
-      }
-      skipped.set(row);
-    }
-  }
-
-  /** Words, or something in brackets as {@code (60/60)}. */
-  private static boolean isRemark(String text) {
-    return text.chars().anyMatch(Character::isLetter) || text.strip().matches("[(\\[].*[)\\]]");
-  }
-
-  private static boolean isOfInstrument(String text) {
-    Set<Concept> meanings = Vocabulary.meanings(text);
-    return meanings.contains(Concept.HYDROMETER)
-        || meanings.contains(Concept.CALIBRATION)
-        || meanings.contains(Concept.REFRACTOMETER);
+    new RestOfHeader(grid, readingColumns)
+        .rows(firstRow, lastRow, this::isTime)
+        .forEach(skipped::set);
   }
 
   /** What stands in words before the next header is said about the next table. */

@@ -20,10 +20,7 @@ import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.CellRefusal;
 import washbook.log.sheet.Grid;
 import washbook.log.words.CellText;
-import washbook.log.words.Concept;
 import washbook.log.words.ReadingScale;
-import washbook.log.words.Statement;
-import washbook.log.words.Vocabulary;
 
 /**
  * Reads one row of a table after the other and corrects its reading. One object serves a whole
@@ -61,10 +58,10 @@ public final class HydrometerRows {
   private final double lowest;
   private final double highest;
   private final RowRefusals refusals;
-  private final int labelColumn;
+  private final TotalLabels labels;
   private final int instrumentColumn;
   private final int temperatureColumn;
-  private final TemperatureUnit temperatureUnit;
+  private final RowTemperatures temperatures;
   private final int refractometerColumn;
   private final RefractometerRows refractometer;
 
@@ -94,19 +91,14 @@ public final class HydrometerRows {
     highest = scale.fromGravity(Quantity.GRAVITY.max());
     LogColumn temperature = table.column(Role.TEMPERATURE).orElse(null);
     temperatureColumn = temperature == null ? NONE : temperature.column();
-    temperatureUnit = unitOf(temperature);
+    temperatures = new RowTemperatures(grid, temperature, settings);
     instrumentColumn =
         reading == null ? NONE : table.column(Role.INSTRUMENT).map(LogColumn::column).orElse(NONE);
     LogColumn refractometer =
         instrumentColumn == NONE ? table.column(Role.REFRACTOMETER).orElse(null) : reading;
     this.refractometer = new RefractometerRows(grid, refractometer);
     this.refusals = new RowRefusals(grid, table);
-    this.labelColumn =
-        table.columns().stream()
-            .findFirst()
-            .filter(HydrometerRows::isTime)
-            .map(LogColumn::column)
-            .orElse(NONE);
+    this.labels = new TotalLabels(grid, table);
     refractometerColumn = refractometer == null ? NONE : refractometer.column();
   }
 
@@ -141,13 +133,12 @@ public final class HydrometerRows {
     if (state == State.NOTHING && other) {
       state = readRefractometer(row);
     }
-    if (state == State.READ && isTotal(row)) {
+    if (state == State.READ && labels.isTotal(row)) {
       return refuse(
           new CellRefusal(
               cell(row),
               Code.CONTRADICTION,
-              Message.of(
-                  "reading.total", RowRefusals.quoted(grid.text(row, labelColumn).strip()))));
+              Message.of("reading.total", RowRefusals.quoted(labels.of(row)))));
     }
     return state;
   }
@@ -168,24 +159,6 @@ public final class HydrometerRows {
     return instrumentColumn != NONE
         && RowInstrument.of(grid, instrumentColumn, row, table.firstRow())
             == RowInstrument.Kindred.REFRACTOMETER;
-  }
-
-  private static boolean isTime(LogColumn use) {
-    return switch (use.role()) {
-      case DATE, TIME, DAY, HOURS -> true;
-      default -> false;
-    };
-  }
-
-  /** Whether a word for a total stands where other rows have their date. */
-  private boolean isTotal(int row) {
-    if (labelColumn == NONE || grid.kind(row, labelColumn) != Grid.Kind.TEXT) {
-      return false;
-    }
-    String label = grid.text(row, labelColumn).strip();
-    return !label.isEmpty()
-        && Character.isLetter(label.charAt(0))
-        && Vocabulary.meanings(label).contains(Concept.TOTAL);
   }
 
   /** Reads a row's refractometer reading, whatever its hydrometer shows. */
@@ -298,7 +271,8 @@ public final class HydrometerRows {
       return State.READ;
     }
     if (Double.isNaN(temperatureC)) {
-      temperatureC = temperatureOfRow(row);
+      temperatureC = temperatures.read(row);
+      refusal = temperatures.refusal;
       if (refusal != null) {
         return State.REFUSED;
       }
@@ -322,45 +296,7 @@ public final class HydrometerRows {
    * What a thermometer showed beside a reading, °C, also where the reading is corrected already.
    */
   public double measuredC(int row) {
-    CellRefusal before = refusal;
-    double measured = temperatureOfRow(row);
-    refusal = before;
-    return measured;
-  }
-
-  private double temperatureOfRow(int row) {
-    if (temperatureColumn == NONE) {
-      return Double.NaN;
-    }
-    switch (grid.kind(row, temperatureColumn)) {
-      case NUMBER:
-        double value = grid.number(row, temperatureColumn);
-        return temperatureUnit.toCelsius(value);
-      case TEXT:
-        String text = grid.text(row, temperatureColumn);
-        CellText cell = CellText.read(text);
-        if (cell.form == CellText.Form.NOTHING) {
-          return Double.NaN;
-        }
-        if (cell.form == CellText.Form.TEMPERATURE) {
-          return cell.celsius();
-        }
-        if (cell.form == CellText.Form.VALUE
-            && (cell.unit.isEmpty() || cell.unit.matches("gr\\.?"))
-            && Double.isNaN(cell.temperature)) {
-          return temperatureUnit.toCelsius(cell.value);
-        }
-        if (Statement.saysCorrected(text)) {
-          return settings.correctedAlready() ? settings.temperatureC() : settings.calibrationC();
-        }
-        refuse(row, temperatureColumn, Code.NOT_A_NUMBER, "temperature.notOne", text);
-        return Double.NaN;
-      case BLANK:
-        return Double.NaN;
-      default:
-        refuse(row, temperatureColumn, Code.NOT_A_NUMBER, "temperature.error");
-        return Double.NaN;
-    }
+    return temperatures.read(row);
   }
 
   /** Refuses with a message of the texts quoted and the range that is wanted. */
@@ -369,10 +305,7 @@ public final class HydrometerRows {
     for (String text : texts) {
       arguments.add(RowRefusals.quoted(text));
     }
-    arguments.add(
-        column == temperatureColumn
-            ? RowRefusals.temperatureRange(temperatureUnit)
-            : refusals.range());
+    arguments.add(refusals.range());
     return refuse(new CellRefusal(CellAddress.of(row, column), code, new Message(key, arguments)));
   }
 

@@ -1,11 +1,8 @@
 package washbook.log.understand;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
-import java.util.HashSet;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.Set;
 import washbook.functions.Numbers;
 import washbook.log.Batch;
 import washbook.log.Doubts;
@@ -24,6 +21,7 @@ import washbook.log.layout.KeyLine;
 import washbook.log.layout.KeyLines;
 import washbook.log.layout.OriginalGravityInHeader;
 import washbook.log.layout.TableRows;
+import washbook.log.layout.VesselLines;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
 import washbook.log.words.BatchNameText;
@@ -33,9 +31,6 @@ import washbook.log.words.ReadingScale;
 
 /** Makes one table of a sheet from its header and rows. */
 final class TableUnderstanding {
-  private static final Set<Role> READINGS =
-      EnumSet.of(Role.GRAVITY, Role.REFRACTOMETER, Role.OWN_CORRECTED_GRAVITY);
-
   private static final int LONGEST_TITLE = 40;
 
   /** Rows below a table in which something may be said of its instrument. */
@@ -51,6 +46,7 @@ final class TableUnderstanding {
   private final int above;
   private final TableMap said;
   private final Doubts doubts;
+  private final VesselLines vessel;
 
   /**
    * @param headers all headers of the sheet
@@ -73,6 +69,7 @@ final class TableUnderstanding {
     this.above = above;
     this.said = said;
     this.doubts = doubts;
+    this.vessel = new VesselLines(grid, header, headers);
   }
 
   LogTable make() {
@@ -87,7 +84,7 @@ final class TableUnderstanding {
     int[] between = columnsAbove();
     OriginalAbove original =
         new OriginalAbove(
-            grid, header, lines, above, between[0], between[1], columnsOfOtherVessels(), doubts);
+            grid, header, lines, above, between[0], between[1], vessel.columnsOfOthers(), doubts);
     original.askAboutOpen(columns, said);
     LogTable bare = table(columns, settings, List.of());
     if (!columns.isSettled()) {
@@ -295,51 +292,7 @@ final class TableUnderstanding {
     int[] columns = columnsAbove();
     List<KeyLine> lines =
         new KeyLines(grid).find(above, header.topRow() - 1, columns[0], columns[1]);
-    return header.vessel().isEmpty() ? lines : ofTheVessel(lines);
-  }
-
-  /** What is said of several vessels in one line is said of each in its own column. */
-  private List<KeyLine> ofTheVessel(List<KeyLine> all) {
-    Set<Integer> others = columnsOfOtherVessels();
-    List<KeyLine> lines = new ArrayList<>(all);
-    lines.removeIf(l -> others.contains(l.column()) && l.hasValue() && !isInOneCell(l));
-    int own = readingOfTheVessel();
-    for (KeyLine line : all) {
-      if (others.contains(line.column())
-          && !Double.isNaN(line.value())
-          && grid.kind(line.row(), own) == Grid.Kind.NUMBER) {
-        lines.add(line.in(own, grid.number(line.row(), own)));
-      }
-    }
-    return lines;
-  }
-
-  /** Whether the label stands in one cell with what it says: a sentence about all vessels. */
-  private boolean isInOneCell(KeyLine line) {
-    return grid.kind(line.row(), line.column()) == Grid.Kind.TEXT
-        && grid.text(line.row(), line.column()).contains(line.label().strip());
-  }
-
-  private int readingOfTheVessel() {
-    return header.cells().stream()
-        .filter(c -> READINGS.contains(c.role()))
-        .mapToInt(HeaderCell::column)
-        .findFirst()
-        .orElse(header.firstColumn());
-  }
-
-  /** Columns that other vessels of the same rows have for themselves; none where it is alone. */
-  private Set<Integer> columnsOfOtherVessels() {
-    Set<Integer> others = new HashSet<>();
-    if (!header.vessel().isEmpty()) {
-      for (Header other : headers) {
-        if (other != header && other.topRow() == header.topRow() && !other.vessel().isEmpty()) {
-          other.cells().forEach(c -> others.add(c.column()));
-        }
-      }
-      header.cells().forEach(c -> others.remove(c.column()));
-    }
-    return others;
+    return vessel.of(lines);
   }
 
   /** First and last column whose cells above the header may speak of this table. */

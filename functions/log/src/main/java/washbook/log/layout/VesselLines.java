@@ -1,0 +1,77 @@
+package washbook.log.layout;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import washbook.log.Role;
+import washbook.log.layout.Header.HeaderCell;
+import washbook.log.sheet.Grid;
+
+/** What lines above a table say of one of several vessels that stand side by side. */
+public final class VesselLines {
+  private static final Set<Role> READINGS =
+      EnumSet.of(Role.GRAVITY, Role.REFRACTOMETER, Role.OWN_CORRECTED_GRAVITY);
+
+  private final Grid grid;
+  private final Header header;
+  private final List<Header> headers;
+
+  /**
+   * @param header of the vessel
+   * @param headers all headers of the sheet
+   */
+  public VesselLines(Grid grid, Header header, List<Header> headers) {
+    this.grid = grid;
+    this.header = header;
+    this.headers = headers;
+  }
+
+  /** What is said of several vessels in one line is said of each in its own column. */
+  public List<KeyLine> of(List<KeyLine> all) {
+    if (header.vessel().isEmpty()) {
+      return all;
+    }
+    Set<Integer> others = columnsOfOthers();
+    List<KeyLine> lines = new ArrayList<>(all);
+    lines.removeIf(l -> others.contains(l.column()) && l.hasValue() && !isInOneCell(l));
+    int own = reading();
+    for (KeyLine line : all) {
+      if (others.contains(line.column())
+          && !Double.isNaN(line.value())
+          && grid.kind(line.row(), own) == Grid.Kind.NUMBER) {
+        lines.add(line.in(own, grid.number(line.row(), own)));
+      }
+    }
+    return lines;
+  }
+
+  /** Whether the label stands in one cell with what it says: a sentence about all vessels. */
+  private boolean isInOneCell(KeyLine line) {
+    return grid.kind(line.row(), line.column()) == Grid.Kind.TEXT
+        && grid.text(line.row(), line.column()).contains(line.label().strip());
+  }
+
+  private int reading() {
+    return header.cells().stream()
+        .filter(c -> READINGS.contains(c.role()))
+        .mapToInt(HeaderCell::column)
+        .findFirst()
+        .orElse(header.firstColumn());
+  }
+
+  /** Columns that other vessels of the same rows have for themselves; none where it is alone. */
+  public Set<Integer> columnsOfOthers() {
+    Set<Integer> others = new HashSet<>();
+    if (!header.vessel().isEmpty()) {
+      for (Header other : headers) {
+        if (other != header && other.topRow() == header.topRow() && !other.vessel().isEmpty()) {
+          other.cells().forEach(c -> others.add(c.column()));
+        }
+      }
+      header.cells().forEach(c -> others.remove(c.column()));
+    }
+    return others;
+  }
+}
