@@ -8,6 +8,7 @@
 set -eu
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
+trap 'exit 143' TERM INT HUP
 at_once=32
 rclone copy "$1/$2" "$work/logs/$2" --transfers $at_once --checkers $at_once
 # Code 1 says that something was refused, which the report tells.

@@ -11,28 +11,30 @@ final class AboutReading {
   /** The part of the other readings that must be finer. */
   private static final double MOST = 0.5;
 
-  private AboutReading() {}
+  private final boolean inGravities;
+  private final boolean othersAreFiner;
 
-  /** Whether it is written with a place less than the other readings of its column are. */
-  static boolean isTooRough(
-      Grid grid, LogTable table, LogColumn column, ReadingScale scale, double value) {
-    double place = scale == ReadingScale.SG && value < 10 ? 10 : 1;
-    if (!isWhole(value * place)) {
-      return false;
-    }
+  AboutReading(Grid grid, LogTable table, LogColumn column, ReadingScale scale) {
+    inGravities = scale == ReadingScale.SG;
     int finer = 0;
     int all = 0;
     for (int row = table.firstRow(); row <= table.lastRow(); row++) {
       double other = CellText.plainNumber(grid, row, column.column());
       if (!Double.isNaN(other)) {
         all++;
-        finer += isWhole(other * place) ? 0 : 1;
+        finer += isRough(other) ? 0 : 1;
       }
     }
-    return finer > MOST * all;
+    othersAreFiner = finer > MOST * all;
   }
 
-  private static boolean isWhole(double value) {
-    return Math.abs(value - Math.rint(value)) < 1e-6;
+  /** Whether a reading is written with a place less than the others of its column are. */
+  boolean isTooRough(double value) {
+    return othersAreFiner && isRough(value);
+  }
+
+  private boolean isRough(double value) {
+    double places = value * (inGravities && value < 10 ? 10 : 1);
+    return Math.abs(places - Math.rint(places)) < 1e-6;
   }
 }

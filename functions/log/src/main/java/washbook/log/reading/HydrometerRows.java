@@ -52,6 +52,7 @@ public final class HydrometerRows {
   private final LogTable table;
   private final LogColumn readingUse;
   private Optional<TemperatureUnit> pairUnit;
+  private AboutReading about;
   private final LogSettings settings;
   private final int gravityColumn;
   private final ReadingScale scale;
@@ -60,6 +61,7 @@ public final class HydrometerRows {
   private final RowRefusals refusals;
   private final TotalLabels labels;
   private final int instrumentColumn;
+  private final RowInstrument.Kindred[] instruments;
   private final int temperatureColumn;
   private final RowTemperatures temperatures;
   private final int refractometerColumn;
@@ -94,6 +96,10 @@ public final class HydrometerRows {
     temperatures = new RowTemperatures(grid, temperature, settings);
     instrumentColumn =
         reading == null ? NONE : table.column(Role.INSTRUMENT).map(LogColumn::column).orElse(NONE);
+    instruments =
+        instrumentColumn == NONE
+            ? new RowInstrument.Kindred[0]
+            : RowInstrument.ofRows(grid, instrumentColumn, table.firstRow(), table.lastRow());
     LogColumn refractometer =
         instrumentColumn == NONE ? table.column(Role.REFRACTOMETER).orElse(null) : reading;
     this.refractometer = new RefractometerRows(grid, refractometer);
@@ -156,9 +162,10 @@ public final class HydrometerRows {
   }
 
   private boolean isRefracted(int row) {
-    return instrumentColumn != NONE
-        && RowInstrument.of(grid, instrumentColumn, row, table.firstRow())
-            == RowInstrument.Kindred.REFRACTOMETER;
+    int at = row - table.firstRow();
+    return at >= 0
+        && at < instruments.length
+        && instruments[at] == RowInstrument.Kindred.REFRACTOMETER;
   }
 
   /** Reads a row's refractometer reading, whatever its hydrometer shows. */
@@ -201,7 +208,7 @@ public final class HydrometerRows {
     if (cell.form != CellText.Form.VALUE) {
       return refuse(row, gravityColumn, Code.NOT_A_NUMBER, "reading.notANumber", text);
     }
-    if (cell.isAbout && AboutReading.isTooRough(grid, table, readingUse, scale, cell.value)) {
+    if (cell.isAbout && isTooRough(cell.value)) {
       return refuse(
           new CellRefusal(
               CellAddress.of(row, gravityColumn),
@@ -209,6 +216,13 @@ public final class HydrometerRows {
               Message.of("reading.about", RowRefusals.quoted(text))));
     }
     return gravityOfValue(row, text, cell);
+  }
+
+  private boolean isTooRough(double value) {
+    if (about == null) {
+      about = new AboutReading(grid, table, readingUse, scale);
+    }
+    return about.isTooRough(value);
   }
 
   private State gravityOfValue(int row, String text, CellText cell) {

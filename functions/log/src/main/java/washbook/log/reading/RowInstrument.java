@@ -1,6 +1,7 @@
 package washbook.log.reading;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import washbook.log.sheet.Grid;
 import washbook.log.sheet.Grid.Kind;
@@ -29,7 +30,7 @@ public final class RowInstrument {
 
   /** What a text says, NOTHING also for a ditto mark. */
   public static Kindred of(String text) {
-    String word = text.strip().toLowerCase(java.util.Locale.ROOT);
+    String word = text.strip().toLowerCase(Locale.ROOT);
     Set<Concept> meanings = Vocabulary.meanings(word);
     boolean refracted = meanings.contains(Concept.REFRACTOMETER);
     boolean floated = meanings.contains(Concept.HYDROMETER);
@@ -42,22 +43,21 @@ public final class RowInstrument {
         : SHORT.contains(bare) ? Kindred.HYDROMETER : Kindred.NOTHING;
   }
 
-  /** What a column says of a row; of a ditto mark or a blank cell what stands above it. */
-  static Kindred of(Grid grid, int column, int row, int firstRow) {
-    for (int at = row; at >= firstRow; at--) {
-      boolean text = grid.kind(at, column) == Kind.TEXT;
-      if (text && !isDitto(grid.text(at, column))) {
-        return of(grid.text(at, column));
-      }
-      if (!text && grid.kind(at, column) != Kind.BLANK) {
-        return Kindred.NOTHING;
-      }
+  /** What a column says of each row from the first on; of a ditto mark what stands above it. */
+  static Kindred[] ofRows(Grid grid, int column, int firstRow, int lastRow) {
+    Kindred[] found = new Kindred[Math.max(0, lastRow - firstRow + 1)];
+    Kindred above = Kindred.NOTHING;
+    for (int i = 0; i < found.length; i++) {
+      String text =
+          grid.kind(firstRow + i, column) == Kind.TEXT ? grid.text(firstRow + i, column) : "";
+      found[i] = isDitto(text) ? above : of(text);
+      above = found[i];
     }
-    return Kindred.NOTHING;
+    return found;
   }
 
   /** Whether a text only repeats the one above. */
   public static boolean isDitto(String text) {
-    return DITTO.contains(text.strip().toLowerCase(java.util.Locale.ROOT));
+    return DITTO.contains(text.strip().toLowerCase(Locale.ROOT));
   }
 }

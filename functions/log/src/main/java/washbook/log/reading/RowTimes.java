@@ -38,6 +38,10 @@ public final class RowTimes {
     if (date < 0 && hours < 0 && day < 0) {
       return new RowTimes(new double[0], table.firstRow(), false);
     }
+    boolean counted = date >= 0 || hours >= 0 || !countsBack(grid, table, day);
+    if (!counted && time < 0) {
+      return new RowTimes(new double[0], table.firstRow(), false);
+    }
     double[] days = new double[table.lastRow() - table.firstRow() + 1];
     DateText.Order order = date < 0 ? DateText.Order.UNKNOWN : order(grid, table, date);
     double before = Double.NaN;
@@ -66,6 +70,31 @@ public final class RowTimes {
       days[row - table.firstRow()] = at;
     }
     return new RowTimes(days, table.firstRow(), true);
+  }
+
+  /**
+   * Whether what is called a day are numbers as 28.12 and 2.1 that go back: days with their months,
+   * of which it is not known which month a tenth is. The rows stand in the order of time then.
+   */
+  private static boolean countsBack(Grid grid, LogTable table, int column) {
+    double before = Double.NaN;
+    boolean back = false;
+    int numbers = 0;
+    for (int row = table.firstRow(); row <= table.lastRow(); row++) {
+      if (grid.kind(row, column) != Kind.NUMBER) {
+        continue;
+      }
+      double value = grid.number(row, column);
+      long month = Math.round((value - Math.floor(value)) * 100);
+      boolean whole = Math.abs(value * 100 - Math.rint(value * 100)) < 1e-6;
+      if (!whole || value < 1 || value >= 32 || month < 1 || month > 12) {
+        return false;
+      }
+      back |= value < before;
+      before = value;
+      numbers++;
+    }
+    return back && numbers > 2;
   }
 
   private static int column(LogTable table, Role role) {

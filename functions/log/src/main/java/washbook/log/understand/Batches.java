@@ -90,12 +90,8 @@ final class Batches {
     Feeds additions = new Feeds(grid, table, order, said.feeds(), doubts);
     BatchOriginals originals = new BatchOriginals(grid, table, list, said, doubts);
     List<Batch> batches = new ArrayList<>();
-    for (Map.Entry<String, Ints> entry : byName().entrySet()) {
-      int[] batchRows = entry.getValue().toArray();
-      order.sort(batchRows);
-      if (isWithoutTime(order, batchRows)) {
-        new NewestFirst(grid, table).turn(batchRows);
-      }
+    for (Map.Entry<String, int[]> entry : inOrder(order).entrySet()) {
+      int[] batchRows = entry.getValue();
       Optional<KeyLine> line =
           begunInside.getOrDefault(entry.getKey(), Optional.ofNullable(stated));
       Batch batch =
@@ -108,6 +104,33 @@ final class Batches {
         : new PartedBatches(grid, table, order).withoutTheirStart(batches);
   }
 
+  /** The rows of each batch in the order of time, parted where a map says that another begins. */
+  private Map<String, int[]> inOrder(RowTimes order) {
+    Map<String, Ints> byName = byName();
+    Map<String, int[]> parted = new LinkedHashMap<>();
+    for (Map.Entry<String, Ints> entry : byName.entrySet()) {
+      int[] batchRows = entry.getValue().toArray();
+      order.sort(batchRows);
+      if (isWithoutTime(order, batchRows)) {
+        new NewestFirst(grid, table).turn(batchRows);
+      }
+      String name = entry.getKey();
+      int from = 0;
+      for (int position = 1; position < batchRows.length; position++) {
+        String begins = said.feeds().batches().get(batchRows[position]);
+        if (begins != null) {
+          parted.put(name, Arrays.copyOfRange(batchRows, from, position));
+          boolean taken = parted.containsKey(begins) || byName.containsKey(begins);
+          name = taken ? begins + " " + (batchRows[position] + 1) : begins;
+          begunInside.put(name, Optional.empty());
+          from = position;
+        }
+      }
+      parted.put(name, Arrays.copyOfRange(batchRows, from, batchRows.length));
+    }
+    return parted;
+  }
+
   private static boolean isWithoutTime(RowTimes order, int[] batchRows) {
     return Arrays.stream(batchRows).allMatch(row -> Double.isNaN(order.days(row)));
   }
@@ -118,7 +141,8 @@ final class Batches {
     rowsSaid.addAll(said.feeds().batches().keySet());
     for (int row : rowsSaid) {
       boolean inside = row >= table.firstRow() && row <= table.lastRow();
-      if (inside
+      boolean ofThis = inside || said.headerRow() >= 0;
+      if (ofThis
           && batches.stream().noneMatch(b -> Arrays.stream(b.rows()).anyMatch(r -> r == row))) {
         doubts.ask(CellAddress.of(row, table.firstColumn()), Message.of("ask.otherRow", row + 1));
       }
@@ -129,7 +153,6 @@ final class Batches {
     Map<String, Ints> byName = new LinkedHashMap<>();
     Map<String, String> spellings = new HashMap<>();
     int column = table.column(Role.BATCH).map(LogColumn::column).orElse(-1);
-    Map<String, String> goesOnAs = new HashMap<>();
     String name = tableName;
     Ints current = null;
     for (int row = table.firstRow(); row <= table.lastRow(); row++) {
@@ -154,17 +177,11 @@ final class Batches {
           current = null;
         }
       }
-      String begins = said.feeds().batches().get(row);
-      if (begins != null) {
-        goesOnAs.put(name, begins);
-        begunInside.put(begins, Optional.empty());
-        current = null;
-      }
       if (isBlank(row)) {
         continue;
       }
       if (current == null) {
-        current = byName.computeIfAbsent(goesOnAs.getOrDefault(name, name), k -> new Ints());
+        current = byName.computeIfAbsent(name, k -> new Ints());
       }
       current.add(row);
     }

@@ -280,7 +280,8 @@ final class FedBatch {
   private OptionalDouble fedByRise(int position) {
     int after = feeds.after(rows, position);
     int before = feeds.before(rows, position);
-    if (after < 0 || before < 0 || areApart(before, after)) {
+    boolean watered = after >= 0 && before >= 0 && isWatered(before, after);
+    if (after < 0 || before < 0 || watered || areApart(before, after)) {
       return OptionalDouble.empty();
     }
     double solids = solids(position);
@@ -303,8 +304,19 @@ final class FedBatch {
     }
   }
 
+  /** Whether water went in as well: then a rise does not tell how much sugar did. */
+  private boolean isWatered(int before, int after) {
+    for (int position = before; position <= after; position++) {
+      if (position > before && feeds.amount(rows[position], feeds.water) != 0) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   private boolean areApart(int before, int after) {
-    return feeds.order.days(rows[after]) - feeds.order.days(rows[before]) > MOST_APART;
+    double days = feeds.order.days(rows[after]) - feeds.order.days(rows[before]);
+    return !(days <= MOST_APART);
   }
 
   /** The share of sugar in what was put in. */

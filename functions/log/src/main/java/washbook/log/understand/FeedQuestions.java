@@ -122,11 +122,11 @@ final class FeedQuestions {
 
   /** The sugar that the notes from the reading before to the reading after tell of, kg. */
   private OptionalDouble told(Feed feed) {
-    Set<Double> told = new TreeSet<>();
+    List<Double> told = new ArrayList<>();
     for (String text : texts(feed)) {
       FeedWords.kilograms(text).ifPresent(told::add);
     }
-    return told.size() == 1 ? OptionalDouble.of(told.iterator().next()) : OptionalDouble.empty();
+    return told.size() == 1 ? OptionalDouble.of(told.get(0)) : OptionalDouble.empty();
   }
 
   /** Whether honey was put in. */

@@ -142,7 +142,7 @@ final class ReadingInstrument {
     int last = Math.min(rows.lastRow(), rows.firstRow() + ROWS_READ);
     for (int row = rows.firstRow(); row <= last; row++) {
       boolean read = !rows.isSkipped(row) && grid.kind(row, reading) != Grid.Kind.BLANK;
-      if (!read || grid.kind(row, column) == Grid.Kind.BLANK) {
+      if (!read) {
         continue;
       }
       String text = grid.kind(row, column) == Grid.Kind.TEXT ? grid.text(row, column) : "";

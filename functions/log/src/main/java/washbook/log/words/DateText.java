@@ -91,6 +91,9 @@ public final class DateText {
           "ochtend",
           "oggend");
 
+  /** Longer texts are no dates. */
+  private static final int LONGEST = 60;
+
   private static final double MORNING = 0.375;
 
   private static final double EVENING = 0.75;
@@ -114,10 +117,14 @@ public final class DateText {
   /** What a single text says about the order; UNKNOWN when it is no such date. */
   public static Order order(String text) {
     int[] parts = new int[3];
-    Matcher hour = HOUR.matcher(text.strip());
-    String date = hour.matches() ? hour.group(1) : text.strip();
-    Matcher half = HALF_DAY.matcher(date);
-    String plain = withoutWeekday(half.matches() ? half.group(1) : date);
+    String date = text.strip();
+    if (endsInWords(date)) {
+      Matcher hour = HOUR.matcher(date);
+      date = hour.matches() ? hour.group(1) : date;
+      Matcher half = HALF_DAY.matcher(date);
+      date = half.matches() ? half.group(1) : date;
+    }
+    String plain = withoutWeekday(date);
     int count = numbers(plain, parts);
     if (count == 2 && DAY_AND_MONTH.matcher(plain).matches()) {
       return parts[0] > 12 ? Order.DAY_FIRST : parts[1] > 12 ? Order.MONTH_FIRST : Order.UNKNOWN;
@@ -160,18 +167,56 @@ public final class DateText {
    */
   public static double serial(String text, Order order, double near) {
     String stripped = text.strip();
-    Matcher hour = HOUR.matcher(stripped);
-    if (hour.matches() && hour.group(1).chars().anyMatch(Character::isDigit)) {
-      return serial(hour.group(1), order, near) + hour(hour);
+    return endsInWords(stripped)
+        ? withWords(stripped, order, near)
+        : withClock(stripped, order, near);
+  }
+
+  /** Whether a date may be followed by an hour or by a half of the day. */
+  private static boolean endsInWords(String text) {
+    int end = text.length() - 1;
+    if (end < 0 || end > LONGEST || text.indexOf(' ') < 0) {
+      return false;
     }
-    Matcher half = HALF_DAY.matcher(stripped);
-    if (half.matches() && stripped.indexOf(':') < 0) {
+    char last = text.charAt(end);
+    boolean minutes = Character.isDigit(last) && end > 2 && "hHuU".indexOf(text.charAt(end - 2)) >= 0;
+    return minutes || last == '.' || Character.isLetter(last);
+  }
+
+  /** One hour or one half of the day behind a date; both together say more than is read. */
+  private static double withWords(String text, Order order, double near) {
+    Matcher hour = HOUR.matcher(text);
+    if (hour.matches() && isPlainDate(hour.group(1))) {
+      return withClock(hour.group(1), order, near) + hour(hour);
+    }
+    Matcher half = HALF_DAY.matcher(text);
+    if (half.matches() && text.indexOf(':') < 0) {
       String word = half.group(2).toLowerCase(Locale.ROOT);
-      double part = LATER_HALF.contains(word) ? EVENING : MORNING;
-      if (part == EVENING || EARLIER_HALF.contains(word)) {
-        return serial(half.group(1), order, near) + part;
+      boolean later = LATER_HALF.contains(word);
+      if ((later || EARLIER_HALF.contains(word)) && isPlainDate(half.group(1))) {
+        return withClock(half.group(1), order, near) + (later ? EVENING : MORNING);
+      }
+      if (HOUR.matcher(text).matches() || later || EARLIER_HALF.contains(word)) {
+        return Double.NaN;
       }
     }
+    return hour.matches() ? Double.NaN : withClock(text, order, near);
+  }
+
+  /** A date with at least a day and a month, and no word for an hour or a half of the day. */
+  private static boolean isPlainDate(String text) {
+    Matcher half = HALF_DAY.matcher(text);
+    boolean another =
+        HOUR.matcher(text).matches()
+            || half.matches()
+                && (LATER_HALF.contains(half.group(2).toLowerCase(Locale.ROOT))
+                    || EARLIER_HALF.contains(half.group(2).toLowerCase(Locale.ROOT)));
+    long figures = text.chars().filter(Character::isDigit).count();
+    boolean month = monthNamed(text) > 0;
+    return !another && (month ? figures > 0 : text.chars().anyMatch(c -> "./-".indexOf(c) >= 0));
+  }
+
+  private static double withClock(String stripped, Order order, double near) {
     String trimmed = withoutWeekday(stripped);
     int space = dateEnd(trimmed);
     String date = trimmed.substring(0, space);

@@ -27,6 +27,13 @@ public final class FeedWords {
   private static final Pattern AMOUNT =
       Pattern.compile("(?<![\\d.,/])(\\d{1,4}(?:[.,]\\d{1,2})?)\\s*(\\p{L}{1,8})(?![\\p{L}/])");
 
+  /** A range, a multiple or a share: {@code 2-3 kg}, {@code 3 x 500 g}, {@code 200 g per litre}. */
+  private static final Pattern SEVERAL =
+      Pattern.compile(
+          "\\d\\s*[-\u2013\u2014x\u00d7*]\\s*\\d|\\d\\s*\\p{L}{1,5}\\s*(/|(?i:per|pro|par|por|al|a|je)\\b)"
+              + "|(?i:twice|times|zweimal|mal|deux fois|fois|dos veces|veces|due volte|volte|vezes"
+              + "|tweemaal|keer|maal)");
+
   private static final WordList<Meaning> WORDS =
       WordList.load(FeedWords.class, "feed-words.txt", Meaning.class);
 
@@ -81,6 +88,9 @@ public final class FeedWords {
 
   /** The only amount that counts in a text; NaN when there is none or more than one. */
   private static double only(String text, ToDoubleFunction<Matcher> amount) {
+    if (SEVERAL.matcher(text).find()) {
+      return Double.NaN;
+    }
     Matcher matcher = AMOUNT.matcher(text);
     double found = Double.NaN;
     while (matcher.find()) {

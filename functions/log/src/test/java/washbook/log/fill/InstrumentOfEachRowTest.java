@@ -199,4 +199,39 @@ class InstrumentOfEachRowTest {
                 """));
     assertEquals(Role.TEMPERATURE, table.columns().get(2).role());
   }
+
+  @Test
+  void daysAndMonthsThatMayMeanTwoThingsKeepTheOrderOfTheRows() {
+    Understanding sheet =
+        understand(
+            TestGrid.of(
+                "Wine",
+                """
+                wine, hydrometer 20 C
+                day | SG | C | notes
+                28.12 | 1.062 | 20 | yeast
+                30.12 | 1.058 | 20 |
+                2.1 | 1.050 | 20 |
+                5.1 | 1.030 | 20 |
+                9.1 | 1.010 | 20 |\
+                """));
+    assertEquals(2, sheet.tables().get(0).batches().get(0).rows()[0]);
+  }
+
+  @Test
+  void aBlankInstrumentIsNotThatOfTheRowAbove() {
+    Understanding sheet =
+        understand(
+            TestGrid.of(
+                "Bin",
+                """
+                Date | Brix | Must temp (C) | Tool | Notes
+                #2022-04-02 | 24.0 | 20 | refractometer | crushed
+                #2022-04-03 | 20.0 | 20 | |
+                #2022-04-05 | 12.0 | 20 | |
+                #2022-04-11 | 1.0 | 20 | hydrometer |\
+                """));
+    assertTrue(sheet.tables().get(0).column(Role.INSTRUMENT).isEmpty());
+    assertEquals(1, sheet.doubts().size());
+  }
 }

@@ -3,6 +3,7 @@ package washbook.log.words;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -25,6 +26,20 @@ class HoursBehindDatesTest {
   void anHourOrAHalfOfTheDayIsNoYear(String text, String date, double hours) {
     double day = DateText.serial(date, DateText.Order.DAY_FIRST);
     assertEquals(hours / 24, DateText.serial(text, DateText.Order.DAY_FIRST) - day, 1e-6);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"24.8.2024 abends 8 Uhr", "24.8.2024 6h 18h", "Sat 7 am", "24.8. am abends"})
+  void anHourBesideAHalfOfTheDayOrAWeekdayIsNotRead(String text) {
+    assertTrue(Double.isNaN(DateText.serial(text, DateText.Order.DAY_FIRST)), text);
+  }
+
+  @Test
+  void aLongTextIsNoDate() {
+    assertTrue(
+        Double.isNaN(
+            DateText.serial("24.8.2024" + " 1h".repeat(5000), DateText.Order.DAY_FIRST)));
   }
 
   @ParameterizedTest
