@@ -3,9 +3,9 @@ package washbook.log.words;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.MonthDay;
+import java.time.YearMonth;
 import java.time.temporal.ChronoUnit;
 import java.util.Locale;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import washbook.log.sheet.Grid;
@@ -43,60 +43,7 @@ public final class DateText {
   private static final Pattern WEEKDAY_AND_DAY =
       Pattern.compile("(\\p{L}[\\p{L}\\p{M}]*)\\.?,?\\s+(\\d{1,2})\\.?");
 
-  /** A half of the day behind a date: {@code Wed 8/24 am}. */
-  private static final Pattern HALF_DAY =
-      Pattern.compile("(.*[\\p{L}\\d.]),?\\s+(\\p{L}[\\p{L}.]*)");
-
-  /** An hour behind a date: {@code 06-feb 07h}, {@code 14/03 21u30}, {@code 7/11 6 am}. */
-  private static final Pattern HOUR =
-      Pattern.compile(
-          "(.*\\S)\\s+(\\d{1,2})\\s?(h|u|uur|uhr|hrs?|am|pm)\\.?(\\d{2})?",
-          Pattern.CASE_INSENSITIVE);
-
-  private static final Set<String> LATER_HALF =
-      Set.of(
-          "pm",
-          "p.m.",
-          "evening",
-          "night",
-          "afternoon",
-          "abend",
-          "abends",
-          "nachmittag",
-          "nachmittags",
-          "soir",
-          "tarde",
-          "noche",
-          "noite",
-          "sera",
-          "pomeriggio",
-          "avond",
-          "middag",
-          "aand",
-          "namiddag");
-
-  private static final Set<String> EARLIER_HALF =
-      Set.of(
-          "am",
-          "a.m.",
-          "morning",
-          "fr\u00fch",
-          "morgens",
-          "vormittag",
-          "matin",
-          "ma\u00f1ana",
-          "manh\u00e3",
-          "manha",
-          "mattina",
-          "ochtend",
-          "oggend");
-
-  /** Longer texts are no dates. */
-  private static final int LONGEST = 60;
-
-  private static final double MORNING = 0.375;
-
-  private static final double EVENING = 0.75;
+  private static final int ISO_LENGTH = 10;
 
   /** Serials beyond this are no dates of a log. */
   private static final double LAST_SERIAL = 1e6;
@@ -117,13 +64,7 @@ public final class DateText {
   /** What a single text says about the order; UNKNOWN when it is no such date. */
   public static Order order(String text) {
     int[] parts = new int[3];
-    String date = text.strip();
-    if (endsInWords(date)) {
-      Matcher hour = HOUR.matcher(date);
-      date = hour.matches() ? hour.group(1) : date;
-      Matcher half = HALF_DAY.matcher(date);
-      date = half.matches() ? half.group(1) : date;
-    }
+    String date = HourBehindDate.without(text.strip());
     String plain = withoutWeekday(date);
     int count = numbers(plain, parts);
     if (count == 2 && DAY_AND_MONTH.matcher(plain).matches()) {
@@ -167,56 +108,51 @@ public final class DateText {
    */
   public static double serial(String text, Order order, double near) {
     String stripped = text.strip();
-    return endsInWords(stripped)
-        ? withWords(stripped, order, near)
+    return HourBehindDate.mayEnd(stripped)
+        ? HourBehindDate.serial(stripped, order, near)
         : withClock(stripped, order, near);
   }
 
-  /** Whether a date may be followed by an hour or by a half of the day. */
-  private static boolean endsInWords(String text) {
-    int end = text.length() - 1;
-    if (end < 0 || end > LONGEST || text.indexOf(' ') < 0) {
-      return false;
+  /** The day of {@code 2026-11-28}, perhaps with a time behind it; NaN for other texts. */
+  private static double isoDay(String text) {
+    boolean whole = text.length() == ISO_LENGTH;
+    boolean timed =
+        text.length() > ISO_LENGTH
+            && (text.charAt(ISO_LENGTH) == ' ' || text.charAt(ISO_LENGTH) == 'T')
+            && text.indexOf(':') > ISO_LENGTH;
+    if (!whole && !timed || text.charAt(4) != '-' || text.charAt(7) != '-') {
+      return Double.NaN;
     }
-    char last = text.charAt(end);
-    boolean minutes = Character.isDigit(last) && end > 2 && "hHuU".indexOf(text.charAt(end - 2)) >= 0;
-    return minutes || last == '.' || Character.isLetter(last);
+    int year = figures(text, 0, 4);
+    int month = figures(text, 5, 7);
+    int day = figures(text, 8, 10);
+    if (year <= 31 || month < 1 || month > 12 || day < 1) {
+      return Double.NaN;
+    }
+    return day > YearMonth.of(year, month).lengthOfMonth()
+        ? Double.NaN
+        : LocalDate.of(year, month, day).toEpochDay() - ZERO.toEpochDay();
   }
 
-  /** One hour or one half of the day behind a date; both together say more than is read. */
-  private static double withWords(String text, Order order, double near) {
-    Matcher hour = HOUR.matcher(text);
-    if (hour.matches() && isPlainDate(hour.group(1))) {
-      return withClock(hour.group(1), order, near) + hour(hour);
-    }
-    Matcher half = HALF_DAY.matcher(text);
-    if (half.matches() && text.indexOf(':') < 0) {
-      String word = half.group(2).toLowerCase(Locale.ROOT);
-      boolean later = LATER_HALF.contains(word);
-      if ((later || EARLIER_HALF.contains(word)) && isPlainDate(half.group(1))) {
-        return withClock(half.group(1), order, near) + (later ? EVENING : MORNING);
+  /** Digits from one place to another as a number, -1 where something else stands there. */
+  private static int figures(String text, int from, int to) {
+    int number = 0;
+    for (int i = from; i < to; i++) {
+      char c = text.charAt(i);
+      if (c < '0' || c > '9') {
+        return -1;
       }
-      if (HOUR.matcher(text).matches() || later || EARLIER_HALF.contains(word)) {
-        return Double.NaN;
-      }
+      number = 10 * number + c - '0';
     }
-    return hour.matches() ? Double.NaN : withClock(text, order, near);
+    return number;
   }
 
-  /** A date with at least a day and a month, and no word for an hour or a half of the day. */
-  private static boolean isPlainDate(String text) {
-    Matcher half = HALF_DAY.matcher(text);
-    boolean another =
-        HOUR.matcher(text).matches()
-            || half.matches()
-                && (LATER_HALF.contains(half.group(2).toLowerCase(Locale.ROOT))
-                    || EARLIER_HALF.contains(half.group(2).toLowerCase(Locale.ROOT)));
-    long figures = text.chars().filter(Character::isDigit).count();
-    boolean month = monthNamed(text) > 0;
-    return !another && (month ? figures > 0 : text.chars().anyMatch(c -> "./-".indexOf(c) >= 0));
-  }
-
-  private static double withClock(String stripped, Order order, double near) {
+  /** The same of a date with a time like 18:30 behind it, or none. */
+  static double withClock(String stripped, Order order, double near) {
+    double iso = isoDay(stripped);
+    if (!Double.isNaN(iso)) {
+      return iso + (stripped.length() == ISO_LENGTH ? 0 : time(stripped.substring(ISO_LENGTH)));
+    }
     String trimmed = withoutWeekday(stripped);
     int space = dateEnd(trimmed);
     String date = trimmed.substring(0, space);
@@ -227,13 +163,6 @@ public final class DateText {
     LocalDate day = date(date, order, near);
     day = day == null ? dayOfMonth(date, near) : day;
     return day == null ? Double.NaN : day.toEpochDay() - ZERO.toEpochDay() + time;
-  }
-
-  private static double hour(Matcher hour) {
-    String half = hour.group(3).toLowerCase(Locale.ROOT);
-    String minutes = hour.group(4) == null ? "" : ":" + hour.group(4);
-    return time(
-        hour.group(2) + minutes + (half.endsWith("m") ? half : minutes.isEmpty() ? "h" : ""));
   }
 
   /** A time of day such as 18:30 as a fraction of a day, NaN when it is none. */
@@ -376,7 +305,7 @@ public final class DateText {
   }
 
   /** The last month named: {@code mar 3 nov} is a Tuesday in November. */
-  private static int monthNamed(String text) {
+  static int monthNamed(String text) {
     int named = 0;
     for (String token : Vocabulary.tokens(text)) {
       if (!Character.isLetter(token.charAt(0)) || token.length() < 3) {

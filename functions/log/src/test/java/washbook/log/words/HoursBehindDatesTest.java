@@ -38,8 +38,7 @@ class HoursBehindDatesTest {
   @Test
   void aLongTextIsNoDate() {
     assertTrue(
-        Double.isNaN(
-            DateText.serial("24.8.2024" + " 1h".repeat(5000), DateText.Order.DAY_FIRST)));
+        Double.isNaN(DateText.serial("24.8.2024" + " 1h".repeat(5000), DateText.Order.DAY_FIRST)));
   }
 
   @ParameterizedTest
