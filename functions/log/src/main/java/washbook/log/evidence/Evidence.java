@@ -109,7 +109,7 @@ public final class Evidence {
     if (sum < WORTH_ASKING && twice && both && sum - Clue.OTHER_SHEET.weight >= ENOUGH) {
       return Verdict.OPEN;
     }
-    if (sum >= ENOUGH && !levelsOff && clues.equals(EnumSet.of(Clue.COURSE))) {
+    if (!levelsOff && clues.equals(EnumSet.of(Clue.COURSE))) {
       return Verdict.OPEN;
     }
     return sum >= ENOUGH ? Verdict.FERMENT : sum >= WORTH_ASKING ? Verdict.OPEN : Verdict.OTHER;

@@ -11,11 +11,30 @@ final class AboutReading {
   /** The part of the other readings that must be finer. */
   private static final double MOST = 0.5;
 
+  private final Grid grid;
+  private final LogTable table;
+  private final LogColumn column;
   private final boolean inGravities;
-  private final boolean othersAreFiner;
+
+  /** Whether the others are finer; looked for when a reading first wants it: most do not. */
+  private Boolean othersAreFiner;
 
   AboutReading(Grid grid, LogTable table, LogColumn column, ReadingScale scale) {
-    inGravities = scale == ReadingScale.SG;
+    this.grid = grid;
+    this.table = table;
+    this.column = column;
+    this.inGravities = scale == ReadingScale.SG;
+  }
+
+  /** Whether a reading is written with a place less than the others of its column are. */
+  boolean isTooRough(double value) {
+    if (othersAreFiner == null) {
+      othersAreFiner = areOthersFiner();
+    }
+    return othersAreFiner && isRough(value);
+  }
+
+  private boolean areOthersFiner() {
     int finer = 0;
     int all = 0;
     for (int row = table.firstRow(); row <= table.lastRow(); row++) {
@@ -25,12 +44,7 @@ final class AboutReading {
         finer += isRough(other) ? 0 : 1;
       }
     }
-    othersAreFiner = finer > MOST * all;
-  }
-
-  /** Whether a reading is written with a place less than the others of its column are. */
-  boolean isTooRough(double value) {
-    return othersAreFiner && isRough(value);
+    return finer > MOST * all;
   }
 
   private boolean isRough(double value) {

@@ -52,7 +52,7 @@ public final class HydrometerRows {
   private final LogTable table;
   private final LogColumn readingUse;
   private Optional<TemperatureUnit> pairUnit;
-  private AboutReading about;
+  private final AboutReading about;
   private final LogSettings settings;
   private final int gravityColumn;
   private final ReadingScale scale;
@@ -89,6 +89,7 @@ public final class HydrometerRows {
     readingUse = reading;
     gravityColumn = reading == null ? NONE : reading.column();
     scale = ReadingScale.of(reading == null ? "" : reading.unit());
+    about = new AboutReading(grid, table, reading, scale);
     lowest = scale.fromGravity(Quantity.GRAVITY.min());
     highest = scale.fromGravity(Quantity.GRAVITY.max());
     LogColumn temperature = table.column(Role.TEMPERATURE).orElse(null);
@@ -208,21 +209,10 @@ public final class HydrometerRows {
     if (cell.form != CellText.Form.VALUE) {
       return refuse(row, gravityColumn, Code.NOT_A_NUMBER, "reading.notANumber", text);
     }
-    if (cell.isAbout && isTooRough(cell.value)) {
-      return refuse(
-          new CellRefusal(
-              CellAddress.of(row, gravityColumn),
-              Code.NOT_A_NUMBER,
-              Message.of("reading.about", RowRefusals.quoted(text))));
+    if (cell.isAbout && about.isTooRough(cell.value)) {
+      return refuse(row, gravityColumn, Code.NOT_A_NUMBER, "reading.about", text);
     }
     return gravityOfValue(row, text, cell);
-  }
-
-  private boolean isTooRough(double value) {
-    if (about == null) {
-      about = new AboutReading(grid, table, readingUse, scale);
-    }
-    return about.isTooRough(value);
   }
 
   private State gravityOfValue(int row, String text, CellText cell) {

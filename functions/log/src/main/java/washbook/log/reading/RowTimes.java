@@ -38,8 +38,7 @@ public final class RowTimes {
     if (date < 0 && hours < 0 && day < 0) {
       return new RowTimes(new double[0], table.firstRow(), false);
     }
-    boolean counted = date >= 0 || hours >= 0 || !countsBack(grid, table, day);
-    if (!counted && time < 0) {
+    if (date < 0 && hours < 0 && time < 0 && countsBack(grid, table, day)) {
       return new RowTimes(new double[0], table.firstRow(), false);
     }
     double[] days = new double[table.lastRow() - table.firstRow() + 1];

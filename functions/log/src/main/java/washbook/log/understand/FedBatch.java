@@ -280,8 +280,10 @@ final class FedBatch {
   private OptionalDouble fedByRise(int position) {
     int after = feeds.after(rows, position);
     int before = feeds.before(rows, position);
-    boolean watered = after >= 0 && before >= 0 && isWatered(before, after);
-    if (after < 0 || before < 0 || watered || areApart(before, after)) {
+    if (after < 0
+        || before < 0
+        || feeds.isWatered(rows, before, after)
+        || areApart(before, after)) {
       return OptionalDouble.empty();
     }
     double solids = solids(position);
@@ -302,16 +304,6 @@ final class FedBatch {
     } catch (RefusedException refused) {
       return OptionalDouble.empty();
     }
-  }
-
-  /** Whether water went in as well: then a rise does not tell how much sugar did. */
-  private boolean isWatered(int before, int after) {
-    for (int position = before; position <= after; position++) {
-      if (position > before && feeds.amount(rows[position], feeds.water) != 0) {
-        return true;
-      }
-    }
-    return false;
   }
 
   private boolean areApart(int before, int after) {

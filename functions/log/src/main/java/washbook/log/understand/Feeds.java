@@ -174,6 +174,16 @@ final class Feeds {
     return false;
   }
 
+  /** Whether water went in between two readings: then a rise does not tell how much sugar did. */
+  boolean isWatered(int[] rows, int before, int after) {
+    for (int position = before + 1; position <= after; position++) {
+      if (amount(rows[position], water) != 0) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** Whether the reading on the row of an addition was taken after it. */
   boolean readAfter(int[] rows, int position) {
     switch (table.settings().sugarReadings()) {
