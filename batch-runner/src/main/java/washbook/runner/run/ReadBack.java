@@ -131,7 +131,7 @@ final class ReadBack {
   /** A text format holds the digits that are shown, perhaps with a decimal comma. */
   private static boolean isNumber(Grid grid, int row, ColumnPatch column, double expected) {
     double found = grid.number(row, column.column());
-    double shown = 0.501 * Math.pow(10, -column.decimals());
+    double shown = 0.501 * Math.pow(10, -column.decimals(row));
     return Double.isNaN(found)
         ? !grid.text(row, column.column()).isEmpty()
         : Math.abs(found - expected) <= shown;

@@ -25,7 +25,7 @@ final class SeriesReader {
       if (gravity == null && abv == null) {
         continue;
       }
-      RowTimes times = RowTimes.of(grid, table);
+      RowTimes times = RowTimes.of(understanding.seen(grid), table);
       for (Batch batch : table.batches()) {
         if (series.size() == BatchSeries.MOST_BATCHES) {
           return series;

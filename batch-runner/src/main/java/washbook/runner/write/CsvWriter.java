@@ -156,7 +156,7 @@ public final class CsvWriter implements SheetWriter {
     private Field cell(ColumnPatch patch, int row) {
       double number = patch.cells().number(row);
       if (!Double.isNaN(number)) {
-        return new Field(patch, dialect.numberField(number, patch.decimals()), true);
+        return new Field(patch, dialect.numberField(number, patch.decimals(row)), true);
       }
       String text = patch.cells().text(row);
       return new Field(patch, text == null ? "" : CsvDialect.harmless(text), false);

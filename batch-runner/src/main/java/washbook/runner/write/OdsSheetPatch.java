@@ -340,7 +340,7 @@ final class OdsSheetPatch {
           single.raw(bytes, base + kept.start(), base + kept.end());
         }
       }
-      OdsCells.paragraphs(single, content, column.patch.decimals());
+      OdsCells.paragraphs(single, content, column.patch.decimals(number));
       single.raw("</").raw(element).raw(">");
     }
   }
@@ -363,7 +363,7 @@ final class OdsSheetPatch {
       return styles.note(base);
     }
     boolean shown = !Double.isNaN(content.number()) && patch.decimals() >= 0;
-    String style = shown ? styles.number(base, patch.decimals()) : styles.text(base);
+    String style = shown ? styles.number(base, patch.decimals(number)) : styles.text(base);
     return style == null ? own : style;
   }
 

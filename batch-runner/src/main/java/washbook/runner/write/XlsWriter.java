@@ -181,7 +181,7 @@ public final class XlsWriter implements SheetWriter {
       HSSFCell cell = writable(sheet, row, patch.column());
       cell.setCellValue(number);
       if (restyle) {
-        cell.setCellStyle(numberStyle(patch.decimals()));
+        cell.setCellStyle(numberStyle(patch.decimals(row)));
       }
     }
 

@@ -58,6 +58,12 @@ final class XlsxRowTag {
     }
   }
 
+  /** The height that a row which is not there yet needs, as an attribute; "" for the usual one. */
+  String ofNewRow(int row) {
+    double height = neededHeight(row);
+    return height > drawings.before().usualRow() ? " ht=\"" + Decimal.format(height) + "\"" : "";
+  }
+
   /** In points, by the headers and notes of the loaded row; 0 where nothing wraps. */
   private double neededHeight(int row) {
     int lines = 0;

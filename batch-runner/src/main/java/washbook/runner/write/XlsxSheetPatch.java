@@ -190,7 +190,8 @@ final class XlsxSheetPatch {
       rows.load(missing);
       startRow(missing, 0);
       if (rows.lastFilled() >= 0) {
-        markup.raw("<").raw(prefix).raw("row r=\"").number(missing + 1).raw("\">");
+        markup.raw("<").raw(prefix).raw("row r=\"").number(missing + 1).raw("\"");
+        markup.raw(new XlsxRowTag(splicer, rows, drawings).ofNewRow(missing)).raw(">");
         appendCells(0, rows.size());
         markup.raw("</").raw(prefix).raw("row>");
       }
@@ -315,8 +316,8 @@ final class XlsxSheetPatch {
     int base = rowStyle > 0 ? rowStyle : columns.style(column.patch.column());
     int style =
         beside && !styles.isPlain(lastStyle)
-            ? styles.lookOf(lastStyle, column.patch.decimals())
-            : styles.withDecimals(base, column.patch.decimals());
+            ? styles.lookOf(lastStyle, column.patch.decimals(row))
+            : styles.withDecimals(base, column.patch.decimals(row));
     return drawings.isNote(column.patch) ? styles.wrapping(style) : style;
   }
 
@@ -347,7 +348,7 @@ final class XlsxSheetPatch {
       return old.style() > 0 ? old.style() : newStyle(column);
     }
     return old.style() > 0
-        ? styles.withDecimals(old.style(), column.patch.decimals())
+        ? styles.withDecimals(old.style(), column.patch.decimals(row))
         : newStyle(column);
   }
 

@@ -2,12 +2,14 @@ package washbook.log;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.StringJoiner;
 import washbook.functions.Numbers;
 import washbook.log.language.Figure;
 import washbook.log.language.Language;
 import washbook.log.language.Message;
+import washbook.log.sheet.AcrossGrid;
 import washbook.log.sheet.CellAddress;
 
 /** What was understood of a sheet, in words: the same wherever it is told in one language. */
@@ -28,6 +30,14 @@ public final class UnderstandingText {
           new Column("told.head.rows", "told.rows", 14),
           new Column("told.head.original", "told.original", 10),
           new Column("told.head.from", "plain", 32));
+
+  /** The same of a log that runs across. */
+  private static final List<Column> BATCHES_ACROSS =
+      List.of(
+          BATCHES.get(0),
+          new Column("told.head.columns", "told.columns", 14),
+          BATCHES.get(2),
+          BATCHES.get(3));
 
   private final Language language;
 
@@ -73,16 +83,17 @@ public final class UnderstandingText {
     for (LogTable table : sheet.tables()) {
       sections.add(
           new Section(
-              say("told.table", name, table.range()),
-              List.of(columns(table), batches(table)),
-              sentences(table)));
+              say(
+                  "told.table", name, sheet.across().map(AcrossGrid::range).orElse(table.range())),
+              List.of(columns(sheet, table), batches(sheet, table)),
+              sentences(sheet, table)));
     }
     for (StillRun run : sheet.runs()) {
       sections.add(
           new Section(
               say("told.run", name, run.table().range()),
-              List.of(columns(run.table())),
-              sentences(run.table())));
+              List.of(columns(sheet, run.table())),
+              sentences(sheet, run.table())));
     }
     if (!sheet.doubts().isEmpty()) {
       sections.add(
@@ -131,13 +142,16 @@ public final class UnderstandingText {
     return say("told.of", cells.get(0), line);
   }
 
-  private Rows columns(LogTable table) {
+  private Rows columns(Understanding sheet, LogTable table) {
     List<List<String>> cells = new ArrayList<>();
     for (LogColumn column : table.columns()) {
       String role = say("role." + column.role());
       cells.add(
           List.of(
-              CellAddress.letters(column.column()),
+              sheet
+                  .across()
+                  .map(grid -> String.valueOf(grid.sheetRow(column.column()) + 1))
+                  .orElse(CellAddress.letters(column.column())),
               oneLine(column.header()),
               column.unit().isEmpty() ? role : say("told.unit", role, column.unit()),
               column.role() == Role.OTHER ? "" : column.why().in(language)));
@@ -145,29 +159,43 @@ public final class UnderstandingText {
     return new Rows(COLUMNS, cells);
   }
 
-  private Rows batches(LogTable table) {
+  private Rows batches(Understanding sheet, LogTable table) {
     List<List<String>> cells = new ArrayList<>();
     for (Batch batch : table.batches()) {
       boolean known = batch.originalGravity().isPresent();
       cells.add(
           List.of(
               oneLine(batch.name()),
-              rows(batch.rows()),
+              sheet
+                  .across()
+                  .map(grid -> letters(grid, batch.rows()))
+                  .orElse(rows(batch.rows())),
               known
                   ? new Figure(Numbers.fixed(batch.originalGravity().getAsDouble(), 4)).in(language)
                   : say("told.unknown"),
               batch.originalGravityWhy().in(language)));
     }
-    return new Rows(BATCHES, cells);
+    return new Rows(sheet.across().isPresent() ? BATCHES_ACROSS : BATCHES, cells);
   }
 
-  private List<String> sentences(LogTable table) {
+  private List<String> sentences(Understanding sheet, LogTable table) {
     List<String> sentences = new ArrayList<>();
+    if (sheet.across().isPresent()) {
+      sentences.add(say("told.across"));
+    }
     table.remarks().forEach(remark -> sentences.add(remark.in(language)));
     if (!table.settled()) {
       sentences.add(say("told.open"));
     }
     return sentences;
+  }
+
+  /** The columns of a log that runs across, as {@code B-K}. */
+  private static String letters(AcrossGrid grid, int[] rows) {
+    IntSummaryStatistics all = Arrays.stream(rows).map(grid::sheetColumn).summaryStatistics();
+    return rows.length == 0
+        ? ""
+        : CellAddress.letters(all.getMin()) + "-" + CellAddress.letters(all.getMax());
   }
 
   /** Rows as a person counts them: 4-20, or the first few of scattered ones. */

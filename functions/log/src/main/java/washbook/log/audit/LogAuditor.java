@@ -46,7 +46,8 @@ public final class LogAuditor {
   private LogAuditor() {}
 
   /** Compares every own column of every table that is understood. */
-  public static Audit audit(Grid grid, Understanding understanding) {
+  public static Audit audit(Grid sheet, Understanding understanding) {
+    Grid grid = understanding.seen(sheet);
     List<Audit.Column> columns = new ArrayList<>();
     for (LogTable table : understanding.tables()) {
       if (!table.settled()) {

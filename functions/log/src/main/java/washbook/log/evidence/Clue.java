@@ -24,7 +24,10 @@ enum Clue {
   SIBLING(3),
   /** A log of a few days: a wash's gravity, and it does not rise. */
   BEGUN(2),
-  /** A header names a scale or an instrument of the trade, more than just a density. */
+  /**
+   * A header names a scale or an instrument of the trade; a density or a degree Baume has many
+   * trades.
+   */
   NAMED_SCALE(1),
   /** The readings themselves are called those of another liquid, as {@code Brine SG}. */
   OTHER_READING(-6),

@@ -201,7 +201,10 @@ public final class Evidence {
         case GRAVITY, REFRACTOMETER, OWN_CORRECTED_GRAVITY -> {
           Set<Concept> meanings = Vocabulary.meanings(column.header());
           boolean scale = meanings.stream().anyMatch(Concept.SUGAR_SCALES::contains);
-          boolean density = meanings.contains(Concept.KGM3) || meanings.contains(Concept.GCM3);
+          boolean density =
+              meanings.contains(Concept.KGM3)
+                  || meanings.contains(Concept.GCM3)
+                  || meanings.contains(Concept.BAUME);
           if (scale && !density
               || meanings.contains(Concept.HYDROMETER)
               || meanings.contains(Concept.REFRACTOMETER)
@@ -375,18 +378,31 @@ public final class Evidence {
     if (column == null) {
       return false;
     }
-    TemperatureUnit unit = column.unit().equals("F") ? TemperatureUnit.F : TemperatureUnit.C;
     int all = 0;
     int outside = 0;
     for (int row = table.firstRow(); row <= table.lastRow(); row++) {
-      double value = CellText.number(grid, row, column.column());
-      if (!Double.isNaN(value)) {
-        double celsius = unit.toCelsius(value);
+      double celsius = celsius(row, column);
+      if (!Double.isNaN(celsius)) {
         all++;
         outside += celsius < COLDEST || celsius > WARMEST ? 1 : 0;
       }
     }
-    boolean degrees = column.unit().equals("C") || column.unit().equals("F");
-    return degrees && all > 0 && outside > 0.5 * all;
+    return all > 0 && outside > 0.5 * all;
+  }
+
+  /** A temperature whose unit the cell or its column says; else NaN. */
+  private double celsius(int row, LogColumn column) {
+    if (grid.kind(row, column.column()) == Grid.Kind.TEXT) {
+      CellText cell = CellText.read(grid.text(row, column.column()));
+      if (cell.form == CellText.Form.TEMPERATURE) {
+        return cell.temperatureUnit.toCelsius(cell.temperature);
+      }
+    }
+    double value = CellText.number(grid, row, column.column());
+    return switch (column.unit()) {
+      case "C" -> value;
+      case "F" -> TemperatureUnit.F.toCelsius(value);
+      default -> Double.NaN;
+    };
   }
 }

@@ -84,7 +84,8 @@ public record BatchCurve(
   }
 
   /** The curves of all batches on a sheet that have at least two points to draw. */
-  public static List<BatchCurve> of(Grid grid, Understanding understanding, Filling filling) {
+  public static List<BatchCurve> of(Grid sheet, Understanding understanding, Filling filling) {
+    Grid grid = understanding.seen(sheet);
     List<BatchCurve> curves = new ArrayList<>();
     for (LogTable table : understanding.tables()) {
       FilledColumn gravity = filling.column(table, ComputedColumn.CORRECTED_GRAVITY).orElse(null);

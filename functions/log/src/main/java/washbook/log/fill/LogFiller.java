@@ -13,6 +13,7 @@ import washbook.log.LogTable;
 import washbook.log.Understanding;
 import washbook.log.WrittenScale;
 import washbook.log.language.Language;
+import washbook.log.sheet.AcrossGrid;
 import washbook.log.sheet.ColumnPatch;
 import washbook.log.sheet.Grid;
 import washbook.log.sheet.SheetPatch;
@@ -35,9 +36,18 @@ public final class LogFiller {
   /**
    * The same with the formulas of {@code source}; null for none. Columns that an earlier run has
    * written are brought up to date whether or not they are wanted now; a table of which no row can
-   * be filled gets no new column.
+   * be filled gets no new column. A log that runs across gets values in rows below it.
    */
   public static Filling fill(
+      Grid grid, Understanding understanding, FillOptions options, FormulaSource source) {
+    if (understanding.across().isEmpty()) {
+      return computed(grid, understanding, options, source);
+    }
+    AcrossGrid turned = understanding.across().get();
+    return AcrossFilling.of(grid, turned, computed(turned, understanding, options, null));
+  }
+
+  private static Filling computed(
       Grid grid, Understanding understanding, FillOptions options, FormulaSource source) {
     List<LogTable> all = new ArrayList<>(understanding.tables());
     understanding.runs().forEach(run -> all.add(run.table()));

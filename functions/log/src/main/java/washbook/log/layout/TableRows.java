@@ -8,10 +8,12 @@ import washbook.log.Role;
 import washbook.log.layout.Header.HeaderCell;
 import washbook.log.sheet.Grid;
 import washbook.log.sheet.Grid.Kind;
+import washbook.log.words.AmountUnit;
 import washbook.log.words.BatchNameText;
 import washbook.log.words.CellText;
 import washbook.log.words.Concept;
 import washbook.log.words.DateText;
+import washbook.log.words.ReadingScale;
 import washbook.log.words.Vocabulary;
 
 /** The rows below one header: where the table ends, and which rows are no readings. */
@@ -95,11 +97,23 @@ public final class TableRows {
         return true;
       }
       CellText text = kind == Kind.TEXT ? CellText.read(grid.text(row, column)) : null;
-      if (text != null && (text.form == CellText.Form.VALUE || text.form == CellText.Form.PAIR)) {
+      if (text != null && isReading(text)) {
         return true;
       }
     }
     return false;
+  }
+
+  /** A value; an amount of mass or volume, as {@code 1500 L}, is none of a reading. */
+  private static boolean isReading(CellText text) {
+    return text.form == CellText.Form.PAIR
+        || text.form == CellText.Form.VALUE && !isAmount(text);
+  }
+
+  private static boolean isAmount(CellText text) {
+    return text.form == CellText.Form.VALUE
+        && AmountUnit.isOne(text.unit)
+        && !ReadingScale.looksLikeGravity(text.value);
   }
 
   private void findEnd(int end) {
@@ -161,8 +175,11 @@ public final class TableRows {
         case TEXT:
           String text = grid.text(row, column);
           CellText cell = CellText.read(text);
-          if (cell.form == CellText.Form.VALUE || cell.form == CellText.Form.PAIR) {
+          if (isReading(cell)) {
             return true;
+          }
+          if (isAmount(cell)) {
+            break;
           }
           boolean begun = lastRow >= firstRow;
           boolean counts = !gap && hasDigit(text) || hasOther(row, column, gap);

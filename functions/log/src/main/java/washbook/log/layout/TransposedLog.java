@@ -1,9 +1,16 @@
 package washbook.log.layout;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
+import washbook.log.ComputedHeader;
 import washbook.log.Doubts;
 import washbook.log.Role;
+import washbook.log.language.Language;
 import washbook.log.language.Message;
+import washbook.log.sheet.AcrossGrid;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
 import washbook.log.sheet.Grid.Kind;
@@ -28,13 +35,23 @@ public final class TransposedLog {
   private static final int TOP_ROWS = 30;
   private static final int MOST_COLUMNS = 64;
 
-  private TransposedLog() {}
+  private final Grid grid;
+  private final int time;
+  private final int gravity;
+  private final int label;
 
-  /** Asks to turn such a log, where a sheet without a table holds one. */
-  public static void askAbout(Grid grid, Doubts doubts) {
+  private TransposedLog(Grid grid, int time, int gravity, int label) {
+    this.grid = grid;
+    this.time = time;
+    this.gravity = gravity;
+    this.label = label;
+  }
+
+  /** The one that a sheet without a table holds. */
+  public static Optional<TransposedLog> in(Grid grid) {
     int time = -1;
-    int label = -1;
     int gravity = -1;
+    int label = -1;
     boolean words = speaksOfFerment(grid);
     for (int row = 0; row < grid.rowCount(); row++) {
       int column = firstText(grid, row);
@@ -55,16 +72,127 @@ public final class TransposedLog {
         label = column;
       }
       if (time >= 0 && gravity >= 0) {
-        if (Math.abs(time - gravity) <= ROWS_BETWEEN && falls(grid, gravity, label)) {
-          ask(time, gravity, label, doubts);
-        }
-        return;
+        return Math.abs(time - gravity) <= ROWS_BETWEEN && falls(grid, gravity, label)
+            ? Optional.of(new TransposedLog(grid, time, gravity, label))
+            : Optional.empty();
       }
     }
+    return Optional.empty();
   }
 
-  private static void ask(int time, int gravity, int label, Doubts doubts) {
+  /** Asks to turn it. */
+  public void askToTurn(Doubts doubts) {
     doubts.ask(CellAddress.of(gravity, label), Message.of("ask.across", time + 1, gravity + 1));
+  }
+
+  /** The sheet with the log turned; empty where merged cells, or what stands left of it, forbid. */
+  public Optional<AcrossGrid> turned() {
+    int top = Math.min(time, gravity);
+    int bottom = Math.max(time, gravity);
+    int last = lastColumn(bottom);
+    while (top > 0 && figures(top - 1, last) * 2 > last - label) {
+      top--;
+    }
+    while (bottom + 1 < grid.rowCount() && isPart(bottom + 1, last)) {
+      bottom++;
+      last = Math.max(last, lastColumn(bottom));
+    }
+    int heading = headingBelow(bottom);
+    int lastOurs = heading;
+    for (int row = heading + 1; row < grid.rowCount(); row++) {
+      lastOurs = isOurs(row) ? row : lastOurs;
+    }
+    List<Integer> block = new ArrayList<>();
+    List<Integer> below = new ArrayList<>();
+    for (int row = top; row < grid.rowCount(); row++) {
+      if (row <= bottom || row > heading && row <= lastOurs) {
+        block.add(row);
+      } else if (row != heading) {
+        below.add(row);
+      }
+    }
+    return isWhole(top, bottom, last)
+        ? Optional.of(
+            new AcrossGrid(
+                grid, label, last, numbers(block), numbers(below), heading, lastOurs + 1))
+        : Optional.empty();
+  }
+
+  private static int[] numbers(List<Integer> rows) {
+    return rows.stream().mapToInt(Integer::intValue).toArray();
+  }
+
+  /** Whether no merged cell reaches into it and nothing stands left of its labels. */
+  private boolean isWhole(int top, int bottom, int last) {
+    for (int row = top; row <= bottom; row++) {
+      for (int column = 0; column < label; column++) {
+        if (grid.kind(row, column) != Kind.BLANK) {
+          return false;
+        }
+      }
+    }
+    return last < MOST_COLUMNS
+        && grid.merged().stream()
+            .noneMatch(
+                area ->
+                    area.firstRow() <= bottom
+                        && area.lastRow() >= top
+                        && area.firstColumn() <= last
+                        && area.lastColumn() >= label);
+  }
+
+  private int lastColumn(int row) {
+    int last = label;
+    for (int column = label + 1; column < grid.columnsUsed(row); column++) {
+      last = grid.kind(row, column) == Kind.BLANK ? last : column;
+    }
+    return last;
+  }
+
+  /** How many cells right of the label hold something that is no plain text. */
+  private int figures(int row, int last) {
+    int figures = 0;
+    for (int column = label + 1; column <= last; column++) {
+      boolean figure =
+          DateText.isDate(grid, row, column)
+              || !Double.isNaN(CellText.plainNumber(grid, row, column));
+      figures += figure ? 1 : 0;
+    }
+    return figures;
+  }
+
+  /** Whether a row is one of the block: it has a name, and something stands right of that. */
+  private boolean isPart(int row, int last) {
+    if (grid.kind(row, label) != Kind.TEXT && figures(row, last) == 0) {
+      return false;
+    }
+    for (int column = label + 1; column <= last; column++) {
+      if (grid.kind(row, column) != Kind.BLANK) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The row above those that an earlier run has written, or where it goes: below everything. */
+  private int headingBelow(int bottom) {
+    for (int row = bottom + 1; row < grid.rowCount(); row++) {
+      if (grid.kind(row, label) == Kind.TEXT && isHeading(grid.text(row, label).strip())) {
+        return row;
+      }
+    }
+    int drawn = grid.drawings().stream().mapToInt(Grid.Area::lastRow).max().orElse(-1);
+    return Math.max(grid.rowCount(), drawn + 1) + 1;
+  }
+
+  private static boolean isHeading(String text) {
+    return Stream.of(Language.values())
+        .anyMatch(language -> Message.of("header.across").in(language).equals(text));
+  }
+
+  private boolean isOurs(int row) {
+    return grid.kind(row, label) == Kind.TEXT
+        && ComputedHeader.read(grid.text(row, label).strip()).isPresent();
   }
 
   /** Whether a word of the trade stands near the top: then labels need not say more. */

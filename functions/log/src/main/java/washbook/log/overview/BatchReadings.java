@@ -10,7 +10,6 @@ import washbook.log.Role;
 import washbook.log.fill.ComputedTable;
 import washbook.log.reading.HydrometerRows;
 import washbook.log.reading.RowTimes;
-import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
 
 /**
@@ -55,23 +54,24 @@ record BatchReadings(
         Arrays.stream(rows)
             .mapToDouble(r -> computed.number(ComputedColumn.CORRECTED_GRAVITY, r))
             .toArray(),
-        Arrays.stream(rows).mapToObj(r -> cell(reading, r)).toList(),
+        Arrays.stream(rows).mapToObj(r -> cell(grid, reading, r)).toList(),
         Arrays.stream(measured)
-            .mapToObj(i -> temperatureCell(table, reading, batch.rows()[i]))
+            .mapToObj(i -> temperatureCell(grid, table, reading, batch.rows()[i]))
             .toList(),
         Arrays.stream(measured).mapToDouble(i -> temperatures[i]).toArray());
   }
 
-  private static String temperatureCell(LogTable table, HydrometerRows reading, int row) {
+  private static String temperatureCell(
+      Grid grid, LogTable table, HydrometerRows reading, int row) {
     return table
         .column(Role.TEMPERATURE)
-        .map(column -> CellAddress.of(row, column.column()))
-        .orElseGet(() -> cell(reading, row));
+        .map(column -> grid.address(row, column.column()))
+        .orElseGet(() -> cell(grid, reading, row));
   }
 
-  private static String cell(HydrometerRows reading, int row) {
+  private static String cell(Grid grid, HydrometerRows reading, int row) {
     HydrometerRows.State state = reading.read(row);
-    return state == HydrometerRows.State.NOTHING ? CellAddress.of(row, 0) : reading.cell(row);
+    return state == HydrometerRows.State.NOTHING ? grid.address(row, 0) : reading.cell(row);
   }
 
   /** One temperature stated for all readings was not measured with them. */

@@ -59,7 +59,8 @@ public final class Overviews {
   }
 
   /** One for each batch with a reading, of the tables that are understood without doubt. */
-  public List<BatchOverview> of(Grid grid, Understanding understanding, Filling filling) {
+  public List<BatchOverview> of(Grid sheet, Understanding understanding, Filling filling) {
+    Grid grid = understanding.seen(sheet);
     List<BatchOverview> overviews = new ArrayList<>();
     int settled = 0;
     for (LogTable table : understanding.tables()) {

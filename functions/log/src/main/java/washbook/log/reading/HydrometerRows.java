@@ -16,7 +16,6 @@ import washbook.log.LogSettings;
 import washbook.log.LogTable;
 import washbook.log.Role;
 import washbook.log.language.Message;
-import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.CellRefusal;
 import washbook.log.sheet.Grid;
 import washbook.log.words.CellText;
@@ -217,8 +216,10 @@ public final class HydrometerRows {
 
   private State gravityOfValue(int row, String text, CellText cell) {
     temperatureC = cell.celsius();
+    boolean percent =
+        cell.unit.equals("%") && (scale.isPercentOfExtract() || scale == ReadingScale.POTENTIAL);
     boolean volume = scale == ReadingScale.POTENTIAL && cell.unit.matches("vol\\.?");
-    if (cell.unit.isEmpty() || volume) {
+    if (cell.unit.isEmpty() || percent || volume) {
       return gravityOf(row, cell.value, scale);
     }
     Optional<ReadingScale> own = ReadingScale.behind(cell.unit);
@@ -310,7 +311,7 @@ public final class HydrometerRows {
       arguments.add(RowRefusals.quoted(text));
     }
     arguments.add(refusals.range());
-    return refuse(new CellRefusal(CellAddress.of(row, column), code, new Message(key, arguments)));
+    return refuse(new CellRefusal(grid.address(row, column), code, new Message(key, arguments)));
   }
 
   private State refuse(CellRefusal why) {
@@ -320,7 +321,7 @@ public final class HydrometerRows {
 
   /** Address of a row's reading. */
   public String cell(int row) {
-    return CellAddress.of(row, byRefractometer() ? refractometerColumn : gravityColumn);
+    return grid.address(row, byRefractometer() ? refractometerColumn : gravityColumn);
   }
 
   /** Whether the reading just read is the refractometer's. */

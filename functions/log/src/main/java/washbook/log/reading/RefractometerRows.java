@@ -7,7 +7,6 @@ import washbook.functions.scale.SugarScale;
 import washbook.log.LogColumn;
 import washbook.log.language.Figure;
 import washbook.log.language.Message;
-import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.CellRefusal;
 import washbook.log.sheet.Grid;
 import washbook.log.words.CellText;
@@ -48,7 +47,7 @@ final class RefractometerRows {
       if (!inBrix) {
         refusal =
             new CellRefusal(
-                CellAddress.of(row, column),
+                grid.address(row, column),
                 Code.NOT_A_NUMBER,
                 Message.of(
                     "refractometer.notANumber",
@@ -73,7 +72,11 @@ final class RefractometerRows {
     }
     refusal =
         RowRefusals.outside(
-            row, column, "refractometer", RowRefusals.quoted(grid, row, column), range(), brix < 1);
+            grid.address(row, column),
+            "refractometer",
+            RowRefusals.quoted(grid, row, column),
+            range(),
+            brix < 1);
     return HydrometerRows.State.REFUSED;
   }
 
@@ -101,7 +104,7 @@ final class RefractometerRows {
             : Message.of(
                 "amount", new Figure(Numbers.round(originalBrix, 2)), ReadingScale.BRIX.sign());
     return new CellRefusal(
-        CellAddress.of(row, column),
+        grid.address(row, column),
         Code.CONTRADICTION,
         Message.of(
             presentBrix > originalBrix ? "refractometer.above" : "refractometer.below",

@@ -11,7 +11,6 @@ import washbook.log.Role;
 import washbook.log.WrittenScale;
 import washbook.log.language.Figure;
 import washbook.log.language.Message;
-import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.CellRefusal;
 import washbook.log.sheet.Grid;
 import washbook.log.words.CellText;
@@ -117,16 +116,20 @@ public final class RowRefusals {
   CellRefusal readingOutside(
       int row, int column, ReadingScale own, boolean inThousandths, boolean tooLow) {
     return outside(
-        row, column, "reading", quoted(grid, row, column), range(own, inThousandths), tooLow);
+        grid.address(row, column),
+        "reading",
+        quoted(grid, row, column),
+        range(own, inThousandths),
+        tooLow);
   }
 
   /**
    * @param what what is outside: the message's key without its ending
    */
   static CellRefusal outside(
-      int row, int column, String what, Object shown, Message range, boolean tooLow) {
+      String cell, String what, Object shown, Message range, boolean tooLow) {
     return new CellRefusal(
-        CellAddress.of(row, column),
+        cell,
         tooLow ? Code.TOO_LOW : Code.TOO_HIGH,
         Message.of(what + (tooLow ? ".tooLow" : ".tooHigh"), shown, range));
   }
@@ -137,7 +140,7 @@ public final class RowRefusals {
     String text = word ? grid.text(row, column).strip() : "";
     Message range = temperatureRange(temperatureUnit);
     return new CellRefusal(
-        CellAddress.of(row, column),
+        grid.address(row, column),
         text.isEmpty() ? Code.BLANK : Code.NOT_A_NUMBER,
         text.isEmpty()
             ? Message.of("temperature.blank", range)
@@ -152,8 +155,7 @@ public final class RowRefusals {
     if (behind != null && !Double.isNaN(behind.temperature)) {
       boolean isC = Math.abs(behind.temperature - temperatureC) <= 1e-9;
       return outside(
-          row,
-          readingColumn,
+          grid.address(row, readingColumn),
           "temperature.inReading",
           quoted(grid, row, readingColumn),
           temperatureRange(isC ? TemperatureUnit.C : TemperatureUnit.F),
@@ -163,8 +165,7 @@ public final class RowRefusals {
         temperatureColumn >= 0 && grid.kind(row, temperatureColumn) != Grid.Kind.BLANK;
     if (!fromColumn) {
       return outside(
-          row,
-          temperatureColumn >= 0 ? temperatureColumn : readingColumn,
+          grid.address(row, temperatureColumn >= 0 ? temperatureColumn : readingColumn),
           "temperature",
           Message.of("amount", degrees(temperatureUnit, temperatureC), " \u00b0" + temperatureUnit),
           temperatureRange(temperatureUnit),
@@ -174,8 +175,7 @@ public final class RowRefusals {
     boolean hasUnit = cell != null && cell.form == CellText.Form.TEMPERATURE;
     TemperatureUnit unit = hasUnit ? cell.temperatureUnit : temperatureUnit;
     return outside(
-        row,
-        temperatureColumn,
+        grid.address(row, temperatureColumn),
         "temperature",
         Message.of("amount", quoted(grid, row, temperatureColumn), hasUnit ? "" : " \u00b0" + unit),
         temperatureRange(unit),
@@ -191,7 +191,7 @@ public final class RowRefusals {
   /** A reading that does not go with the batch's original gravity. */
   CellRefusal contradiction(int row, int column, double gravity, double originalGravity) {
     return new CellRefusal(
-        CellAddress.of(row, column),
+        grid.address(row, column),
         Code.CONTRADICTION,
         Message.of(
             gravity >= originalGravity ? "original.above" : "original.below",

@@ -6,7 +6,6 @@ import washbook.functions.scale.TemperatureUnit;
 import washbook.log.LogColumn;
 import washbook.log.LogSettings;
 import washbook.log.language.Message;
-import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.CellRefusal;
 import washbook.log.sheet.Grid;
 import washbook.log.words.CellText;
@@ -71,7 +70,7 @@ final class RowTemperatures {
   }
 
   private double refuse(int row, Message why) {
-    refusal = new CellRefusal(CellAddress.of(row, column), Code.NOT_A_NUMBER, why);
+    refusal = new CellRefusal(grid.address(row, column), Code.NOT_A_NUMBER, why);
     return Double.NaN;
   }
 }

@@ -35,6 +35,11 @@ public record ColumnPatch(
     this(column, headerRow, header, header, firstRow, lastRow, decimals, cells);
   }
 
+  /** The decimal places that a reader wants to see in a row. */
+  public int decimals(int row) {
+    return cells.decimals(row, decimals);
+  }
+
   /** Whether a header's text, null for none, says that we have written the column before. */
   public boolean isOurs(String text) {
     if (text == null) {
@@ -55,6 +60,11 @@ public record ColumnPatch(
     /** The formula with the sheet's own A1 references, without "=", or null for a plain value. */
     default String formula(int row) {
       return null;
+    }
+
+    /** The decimal places of a row's number, where they are not the column's usual ones. */
+    default int decimals(int row, int usual) {
+      return usual;
     }
   }
 }

@@ -42,6 +42,11 @@ public interface Grid {
     return columnCount();
   }
 
+  /** The address by which a person finds a cell. */
+  default String address(int row, int column) {
+    return CellAddress.of(row, column);
+  }
+
   Kind kind(int row, int column);
 
   /** The number of a NUMBER, DATE or LOGICAL cell; NaN for every other kind. */

@@ -23,7 +23,7 @@ final class FedBatch {
   private static final double MOST_APART = 1;
 
   private final Feeds feeds;
-  private final TableMap.FeedPart said;
+  private final TableMap.RowPart said;
   private final HydrometerRows reading;
   private final FeedQuestions questions;
   private final Batch batch;

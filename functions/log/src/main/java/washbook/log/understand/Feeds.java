@@ -41,7 +41,7 @@ final class Feeds {
   private final Grid grid;
   final LogTable table;
   final RowTimes order;
-  final TableMap.FeedPart said;
+  final TableMap.RowPart said;
   final HydrometerRows reading;
   final LogColumn sugar;
   final LogColumn water;
@@ -53,7 +53,7 @@ final class Feeds {
   /**
    * @param said what a map says of single rows
    */
-  Feeds(Grid grid, LogTable table, RowTimes order, TableMap.FeedPart said, Doubts doubts) {
+  Feeds(Grid grid, LogTable table, RowTimes order, TableMap.RowPart said, Doubts doubts) {
     this.doubts = doubts;
     this.grid = grid;
     this.table = table;

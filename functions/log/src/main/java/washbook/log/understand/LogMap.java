@@ -10,6 +10,7 @@ import washbook.log.Understanding;
 import washbook.log.language.Language;
 import washbook.log.language.ToldException;
 import washbook.log.layout.Header;
+import washbook.log.sheet.AcrossGrid;
 
 /**
  * What a person says about logs where they do not say it themselves.
@@ -22,6 +23,7 @@ import washbook.log.layout.Header;
  *   <li>{@code header row} counted as the sheet shows it; left out, they hold for every table
  *   <li>{@code last row} of the table; {@code ignore} yes leaves the table alone
  *   <li>{@code column C} a role, or role {@code in} unit: {@code GRAVITY in BRIX}
+ *   <li>{@code row 5} likewise, in a log that runs across
  *   <li>{@code temperature} of all readings: {@code 68 F}; {@code corrected} yes or no; {@code
  *       calibration} of the instrument: {@code 60 F}; {@code offset} of it in SG
  *   <li>{@code original gravity} or {@code original gravity of Plum 3}: {@code 1.085 SG}
@@ -119,6 +121,11 @@ public record LogMap(List<TableMap> tables) {
   /** Whether it says nothing. */
   public boolean isSilent() {
     return tables.isEmpty();
+  }
+
+  /** The same about the turned sheet of a log that runs across. */
+  LogMap turned(AcrossGrid grid) {
+    return new LogMap(tables.stream().map(table -> table.turned(grid)).toList());
   }
 
   /** Names of the sheets that something is said about, tables to be left alone apart. */

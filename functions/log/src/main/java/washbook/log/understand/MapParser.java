@@ -37,6 +37,7 @@ final class MapParser {
   private int lastRow;
   private boolean ignored;
   private Map<Integer, TableMap.ColumnMap> columns;
+  private Map<Integer, TableMap.ColumnMap> rows;
   private double temperatureC;
   private Boolean corrected;
   private double calibrationC;
@@ -93,6 +94,7 @@ final class MapParser {
     lastRow = -1;
     ignored = false;
     columns = new HashMap<>();
+    rows = new HashMap<>();
     temperatureC = Double.NaN;
     corrected = null;
     calibrationC = Double.NaN;
@@ -135,7 +137,7 @@ final class MapParser {
               firstReadingIsOriginal,
               sugarReadings,
               wash,
-              new TableMap.FeedPart(sugar, batchesFrom),
+              new TableMap.RowPart(sugar, batchesFrom, rows),
               new WritingWish(Optional.ofNullable(written), Optional.ofNullable(scale)),
               new TableMap.RunPart(
                   isRun, volumesAt20, chargeLitres, chargePercentVolume, pressureHPa)));
@@ -147,6 +149,10 @@ final class MapParser {
     String lower = key.toLowerCase(Locale.ROOT);
     if (lower.startsWith("column ")) {
       columns.put(column(key.substring(7)), role(value));
+      return;
+    }
+    if (lower.startsWith("row ")) {
+      rows.put(row(lower.substring(4).strip()), role(value));
       return;
     }
     if (lower.startsWith("original gravity of ")) {

@@ -87,6 +87,7 @@ final class MapPrinter {
     if (table.wash() != null) {
       put(out, "wash", table.wash().word());
     }
+    table.feeds().uses().forEach((row, use) -> put(out, "row " + (row + 1), show(use)));
     table.feeds().sugar().forEach((row, feed) -> out.append(statement(row, feed)).append('\n'));
     table
         .feeds()

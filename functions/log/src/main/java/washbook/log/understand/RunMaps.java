@@ -62,6 +62,7 @@ final class RunMaps {
         ferments.tables(),
         List.copyOf(doubts),
         List.copyOf(leftAlone),
-        runs.runs());
+        runs.runs(),
+        ferments.across());
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import washbook.log.Doubts;
 import washbook.log.LeftAlone;
@@ -12,6 +13,7 @@ import washbook.log.MapAnswer;
 import washbook.log.Understanding;
 import washbook.log.evidence.Evidence;
 import washbook.log.language.Message;
+import washbook.log.layout.AcrossDoubts;
 import washbook.log.layout.Header;
 import washbook.log.layout.Headers;
 import washbook.log.layout.RepeatedHeaders;
@@ -19,6 +21,7 @@ import washbook.log.layout.TableRows;
 import washbook.log.layout.TransposedLog;
 import washbook.log.layout.Vessels;
 import washbook.log.run.StillRuns;
+import washbook.log.sheet.AcrossGrid;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
 import washbook.log.words.Vocabulary;
@@ -41,7 +44,8 @@ public final class SheetUnderstanding {
   }
 
   /**
-   * @param asksWithoutHeaders whether figures that no header names may be readings
+   * @param asksWithoutHeaders whether figures that no header names may be readings, and a log may
+   *     run across
    */
   private static Understanding ferments(Grid grid, LogMap map, boolean asksWithoutHeaders) {
     RepeatedHeaders repeated = new RepeatedHeaders(grid);
@@ -97,7 +101,13 @@ public final class SheetUnderstanding {
       }
     }
     if (headers.isEmpty()) {
-      TransposedLog.askAbout(grid, doubts);
+      Optional<TransposedLog> across = TransposedLog.in(grid);
+      Optional<Understanding> turned =
+          asksWithoutHeaders ? across.flatMap(TransposedLog::turned).flatMap(g -> turned(g, map)) : Optional.empty();
+      if (turned.isPresent()) {
+        return turned.get();
+      }
+      across.ifPresent(log -> log.askToTurn(doubts));
     }
     boolean nothing = tables.isEmpty() && leftAlone.isEmpty() && doubts.all().isEmpty();
     if (asksWithoutHeaders && nothing && map.isSilent()) {
@@ -108,6 +118,25 @@ public final class SheetUnderstanding {
         new PartedTables(grid, tables).withoutTheirStart(),
         doubts.all(),
         List.copyOf(leftAlone));
+  }
+
+  /** A log that runs across; empty where only turning it in the sheet would help. */
+  private static Optional<Understanding> turned(AcrossGrid grid, LogMap map) {
+    Understanding seen = ferments(grid, map.turned(grid), false);
+    boolean other = seen.tables().stream().anyMatch(t -> t.headerRow() != grid.headerRow());
+    if (other || seen.tables().isEmpty() && seen.leftAlone().isEmpty()) {
+      return Optional.empty();
+    }
+    List<LeftAlone> leftAlone =
+        seen.leftAlone().stream()
+            .map(left -> new LeftAlone(grid.inSheet(left.cell()), left.why()))
+            .toList();
+    return new AcrossDoubts(grid)
+        .of(seen.doubts())
+        .map(
+            doubts ->
+                new Understanding(
+                    seen.sheet(), seen.tables(), doubts, leftAlone, List.of(), Optional.of(grid)));
   }
 
   /** Whether another vessel of the same rows is known as a ferment. */

@@ -4,12 +4,14 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import washbook.functions.liquid.WashKind;
 import washbook.log.LogSettings;
 import washbook.log.Role;
 import washbook.log.StatedWash;
 import washbook.log.WritingWish;
 import washbook.log.language.Message;
+import washbook.log.sheet.AcrossGrid;
 
 /**
  * What a map says about one table, or about all tables of a sheet. What it leaves out is told from
@@ -32,7 +34,7 @@ import washbook.log.language.Message;
  *     stated elsewhere
  * @param sugarReadings null when not said
  * @param wash what ferments, null when not said
- * @param feeds what is said of sugar that was added, and of batches that begin between its rows
+ * @param feeds what is said of single rows: of sugar that was added, and of batches that begin there
  * @param writing how it is to be written into
  * @param run what is said of it as a still run
  */
@@ -53,7 +55,7 @@ public record TableMap(
     boolean firstReadingIsOriginal,
     LogSettings.SugarReadings sugarReadings,
     WashKind wash,
-    FeedPart feeds,
+    RowPart feeds,
     WritingWish writing,
     RunPart run) {
 
@@ -62,11 +64,14 @@ public record TableMap(
    *
    * @param sugar what was added there
    * @param batches the batch that begins there
+   * @param uses what the row holds, of a log that runs across
    */
-  record FeedPart(Map<Integer, Feed> sugar, Map<Integer, String> batches) {
-    static final FeedPart NONE = new FeedPart(Map.of(), Map.of());
+  record RowPart(
+      Map<Integer, Feed> sugar, Map<Integer, String> batches, Map<Integer, ColumnMap> uses) {
+    static final RowPart NONE = new RowPart(Map.of(), Map.of(), Map.of());
 
-    FeedPart {
+    RowPart {
+      uses = java.util.Collections.unmodifiableMap(new TreeMap<>(uses));
       sugar = java.util.Collections.unmodifiableMap(new TreeMap<>(sugar));
       batches = java.util.Collections.unmodifiableMap(new TreeMap<>(batches));
     }
@@ -136,15 +141,48 @@ public record TableMap(
         false,
         null,
         null,
-        FeedPart.NONE,
+        RowPart.NONE,
         WritingWish.NONE,
         RunPart.NONE);
+  }
+
+  /** The same about the turned sheet, where rows have become columns. */
+  TableMap turned(AcrossGrid grid) {
+    Map<Integer, ColumnMap> turned = new TreeMap<>();
+    feeds
+        .uses()
+        .forEach(
+            (row, use) -> {
+              if (grid.column(row) >= 0) {
+                turned.put(grid.column(row), use);
+              }
+            });
+    return new TableMap(
+        sheet,
+        headerRow,
+        -1,
+        ignored,
+        turned,
+        temperatureC,
+        corrected,
+        calibrationC,
+        offset,
+        refractometerFactor,
+        volumeL,
+        batch,
+        originalGravities,
+        firstReadingIsOriginal,
+        sugarReadings,
+        wash,
+        RowPart.NONE,
+        writing,
+        run);
   }
 
   /** Whether it says something that only a ferment has. */
   boolean isFerment() {
     boolean column =
-        columns.values().stream()
+        Stream.concat(columns.values().stream(), feeds.uses().values().stream())
             .anyMatch(c -> c.role() == Role.GRAVITY || c.role() == Role.REFRACTOMETER);
     return column
         || wash != null

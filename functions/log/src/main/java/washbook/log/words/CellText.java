@@ -265,6 +265,9 @@ public final class CellText {
     int start = at;
     skip(" \u00a0\u00b0\u00ba");
     marked |= text.substring(start, at).chars().anyMatch(c -> c == 0xb0 || c == 0xba);
+    if (at < text.length() && text.charAt(at) == '%') {
+      return percent();
+    }
     int from = at;
     while (at < text.length()
         && (Character.isLetter(text.charAt(at))
@@ -283,6 +286,24 @@ public final class CellText {
     boolean connects = CONNECTORS.contains(word);
     marked |= connects;
     return connects ? "" : withSecondWord(word);
+  }
+
+  /** A per cent sign, perhaps with what it is a part of: {@code %} or {@code vol}. */
+  private String percent() {
+    at++;
+    int sign = at;
+    skip(" \u00a0");
+    int from = at;
+    while (at < text.length() && Character.isLetter(text.charAt(at))) {
+      at++;
+    }
+    String of = text.substring(from, at).toLowerCase(Locale.ROOT);
+    if (of.equals("vol")) {
+      skip(".");
+      return of;
+    }
+    at = sign;
+    return "%";
   }
 
   /** A unit of two words, as {@code gal uk}. */

@@ -164,7 +164,7 @@ class NotationsTest {
   }
 
   @Test
-  void aLogThatRunsAcrossIsRefusedByName() {
+  void aLogThatRunsAcrossIsTurned() {
     TestGrid grid =
         TestGrid.of(
             "Plum 3",
@@ -172,9 +172,9 @@ class NotationsTest {
                 + "SG | 1.084 | 1.078 | 1.046\n"
                 + "°C|19|21|23");
     Understanding understood = understand(grid);
-    assertEquals(List.of(), understood.tables());
-    assertEquals(1, understood.doubts().size());
-    assertTrue(understood.doubts().get(0).question().contains("The log runs across"));
+    assertEquals(1, understood.tables().size());
+    assertEquals(List.of(), understood.doubts());
+    assertTrue(understood.across().isPresent());
   }
 
   @Test

@@ -130,7 +130,7 @@ class UnknownColumnsTest {
   }
 
   @Test
-  void vesselsInRowsWithTheirDatesAcrossAreAskedAbout() {
+  void vesselsInRowsWithTheirDatesAcrossAreTablesOfTheirOwn() {
     Understanding sheet =
         understand(
             TestGrid.of(
@@ -141,8 +141,10 @@ class UnknownColumnsTest {
                 Wildflower | 1.103 | 1.094 | 1.049 | 1.004 | 1.002
                 Blackberry | 1.111 | 1.101 | 1.046 | 1.010 | 1.010\
                 """));
-    assertEquals(List.of(), sheet.tables());
-    assertEquals(1, sheet.doubts().size());
+    assertEquals(
+        List.of("Wildflower", "Blackberry"),
+        sheet.tables().stream().map(t -> t.batches().get(0).name()).toList());
+    assertEquals(List.of(), sheet.doubts());
   }
 
   @Test

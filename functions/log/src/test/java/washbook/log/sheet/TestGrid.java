@@ -94,6 +94,9 @@ public final class TestGrid implements Grid {
   }
 
   private void put(int row, int column, Object value) {
+    while (row >= rows.size()) {
+      rows.add(new Object[0]);
+    }
     Object[] cells = rows.get(row);
     if (column >= cells.length) {
       if (value == null) {
