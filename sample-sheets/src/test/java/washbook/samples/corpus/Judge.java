@@ -78,7 +78,7 @@ final class Judge {
   }
 
   private static int rows(Taken.Sheet sheet) {
-    return sheet.grid().rowCount() + 1;
+    return sheet.understanding().seen(sheet.grid()).rowCount() + 1;
   }
 
   List<String> wrong() {
@@ -123,7 +123,7 @@ final class Judge {
       return;
     }
     columns(table, found);
-    batches(table, found, sheet.grid());
+    batches(table, found, sheet.understanding().seen(sheet.grid()));
     figures(table, found, sheet, seen);
   }
 
@@ -277,7 +277,8 @@ final class Judge {
   private void strangers(Map<Taken.Sheet, boolean[]> seen) {
     for (Taken.Sheet sheet : taken.sheets()) {
       boolean[] known = seen.getOrDefault(sheet, new boolean[rows(sheet)]);
-      for (ColumnPatch patch : sheet.filling().patch().columns()) {
+      for (FilledColumn column : sheet.filling().columns()) {
+        ColumnPatch patch = column.patch();
         for (int row = patch.firstRow(); row <= patch.lastRow(); row++) {
           if (!Double.isNaN(patch.cells().number(row)) && !known[row]) {
             wrong.add(patch.header() + " filled in row " + (row + 1) + ", which is no reading");

@@ -18,6 +18,7 @@ import java.util.Comparator;
 import java.util.List;
 import washbook.samples.ferment.Entry;
 import washbook.samples.ferment.Ferment;
+import washbook.samples.ferment.Refractometer;
 import washbook.samples.ferment.Thermometer;
 
 /** Several batches and several tables in one file. */
@@ -200,14 +201,14 @@ final class LayoutLogs {
     Log log =
         new Log(
                 "en-across.xlsx",
-                "Days run to the right, one line for SG and one for the temperature")
+                "Days run to the right; whose Brix they are nobody says")
             .verdict(Expected.Verdict.ASK);
     Page page = log.page("Plum 3");
     List<Entry> e = Entry.readings(PLUM_3, HYDROMETER, Thermometer.C, TWO_WEEKS);
-    page.line(0, 0, "Date").line(1, 0, "SG").line(2, 0, "Temp C").line(3, 0, "Notes", "yeast in");
+    page.line(0, 0, "Date").line(1, 0, "Brix").line(2, 0, "Temp C").line(3, 0, "Notes", "yeast in");
     for (int i = 0; i < e.size(); i++) {
       page.put(0, i + 1, Cells.DATE.apply(e.get(i)));
-      page.put(1, i + 1, Cells.SG.apply(e.get(i)));
+      page.put(1, i + 1, Refractometer.shows(e.get(i).moment()));
       page.put(2, i + 1, e.get(i).temperature());
     }
     return log;

@@ -38,12 +38,13 @@ final class Recogniser {
   static Seen look(Sheet sheet) {
     Grid grid = new SheetGrid(sheet);
     Understanding understood = SheetUnderstanding.understand(grid, LogMap.none());
-    List<Seen.Table> tables = understood.tables().stream().map(t -> table(grid, t)).toList();
+    List<Seen.Table> tables = understood.tables().stream().map(t -> table(understood.seen(grid), t)).toList();
     Filling filling = LogFiller.fill(grid, understood, FillOptions.usual());
     return new Seen(
         tables,
         understood.doubts().stream().map(Recogniser::question).toList(),
-        filling.patch().columns().size());
+        filling.patch().columns().size(),
+        understood.across().isPresent());
   }
 
   private static String question(Doubt doubt) {

@@ -9,8 +9,9 @@ import java.util.Set;
  *
  * @param questions what it asks
  * @param writtenColumns how many columns it would put into the sheet
+ * @param across whether it runs across, so that rows and columns of its tables have changed places
  */
-record Seen(List<Table> tables, List<String> questions, int writtenColumns) {
+record Seen(List<Table> tables, List<String> questions, int writtenColumns, boolean across) {
 
   /** Figures of one row. */
   record Figures(double gravity, double abv) {}
