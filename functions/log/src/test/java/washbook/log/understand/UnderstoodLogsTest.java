@@ -99,7 +99,7 @@ class UnderstoodLogsTest {
     if (!Double.isNaN(settings.volumeL())) {
       told.add(", volume " + Numbers.fixed(settings.volumeL(), 2) + " L");
     }
-    if (settings.wash().kind() != WashKind.MALT) {
+    if (!settings.wash().kind().equals(WashKind.MALT)) {
       told.add(", " + settings.wash().kind().word().toLowerCase(Locale.ROOT));
     }
     return told.toString();
