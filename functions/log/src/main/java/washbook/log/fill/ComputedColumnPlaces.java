@@ -28,8 +28,8 @@ import washbook.log.sheet.Grid;
  * Finds the columns for computed cells. Columns of an earlier run are used again. New ones go
  * directly right of the table when all of them have room there and, where something stands further
  * right, a blank column stays between. Otherwise they go right of everything in the table's rows,
- * drawings too, after a blank column, and their headers name the table, so that they are not taken
- * for another table's.
+ * drawings and merged cells too, after a blank column, and their headers name the table, so that
+ * they are not taken for another table's.
  */
 final class ComputedColumnPlaces {
   /**
@@ -255,8 +255,12 @@ final class ComputedColumnPlaces {
 
   /** The drawings beside the rows of a table. */
   private Stream<Grid.Area> drawings(LogTable table) {
-    return grid.drawings().stream()
-        .filter(d -> d.lastRow() >= table.headerRow() && d.firstRow() <= table.lastRow());
+    return besideRows(grid.drawings(), table);
+  }
+
+  private static Stream<Grid.Area> besideRows(List<Grid.Area> areas, LogTable table) {
+    return areas.stream()
+        .filter(a -> a.lastRow() >= table.headerRow() && a.firstRow() <= table.lastRow());
   }
 
   private boolean blank(LogTable table, int first, int last) {
@@ -265,13 +269,9 @@ final class ComputedColumnPlaces {
         return false;
       }
     }
-    for (Grid.Area area : grid.merged()) {
-      if (area.lastRow() >= table.headerRow()
-          && area.firstRow() <= table.lastRow()
-          && area.lastColumn() >= first
-          && area.firstColumn() <= last) {
-        return false;
-      }
+    if (besideRows(grid.merged(), table)
+        .anyMatch(a -> a.lastColumn() >= first && a.firstColumn() <= last)) {
+      return false;
     }
     for (int row = table.headerRow(); row <= table.lastRow(); row++) {
       for (int column = first; column <= last; column++) {
@@ -288,8 +288,10 @@ final class ComputedColumnPlaces {
   }
 
   private int lastUsed(LogTable table) {
-    int drawn = drawings(table).mapToInt(Grid.Area::lastColumn).max().orElse(0);
-    int last = Math.max(table.lastColumn(), drawn);
+    int last =
+        Stream.concat(drawings(table), besideRows(grid.merged(), table))
+            .mapToInt(Grid.Area::lastColumn)
+            .reduce(table.lastColumn(), Math::max);
     for (int row = table.headerRow(); row <= table.lastRow(); row++) {
       for (int column = grid.columnsUsed(row) - 1; column > last; column--) {
         if (grid.kind(row, column) != Grid.Kind.BLANK) {
