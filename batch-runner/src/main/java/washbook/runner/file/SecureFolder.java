@@ -5,6 +5,7 @@ import java.nio.file.DirectoryStream;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.SecureDirectoryStream;
 
@@ -30,9 +31,7 @@ final class SecureFolder {
       try (SecureDirectoryStream<Path> above = at) {
         at = above.newDirectoryStream(name, LinkOption.NOFOLLOW_LINKS);
       } catch (FileSystemException failure) {
-        throw Files.isSymbolicLink(done)
-            ? new FileSystemException(done.toString(), null, "a link, which is not followed")
-            : failure;
+        throw named(done, failure);
       }
     }
     return at;
@@ -46,5 +45,15 @@ final class SecureFolder {
     }
     stream.close();
     return null;
+  }
+
+  /** The system names the last step only. */
+  private static FileSystemException named(Path path, FileSystemException failure) {
+    if (Files.isSymbolicLink(path)) {
+      return new FileSystemException(path.toString(), null, "a link, which is not followed");
+    }
+    return failure instanceof NoSuchFileException
+        ? new NoSuchFileException(path.toString())
+        : new FileSystemException(path.toString(), null, failure.getReason());
   }
 }
