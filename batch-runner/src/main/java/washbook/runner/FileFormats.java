@@ -3,7 +3,6 @@ package washbook.runner;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
@@ -13,6 +12,7 @@ import java.util.Set;
 import washbook.log.language.Message;
 import washbook.runner.chart.OdsChartWriter;
 import washbook.runner.chart.XlsxChartWriter;
+import washbook.runner.file.ReadFile;
 import washbook.runner.file.UnusableFileException;
 import washbook.runner.read.CsvReader;
 import washbook.runner.read.OdsReader;
@@ -101,7 +101,7 @@ public final class FileFormats {
   /** The extension that stands for the content, TEXT, or UNKNOWN. */
   private static String contentKind(Path file) throws IOException {
     byte[] start;
-    try (InputStream in = Files.newInputStream(file)) {
+    try (InputStream in = ReadFile.stream(file)) {
       start = in.readNBytes(4096);
     }
     if (starts(start, 'P', 'K', 3, 4)) {
@@ -136,7 +136,7 @@ public final class FileFormats {
   private static boolean contains(Path file, byte[] sought) throws IOException {
     byte[] buffer = new byte[1 << 16];
     int kept = 0;
-    try (InputStream in = Files.newInputStream(file)) {
+    try (InputStream in = ReadFile.stream(file)) {
       for (int got = in.read(buffer, 0, buffer.length);
           got > 0;
           got = in.read(buffer, kept, buffer.length - kept)) {

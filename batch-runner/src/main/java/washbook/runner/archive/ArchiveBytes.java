@@ -6,31 +6,33 @@ import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
+import washbook.runner.file.ReadFile;
 
 /** The bytes of an archive at any place: those of a small file are read at once and kept. */
 final class ArchiveBytes implements Closeable {
   private static final int SMALL = 1 << 20;
 
+  private final ReadFile file;
   private final FileChannel channel;
   private final byte[] all;
 
-  private ArchiveBytes(FileChannel channel, byte[] all) {
-    this.channel = channel;
+  private ArchiveBytes(ReadFile file, byte[] all) {
+    this.file = file;
+    this.channel = file.channel();
     this.all = all;
   }
 
   static ArchiveBytes open(Path file) throws IOException {
-    FileChannel channel = FileChannel.open(file, StandardOpenOption.READ);
+    ReadFile opened = ReadFile.open(file);
     boolean kept = false;
     try {
-      long size = channel.size();
-      byte[] all = size <= SMALL ? readAll(channel, (int) size) : null;
+      long size = opened.channel().size();
+      byte[] all = size <= SMALL ? readAll(opened.channel(), (int) size) : null;
       kept = all == null;
-      return new ArchiveBytes(channel, all);
+      return new ArchiveBytes(opened, all);
     } finally {
       if (!kept) {
-        channel.close();
+        opened.close();
       }
     }
   }
@@ -38,7 +40,7 @@ final class ArchiveBytes implements Closeable {
   private static byte[] readAll(FileChannel channel, int size) throws IOException {
     ByteBuffer bytes = ByteBuffer.allocate(size);
     while (bytes.hasRemaining()) {
-      if (channel.read(bytes) < 0) {
+      if (channel.read(bytes, bytes.position()) < 0) {
         throw new IOException("The file changed while it was read.");
       }
     }
@@ -77,7 +79,7 @@ final class ArchiveBytes implements Closeable {
 
   @Override
   public void close() throws IOException {
-    channel.close();
+    file.close();
   }
 
   /** A stretch of the file as a stream. */

@@ -9,12 +9,14 @@ import washbook.runner.file.WrittenFile;
 
 /** Takes the bytes of a new archive; short stretches go to the file together. */
 final class ArchiveSink implements Closeable {
+  private final WrittenFile file;
   private final FileChannel channel;
   private final ByteBuffer buffer = ByteBuffer.allocate(1 << 15);
   private long written;
 
   ArchiveSink(Path target) throws IOException {
-    channel = WrittenFile.open(target);
+    file = WrittenFile.open(target);
+    channel = file.channel();
   }
 
   long position() {
@@ -64,6 +66,6 @@ final class ArchiveSink implements Closeable {
   /** Closes the file; what was not flushed is lost. */
   @Override
   public void close() throws IOException {
-    channel.close();
+    file.close();
   }
 }

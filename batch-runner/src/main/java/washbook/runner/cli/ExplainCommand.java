@@ -25,6 +25,7 @@ import washbook.log.understand.SheetUnderstanding;
 import washbook.runner.FileFormats;
 import washbook.runner.ask.Asking;
 import washbook.runner.ask.MapBeside;
+import washbook.runner.file.FileIdentity;
 import washbook.runner.file.FileMode;
 import washbook.runner.file.UnfinishedFile;
 import washbook.runner.file.WrittenFile;
@@ -69,9 +70,18 @@ final class ExplainCommand implements Callable<Integer> {
   @Parameters(paramLabel = "FILE", description = "The log.")
   private Path file;
 
+  /** The folder of the map, which may be swapped for another while the log is read. */
+  private Object meant;
+
+  private Object folder() {
+    Path map = writeMap == null ? MapBeside.own(file) : writeMap;
+    return FileIdentity.key(map.toAbsolutePath().getParent());
+  }
+
   /** A new file, whole or not at all, for those who may read the log. */
   private void write(Path target, String text) throws IOException {
     try (UnfinishedFile unfinished = UnfinishedFile.beside(target)) {
+      unfinished.checkFolder(meant);
       try (OutputStream out = WrittenFile.stream(unfinished.path())) {
         out.write(text.getBytes(StandardCharsets.UTF_8));
       }
@@ -114,6 +124,7 @@ final class ExplainCommand implements Callable<Integer> {
     PrintStream out = parent.out();
     List<Understanding> sheets = new ArrayList<>();
     try {
+      meant = folder();
       MapBeside beside = MapBeside.of(file, named);
       if (beside.file() != null) {
         out.println(words.say("explain.map", beside.file()));

@@ -13,6 +13,7 @@ import washbook.runner.language.LanguageArgument;
 import washbook.runner.language.Wording;
 import washbook.runner.report.FileReport.Refusal;
 import washbook.runner.report.RefusalGroup;
+import washbook.runner.run.Destination;
 import washbook.runner.run.Failure;
 import washbook.runner.run.PortableJob;
 
@@ -40,6 +41,11 @@ final class PortableCommand implements Callable<Integer> {
       description = "With --in-place: keep each replaced file as NAME.EXT.bak, .bak2 and so on.")
   private boolean backup;
 
+  @Option(
+      names = "--overwrite",
+      description = "Let a copy replace a file that is no copy made earlier by this program.")
+  private boolean overwrite;
+
   @Parameters(arity = "1..*", paramLabel = "FILE", description = "Workbooks: .xlsx, .xlsm, .ods.")
   private List<Path> files = List.of();
 
@@ -50,7 +56,8 @@ final class PortableCommand implements Callable<Integer> {
     boolean found = false;
     for (Path file : files) {
       try {
-        PortableJob.Done done = PortableJob.run(file, inPlace, backup);
+        PortableJob.Done done =
+            PortableJob.run(file, new Destination(null, inPlace, backup, overwrite));
         left |= !done.result().left().isEmpty();
         found |= !done.result().nothingFound();
         show(file, done);

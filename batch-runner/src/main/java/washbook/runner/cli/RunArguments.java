@@ -151,6 +151,9 @@ final class RunArguments {
     List<WorkItem> items = FileList.of(given, destination, shard, language);
     if (report != null) {
       FileIdentity own = FileIdentity.of(report);
+      if (!Reports.mayReplace(report) && items.stream().anyMatch(item -> reads(item, own))) {
+        throw usage("--report " + report + " is one of the files to read.");
+      }
       items.removeIf(item -> FileIdentity.of(item.file()).equals(own));
       for (WorkItem item : items) {
         if (FileIdentity.of(item.target()).equals(own)) {
@@ -159,6 +162,11 @@ final class RunArguments {
       }
     }
     return items;
+  }
+
+  private static boolean reads(WorkItem item, FileIdentity file) {
+    return FileIdentity.of(item.file()).equals(file)
+        || FileIdentity.ofTarget(item.file()).equals(file);
   }
 
   /** Where the report goes: those may read it who may read all of the files. */

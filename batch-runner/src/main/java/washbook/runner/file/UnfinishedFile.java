@@ -2,16 +2,20 @@ package washbook.runner.file;
 
 import java.io.Closeable;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.channels.FileChannel;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributeView;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.PosixFilePermission;
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.Set;
 
@@ -28,6 +32,7 @@ public final class UnfinishedFile implements Closeable {
   private final Path target;
   private final FileChannel channel;
   private final Object key;
+  private Path descriptor;
   private boolean placed;
   private boolean closed;
 
@@ -77,7 +82,9 @@ public final class UnfinishedFile implements Closeable {
   private static UnfinishedFile known(
       WorkFolder folder, Path name, Path target, FileChannel channel) throws IOException {
     try {
-      return new UnfinishedFile(folder, name, target, channel, folder.key(name));
+      UnfinishedFile made = new UnfinishedFile(folder, name, target, channel, folder.key(name));
+      OpenFiles.hold(made.path(), channel);
+      return made;
     } catch (IOException | RuntimeException failure) {
       channel.close();
       folder.deletePassing(name);
@@ -92,7 +99,7 @@ public final class UnfinishedFile implements Closeable {
     return usual ? name.substring(dot).toLowerCase(Locale.ROOT) : "";
   }
 
-  /** Where it can be written; open it with {@link WrittenFile}. */
+  /** Open it with {@link WrittenFile} and {@link ReadFile}, which take the file as it was made. */
   public Path path() {
     return folder.path().resolve(name);
   }
@@ -103,7 +110,18 @@ public final class UnfinishedFile implements Closeable {
 
   /** The folder by what the system knows it, for forcing each folder once. */
   public Object folderKey() {
-    return FileIdentity.key(folder.path());
+    return folder.key();
+  }
+
+  /**
+   * That its folder is the one that was meant.
+   *
+   * @param meant by what the system knew that folder; null when any will do
+   */
+  public void checkFolder(Object meant) throws IOException {
+    if (meant != null && !meant.equals(folder.key())) {
+      throw UnusableFileException.of("write.changed");
+    }
   }
 
   /** That the name still stands for the file that was made. */
@@ -119,9 +137,72 @@ public final class UnfinishedFile implements Closeable {
     return key;
   }
 
-  /** Owner and permissions, whoever has the name by now; null where the system has none. */
+  /** A path for its owner, permissions and times that leads to nothing else; null for none. */
+  public Path descriptor() {
+    if (descriptor == null && key != null && channel.isOpen()) {
+      descriptor = Descriptor.of(key);
+    }
+    return descriptor;
+  }
+
+  /** Owner and permissions; null where the system has none. */
   public PosixFileAttributeView permissions() {
-    return folder.view(name, PosixFileAttributeView.class);
+    Path exact = descriptor();
+    return exact != null
+        ? Files.getFileAttributeView(exact, PosixFileAttributeView.class)
+        : folder.view(name, PosixFileAttributeView.class);
+  }
+
+  /** Gives it the time of change of another file, where that can be done. */
+  public void setModified(FileTime time) throws IOException {
+    Path exact = descriptor();
+    BasicFileAttributeView view =
+        exact != null
+            ? Files.getFileAttributeView(exact, BasicFileAttributeView.class)
+            : folder.view(name, BasicFileAttributeView.class);
+    view.setTimes(time, null, null);
+  }
+
+  /** By what the system knows another file of its folder; null when there is none. */
+  public Object keyBeside(Path other) throws IOException {
+    return folder.key(other.getFileName());
+  }
+
+  /** The bytes of another file of its folder, which is no link. */
+  public InputStream readBeside(Path other) throws IOException {
+    return folder.read(other.getFileName());
+  }
+
+  /** Its size and time of change. */
+  public BasicFileAttributes attributes() throws IOException {
+    Path exact = descriptor();
+    return exact != null
+        ? Files.readAttributes(exact, BasicFileAttributes.class)
+        : folder.view(name, BasicFileAttributeView.class).readAttributes();
+  }
+
+  /** Whether a file of its folder, which is no link, has the same bytes. */
+  public boolean hasBytesOf(Path other) throws IOException {
+    BasicFileAttributes attributes =
+        folder.view(other.getFileName(), BasicFileAttributeView.class).readAttributes();
+    if (!attributes.isRegularFile() || attributes.size() != channel.size()) {
+      return false;
+    }
+    byte[] ours = new byte[1 << 15];
+    byte[] theirs = new byte[1 << 15];
+    try (InputStream mine = ReadFile.stream(path());
+        InputStream in = readBeside(other)) {
+      while (true) {
+        int count = mine.readNBytes(ours, 0, ours.length);
+        int there = in.readNBytes(theirs, 0, theirs.length);
+        if (count != there || !Arrays.equals(ours, 0, count, theirs, 0, there)) {
+          return false;
+        }
+        if (count == 0) {
+          return true;
+        }
+      }
+    }
   }
 
   /**
@@ -157,7 +238,7 @@ public final class UnfinishedFile implements Closeable {
 
   /** Names it otherwise than its target; nothing may have that name. */
   public void placeAs(Path other) throws IOException {
-    if (Files.exists(other, LinkOption.NOFOLLOW_LINKS)) {
+    if (folder.key(other.getFileName()) != null) {
       throw new FileAlreadyExistsException(other.toString());
     }
     move(other.getFileName());
@@ -172,6 +253,13 @@ public final class UnfinishedFile implements Closeable {
     }
   }
 
+  /** Takes away what {@link #placeAs} has named, unless another file has that name by now. */
+  public void takeBack(Path other) throws IOException {
+    if (key.equals(folder.key(other.getFileName()))) {
+      folder.delete(other.getFileName());
+    }
+  }
+
   /** Puts the names of its folder on the disk. */
   public void forceFolder() {
     folder.force();
@@ -183,6 +271,7 @@ public final class UnfinishedFile implements Closeable {
       return;
     }
     closed = true;
+    OpenFiles.release(path(), channel);
     try (folder;
         channel) {
       if (!placed) {

@@ -2,9 +2,10 @@ package washbook.runner.file;
 
 import java.io.Closeable;
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.channels.SeekableByteChannel;
-import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
@@ -19,7 +20,6 @@ import java.nio.file.attribute.FileAttributeView;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicLong;
@@ -36,6 +36,8 @@ final class WorkFolder implements Closeable {
    * Folders that have been cleared of what killed runners left there, and in which we left nothing.
    */
   private static final Set<Object> CLEARED = new HashSet<>();
+
+  private static final Path HERE = Path.of(".");
 
   private final Path path;
   private final Object key;
@@ -60,7 +62,7 @@ final class WorkFolder implements Closeable {
     if (!Files.isDirectory(path)) {
       throw new NoSuchFileException(path.toString());
     }
-    SecureDirectoryStream<Path> entries = secure(root, path);
+    SecureDirectoryStream<Path> entries = SecureFolder.open(root, path);
     Object key = entries == null ? FileIdentity.key(path) : key(entries, path);
     synchronized (OPEN) {
       WorkFolder folder = OPEN.get(key);
@@ -82,24 +84,6 @@ final class WorkFolder implements Closeable {
       folder.users++;
       return folder;
     }
-  }
-
-  /** Step by step from the root, so that a folder cannot become a link behind our back. */
-  @SuppressWarnings("unchecked")
-  private static SecureDirectoryStream<Path> secure(Path root, Path path) throws IOException {
-    Path from = root != null && path.startsWith(root) ? root : path;
-    DirectoryStream<Path> stream = Files.newDirectoryStream(from);
-    if (!(stream instanceof SecureDirectoryStream)) {
-      stream.close();
-      return null;
-    }
-    SecureDirectoryStream<Path> at = (SecureDirectoryStream<Path>) stream;
-    for (Path name : from.equals(path) ? List.<Path>of() : from.relativize(path)) {
-      try (SecureDirectoryStream<Path> above = at) {
-        at = above.newDirectoryStream(name, LinkOption.NOFOLLOW_LINKS);
-      }
-    }
-    return at;
   }
 
   /** By what the system knows the folder that was opened, whatever its path leads to by now. */
@@ -125,7 +109,11 @@ final class WorkFolder implements Closeable {
   /** Makes a file that only its owner may read; one that is there, a link too, is a failure. */
   FileChannel create(Path name) throws IOException {
     Set<OpenOption> options =
-        Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS);
+        Set.of(
+            StandardOpenOption.CREATE_NEW,
+            StandardOpenOption.READ,
+            StandardOpenOption.WRITE,
+            LinkOption.NOFOLLOW_LINKS);
     FileAttribute<?>[] mode =
         path.getFileSystem().supportedFileAttributeViews().contains("posix")
             ? new FileAttribute<?>[] {
@@ -141,6 +129,15 @@ final class WorkFolder implements Closeable {
       entries.deleteFile(name);
     }
     return FileChannel.open(path.resolve(name), options, mode);
+  }
+
+  /** An entry's bytes; a link is a failure. */
+  InputStream read(Path name) throws IOException {
+    Set<OpenOption> options = Set.of(StandardOpenOption.READ, LinkOption.NOFOLLOW_LINKS);
+    return Channels.newInputStream(
+        entries != null
+            ? entries.newByteChannel(name, options)
+            : Files.newByteChannel(path.resolve(name), options));
   }
 
   /** Attributes of an entry; a link stands for itself. */
@@ -195,11 +192,27 @@ final class WorkFolder implements Closeable {
 
   /** Puts the names in the folder on the disk; some systems cannot, and need not. */
   void force() {
-    try (FileChannel channel = FileChannel.open(path, StandardOpenOption.READ)) {
+    try (FileChannel channel = itself()) {
       channel.force(true);
     } catch (IOException | UnsupportedOperationException cannot) {
       // Nothing more can be done here.
     }
+  }
+
+  private FileChannel itself() throws IOException {
+    if (entries != null) {
+      SeekableByteChannel channel = entries.newByteChannel(HERE, Set.of(StandardOpenOption.READ));
+      if (channel instanceof FileChannel file) {
+        return file;
+      }
+      channel.close();
+    }
+    return FileChannel.open(path, StandardOpenOption.READ);
+  }
+
+  /** By what the system knows the folder. */
+  Object key() {
+    return key;
   }
 
   /** Ends one use; the last one takes the lock away. */

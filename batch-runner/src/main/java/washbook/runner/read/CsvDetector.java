@@ -9,9 +9,9 @@ import java.nio.charset.Charset;
 import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import washbook.runner.file.ReadFile;
 import washbook.runner.file.UnusableFileException;
 
 /**
@@ -41,7 +41,7 @@ public final class CsvDetector {
    */
   public static CsvDialect detect(Path file) throws IOException {
     byte[] head;
-    try (InputStream in = Files.newInputStream(file)) {
+    try (InputStream in = ReadFile.stream(file)) {
       head = in.readNBytes(HEAD);
     }
     int bom = 0;
@@ -123,7 +123,7 @@ public final class CsvDetector {
     ByteBuffer bytes = ByteBuffer.allocate(1 << 16);
     CharBuffer chars = CharBuffer.allocate(1 << 16);
     boolean valid = true;
-    try (InputStream in = Files.newInputStream(file)) {
+    try (InputStream in = ReadFile.stream(file)) {
       while (true) {
         int got =
             in.readNBytes(bytes.array(), bytes.position(), bytes.capacity() - bytes.position());

@@ -2,10 +2,10 @@ package washbook.runner.read;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import washbook.log.sheet.Grid;
+import washbook.runner.file.ReadFile;
 import washbook.runner.sheet.CompactGrid;
 import washbook.runner.sheet.SheetReader;
 import washbook.runner.sheet.Texts;
@@ -20,7 +20,7 @@ public final class CsvReader implements SheetReader {
   public List<Grid> read(Path file) throws IOException {
     CsvDialect dialect = CsvDetector.detect(file);
     CompactGrid grid = new CompactGrid(sheetName(file), new Texts());
-    try (InputStream in = Files.newInputStream(file)) {
+    try (InputStream in = ReadFile.stream(file)) {
       in.skipNBytes(dialect.prefixLength());
       CsvScanner scanner = new CsvScanner(in, dialect.charset(), dialect.separator());
       for (int row = 0; scanner.next(); row++) {

@@ -1,14 +1,13 @@
 package washbook.runner.read;
 
 import java.io.ByteArrayInputStream;
-import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.apache.poi.poifs.filesystem.DirectoryNode;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
+import washbook.runner.file.ReadFile;
 import washbook.runner.file.UnusableFileException;
 
 /**
@@ -39,7 +38,8 @@ public final class XlsFile {
    */
   public static <T> T with(Path file, Work<T> work) throws IOException {
     check(file);
-    try (POIFSFileSystem files = new POIFSFileSystem(file.toFile(), true)) {
+    try (ReadFile open = ReadFile.open(file);
+        POIFSFileSystem files = new POIFSFileSystem(open.channel().position(0), true, false)) {
       checkStreams(files.getRoot());
       byte[] stream = stream(files);
       byte[] whole = XlsMissingRecords.added(stream);
@@ -60,7 +60,7 @@ public final class XlsFile {
 
   /** Works on a copy in memory whose workbook has another stream. */
   private static <T> T apply(Path file, byte[] stream, Work<T> work) throws IOException {
-    try (InputStream in = Files.newInputStream(file);
+    try (InputStream in = ReadFile.stream(file);
         POIFSFileSystem copy = new POIFSFileSystem(in)) {
       String name =
           copy.getRoot().getEntryNames().stream()
@@ -79,12 +79,13 @@ public final class XlsFile {
   }
 
   private static void check(Path path) throws IOException {
-    File file = path.toFile();
-    if (file.length() > LARGEST) {
-      throw new UnusableFileException("The file is larger than any .xls workbook.");
+    try (ReadFile file = ReadFile.open(path)) {
+      if (file.channel().size() > LARGEST) {
+        throw new UnusableFileException("The file is larger than any .xls workbook.");
+      }
     }
     byte[] start;
-    try (InputStream in = Files.newInputStream(path)) {
+    try (InputStream in = ReadFile.stream(path)) {
       start = in.readNBytes(8);
     }
     if (start.length >= 4 && start[0] == 'P' && start[1] == 'K') {

@@ -1,15 +1,17 @@
 package washbook.runner.report;
 
+import java.io.BufferedReader;
 import java.io.BufferedWriter;
 import java.io.Closeable;
 import java.io.IOException;
+import java.io.InputStreamReader;
 import java.io.OutputStreamWriter;
 import java.io.Reader;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
+import washbook.runner.file.ReadFile;
 import washbook.runner.file.UnfinishedFile;
 import washbook.runner.file.WrittenFile;
 
@@ -57,7 +59,9 @@ final class PendingFile implements Closeable {
   /** Ends the writing and opens what was written, for a file that is part of another. */
   Reader reread() throws IOException {
     writer.close();
-    return Files.newBufferedReader(pending.path());
+    return new BufferedReader(
+        new InputStreamReader(
+            ReadFile.stream(pending.path()), StandardCharsets.UTF_8.newDecoder()));
   }
 
   void finish() throws IOException {

@@ -1,11 +1,7 @@
 package washbook.runner.run;
 
 import java.io.IOException;
-import java.io.OutputStream;
-import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import washbook.log.Understanding;
@@ -18,6 +14,7 @@ import washbook.log.understand.ChartsSheet;
 import washbook.runner.FileFormat;
 import washbook.runner.file.UnfinishedFile;
 import washbook.runner.file.UnusableFileException;
+import washbook.runner.file.WrittenFile;
 import washbook.runner.language.Wording;
 import washbook.runner.report.FileReport;
 
@@ -51,17 +48,17 @@ final class ChartsWanted {
   }
 
   /** The columns and, where that can be done, the sheet with charts. */
-  void write(FileFormat format, Path source, List<SheetPatch> patches, Path target)
+  void write(FileFormat format, SafeReplace.Job job, List<SheetPatch> patches, Path target)
       throws IOException {
     if (!curves.isEmpty()) {
       leftOut = reasonAgainst(format);
     }
     if (curves.isEmpty() || !leftOut.isEmpty()) {
-      format.writer().write(source, patches, target);
+      format.writer().write(job.source(), patches, target);
       return;
     }
-    try (UnfinishedFile filled = UnfinishedFile.beside(target)) {
-      format.writer().write(source, patches, filled.path());
+    try (UnfinishedFile filled = UnfinishedFile.beside(job.root(), job.target())) {
+      format.writer().write(job.source(), patches, filled.path());
       filled.check();
       addCharts(format, filled.path(), target);
     }
@@ -72,16 +69,7 @@ final class ChartsWanted {
       format.charts().orElseThrow().write(filled, curves, isThere, target);
     } catch (UnusableFileException e) {
       leftOut = e.getMessage();
-      // Into the very file: one in its place would be another, which SafeReplace refuses.
-      try (OutputStream out =
-          Files.newOutputStream(
-              target,
-              StandardOpenOption.WRITE,
-              StandardOpenOption.CREATE,
-              StandardOpenOption.TRUNCATE_EXISTING,
-              LinkOption.NOFOLLOW_LINKS)) {
-        Files.copy(filled, out);
-      }
+      WrittenFile.copy(filled, target);
     }
   }
 

@@ -2,6 +2,7 @@ package washbook.runner.run;
 
 import com.google.gson.JsonElement;
 import java.io.IOException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -13,7 +14,9 @@ import washbook.log.sheet.Grid;
 import washbook.log.sheet.SheetPatch;
 import washbook.runner.FileFormat;
 import washbook.runner.FileFormats;
+import washbook.runner.file.FileIdentity;
 import washbook.runner.file.ResultFolder;
+import washbook.runner.file.SourceFile;
 import washbook.runner.file.UnusableFileException;
 import washbook.runner.report.FileReport;
 import washbook.runner.report.FileReport.Refusal;
@@ -70,7 +73,23 @@ public final class FileFiller implements FolderRun.Work<FileResult> {
   }
 
   private FolderRun.Made<FileResult> read(WorkItem item) throws IOException {
-    FileStamp before = FileStamp.of(item.file());
+    if (!job.destination().inPlace() || job.dryRun()) {
+      return read(item, null);
+    }
+    try (SourceFile held = SourceFile.open(item.within(), item.file())) {
+      return read(item, held);
+    } catch (FileSystemException failure) {
+      throw Failure.named(failure, item.file(), item.file());
+    }
+  }
+
+  /**
+   * Reads and writes.
+   *
+   * @param held the file, open, where it is to be replaced
+   */
+  private FolderRun.Made<FileResult> read(WorkItem item, SourceFile held) throws IOException {
+    SafeReplace.Job to = destined(item, held);
     FileFormat format = FileFormats.of(item.file());
     List<SheetPatch> patches = new ArrayList<>();
     SheetFiller filler = job.filler().beside(item.file());
@@ -95,7 +114,7 @@ public final class FileFiller implements FolderRun.Work<FileResult> {
         throw UnusableFileException.of("write.valuesOnly", format.name());
       }
       try {
-        PendingResult result = write(item, before, format, patches, charts);
+        PendingResult result = write(to, format, patches, charts);
         FileReport told = charts == null ? done : charts.mentionedIn(done);
         return new FolderRun.Made<>(new FileResult(told, item.target(), result.changes()), result);
       } catch (IOException | RuntimeException | OutOfMemoryError failure) {
@@ -121,33 +140,41 @@ public final class FileFiller implements FolderRun.Work<FileResult> {
     return filling.patch();
   }
 
-  private PendingResult write(
-      WorkItem item,
-      FileStamp before,
-      FileFormat format,
-      List<SheetPatch> patches,
-      ChartsWanted charts)
-      throws IOException {
-    Path folder = item.target().toAbsolutePath().getParent();
-    Path root = absolute(job.destination().folder());
-    ResultFolder.make(root, folder);
-    return SafeReplace.prepare(
-        root,
+  private SafeReplace.Job destined(WorkItem item, SourceFile held) throws IOException {
+    Path out = job.destination().folder();
+    Path root = out != null ? out : item.within();
+    return new SafeReplace.Job(
+        root == null ? null : root.toAbsolutePath(),
         item.file(),
-        before,
+        FileStamp.of(item.file()),
+        held == null ? null : held.key(),
+        out != null ? null : FileIdentity.key(folder(item.target())),
         item.target(),
-        job.destination().backup(),
+        job.destination().backup());
+  }
+
+  private PendingResult write(
+      SafeReplace.Job to, FileFormat format, List<SheetPatch> patches, ChartsWanted charts)
+      throws IOException {
+    if (job.destination().inPlace() && to.key() == null) {
+      throw UnusableFileException.of("write.link", UnusableFileException.quoted(to.target()));
+    }
+    if (job.destination().folder() != null) {
+      ResultFolder.make(to.root(), folder(to.target()));
+    }
+    return SafeReplace.prepare(
+        to,
         unfinished -> {
           if (charts == null) {
-            format.writer().write(item.file(), patches, unfinished);
+            format.writer().write(to.source(), patches, unfinished);
           } else {
-            charts.write(format, item.file(), patches, unfinished);
+            charts.write(format, to, patches, unfinished);
           }
         },
         unfinished -> {
           ReadBack.check(format, unfinished, patches);
           if (job.destination().replacesOnlyOurs()) {
-            ReadBack.checkReplaced(format, unfinished, item.target());
+            ReadBack.checkReplaced(format, unfinished, to.target(), older -> false);
           }
           if (charts != null) {
             charts.check(format, unfinished);
@@ -159,7 +186,7 @@ public final class FileFiller implements FolderRun.Work<FileResult> {
     return map == null ? null : map.getFileName().toString();
   }
 
-  private static Path absolute(Path folder) {
-    return folder == null ? null : folder.toAbsolutePath();
+  private static Path folder(Path target) {
+    return target.toAbsolutePath().getParent();
   }
 }

@@ -46,7 +46,7 @@ public final class FileList {
       if (Files.isDirectory(path)) {
         list.walk(path);
       } else if (Files.isRegularFile(path)) {
-        list.add(path, path.getFileName());
+        list.add(path, path.getFileName(), null);
       } else if (Files.exists(path)) {
         list.refuse(path, list.reason("given.notPlain"));
       } else if (Files.isSymbolicLink(path)) {
@@ -68,7 +68,7 @@ public final class FileList {
           new FolderWalk(
               root,
               destination.folder(),
-              file -> add(folder.resolve(root.relativize(file)), root.relativize(file)),
+              file -> add(folder.resolve(root.relativize(file)), root.relativize(file), folder),
               (file, failure) ->
                   refuse(folder.resolve(root.relativize(file)), Failure.reason(failure, language)));
       Files.walkFileTree(root, walk);
@@ -77,7 +77,7 @@ public final class FileList {
     }
   }
 
-  private void add(Path file, Path inFolder) {
+  private void add(Path file, Path inFolder, Path within) {
     FileIdentity identity = FileIdentity.of(file);
     if (!seen.add(identity)) {
       return;
@@ -88,7 +88,7 @@ public final class FileList {
     }
     try {
       Path target = destination.of(file, inFolder);
-      keep(new WorkItem(file, shown(file), target, null), inFolder);
+      keep(new WorkItem(file, shown(file), target, within, null), inFolder);
     } catch (InvalidPathException unspeakable) {
       refuse(file, reason("given.name"));
     }

@@ -27,7 +27,10 @@ public record FileStamp(long size, long modified) {
 
   /** The stamp of a file as it is now. */
   public static FileStamp of(Path file) throws IOException {
-    BasicFileAttributes attributes = Files.readAttributes(file, BasicFileAttributes.class);
+    return of(Files.readAttributes(file, BasicFileAttributes.class));
+  }
+
+  static FileStamp of(BasicFileAttributes attributes) {
     return new FileStamp(attributes.size(), attributes.lastModifiedTime().to(TimeUnit.NANOSECONDS));
   }
 

@@ -12,6 +12,7 @@ import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -103,7 +104,13 @@ public final class Journal implements Closeable {
       journal.index(head, kept);
       JournalPlace.removeOld(file);
       return journal;
-    } catch (IOException | RuntimeException failure) {
+    } catch (InUse | FileSystemException known) {
+      lock.close();
+      throw known;
+    } catch (IOException unnamed) {
+      lock.close();
+      throw new FileSystemException(file.toString(), null, unnamed.getMessage());
+    } catch (RuntimeException failure) {
       lock.close();
       throw failure;
     }

@@ -14,18 +14,41 @@ import washbook.runner.file.UnusableFileException;
 final class Ownership {
   private Ownership() {}
 
+  /** Gives those of a file on, links followed, as far as that is allowed. */
+  static void give(Path from, UnfinishedFile to) throws IOException {
+    if (to.permissions() != null) {
+      give(
+          Files.readAttributes(from, PosixFileAttributes.class),
+          !of(from).equals(of(to)),
+          to,
+          false);
+    }
+  }
+
   /**
-   * Gives them on.
+   * Gives those of a file in the folder of the other on.
    *
-   * @param needed whether the file is no good without the same owner and group
+   * @param key by what the system knows the file whose they are
+   * @param needed whether the other is no good without the same owner and group
    */
-  static void give(Path from, UnfinishedFile to, boolean needed) throws IOException {
-    PosixFileAttributeView view = to.permissions();
-    if (view == null) {
+  static void give(Path from, Object key, UnfinishedFile to, boolean needed) throws IOException {
+    if (to.permissions() == null) {
       return;
     }
-    PosixFileAttributes given = Files.readAttributes(from, PosixFileAttributes.class);
-    if (!of(from).equals(of(to.path(), LinkOption.NOFOLLOW_LINKS))) {
+    PosixFileAttributes given =
+        Files.readAttributes(from, PosixFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
+    Map<String, Object> user = of(from, LinkOption.NOFOLLOW_LINKS);
+    if (key == null || !key.equals(given.fileKey()) || !key.equals(to.keyBeside(from))) {
+      throw UnusableFileException.of("write.changed");
+    }
+    give(given, !user.equals(of(to)), to, needed);
+  }
+
+  private static void give(
+      PosixFileAttributes given, boolean differs, UnfinishedFile to, boolean needed)
+      throws IOException {
+    if (differs) {
+      PosixFileAttributeView view = to.permissions();
       Failure.ignoring(() -> view.setGroup(given.group()));
       Failure.ignoring(() -> view.setOwner(given.owner()));
       PosixFileAttributes has = view.readAttributes();
@@ -37,6 +60,11 @@ final class Ownership {
       }
     }
     to.permit(given.permissions(), needed);
+  }
+
+  private static Map<String, Object> of(UnfinishedFile file) throws IOException {
+    Path exact = file.descriptor();
+    return exact != null ? of(exact) : of(file.path(), LinkOption.NOFOLLOW_LINKS);
   }
 
   /** User and group by number: looking up their names takes longer than all the rest. */

@@ -9,10 +9,8 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.attribute.BasicFileAttributeView;
-import java.nio.file.attribute.BasicFileAttributes;
+import java.nio.file.attribute.FileTime;
 import java.util.Set;
-import washbook.runner.file.FileIdentity;
 import washbook.runner.file.UnfinishedFile;
 import washbook.runner.file.UnusableFileException;
 import washbook.runner.file.WrittenFile;
@@ -22,33 +20,20 @@ import washbook.runner.file.WrittenFile;
  * results each: {@link #force}, {@link #keep}, folders forced, {@link #place}, folders forced.
  */
 public final class PendingResult implements Closeable {
-  private final Path source;
-  private final FileStamp before;
+  private final SafeReplace.Job job;
   private final Path target;
-  private final boolean keepsOld;
   private final UnfinishedFile result;
   private final FileStamp stamp;
   private UnfinishedFile copy;
   private Path kept;
 
   /**
-   * @param source the file that it was made from
-   * @param before its stamp when reading began
-   * @param keepsOld whether the file in its place is kept under another name
    * @param result null when the file in its place has the same bytes already
    * @param stamp that of the file with the result
    */
-  PendingResult(
-      Path source,
-      FileStamp before,
-      Path target,
-      boolean keepsOld,
-      UnfinishedFile result,
-      FileStamp stamp) {
-    this.source = source;
-    this.before = before;
-    this.target = target;
-    this.keepsOld = keepsOld;
+  PendingResult(SafeReplace.Job job, UnfinishedFile result, FileStamp stamp) {
+    this.job = job;
+    this.target = job.target();
     this.result = result;
     this.stamp = stamp;
   }
@@ -79,19 +64,17 @@ public final class PendingResult implements Closeable {
   /** Puts the result on the disk, and a copy of the file that it replaces. */
   void force() throws IOException {
     result.force();
-    if (keepsOld && Files.exists(target)) {
-      copy = UnfinishedFile.beside(target);
-      BasicFileAttributes old = Files.readAttributes(target, BasicFileAttributes.class);
-      try (InputStream in = Files.newInputStream(target, LinkOption.NOFOLLOW_LINKS);
+    Object old = job.keepsOld() ? result.keyBeside(target) : null;
+    if (old != null) {
+      copy = UnfinishedFile.beside(job.root(), target);
+      FileTime changed = Files.getLastModifiedTime(target, LinkOption.NOFOLLOW_LINKS);
+      try (InputStream in = copy.readBeside(target);
           OutputStream out = WrittenFile.stream(copy.path())) {
         in.transferTo(out);
       }
       copy.check();
-      Ownership.give(target, copy, false);
-      BasicFileAttributeView times =
-          Files.getFileAttributeView(
-              copy.path(), BasicFileAttributeView.class, LinkOption.NOFOLLOW_LINKS);
-      Failure.ignoring(() -> times.setTimes(old.lastModifiedTime(), null, null));
+      Ownership.give(target, old, copy, false);
+      Failure.ignoring(() -> copy.setModified(changed));
       copy.force();
     }
   }
@@ -102,7 +85,7 @@ public final class PendingResult implements Closeable {
       String mark = Destination.BACKUP_MARK + (i == 1 ? "" : Integer.toString(i));
       Path free = target.resolveSibling(target.getFileName() + mark);
       try {
-        if (isSame(free)) {
+        if (copy.keyBeside(free) != null && copy.hasBytesOf(free)) {
           // An earlier run was ended after it had kept it.
           copy.close();
           return;
@@ -117,11 +100,6 @@ public final class PendingResult implements Closeable {
     }
   }
 
-  private boolean isSame(Path other) throws IOException {
-    return Files.isRegularFile(other, LinkOption.NOFOLLOW_LINKS)
-        && Files.mismatch(other, copy.path()) == -1;
-  }
-
   /**
    * Looks a last time and takes the place.
    *
@@ -130,10 +108,11 @@ public final class PendingResult implements Closeable {
   void place(Set<Object> placed) throws IOException {
     try {
       SafeReplace.refuseWhereUnsafe(target);
-      if (!FileStamp.of(source).equals(before)) {
+      Object there = result.keyBeside(target);
+      boolean same = job.key() == null || job.key().equals(there);
+      if (!same || !FileStamp.of(job.source()).equals(job.before())) {
         throw UnusableFileException.of("write.changed");
       }
-      Object there = FileIdentity.key(target);
       if (there != null && placed.contains(there)) {
         throw UnusableFileException.of("write.twice", UnusableFileException.quoted(target));
       }
@@ -151,7 +130,7 @@ public final class PendingResult implements Closeable {
   /** The file was not replaced, so that there is nothing to keep. */
   private void forgetBackup() {
     if (kept != null) {
-      Failure.ignoring(() -> Files.deleteIfExists(kept));
+      Failure.ignoring(() -> copy.takeBack(kept));
     }
   }
 

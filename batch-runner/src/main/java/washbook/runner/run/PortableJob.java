@@ -2,7 +2,10 @@ package washbook.runner.run;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import washbook.runner.FileFormat;
 import washbook.runner.FileFormats;
+import washbook.runner.file.FileIdentity;
+import washbook.runner.file.SourceFile;
 import washbook.runner.file.UnusableFileException;
 import washbook.runner.sheet.PortableResult;
 import washbook.runner.sheet.PortableWriter;
@@ -20,27 +23,44 @@ public final class PortableJob {
    */
   public record Done(Path target, PortableResult result) {}
 
-  /** A copy NAME.portable.EXT unless {@code inPlace}; no file when no call can be replaced. */
-  public static Done run(Path file, boolean inPlace, boolean backup) throws IOException {
+  /**
+   * A copy NAME.portable.EXT unless in place; no file when no call can be replaced.
+   *
+   * @param to whether in place, with a backup, over a file that is no copy of ours
+   */
+  public static Done run(Path file, Destination to) throws IOException {
+    if (!to.inPlace()) {
+      return run(file, to, null);
+    }
+    try (SourceFile held = SourceFile.open(null, file)) {
+      return run(file, to, held);
+    }
+  }
+
+  private static Done run(Path file, Destination to, SourceFile held) throws IOException {
     FileStamp before = FileStamp.of(file);
+    Object folder = FileIdentity.key(file.toAbsolutePath().getParent());
+    FileFormat format = FileFormats.of(file);
     PortableWriter writer =
-        FileFormats.of(file)
-            .portable()
-            .orElseThrow(() -> UnusableFileException.of("write.packOnly"));
+        format.portable().orElseThrow(() -> UnusableFileException.of("write.packOnly"));
     PortableResult result = writer.inspect(file);
     if (result.formulas() == 0) {
       return new Done(null, result);
     }
-    Path target = inPlace ? file : beside(file);
+    Path target = to.inPlace() ? file : beside(file);
+    if (to.inPlace() && held == null) {
+      throw UnusableFileException.of("write.link", UnusableFileException.quoted(target));
+    }
+    Object key = held == null ? null : held.key();
     SafeReplace.put(
-        file,
-        before,
-        target,
-        backup,
+        new SafeReplace.Job(null, file, before, key, folder, target, to.backup()),
         path -> writer.write(file, path),
         path -> {
           checkReadable(file, path);
           check(writer.inspect(path), result);
+          if (to.replacesOnlyOurs()) {
+            ReadBack.checkReplaced(format, path, target, older -> writer.isEarlier(file, older));
+          }
         });
     return new Done(target, result);
   }

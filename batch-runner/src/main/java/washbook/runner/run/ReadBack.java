@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +16,7 @@ import washbook.log.sheet.SheetPatch;
 import washbook.runner.FileFormat;
 import washbook.runner.archive.Archive;
 import washbook.runner.archive.Part;
+import washbook.runner.file.ReadFile;
 import washbook.runner.file.UnusableFileException;
 
 /** Opens a file of ours again and looks whether it holds what we put there. */
@@ -35,18 +37,43 @@ final class ReadBack {
     }
   }
 
+  /** Tells whether a file is a result of ours by more than its columns. */
+  @FunctionalInterface
+  interface Sign {
+    boolean isIn(Path file) throws IOException;
+  }
+
   /** Refuses to put a result over a file, other than it, in which nothing is ours. */
-  static void checkReplaced(FileFormat format, Path written, Path target) throws IOException {
+  static void checkReplaced(FileFormat format, Path written, Path target, Sign sign)
+      throws IOException {
     boolean loses =
-        Files.isRegularFile(target)
-            && Files.size(target) > 0
-            && Files.mismatch(written, target) != -1;
-    if (loses && !isResult(format, target)) {
-      throw new UnusableFileException(
-          "'"
-              + target
-              + "' is there already and is no result of this program; move it away or give fill"
-              + " --overwrite.");
+        Files.isRegularFile(target) && Files.size(target) > 0 && !isSame(written, target);
+    if (loses && !isResult(format, target) && !has(sign, target)) {
+      throw UnusableFileException.of("write.noResult", UnusableFileException.quoted(target));
+    }
+  }
+
+  private static boolean isSame(Path written, Path target) throws IOException {
+    try (InputStream ours = ReadFile.stream(written);
+        InputStream theirs = ReadFile.stream(target)) {
+      byte[] one = new byte[1 << 15];
+      byte[] other = new byte[1 << 15];
+      for (int count = 1; count > 0; ) {
+        count = ours.readNBytes(one, 0, one.length);
+        int there = theirs.readNBytes(other, 0, other.length);
+        if (count != there || !Arrays.equals(one, 0, count, other, 0, there)) {
+          return false;
+        }
+      }
+      return true;
+    }
+  }
+
+  private static boolean has(Sign sign, Path file) {
+    try {
+      return sign.isIn(file);
+    } catch (IOException | RuntimeException unreadable) {
+      return false;
     }
   }
 
@@ -77,7 +104,7 @@ final class ReadBack {
   }
 
   private static boolean isArchive(Path file) throws IOException {
-    try (InputStream in = Files.newInputStream(file)) {
+    try (InputStream in = ReadFile.stream(file)) {
       return in.read() == 'P' && in.read() == 'K';
     }
   }

@@ -25,18 +25,44 @@ final class SafeReplace {
     void run(Path path) throws IOException;
   }
 
+  /**
+   * What is made from what, and where it goes.
+   *
+   * @param root the folder that the user named, below which links are not followed; null for none
+   * @param source the file that the result is made from
+   * @param before its stamp when reading began
+   * @param key by what the system knows the file that was read, which alone may be replaced; null
+   *     where the result is another file
+   * @param folder by what the system knew the result's folder when reading began; null when it may
+   *     have been made since
+   * @param keepsOld whether an existing target is kept under another name
+   */
+  record Job(
+      Path root,
+      Path source,
+      FileStamp before,
+      Object key,
+      Object folder,
+      Path target,
+      boolean keepsOld) {}
+
   private SafeReplace() {}
 
-  /**
-   * Replaces or makes {@code target} at once.
-   *
-   * @return whether the target is another than before
-   */
+  /** Replaces or makes {@code target} at once. */
   static boolean put(
       Path source, FileStamp before, Path target, boolean backup, Step write, Step check)
       throws IOException {
+    return put(new Job(null, source, before, null, null, target, backup), write, check);
+  }
+
+  /**
+   * The same.
+   *
+   * @return whether the target is another than before
+   */
+  static boolean put(Job job, Step write, Step check) throws IOException {
     try (ResultGroup group = new ResultGroup()) {
-      PendingResult result = prepare(null, source, before, target, backup, write, check);
+      PendingResult result = prepare(job, write, check);
       Exception failure = group.place(List.of(result)).get(result);
       if (failure instanceof IOException known) {
         throw known;
@@ -48,35 +74,34 @@ final class SafeReplace {
     }
   }
 
-  /**
-   * Writes and checks what is to replace or become {@code target}.
-   *
-   * @param root the user's folder for results, below which links are not followed; null for none
-   * @param source the file that the result is made from
-   * @param before its stamp when reading began
-   * @param backup whether an existing target is kept under another name
-   */
-  static PendingResult prepare(
-      Path root, Path source, FileStamp before, Path target, boolean backup, Step write, Step check)
-      throws IOException {
+  /** Writes and checks what is to replace or become the target. */
+  static PendingResult prepare(Job job, Step write, Step check) throws IOException {
+    Path target = job.target();
     refuseWhereUnsafe(target);
-    UnfinishedFile unfinished = UnfinishedFile.beside(root, target);
+    UnfinishedFile unfinished = UnfinishedFile.beside(job.root(), target);
     PendingResult result = null;
     try {
+      unfinished.checkFolder(job.folder());
       write.run(unfinished.path());
       unfinished.check();
       check.run(unfinished.path());
-      boolean replaces = Files.exists(target);
-      Ownership.give(replaces ? target : source, unfinished, replaces);
-      if (!FileStamp.of(source).equals(before)) {
+      Object old = unfinished.keyBeside(target);
+      if (job.key() != null && !job.key().equals(old)) {
+        FileStamp.of(job.source());
         throw UnusableFileException.of("write.changed");
       }
-      FileStamp old = replaces ? FileStamp.of(target) : null;
+      if (old != null) {
+        Ownership.give(target, old, unfinished, true);
+      } else {
+        Ownership.give(job.source(), unfinished);
+      }
+      if (!FileStamp.of(job.source()).equals(job.before())) {
+        throw UnusableFileException.of("write.changed");
+      }
       result =
-          replaces && Files.mismatch(unfinished.path(), target) == -1
-              ? new PendingResult(source, before, target, false, null, old)
-              : new PendingResult(
-                  source, before, target, backup, unfinished, FileStamp.of(unfinished.path()));
+          old != null && unfinished.hasBytesOf(target)
+              ? new PendingResult(job, null, FileStamp.of(target))
+              : new PendingResult(job, unfinished, FileStamp.of(unfinished.attributes()));
       return result;
     } catch (FileSystemException failure) {
       throw Failure.named(failure, unfinished.path(), target);

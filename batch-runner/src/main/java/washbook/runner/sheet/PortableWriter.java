@@ -12,4 +12,10 @@ public interface PortableWriter {
    * Writes a copy of {@code source} to {@code target}; the same file when there is nothing to do.
    */
   PortableResult write(Path source, Path target) throws IOException;
+
+  /**
+   * Whether another workbook holds a formula that {@link #write} puts into copies of {@code
+   * source}, perhaps in another cell, so that it is such a copy made earlier.
+   */
+  boolean isEarlier(Path source, Path other) throws IOException;
 }

@@ -3,7 +3,6 @@ package washbook.runner.write;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -14,6 +13,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import washbook.log.sheet.ColumnPatch;
 import washbook.log.sheet.SheetPatch;
+import washbook.runner.file.ReadFile;
 import washbook.runner.file.UnusableFileException;
 import washbook.runner.file.WrittenFile;
 import washbook.runner.read.CsvDetector;
@@ -39,7 +39,7 @@ public final class CsvWriter implements SheetWriter {
     List<ColumnPatch> columns = new ArrayList<>();
     patches.forEach(patch -> columns.addAll(patch.columns()));
     columns.sort(Comparator.comparingInt(ColumnPatch::column));
-    try (InputStream in = Files.newInputStream(source);
+    try (InputStream in = ReadFile.stream(source);
         OutputStream out = WrittenFile.stream(target)) {
       out.write(in.readNBytes(dialect.prefixLength()));
       CsvScanner scanner = new CsvScanner(in, dialect.charset(), dialect.separator());

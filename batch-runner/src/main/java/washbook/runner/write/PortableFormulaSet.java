@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import washbook.functions.Answer;
 import washbook.functions.portable.FormulaRewriter;
 import washbook.functions.portable.FormulaRewriter.Rewritten;
@@ -75,6 +76,19 @@ final class PortableFormulaSet {
     return Optional.ofNullable(cells.get(place))
         .filter(FormulaCell::isChanged)
         .map(FormulaCell::text);
+  }
+
+  /** The formulas that take the place of others, without the cells that they name. */
+  Set<String> shapes() {
+    return cells.values().stream()
+        .filter(FormulaCell::isChanged)
+        .map(cell -> shape(cell.text()))
+        .collect(Collectors.toSet());
+  }
+
+  /** A formula without the cells that it names. */
+  static String shape(String formula) {
+    return CELL.matcher(formula).replaceAll("#");
   }
 
   /** Puts the portable formula in where there is one for the cell. */

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import washbook.functions.Numbers;
 import washbook.functions.portable.FormulaRewriter;
 import washbook.functions.portable.FormulaSyntax;
@@ -52,6 +53,30 @@ public final class PortableOds implements PortableWriter {
     try (Archive archive = Archive.open(source)) {
       return find(archive, new HashMap<>()).result();
     }
+  }
+
+  @Override
+  public boolean isEarlier(Path source, Path other) throws IOException {
+    Set<String> shapes;
+    try (Archive archive = Archive.open(source)) {
+      shapes = find(archive, new HashMap<>()).shapes();
+    }
+    boolean[] holds = new boolean[1];
+    try (Archive archive = Archive.open(other)) {
+      Part content = content(archive);
+      try (InputStream in = archive.read(content)) {
+        new OdsFormulaCells(new XmlScanner(in, content.name(), content.size()))
+            .visitAll(cell -> holds[0] |= isOneOf(shapes, cell.attribute("table:formula")));
+      }
+    }
+    return holds[0];
+  }
+
+  private static boolean isOneOf(Set<String> shapes, String formula) {
+    return formula != null
+        && formula.startsWith(OdsFormulaCells.PREFIX)
+        && shapes.contains(
+            PortableFormulaSet.shape(formula.substring(OdsFormulaCells.PREFIX.length())));
   }
 
   private static Part content(Archive archive) throws IOException {

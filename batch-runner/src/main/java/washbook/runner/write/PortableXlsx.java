@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import washbook.functions.portable.FormulaShift;
 import washbook.functions.portable.FormulaSyntax;
 import washbook.log.sheet.Grid;
@@ -56,6 +57,25 @@ public final class PortableXlsx implements PortableWriter {
     try (XlsxPackage workbook = XlsxPackage.open(source)) {
       return find(workbook).result();
     }
+  }
+
+  @Override
+  public boolean isEarlier(Path source, Path other) throws IOException {
+    Set<String> shapes;
+    try (XlsxPackage workbook = XlsxPackage.open(source)) {
+      shapes = find(workbook).shapes();
+    }
+    boolean[] holds = new boolean[1];
+    try (XlsxPackage workbook = XlsxPackage.open(other)) {
+      for (XlsxPackage.Sheet sheet : workbook.sheets()) {
+        try (InputStream in = workbook.archive().read(sheet.part())) {
+          new XlsxFormulaCells(new XmlScanner(in, sheet.part().name(), sheet.part().size()))
+              .visitAll(
+                  cell -> holds[0] |= shapes.contains(PortableFormulaSet.shape(cell.formula())));
+        }
+      }
+    }
+    return holds[0];
   }
 
   private static PortableFormulaSet find(XlsxPackage workbook) throws IOException {

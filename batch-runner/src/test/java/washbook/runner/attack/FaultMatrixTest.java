@@ -37,6 +37,9 @@ final class FaultMatrixTest {
     "--threads",
     "1"
   };
+  private static final String[] IN_PLACE_ALONE = {
+    "fill", "logs", "--in-place", "--journal", "j.jsonl", "--continue", "--report", "r.json"
+  };
   private static final String[] OUT = {
     "fill", "logs", "--out", "out", "--journal", "j.jsonl", "--continue", "--report", "r.json"
   };
@@ -77,6 +80,11 @@ final class FaultMatrixTest {
   }
 
   @Test
+  void killedAtAnyCallAnInPlaceRunWithoutBackupsLosesNothing() throws Exception {
+    matrix(Map.of("kill", 0), IN_PLACE_ALONE, Math.min(Attack.MOMENTS, 2));
+  }
+
+  @Test
   void killedAtAnyCallARunIntoAFolderChangesNoInput() throws Exception {
     matrix(Map.of("kill", 0), OUT, Attack.MOMENTS);
   }
@@ -94,6 +102,11 @@ final class FaultMatrixTest {
   @Test
   void anErrorAtAnyCallOfAnInPlaceRunLosesNothing() throws Exception {
     errors(IN_PLACE);
+  }
+
+  @Test
+  void anErrorAtAnyCallOfAnInPlaceRunWithoutBackupsLosesNothing() throws Exception {
+    errors(IN_PLACE_ALONE);
   }
 
   @Test
@@ -172,11 +185,12 @@ final class FaultMatrixTest {
     }
     assertTrue(!ended.said().contains("Exception"), ended.said());
     boolean inPlace = command[2].equals("--in-place");
-    nothingIsLost(inPlace);
+    boolean backup = List.of(command).contains("--backup");
+    nothingIsLost(inPlace, backup);
     reportsAreWhole();
     Attack.Ended again = runner.run(0, 1, command);
     assertEquals(0, again.code(), "the next run: " + again.said());
-    complete(inPlace, command);
+    complete(inPlace, backup, command);
   }
 
   private void reset() throws IOException {
@@ -188,7 +202,7 @@ final class FaultMatrixTest {
     }
   }
 
-  private void nothingIsLost(boolean inPlace) throws IOException {
+  private void nothingIsLost(boolean inPlace, boolean backup) throws IOException {
     Map<String, byte[]> logs = Attack.contents(here.resolve("logs"));
     for (String name : old.keySet()) {
       byte[] now = logs.get(name);
@@ -196,7 +210,7 @@ final class FaultMatrixTest {
       boolean isNew = Arrays.equals(now, filled.get(name));
       assertTrue(isOld || (inPlace && isNew), name + " is neither old nor new");
       byte[] kept = logs.get(name + ".bak");
-      assertTrue(!inPlace || isOld || Arrays.equals(kept, old.get(name)), name + " has no backup");
+      assertTrue(!backup || isOld || Arrays.equals(kept, old.get(name)), name + " has no backup");
       assertTrue(kept == null || Arrays.equals(kept, old.get(name)), name + ".bak is not whole");
     }
     for (Map.Entry<String, byte[]> result : Attack.contents(here.resolve("out")).entrySet()) {
@@ -216,7 +230,7 @@ final class FaultMatrixTest {
     }
   }
 
-  private void complete(boolean inPlace, String[] command) throws IOException {
+  private void complete(boolean inPlace, boolean backup, String[] command) throws IOException {
     Map<String, byte[]> results = Attack.contents(here.resolve(inPlace ? "logs" : "out"));
     for (String name : filled.keySet()) {
       assertTrue(Arrays.equals(filled.get(name), results.get(name)), name + " is not filled");
@@ -224,11 +238,13 @@ final class FaultMatrixTest {
     List<String> expected = new ArrayList<>();
     for (String name : old.keySet()) {
       expected.add("logs/" + name);
-      expected.add(inPlace ? "logs/" + name + ".bak" : "out/" + name);
+      if (backup || !inPlace) {
+        expected.add(inPlace ? "logs/" + name + ".bak" : "out/" + name);
+      }
     }
     expected.addAll(List.of("j.jsonl", "j.jsonl.lock"));
     if (command[0].equals("fill")) {
-      expected.add(inPlace ? "r.html" : "r.json");
+      expected.add(List.of(command).contains("r.html") ? "r.html" : "r.json");
     }
     Collections.sort(expected);
     assertEquals(expected, List.copyOf(Attack.contents(here).keySet()));

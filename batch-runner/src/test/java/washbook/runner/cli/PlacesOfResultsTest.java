@@ -47,6 +47,27 @@ final class PlacesOfResultsTest {
     assertEquals(ExitCode.USAGE, done.code(), done.out());
   }
 
+  @Test
+  void aReportNeverReplacesALogThatIsReadAlsoWhenItMayOverwrite() throws IOException {
+    Path log = logs.resolve("apple.csv");
+    Path link = Files.createSymbolicLink(logs.resolve("other.csv"), folder.resolve("real.csv"));
+    Path real = Files.writeString(folder.resolve("real.csv"), LOG);
+    for (Path report : List.of(log, real)) {
+      Cli done = fill("--report", report.toString(), "--overwrite");
+      assertEquals(ExitCode.USAGE, done.code(), done.out());
+      assertTrue(done.err().contains("is one of the files to read"), done.err());
+      assertEquals(LOG, Files.readString(report));
+      String[] audit = {"audit", logs.toString(), "--report", report.toString(), "--overwrite"};
+      assertEquals(ExitCode.USAGE, Cli.run(audit).code());
+      assertEquals(LOG, Files.readString(report));
+    }
+    Files.delete(link);
+    Files.delete(real);
+    Path report = logs.resolve("report.csv");
+    assertEquals(ExitCode.DONE, fill("--report", report.toString()).code());
+    assertEquals(ExitCode.DONE, fill("--report", report.toString()).code(), "an earlier report");
+  }
+
   /** As where another part of the job has put its result there while this one ran. */
   @Test
   void aReportLooksAgainBeforeItTakesItsPlace() throws IOException {

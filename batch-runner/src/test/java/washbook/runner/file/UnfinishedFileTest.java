@@ -4,10 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermission;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -59,6 +65,40 @@ final class UnfinishedFileTest {
       file.place();
     }
     assertEquals(List.of("plum.csv"), names(out.resolve("inner")));
+  }
+
+  /** Written, read and given permissions as it was made, whatever has its name by now. */
+  @Test
+  void aLinkInThePlaceOfAnUnfinishedFileLeadsNothingElsewhere() throws IOException {
+    Path victim = elsewhere.resolve("plum.csv");
+    Set<PosixFilePermission> owner = PosixFilePermissions.fromString("rw-------");
+    Files.setPosixFilePermissions(victim, owner);
+    for (boolean hard : List.of(false, true)) {
+      try (UnfinishedFile file = UnfinishedFile.beside(out.resolve("plum.csv"))) {
+        Path name;
+        try (Stream<Path> files = Files.list(out)) {
+          name = files.filter(f -> f.toString().endsWith(".csv")).findFirst().orElseThrow();
+        }
+        Files.delete(name);
+        if (hard) {
+          Files.createLink(name, victim);
+        } else {
+          Files.createSymbolicLink(name, victim);
+        }
+        try (OutputStream to = WrittenFile.stream(file.path())) {
+          to.write("ours".getBytes(StandardCharsets.UTF_8));
+        }
+        assertEquals(4, file.attributes().size());
+        try (InputStream in = ReadFile.stream(file.path())) {
+          assertEquals("ours", new String(in.readAllBytes(), StandardCharsets.UTF_8));
+        }
+        file.permit(PosixFilePermissions.fromString("rw-r--r--"), true);
+        assertThrows(FileSystemException.class, file::place);
+      }
+      assertEquals("precious", Files.readString(victim));
+      assertEquals(owner, Files.getPosixFilePermissions(victim));
+      assertEquals(List.of(), names(out));
+    }
   }
 
   private void place(Path target) throws IOException {

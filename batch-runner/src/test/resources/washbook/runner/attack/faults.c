@@ -53,7 +53,9 @@ static const char *of_fd(int fd, char *buffer) {
 }
 
 static const char *of_name(int dir, const char *name, char *buffer) {
+  int held;
   if (!name) return NULL;
+  if (sscanf(name, "/proc/self/fd/%d", &held) == 1) return of_fd(held, buffer);
   if (name[0] == '/') return name;
   char base[PATH_MAX];
   const char *found = dir == AT_FDCWD ? getcwd(base, sizeof base) : of_fd(dir, base);
@@ -212,6 +214,12 @@ int fchmod(int fd, mode_t mode) {
   REAL(int, fchmod, int, mode_t);
   char buffer[PATH_MAX];
   return here("fchmod", of_fd(fd, buffer)) ? fails() : real(fd, mode);
+}
+
+int chown(const char *name, uid_t user, gid_t group) {
+  REAL(int, chown, const char *, uid_t, gid_t);
+  char buffer[PATH_MAX];
+  return here("chown", of_name(AT_FDCWD, name, buffer)) ? fails() : real(name, user, group);
 }
 
 int fchown(int fd, uid_t user, gid_t group) {
