@@ -107,7 +107,13 @@ class CoursesTest {
    */
   @Test
   void daysToFinishAreRightAndTheirIntervalHonest() {
-    Tally all = finishes(MadeCourses.CHOSEN_ON, COURSES, Phase.FROM_FIRST_FALL_TO_95_PERCENT, Gaps.HALF_TO_TWO_DAYS, 30);
+    Tally all =
+        finishes(
+            MadeCourses.CHOSEN_ON,
+            COURSES,
+            Phase.FROM_FIRST_FALL_TO_95_PERCENT,
+            Gaps.HALF_TO_TWO_DAYS,
+            30);
     assertTrue(all.share(all.right) >= 0.78, "right: " + all.right + " of " + all.cases);
     assertHonest(all);
   }
@@ -115,7 +121,9 @@ class CoursesTest {
   /** The early part alone, where a wash has half its fall or more before it. */
   @Test
   void daysToFinishInTheEarlyPartAreRightLessOften() {
-    Tally all = finishes(MadeCourses.CHOSEN_ON, COURSES / 4, Phase.STATE_WORKING, Gaps.HALF_TO_TWO_DAYS, 31);
+    Tally all =
+        finishes(
+            MadeCourses.CHOSEN_ON, COURSES / 4, Phase.STATE_WORKING, Gaps.HALF_TO_TWO_DAYS, 31);
     assertTrue(all.share(all.right) >= 0.7, "right: " + all.right + " of " + all.cases);
     assertHonest(all);
   }
@@ -123,7 +131,12 @@ class CoursesTest {
   @Test
   void daysToFinishOfFamiliesHeldOutAreRightLessOftenAndTheirIntervalHonest() {
     Tally all =
-        finishes(MadeCourses.HELD_OUT, COURSES / 2, Phase.FROM_FIRST_FALL_TO_95_PERCENT, Gaps.HALF_TO_TWO_DAYS, 32);
+        finishes(
+            MadeCourses.HELD_OUT,
+            COURSES / 2,
+            Phase.FROM_FIRST_FALL_TO_95_PERCENT,
+            Gaps.HALF_TO_TWO_DAYS,
+            32);
     assertTrue(all.share(all.right) >= 0.65, "right: " + all.right + " of " + all.cases);
     assertHonest(all);
   }
@@ -147,7 +160,8 @@ class CoursesTest {
     assertTrue(held >= 0.6 && held <= 0.8, "held: " + held);
   }
 
-  private static Tally finishes(Collection<Family> families, int courses, Phase phase, Gaps gaps, int seed) {
+  private static Tally finishes(
+      Collection<Family> families, int courses, Phase phase, Gaps gaps, int seed) {
     Map<Family, Tally> tallies = new EnumMap<>(Family.class);
     MadeCourses.running(
         families,

@@ -8,8 +8,8 @@ import java.util.Random;
 import washbook.functions.ferment.Ferment.Family;
 
 /**
- * Many ferments of known kinds, each as probable as readings leave it: the share still to fall comes
- * from the library, start and end by regression, the end with what was expected of it.
+ * Many ferments of known kinds, each as probable as readings leave it: the share still to fall
+ * comes from the library, start and end by regression, the end with what was expected of it.
  */
 final class FermentLibrary {
   private static final double STEP = 0.04;

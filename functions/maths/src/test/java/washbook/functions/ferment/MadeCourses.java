@@ -77,14 +77,18 @@ final class MadeCourses {
 
   /** One moment in the phase of each of as many courses that run through. */
   static void running(
-      Collection<Family> families, int courses, Phase phase, Gaps gaps, int seed, Consumer<Moment> ask) {
+      Collection<Family> families,
+      int courses,
+      Phase phase,
+      Gaps gaps,
+      int seed,
+      Consumer<Moment> ask) {
     for (Family family : families) {
       Random random = new Random(1000L * seed + family.ordinal());
       for (int i = 0; i < courses / families.size(); i++) {
         double[] constants = constants(random);
         Ferment ferment = Ferment.make(family, false, new Oracle.Constants(constants));
-        GeneratedCourse whole =
-            GeneratedCourse.read(family, ferment, gaps, random);
+        GeneratedCourse whole = GeneratedCourse.read(family, ferment, gaps, random);
         List<GeneratedCourse> working = new ArrayList<>();
         for (int read = 1; read <= whole.times().size(); read++) {
           GeneratedCourse course = whole.upTo(read);

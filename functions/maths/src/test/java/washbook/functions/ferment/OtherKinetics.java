@@ -7,8 +7,8 @@ import washbook.functions.ferment.Ferment.Family;
 /**
  * Ferments by rate laws that neither the fit nor {@link Growth} uses, made to be held against the
  * finished fit: a full crop of yeast that wakes and starves (Michaelis and Menten, Biochem. Z. 49
- * (1913) 333, from memory), two sugars of which the first hinders the second, and a wash that its own
- * heat warms. Constants are invented.
+ * (1913) 333, from memory), two sugars of which the first hinders the second, and a wash that its
+ * own heat warms. Constants are invented.
  */
 final class OtherKinetics {
   private static final double STEP = 0.01;
