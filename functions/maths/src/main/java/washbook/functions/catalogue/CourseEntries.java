@@ -253,8 +253,9 @@ final class CourseEntries {
                       + " readings make them; the days given are those most likely right within 30 %"
                       + " or a day, and the end is where at most 2 points are left. On generated"
                       + " ferments between their first fall and 95 % of it, four of five were"
-                      + " right so; three of four in the early half, seven of ten of kinds of courses"
-                      + " that the fit was not chosen on. Two-phase, exponential and long-tailed"
+                      + " right so; three of four in the early half; of kinds of courses that the"
+                      + " fit was not chosen on seven to nine of ten by kind. Two-phase, exponential"
+                      + " and long-tailed"
                       + " ones take longer than it says: look at DAYSTOFINISHPLUSMINUS. 0 when"
                       + " it is done. Refuses what has not begun or is stuck, fewer than three"
                       + " readings, and readings that do not tell to within 4 days or four fifths.")

@@ -16,7 +16,10 @@ import org.apache.commons.math3.special.Erf;
 record Ferment(
     DoubleUnaryOperator truth, double planned, double end, double arrest, double length) {
 
-  /** How the course is made; those after LOGNORMAL by {@link Growth}. */
+  /**
+   * How the course is made: from MONOD to COLD_SNAP by {@link Growth}, the last three by {@link
+   * OtherKinetics}.
+   */
   enum Family {
     LOGISTIC,
     GOMPERTZ,
@@ -27,7 +30,10 @@ record Ferment(
     MONOD,
     COLD_NIGHTS,
     POOR_IN_NITROGEN,
-    COLD_SNAP
+    COLD_SNAP,
+    STARVED,
+    TWO_SUGARS,
+    SELF_HEATED
   }
 
   private static final double STEP = 0.01;
@@ -87,6 +93,7 @@ record Ferment(
         double spread = in(random, 0.3, 0.7);
         yield t -> 0.5 * Erf.erfc(Math.log(Math.max(1e-9, t) / middle) / spread / Math.sqrt(2));
       }
+      case STARVED, TWO_SUGARS, SELF_HEATED -> OtherKinetics.left(family, random);
       default -> {
         DoubleUnaryOperator course = Growth.course(family, original, end, random);
         yield t -> (course.applyAsDouble(t) - end) / (original - end);

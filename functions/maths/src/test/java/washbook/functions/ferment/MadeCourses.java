@@ -14,7 +14,15 @@ import washbook.functions.ferment.GeneratedCourse.Gaps;
 final class MadeCourses {
   /** Families on which the odds of the shapes and the spreads of the fit were chosen. */
   static final Set<Family> CHOSEN_ON =
-      EnumSet.complementOf(EnumSet.of(Family.LOGNORMAL, Family.COLD_SNAP));
+      EnumSet.of(
+          Family.LOGISTIC,
+          Family.GOMPERTZ,
+          Family.EXPONENTIAL,
+          Family.TWO_PHASE,
+          Family.DELAYED,
+          Family.MONOD,
+          Family.COLD_NIGHTS,
+          Family.POOR_IN_NITROGEN);
 
   /** Families that were made when the fit was finished, and changed nothing in it. */
   static final Set<Family> HELD_OUT = EnumSet.complementOf(EnumSet.copyOf(CHOSEN_ON));
@@ -69,14 +77,18 @@ final class MadeCourses {
 
   /** One moment in the phase of each of as many courses that run through. */
   static void running(
-      Collection<Family> families, int courses, Phase phase, int seed, Consumer<Moment> ask) {
+      Collection<Family> families,
+      int courses,
+      Phase phase,
+      Gaps gaps,
+      int seed,
+      Consumer<Moment> ask) {
     for (Family family : families) {
       Random random = new Random(1000L * seed + family.ordinal());
       for (int i = 0; i < courses / families.size(); i++) {
         double[] constants = constants(random);
         Ferment ferment = Ferment.make(family, false, new Oracle.Constants(constants));
-        GeneratedCourse whole =
-            GeneratedCourse.read(family, ferment, Gaps.HALF_TO_TWO_DAYS, random);
+        GeneratedCourse whole = GeneratedCourse.read(family, ferment, gaps, random);
         List<GeneratedCourse> working = new ArrayList<>();
         for (int read = 1; read <= whole.times().size(); read++) {
           GeneratedCourse course = whole.upTo(read);
