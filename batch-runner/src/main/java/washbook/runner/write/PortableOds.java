@@ -86,7 +86,7 @@ public final class PortableOds implements PortableWriter {
     Place place = cell.place();
     if (formula != null && FormulaRewriter.concerns(bare(formula))) {
       if (!formula.startsWith(OdsFormulaCells.PREFIX)) {
-        formulas.leave(place, "its formula is written in an older way; save the file again.");
+        formulas.leave(place, UnusableFileException.message("portable.older"));
       } else if (cell.attribute("table:number-matrix-columns-spanned") != null) {
         formulas.addArray(place, formula.substring(OdsFormulaCells.PREFIX.length()));
       } else {

@@ -46,6 +46,7 @@ class WordingTest {
           "ask.question",
           "plain",
           "list",
+          "portable.where",
           "system",
           "season.sentence",
           "head.ours",
