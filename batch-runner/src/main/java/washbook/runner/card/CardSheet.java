@@ -58,6 +58,6 @@ final class CardSheet {
         return;
       }
     }
-    throw new UnusableFileException("Read back, the card is not whole; nothing was written.");
+    throw UnusableFileException.of("readBack.card");
   }
 }

@@ -71,7 +71,7 @@ final class ChartsWanted {
     try {
       format.charts().orElseThrow().write(filled, curves, isThere, target);
     } catch (UnusableFileException e) {
-      leftOut = e.getMessage();
+      leftOut = words.say(e.told());
       // Into the very file: one in its place would be another, which SafeReplace refuses.
       try (OutputStream out =
           Files.newOutputStream(
@@ -109,7 +109,6 @@ final class ChartsWanted {
         return;
       }
     }
-    throw new UnusableFileException(
-        "Read back, the result has no sheet with charts; the file was left as it was.");
+    throw UnusableFileException.of("readBack.charts");
   }
 }

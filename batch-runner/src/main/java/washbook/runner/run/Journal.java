@@ -1,5 +1,6 @@
 package washbook.runner.run;
 
+import washbook.runner.file.UnusableFileException;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonParseException;
 import java.io.BufferedInputStream;
@@ -87,7 +88,7 @@ public final class Journal implements Closeable {
    */
   public static Journal open(Path file, String settings, boolean resume) throws IOException {
     if (!mayReplace(file) && !JournalPlace.isOurs(file)) {
-      throw new IOException("'" + file + "' is there already and is no journal of this program.");
+      throw UnusableFileException.of("journal.foreign", UnusableFileException.quoted(file));
     }
     Path folder = file.toAbsolutePath().getParent();
     Files.createDirectories(folder);

@@ -1,5 +1,6 @@
 package washbook.runner.run;
 
+import washbook.runner.file.UnusableFileException;
 import java.io.IOException;
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -62,7 +63,7 @@ final class OrderedPool {
       throw new IllegalStateException(failure.getCause());
     } catch (InterruptedException interrupted) {
       Thread.currentThread().interrupt();
-      throw new IOException("The run was interrupted.", interrupted);
+      throw UnusableFileException.from(interrupted, "run.interrupted");
     } finally {
       pool.shutdownNow();
       begun.forEach(future -> drop(future, sink));

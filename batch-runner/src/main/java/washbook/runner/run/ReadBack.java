@@ -42,11 +42,7 @@ final class ReadBack {
             && Files.size(target) > 0
             && Files.mismatch(written, target) != -1;
     if (loses && !isResult(format, target)) {
-      throw new UnusableFileException(
-          "'"
-              + target
-              + "' is there already and is no result of this program; move it away or give fill"
-              + " --overwrite.");
+      throw UnusableFileException.of("write.foreign", UnusableFileException.quoted(target));
     }
   }
 
@@ -106,7 +102,7 @@ final class ReadBack {
       Grid grid =
           sheets.size() == 1 ? sheets.values().iterator().next() : sheets.get(patch.sheet());
       if (grid == null) {
-        throw new UnusableFileException("Read back, the result has no sheet " + patch.sheet());
+        throw UnusableFileException.of("readBack.sheet", patch.sheet());
       }
       for (ColumnPatch column : patch.columns()) {
         check(grid, column);

@@ -1,5 +1,6 @@
 package washbook.runner.run;
 
+import washbook.runner.file.UnusableFileException;
 import java.io.Closeable;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -84,7 +85,7 @@ final class ResultGroup implements Closeable {
           : new IllegalStateException(failure.getCause());
     } catch (InterruptedException interrupted) {
       Thread.currentThread().interrupt();
-      throw new IOException("The run was interrupted.", interrupted);
+      throw UnusableFileException.from(interrupted, "run.interrupted");
     }
   }
 

@@ -124,7 +124,7 @@ public final class SeasonFile {
           return;
         }
       }
-      throw new UnusableFileException("Read back, the season is not whole; nothing was written.");
+      throw UnusableFileException.of("readBack.season");
     }
   }
 

@@ -57,7 +57,7 @@ public final class PortableOds implements PortableWriter {
   private static Part content(Archive archive) throws IOException {
     return archive
         .find("content.xml")
-        .orElseThrow(() -> new UnusableFileException("The file is no spreadsheet."));
+        .orElseThrow(() -> UnusableFileException.of("none.spreadsheet"));
   }
 
   private static PortableFormulaSet find(Archive archive, Map<Place, Object> values)
