@@ -2,6 +2,7 @@ package washbook.runner.cli;
 
 import java.io.PrintStream;
 import java.util.Arrays;
+import washbook.runner.language.HelpWords;
 import washbook.runner.language.Wording;
 
 /** The program's entry. */
@@ -27,15 +28,15 @@ public final class Main {
         args.length > 1 && args[0].equals("fill")
             ? FillCommand.plain(Arrays.asList(args).subList(1, args.length), System.getenv())
             : null;
-    return fill == null ? WashbookCommand.run(args, out, err) : fill(fill, out, err);
+    return fill == null ? WashbookCommand.run(args, out, err) : fill(fill, args, out, err);
   }
 
-  private static int fill(FillCommand fill, PrintStream out, PrintStream err) {
+  private static int fill(FillCommand fill, String[] args, PrintStream out, PrintStream err) {
     int code;
     try {
       code = fill.run(new SafePrinter(out), new SafePrinter(err));
     } catch (Exception failure) {
-      return WashbookCommand.Wrong.failed(failure, err);
+      return WashbookCommand.Wrong.failed(failure, HelpWords.wording(args), err);
     }
     if (!fill.isQuiet()) {
       err.println(fill.wording().say("safety.pointer"));

@@ -129,9 +129,7 @@ public final class XlsxPackage implements Closeable {
       Part part =
           relations
               .part(relation)
-              .orElseThrow(
-                  () ->
-                      UnusableFileException.of("sheet.noPart", name));
+              .orElseThrow(() -> UnusableFileException.of("sheet.noPart", name));
       sheets.add(new Sheet(name, part));
     } else if (first && kind.endsWith("acrosheet")) {
       throw UnusableFileException.of("macroSheet");

@@ -1,6 +1,5 @@
 package washbook.runner.run;
 
-import washbook.runner.file.UnusableFileException;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonParseException;
 import java.io.BufferedInputStream;
@@ -23,6 +22,7 @@ import java.util.Map;
 import java.util.Optional;
 import washbook.runner.file.LeftBehind;
 import washbook.runner.file.UnfinishedFile;
+import washbook.runner.file.UnusableFileException;
 import washbook.runner.file.WrittenFile;
 import washbook.runner.report.Json;
 

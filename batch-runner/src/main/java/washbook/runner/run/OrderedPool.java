@@ -1,6 +1,5 @@
 package washbook.runner.run;
 
-import washbook.runner.file.UnusableFileException;
 import java.io.IOException;
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -14,6 +13,7 @@ import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.Function;
+import washbook.runner.file.UnusableFileException;
 
 /** Works on items in several threads and hands on the results in the items' order. */
 final class OrderedPool {

@@ -1,6 +1,5 @@
 package washbook.runner.run;
 
-import washbook.runner.file.UnusableFileException;
 import java.io.Closeable;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -14,6 +13,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.Predicate;
+import washbook.runner.file.UnusableFileException;
 
 /**
  * Puts results into place many at a time. Forcing a file makes the disk write down what is open;

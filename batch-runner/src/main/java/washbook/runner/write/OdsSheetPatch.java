@@ -300,7 +300,8 @@ final class OdsSheetPatch {
     OwnCells.refuseOthers(sheetName, number, column.patch.column(), column.isOurs, cell.isBlank());
     boolean held = cell.holds(content);
     if (!held && cell.matrix) {
-      throw UnusableFileException.of("formula.shared", CellAddress.of(number, column.patch.column()), sheetName);
+      throw UnusableFileException.of(
+          "formula.shared", CellAddress.of(number, column.patch.column()), sheetName);
     }
     return held;
   }

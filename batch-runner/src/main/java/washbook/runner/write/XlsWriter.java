@@ -81,7 +81,8 @@ public final class XlsWriter implements SheetWriter {
       for (ColumnPatch column : patch.columns()) {
         int last = Math.max(column.headerRow(), column.lastRow());
         if (column.column() > LIMITS.getLastColumnIndex() || last > LIMITS.getLastRowIndex()) {
-          throw UnusableFileException.of("xls.full", patch.sheet(), CellAddress.of(last, column.column()));
+          throw UnusableFileException.of(
+              "xls.full", patch.sheet(), CellAddress.of(last, column.column()));
         }
         HSSFCell header = find(sheet, column.headerRow(), column.column());
         boolean ours =
@@ -217,7 +218,8 @@ public final class XlsWriter implements SheetWriter {
 
     private static void checkArray(HSSFCell cell) throws UnusableFileException {
       if (cell.isPartOfArrayFormulaGroup()) {
-        throw UnusableFileException.of("xls.array", CellAddress.of(cell.getRowIndex(), cell.getColumnIndex()));
+        throw UnusableFileException.of(
+            "xls.array", CellAddress.of(cell.getRowIndex(), cell.getColumnIndex()));
       }
     }
 

@@ -102,9 +102,7 @@ public final class XlsxWriter implements SheetWriter {
           workbook.sheets().stream()
               .filter(candidate -> candidate.name().equals(patch.sheet()))
               .findFirst()
-              .orElseThrow(
-                  () ->
-                      UnusableFileException.of("sheet.noneNamed", patch.sheet()));
+              .orElseThrow(() -> UnusableFileException.of("sheet.noneNamed", patch.sheet()));
       boolean partTwice =
           workbook.sheets().stream()
                   .filter(s -> s.part().name().equals(sheet.part().name()))
