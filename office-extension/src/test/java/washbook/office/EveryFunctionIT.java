@@ -81,6 +81,8 @@ class EveryFunctionIT {
       assertEquals(number.value(), book.number(cell), what);
     } else if (expected instanceof Answer.Text text) {
       assertEquals(text.text(), book.shown(cell), what);
+    } else if (expected instanceof Answer.Told told) {
+      assertEquals(told.told().english(), book.shown(cell), what);
     } else {
       Answer.Refusal refusal = (Answer.Refusal) expected;
       assertEquals(CellsOf.shownFor(refusal.code()), book.shown(cell), what + refusal.reason());

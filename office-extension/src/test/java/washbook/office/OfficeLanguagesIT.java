@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import washbook.functions.Answer;
 import washbook.functions.catalogue.Catalogue;
 import washbook.functions.catalogue.CatalogueFunction;
 import washbook.log.language.Language;
@@ -109,6 +110,9 @@ class OfficeLanguagesIT {
       assertEquals(
           OfficeText.of("command.unknown", "no-such").in(language),
           book.dispatch("washbook.office:no-such?ask=no"));
+      book.formula("A2", "=WASHBOOK.REASON(\"ABV\";1.085;1.3)");
+      Answer.Refusal refusal = (Answer.Refusal) Catalogue.get("ABV").call(1.085, 1.3);
+      assertEquals(refusal.told().in(language.code()), book.shown("A2"));
     } finally {
       set.replaceByHierarchicalName("ooLocale", before);
       changes.commitChanges();

@@ -41,7 +41,7 @@ class ArchitectureTest {
           functions.catalogue: functions, functions.*
           functions.portable.form: functions, functions.*, functions.catalogue
           functions.portable: functions, functions.*, functions.catalogue, functions.portable.form
-          log.language:
+          log.language: functions
           log.sheet: functions, log.language
           log.words: functions, functions.*, log.sheet, log.language
           log: functions, functions.*, log.sheet, log.words, log.language
@@ -63,10 +63,10 @@ class ArchitectureTest {
           runner.language
           runner.archive: runner.file
           runner.markup: functions, runner.file, runner.archive
-          runner.sheet: log.sheet, runner.file, runner.markup
+          runner.sheet: log.sheet, log.language, runner.file, runner.markup
           runner.read: log.sheet, runner.file, runner.archive, runner.markup, runner.sheet
           runner.extent: log.sheet, runner.file, runner.archive, runner.markup, runner.sheet
-          runner.write: functions, functions.portable, log.sheet, runner.file, runner.archive, \
+          runner.write: functions, functions.portable, log.sheet, log.language, runner.file, runner.archive, \
           runner.markup, runner.sheet, runner.read, runner.extent
           runner.chart: functions, functions.*, log.*, runner.file, runner.archive, runner.markup, runner.sheet, \
           runner.read, runner.language
@@ -81,8 +81,9 @@ class ArchitectureTest {
           runner.cli: functions, functions.catalogue, functions.portable, log.*, runner, \
           runner.file, runner.sheet, runner.read, runner.write, runner.report, runner.run, \
           runner.season, runner.card, runner.ask, runner.language
-          office.call: functions, functions.quantity, functions.catalogue
           office.language: log.language
+          office.call: functions, functions.quantity, functions.catalogue, log.language, \
+          office.language
           office.generate: functions, functions.quantity, functions.catalogue, log.language, \
           office.language
           office.menu: functions, functions.catalogue, functions.portable, log.*, office.language

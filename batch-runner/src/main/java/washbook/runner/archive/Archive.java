@@ -35,8 +35,7 @@ public final class Archive implements Closeable {
     this.directory = directory;
     for (Part part : directory.parts()) {
       if (byName.put(key(part.name()), part) != null) {
-        throw new UnusableFileException(
-            "The file holds two parts of the same name (" + part.name() + ").");
+        throw UnusableFileException.of("zip.twice", part.name());
       }
     }
   }
@@ -69,15 +68,13 @@ public final class Archive implements Closeable {
   /** The entry's content; its length and check sum are proven when the end is reached. */
   public InputStream read(Part part) throws UnusableFileException {
     if (part.isEncrypted()) {
-      throw new UnusableFileException("The file is encrypted (" + part.name() + ").");
+      throw UnusableFileException.of("zip.encrypted", part.name());
     }
     if (part.method() != 0 && part.method() != 8) {
-      throw new UnusableFileException(
-          part.name() + " is packed by a method that is not supported (" + part.method() + ").");
+      throw UnusableFileException.of("zip.method", part.name(), part.method());
     }
     if (part.size() > LARGE && part.size() / RATIO > part.compressedSize()) {
-      throw new UnusableFileException(
-          part.name() + " would grow out of proportion when unpacked: this is no honest workbook.");
+      throw UnusableFileException.of("zip.grows", part.name());
     }
     count(part);
     InputStream stored = bytes.stream(part.dataStart(), part.dataStart() + part.compressedSize());
@@ -92,15 +89,14 @@ public final class Archive implements Closeable {
     unpacked += part.size();
     boolean outOfProportion = unpacked > LARGE && unpacked / RATIO > Math.max(1, directory.start());
     if (outOfProportion || unpacked > MOST_UNPACKED || unpacked < 0) {
-      throw new UnusableFileException(
-          "Its parts would grow out of proportion when unpacked: this is no honest workbook.");
+      throw UnusableFileException.of("zip.allGrow");
     }
   }
 
   /** The whole content of an entry that is expected to be small. */
   public byte[] bytes(Part part, int limit) throws IOException {
     if (part.size() > limit) {
-      throw new UnusableFileException(part.name() + " is larger than any honest part of its kind.");
+      throw UnusableFileException.of("zip.part", part.name());
     }
     try (InputStream in = read(part)) {
       return in.readAllBytes();

@@ -239,7 +239,7 @@ public final class ArchiveCopy implements Closeable {
 
   private static int narrow(long value) throws UnusableFileException {
     if (value >= Extra.WIDE) {
-      throw new UnusableFileException("The file would grow beyond 4 GB.");
+      throw UnusableFileException.of("zip.wide");
     }
     return (int) value;
   }

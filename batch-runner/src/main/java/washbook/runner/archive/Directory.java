@@ -64,7 +64,7 @@ record Directory(
       start = end64.getLong(48);
     }
     if (count < 0 || count > MOST_PARTS || length < 0 || length > MOST_BYTES) {
-      throw new UnusableFileException("The file holds more parts than any honest workbook.");
+      throw UnusableFileException.of("zip.many");
     }
     if (start < 0 || start > endStart - length) {
       throw damaged("its directory is broken");

@@ -11,8 +11,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import washbook.log.fill.FormulaStyle;
+import washbook.log.language.Message;
 import washbook.runner.file.FileMode;
 import washbook.runner.file.UnfinishedFile;
+import washbook.runner.file.UnusableFileException;
 import washbook.runner.file.WrittenFile;
 
 /** The file that holds a card; its ending says of which kind it is. */
@@ -50,21 +52,20 @@ public final class CardFile {
    *
    * @param overwrite whether another plain file may be replaced
    */
-  public static String reasonAgainst(Path file, boolean overwrite) {
+  public static Message reasonAgainst(Path file, boolean overwrite) {
     if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-      return "";
+      return Message.NONE;
     }
     if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
-      return "is there already and is no plain file";
+      return UnusableFileException.message("there.notPlain");
     }
     if (overwrite) {
-      return isOpen(file) ? "is open in an office program" : "";
+      return isOpen(file) ? UnusableFileException.message("there.open") : Message.NONE;
     }
-    return isSheet(file)
-        ? "is there already, and somebody may have written into it; --overwrite replaces it"
-        : isOurs(file)
-            ? ""
-            : "is there already and is no card of this program; --overwrite replaces it";
+    if (isSheet(file)) {
+      return UnusableFileException.message("there.cardSheet");
+    }
+    return isOurs(file) ? Message.NONE : UnusableFileException.message("there.noCard");
   }
 
   private static boolean isOurs(Path file) {

@@ -2,7 +2,9 @@ package washbook.runner.card;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Optional;
 import washbook.functions.Answer;
+import washbook.functions.Sentence;
 import washbook.functions.catalogue.Catalogue;
 
 /** Numbers of a card: asked of the catalogue, and as they are printed. */
@@ -18,11 +20,11 @@ final class CardNumber {
         : Double.NaN;
   }
 
-  /** Why a function refuses; "" when it does not. */
-  static String reason(String function, Object... arguments) {
+  /** Why a function refuses; empty when it does not. */
+  static Optional<Sentence> reason(String function, Object... arguments) {
     return Catalogue.get(function).call(arguments) instanceof Answer.Refusal refusal
-        ? refusal.reason()
-        : "";
+        ? Optional.of(refusal.told())
+        : Optional.empty();
   }
 
   static String plain(double value, int decimals) {

@@ -39,9 +39,7 @@ final class CardPdf {
    */
   static byte[] of(Card card, Paper paper, List<String> pages, String path) throws IOException {
     if (!hasOffice(path)) {
-      throw new UnusableFileException(
-          "A .pdf is made by LibreOffice, and there is no program soffice on the PATH: install it,"
-              + " or write .html and print that.");
+      throw UnusableFileException.of("card.office");
     }
     Path work = Files.createTempDirectory("washbook-card");
     try {
@@ -50,8 +48,7 @@ final class CardPdf {
       convert(work, sheets);
       Path made = work.resolve("card.pdf");
       if (!Files.exists(made)) {
-        throw new UnusableFileException(
-            "LibreOffice made no .pdf; it said: " + Files.readString(work.resolve("said.txt")));
+        throw UnusableFileException.of("card.said", Files.readString(work.resolve("said.txt")));
       }
       return Files.readAllBytes(made);
     } finally {
@@ -75,8 +72,7 @@ final class CardPdf {
     Process process = office.start();
     try {
       if (!process.waitFor(LONGEST_SECONDS, TimeUnit.SECONDS)) {
-        throw new UnusableFileException(
-            "LibreOffice took more than " + LONGEST_SECONDS + " seconds; nothing was written.");
+        throw UnusableFileException.of("card.slow", LONGEST_SECONDS);
       }
     } catch (InterruptedException stopped) {
       Thread.currentThread().interrupt();

@@ -46,10 +46,7 @@ final class CardSheet {
             .orElseThrow(() -> new IllegalStateException("no plain formulas in " + calls))
             .write(calls, to);
     if (!result.left().isEmpty()) {
-      throw new UnusableFileException(
-          "This card has no form in plain formulas: "
-              + result.left().get(0).reason()
-              + " Take --as values or --as pack. Nothing was written.");
+      throw UnusableFileException.of("card.portable", result.left().get(0).told());
     }
   }
 
@@ -61,6 +58,6 @@ final class CardSheet {
         return;
       }
     }
-    throw new UnusableFileException("Read back, the card is not whole; nothing was written.");
+    throw UnusableFileException.of("readBack.card");
   }
 }

@@ -1,5 +1,7 @@
 package washbook.runner.card;
 
+import java.util.Optional;
+import washbook.functions.Sentence;
 import washbook.runner.card.Card.Kind;
 
 /**
@@ -19,10 +21,10 @@ public record Instrument(
     double original,
     boolean fahrenheit) {
 
-  /** Why there can be no card of it; "" when there can. */
-  public String reasonAgainst() {
+  /** Why there can be no card of it; empty when there can. */
+  public Optional<Sentence> reasonAgainst() {
     return switch (kind) {
-      case SCALES -> "";
+      case SCALES -> Optional.empty();
       case ALCOHOLOMETER -> CardNumber.reason("TRUESTRENGTH", 40.0, 20.0, calibrationC);
       case HYDROMETER ->
           brix

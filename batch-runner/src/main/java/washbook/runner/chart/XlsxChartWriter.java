@@ -104,13 +104,13 @@ public final class XlsxChartWriter implements ChartWriter {
     return workbook.sheets().stream()
         .filter(sheet -> sheet.name().equalsIgnoreCase(ChartsSheet.NAME))
         .findFirst()
-        .orElseThrow(() -> new UnusableFileException("The older sheet with charts is missing."))
+        .orElseThrow(() -> UnusableFileException.of("charts.older"))
         .part();
   }
 
   private static Part required(Part part) throws UnusableFileException {
     if (part == null) {
-      throw new UnusableFileException("The file is damaged: the workbook's lists are missing.");
+      throw UnusableFileException.of("lists.none");
     }
     return part;
   }

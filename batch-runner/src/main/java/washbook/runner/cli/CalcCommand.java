@@ -4,8 +4,10 @@ import java.io.PrintStream;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
+import washbook.runner.language.LanguageArgument;
 
 /** {@code washbook calc}: see {@link Calc}, which does the work. */
 @Command(
@@ -26,6 +28,7 @@ import picocli.CommandLine.ParentCommand;
     })
 final class CalcCommand implements Callable<Integer> {
   @ParentCommand private WashbookCommand parent;
+  @Mixin private LanguageArgument language;
 
   @Parameters(
       arity = "1..*",
@@ -36,6 +39,6 @@ final class CalcCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     PrintStream out = parent.out();
-    return Calc.run(words.toArray(String[]::new), 0, out, parent.err());
+    return Calc.run(words.toArray(String[]::new), 0, language::wording, out, parent.err());
   }
 }

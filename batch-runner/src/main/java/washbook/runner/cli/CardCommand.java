@@ -4,23 +4,26 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import washbook.functions.Answer;
 import washbook.functions.Numbers;
+import washbook.functions.Sentence;
 import washbook.functions.catalogue.Catalogue;
 import washbook.log.fill.FormulaStyle;
+import washbook.log.language.Message;
 import washbook.runner.card.Card;
 import washbook.runner.card.CardFile;
 import washbook.runner.card.Cards;
 import washbook.runner.card.Instrument;
 import washbook.runner.card.Paper;
+import washbook.runner.language.Wording;
 
 /** {@code washbook card}: cards to print and to hang up. */
 @Command(
@@ -126,43 +129,38 @@ final class CardCommand implements Callable<Integer> {
     Instrument instrument =
         new Instrument(
             kind, scale == Scale.BRIX, calibrationC(), offset, original, degrees == Degrees.F);
-    String against = instrument.reasonAgainst();
-    if (!against.isEmpty()) {
-      throw usage("No card of such an instrument: " + against);
+    Optional<Sentence> against = instrument.reasonAgainst();
+    if (against.isPresent()) {
+      throw usage("usage.noCard", against.get());
     }
     Card card = Cards.of(instrument);
     int pages = CardFile.pages(card);
     if (page < 1 || page > pages) {
-      throw usage(
-          "--page " + page + ": this card has " + pages + (pages == 1 ? " page." : " pages."));
+      throw pages == 1 ? usage("usage.page.one", page) : usage("usage.page.many", page, pages);
     }
     CardFile.write(card, out, paper, page, style);
     boolean more = CardFile.holdsOnePage(out) && pages > 1;
     parent
         .out()
-        .println(
-            out
-                + (more
-                    ? ": page " + page + " of " + pages + "; --page takes another, .html holds all."
-                    : "."));
+        .println(more ? Wording.ofUser("").say("usage.cardPage", out, page, pages) : out + ".");
     return ExitCode.DONE;
   }
 
   private void checkOptions() {
     if (kind != Card.Kind.HYDROMETER && given("--offset", "--scale", "--original")) {
-      throw usage("--offset, --scale and --original belong to a hydrometer.");
+      throw usage("usage.hydrometer");
     }
     if (kind == Card.Kind.SCALES && given("--calibration", "--degrees")) {
-      throw usage("The scales all hold at 20 °C: --calibration and --degrees mean nothing there.");
+      throw usage("usage.scales");
     }
     if (scale == Scale.BRIX && given("--original")) {
-      throw usage("Only a card in SG can have a page on a fermenting wash.");
+      throw usage("usage.original");
     }
     if (given("--page") && !CardFile.holdsOnePage(out)) {
-      throw usage("--page is for .svg; other files hold all pages.");
+      throw usage("usage.pageSvg");
     }
     if (given("--as") && !CardFile.isSheet(out)) {
-      throw usage("--as is for .xlsx and .ods.");
+      throw usage("usage.asSheet");
     }
   }
 
@@ -176,14 +174,15 @@ final class CardCommand implements Callable<Integer> {
   }
 
   private void checkPlace() {
-    String against =
-        !CardFile.canWrite(out)
-            ? "must end in .svg, .html, .pdf, .xlsx or .ods"
-            : !Files.isDirectory(out.toAbsolutePath().getParent())
-                ? "is in no folder that is there"
-                : CardFile.reasonAgainst(out, overwrite);
-    if (!against.isEmpty()) {
-      throw usage("--out " + out + " " + against + ".");
+    if (!CardFile.canWrite(out)) {
+      throw usage("usage.cardEnd", "--out", out);
+    }
+    if (!Files.isDirectory(out.toAbsolutePath().getParent())) {
+      throw usage("usage.inNoFolder", "--out", out);
+    }
+    Message against = CardFile.reasonAgainst(out, overwrite);
+    if (!against.isBlank()) {
+      throw usage("usage.against", "--out", out, against);
     }
   }
 
@@ -194,7 +193,7 @@ final class CardCommand implements Callable<Integer> {
         Numbers.parse(
             text.endsWith("F") || text.endsWith("C") ? text.substring(0, text.length() - 1) : text);
     if (number == null) {
-      throw usage("--calibration " + calibration + " is no temperature; write 20 or 60F.");
+      throw usage("usage.calibration", calibration);
     }
     if (!fahrenheit) {
       return number;
@@ -204,7 +203,7 @@ final class CardCommand implements Callable<Integer> {
         : number;
   }
 
-  private ParameterException usage(String message) {
-    return new ParameterException(spec.commandLine(), message);
+  private RuntimeException usage(String key, Object... arguments) {
+    return WashbookCommand.Wrong.usage(spec, key, arguments);
   }
 }

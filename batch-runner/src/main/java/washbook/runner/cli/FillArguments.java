@@ -130,10 +130,10 @@ final class FillArguments {
    */
   Destination destination(boolean overwrites) {
     if (out != null && inPlace) {
-      throw usage("--out and --in-place exclude each other.");
+      throw usage("usage.exclude");
     }
     if (backup && !inPlace) {
-      throw usage("--backup needs --in-place.");
+      throw usage("usage.backup");
     }
     return new Destination(out, inPlace, backup, overwrites);
   }
@@ -146,7 +146,7 @@ final class FillArguments {
   boolean charts() {
     if (chart
         && !computed().containsAll(Set.of(ComputedColumn.CORRECTED_GRAVITY, ComputedColumn.ABV))) {
-      throw usage("--chart draws the columns gravity and abv; name them in --columns too.");
+      throw usage("usage.chart");
     }
     return chart;
   }
@@ -181,7 +181,7 @@ final class FillArguments {
     }
     Optional<WrittenScale> named = WrittenScale.named(scale);
     if (named.isEmpty()) {
-      throw usage("There is no scale '" + scale + "'; see --help.");
+      throw usage("usage.scale", scale);
     }
     return named;
   }
@@ -189,7 +189,7 @@ final class FillArguments {
   private Optional<Language> language() {
     Optional<Language> named = Language.of(language);
     if (named.isEmpty() && !language.isBlank()) {
-      throw usage("There is no language '" + language + "'; see --help.");
+      throw usage("usage.language", language);
     }
     return named;
   }
@@ -224,16 +224,14 @@ final class FillArguments {
         all.stream().filter(c -> c.word().equals(word)).collect(Collectors.toSet());
     if (found.isEmpty()) {
       throw usage(
-          "There is no column '"
-              + word
-              + "'; there are "
-              + all.stream().map(ComputedColumn::word).collect(Collectors.joining(", "))
-              + ".");
+          "usage.column",
+          word,
+          all.stream().map(ComputedColumn::word).collect(Collectors.joining(", ")));
     }
     return found;
   }
 
-  private RuntimeException usage(String message) {
-    return WashbookCommand.Wrong.usage(spec, message);
+  private RuntimeException usage(String key, Object... arguments) {
+    return WashbookCommand.Wrong.usage(spec, key, arguments);
   }
 }

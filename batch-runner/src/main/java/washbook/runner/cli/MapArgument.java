@@ -42,7 +42,7 @@ final class MapArgument {
       return parsed;
     } catch (IOException | IllegalArgumentException unusable) {
       throw WashbookCommand.Wrong.usage(
-          spec, "--map " + map + ": " + Failure.reason(unusable, language));
+          spec, "usage.of", "--map " + map, Failure.reason(unusable, language));
     }
   }
 

@@ -85,7 +85,9 @@ final class PortableCommand implements Callable<Integer> {
                     words.count("portable.formulas", formulas),
                     String.valueOf(done.target())));
     List<Refusal> left =
-        done.result().left().stream().map(l -> new Refusal(l.cell(), "", l.reason())).toList();
+        done.result().left().stream()
+            .map(l -> new Refusal(words.say(l.cell()), "", words.say(l.told())))
+            .toList();
     for (RefusalGroup stays : RefusalGroup.of(left)) {
       String key = stays.count() == 1 ? "portable.stays.one" : "portable.stays.many";
       parent.out().println("  " + words.say(key, stays.cells(), stays.reason()));

@@ -10,12 +10,12 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import washbook.runner.file.FileIdentity;
 import washbook.runner.language.LanguageArgument;
+import washbook.runner.language.UsageException;
 import washbook.runner.report.ReportMerge;
 import washbook.runner.report.Reports;
 
@@ -55,23 +55,15 @@ final class ReportMergeCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     if (!Reports.canWrite(out)) {
-      throw new ParameterException(
-          spec.commandLine(), "--out " + out + " must end in .json, .csv or .html.");
+      throw UsageException.of(spec, "usage.reportEnd", "--out", out);
     }
     FileIdentity own = FileIdentity.of(out);
     if (reports.stream().anyMatch(report -> FileIdentity.ofTarget(report).equals(own))) {
-      throw new ParameterException(
-          spec.commandLine(), "--out " + out + " is one of the reports to join.");
+      throw UsageException.of(spec, "usage.joined", out);
     }
     boolean plain = Files.isRegularFile(out, LinkOption.NOFOLLOW_LINKS);
     if (!Reports.mayReplace(out) && !(overwrite && plain)) {
-      throw new ParameterException(
-          spec.commandLine(),
-          "--out "
-              + out
-              + (plain
-                  ? " is there already and is no report of this program; --overwrite replaces it."
-                  : " is there already and is no plain file."));
+      throw UsageException.of(spec, plain ? "usage.reportThere" : "usage.notPlain", "--out", out);
     }
     String problem = ReportMerge.merge(reports, out, overwrite, language.wording());
     if (!problem.isEmpty()) {

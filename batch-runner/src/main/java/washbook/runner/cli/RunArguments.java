@@ -10,6 +10,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import washbook.log.language.Language;
+import washbook.log.language.ToldException;
 import washbook.runner.file.FileIdentity;
 import washbook.runner.report.ReportPlace;
 import washbook.runner.report.Reports;
@@ -81,7 +82,7 @@ final class RunArguments {
       return Runtime.getRuntime().availableProcessors();
     }
     if (threads < 1 || threads > 1024) {
-      throw usage("--threads must be 1 to 1024.");
+      throw usage("usage.threads");
     }
     return threads;
   }
@@ -90,8 +91,8 @@ final class RunArguments {
     String text = shard != null ? shard : environment.getOrDefault(SHARD_VARIABLE, "");
     try {
       return text.isBlank() ? Shard.WHOLE : Shard.parse(text);
-    } catch (IllegalArgumentException wrong) {
-      throw usage((shard != null ? "--shard: " : SHARD_VARIABLE + ": ") + wrong.getMessage());
+    } catch (ToldException wrong) {
+      throw usage("usage.of", shard != null ? "--shard" : SHARD_VARIABLE, wrong.told());
     }
   }
 
@@ -106,16 +107,16 @@ final class RunArguments {
       return null;
     }
     if (!Reports.canWrite(report)) {
-      throw usage("--report " + report + " must end in .json, .csv or .html.");
+      throw usage("usage.reportEnd", "--report", report);
     }
     Path folder = report.toAbsolutePath().getParent();
     if (!Files.isDirectory(folder) && !(liesIn(results, folder) && isMade(folder))) {
-      throw usage("--report: there is no folder " + folder + ".");
+      throw usage("usage.reportFolder", folder);
     }
     FileIdentity own = FileIdentity.of(report);
     for (Path file : files) {
       if (FileIdentity.of(file).equals(own) || FileIdentity.ofTarget(file).equals(own)) {
-        throw usage("--report " + report + " is one of the files to read.");
+        throw usage("usage.reportRead", report);
       }
     }
     refuseToReplace(report);
@@ -125,12 +126,7 @@ final class RunArguments {
   private void refuseToReplace(Path report) {
     boolean plain = Files.isRegularFile(report, LinkOption.NOFOLLOW_LINKS);
     if (!Reports.mayReplace(report) && !(overwrite && plain)) {
-      throw usage(
-          "--report "
-              + report
-              + (plain
-                  ? " is there already and is no report of this program; --overwrite replaces it."
-                  : " is there already and is no plain file."));
+      throw usage(plain ? "usage.reportThere" : "usage.notPlain", "--report", report);
     }
   }
 
@@ -157,7 +153,7 @@ final class RunArguments {
       items.removeIf(item -> FileIdentity.of(item.file()).equals(own));
       for (WorkItem item : items) {
         if (FileIdentity.of(item.target()).equals(own)) {
-          throw usage("--report " + report + " is where the result of " + item.shown() + " goes.");
+          throw usage("usage.reportResult", report, item.shown());
         }
       }
     }
@@ -175,7 +171,7 @@ final class RunArguments {
         .overwriting(overwrite);
   }
 
-  private RuntimeException usage(String message) {
-    return WashbookCommand.Wrong.usage(spec, message);
+  private RuntimeException usage(String key, Object... arguments) {
+    return WashbookCommand.Wrong.usage(spec, key, arguments);
   }
 }

@@ -11,15 +11,16 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import washbook.log.ComputedColumn;
 import washbook.log.fill.FillOptions;
 import washbook.log.fill.FormulaStyle;
+import washbook.log.language.Message;
 import washbook.runner.file.FileIdentity;
 import washbook.runner.language.LanguageArgument;
+import washbook.runner.language.UsageException;
 import washbook.runner.language.Wording;
 import washbook.runner.report.FileReport;
 import washbook.runner.report.FileResult;
@@ -89,7 +90,7 @@ final class SeasonCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     checkPlace(spec, "--out", out);
     if (threads != null && (threads < 1 || threads > 1024)) {
-      throw new ParameterException(spec.commandLine(), "--threads must be 1 to 1024.");
+      throw UsageException.of(spec, "usage.threads");
     }
     words = language.wording();
     FillOptions options =
@@ -143,14 +144,15 @@ final class SeasonCommand implements Callable<Integer> {
 
   /** Refuses a place that cannot take a season, before any work is done. */
   static void checkPlace(CommandSpec spec, String option, Path file) {
-    String against =
-        !SeasonFile.canWrite(file)
-            ? "must end in .xlsx, .ods, .csv, .html or .json"
-            : !Files.isDirectory(file.toAbsolutePath().getParent())
-                ? "is in no folder that is there"
-                : SeasonFile.reasonAgainst(file);
-    if (!against.isEmpty()) {
-      throw new ParameterException(spec.commandLine(), option + " " + file + " " + against + ".");
+    if (!SeasonFile.canWrite(file)) {
+      throw UsageException.of(spec, "usage.seasonEnd", option, file);
+    }
+    if (!Files.isDirectory(file.toAbsolutePath().getParent())) {
+      throw UsageException.of(spec, "usage.inNoFolder", option, file);
+    }
+    Message against = SeasonFile.reasonAgainst(file);
+    if (!against.isBlank()) {
+      throw UsageException.of(spec, "usage.against", option, file, against);
     }
   }
 }

@@ -32,7 +32,7 @@ final class WarningArguments {
     try {
       return WarningLimits.parse(given);
     } catch (ToldException wrong) {
-      throw WashbookCommand.Wrong.usage(spec, "--limit: " + wrong.told().in(language));
+      throw WashbookCommand.Wrong.usage(spec, "usage.of", "--limit", wrong.told());
     }
   }
 

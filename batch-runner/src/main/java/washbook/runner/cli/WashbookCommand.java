@@ -3,12 +3,14 @@ package washbook.runner.cli;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.io.PrintWriter;
+import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
-import washbook.log.language.Language;
 import washbook.runner.language.HelpWords;
+import washbook.runner.language.UsageException;
 import washbook.runner.language.Wording;
+import washbook.runner.language.WrongWords;
 import washbook.runner.report.ShownText;
 import washbook.runner.run.Failure;
 
@@ -70,8 +72,9 @@ class WashbookCommand {
       HelpWords.translate(line, words.language());
     }
     SafetyWords.addTo(line, err, words);
-    line.setExecutionExceptionHandler((failure, command, parsed) -> Wrong.failed(failure, err));
-    line.setParameterExceptionHandler((wrong, given) -> explain(wrong));
+    line.setExecutionExceptionHandler(
+        (failure, command, parsed) -> Wrong.failed(failure, HelpWords.wording(args), err));
+    line.setParameterExceptionHandler((wrong, given) -> explain(wrong, HelpWords.wording(args)));
     CommandLine calc = line.getSubcommands().get("calc");
     if (calc != null) {
       calc.setUnmatchedOptionsArePositionalParams(true);
@@ -93,13 +96,15 @@ class WashbookCommand {
   }
 
   /** Says what is wrong with a command line, without the whole help that would hide it. */
-  private static int explain(CommandLine.ParameterException wrong) {
-    CommandLine command = wrong.getCommandLine();
-    PrintWriter err = command.getErr();
-    err.println(ShownText.of(wrong.getMessage()));
-    if (!CommandLine.UnmatchedArgumentException.printSuggestions(wrong, err)) {
-      err.println(
-          "'" + command.getCommandSpec().qualifiedName() + " --help' lists what can be given.");
+  private static int explain(CommandLine.ParameterException wrong, Wording words) {
+    PrintWriter err = wrong.getCommandLine().getErr();
+    List<String> lines = WrongWords.lines(wrong, words);
+    err.println(ShownText.of(lines.get(0)));
+    boolean suggested =
+        WrongWords.isLeftToTheLibrary(words)
+            && CommandLine.UnmatchedArgumentException.printSuggestions(wrong, err);
+    if (!suggested) {
+      err.println(ShownText.of(lines.get(1)));
     }
     err.flush();
     return ExitCode.USAGE;
@@ -113,17 +118,19 @@ class WashbookCommand {
     private Wrong() {}
 
     /** Says why a command could not go on, and gives its exit code. */
-    static int failed(Exception failure, PrintStream err) {
-      Language language = Language.ofUser(System.getenv());
+    static int failed(Exception failure, Wording words, PrintStream err) {
       new SafePrinter(err)
           .println(
               "washbook: "
-                  + (failure instanceof IOException ? Failure.reason(failure, language) : failure));
+                  + (failure instanceof IOException
+                      ? Failure.reason(failure, words.language())
+                      : failure));
       return ExitCode.FILE;
     }
 
-    static RuntimeException usage(CommandLine.Model.CommandSpec spec, String message) {
-      return new CommandLine.ParameterException(spec.commandLine(), message);
+    static RuntimeException usage(
+        CommandLine.Model.CommandSpec spec, String key, Object... arguments) {
+      return UsageException.of(spec, key, arguments);
     }
   }
 

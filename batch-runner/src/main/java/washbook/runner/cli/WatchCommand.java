@@ -12,7 +12,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
@@ -112,18 +111,18 @@ final class WatchCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     if (settleSeconds < 0 || intervalSeconds < 0.05 || threads < 1) {
-      throw usage("--settle must be 0 or more, --interval 0.05 or more, --threads 1 or more.");
+      throw usage("usage.times");
     }
     if (printUnit) {
       try {
         parent.out().print(SystemdUnit.of(folder, spec.commandLine().getParseResult()));
         return ExitCode.DONE;
       } catch (IllegalArgumentException unspeakable) {
-        throw usage(unspeakable.getMessage());
+        throw usage("usage.unit");
       }
     }
     if (!Files.isDirectory(folder)) {
-      throw usage("'" + folder + "' is not a folder.");
+      throw usage("usage.noFolder", folder);
     }
     SheetFiller filler = fill.filler();
     if (season != null) {
@@ -187,7 +186,7 @@ final class WatchCommand implements Callable<Integer> {
     return Duration.ofMillis(Math.round(seconds * 1000));
   }
 
-  private ParameterException usage(String message) {
-    return new ParameterException(spec.commandLine(), message);
+  private RuntimeException usage(String key, Object... arguments) {
+    return WashbookCommand.Wrong.usage(spec, key, arguments);
   }
 }

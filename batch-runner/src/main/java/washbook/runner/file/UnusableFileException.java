@@ -18,15 +18,6 @@ public final class UnusableFileException extends IOException {
     this.told = told;
   }
 
-  /** A reason that is told in English, whoever reads it: what is wrong deep inside a file. */
-  public UnusableFileException(String reason) {
-    this(message("plain", reason), null);
-  }
-
-  public UnusableFileException(String reason, Throwable cause) {
-    this(message("plain", reason), cause);
-  }
-
   /** One of the texts that stand beside this class. */
   public static UnusableFileException of(String key, Object... arguments) {
     return new UnusableFileException(message(key, arguments), null);
@@ -37,7 +28,7 @@ public final class UnusableFileException extends IOException {
     return new UnusableFileException(message(key, arguments), cause);
   }
 
-  /** A damaged file, with how it is damaged for whoever looks into it. */
+  /** A damaged file, with how it is damaged, in English, for whoever looks into it. */
   public static UnusableFileException damaged(String how, Throwable cause) {
     return from(cause, "damaged", how);
   }

@@ -2,7 +2,6 @@ package washbook.runner.language;
 
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import washbook.log.language.Language;
 
@@ -21,8 +20,7 @@ public final class LanguageArgument {
 
   public Wording wording() {
     if (!language.isBlank() && Language.of(language).isEmpty()) {
-      throw new ParameterException(
-          spec.commandLine(), "There is no language '" + language + "'; see --help.");
+      throw UsageException.of(spec, "usage.language", language);
     }
     return Wording.ofUser(language);
   }

@@ -15,7 +15,7 @@ import washbook.log.language.Messages;
  * needs no plural.
  */
 public final class Wording {
-  private static final Messages TEXTS = new Messages(Wording.class);
+  private static final Messages TEXTS = new Messages(Wording.class, "usage/");
 
   private final Language language;
 
@@ -30,6 +30,11 @@ public final class Wording {
 
   public Language language() {
     return language;
+  }
+
+  /** One of the runner's texts, before it is known who reads it. */
+  public static Message message(String key, Object... arguments) {
+    return TEXTS.message(key, arguments);
   }
 
   /** One of the runner's texts with what its placeholders stand for. */

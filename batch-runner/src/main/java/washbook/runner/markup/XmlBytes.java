@@ -43,8 +43,7 @@ abstract class XmlBytes {
         || start.startsWith("\u00FF\u00FE")
         || start.startsWith("\0<")
         || start.startsWith("<\0")) {
-      throw new UnusableFileException(
-          partName + " is stored as UTF-16, which is not supported; save the file again.");
+      throw UnusableFileException.of("part.encoding", partName, "UTF-16");
     }
     int declared = start.startsWith("<?xml", position) ? start.indexOf("?>") : -1;
     int at = declared < 0 ? -1 : start.substring(0, declared).indexOf("encoding");
@@ -52,8 +51,7 @@ abstract class XmlBytes {
       String encoding = DECLARED.matcher(start.substring(at, declared)).replaceAll("");
       String name = encoding.strip().split("\\s", 2)[0];
       if (!name.equalsIgnoreCase("UTF-8") && !name.equalsIgnoreCase("US-ASCII")) {
-        throw new UnusableFileException(
-            partName + " is stored as " + name + ", which is not supported; save the file again.");
+        throw UnusableFileException.of("part.encoding", partName, name);
       }
     }
   }

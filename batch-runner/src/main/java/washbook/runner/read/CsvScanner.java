@@ -177,8 +177,7 @@ public final class CsvScanner {
     }
     if (recordEnd + width > record.length) {
       if (record.length >= LONGEST_RECORD) {
-        throw new UnusableFileException(
-            "Record " + (recordsRead + 1) + " is longer than any record of a table.");
+        throw UnusableFileException.of("csv.long", recordsRead + 1);
       }
       record = Arrays.copyOf(record, 2 * record.length);
     }
@@ -194,7 +193,7 @@ public final class CsvScanner {
     inputAt = 0;
     inputEnd = rest + in.readNBytes(input, rest, input.length - rest);
     if (inputEnd == 1 && width == 2) {
-      throw new UnusableFileException("The file ends in the middle of a character.");
+      throw UnusableFileException.of("csv.cut");
     }
     return inputEnd > 0;
   }

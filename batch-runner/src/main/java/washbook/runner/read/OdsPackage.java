@@ -91,10 +91,7 @@ public final class OdsPackage implements Closeable {
         missing.append(" xmlns:").append(namespace[0]).append("=\"");
         missing.append(namespace[1]).append('"');
       } else if (!root.value().equals(namespace[1])) {
-        throw new UnusableFileException(
-            "The file uses the XML prefix \""
-                + namespace[0]
-                + "\" in an unusual sense, which is not supported; save it again.");
+        throw UnusableFileException.of("ods.prefix", namespace[0]);
       }
     }
     return missing.toString();
@@ -106,9 +103,7 @@ public final class OdsPackage implements Closeable {
     root.rewindAttributes();
     while (root.nextAttribute()) {
       if (root.value().equals(namespace)) {
-        throw new UnusableFileException(
-            "The file uses other XML prefixes than spreadsheet programs write; open it in one and"
-                + " save it again.");
+        throw UnusableFileException.of("ods.otherPrefix");
       }
     }
   }

@@ -81,7 +81,7 @@ public final class XlsFile {
   private static void check(Path path) throws IOException {
     try (ReadFile file = ReadFile.open(path)) {
       if (file.channel().size() > LARGEST) {
-        throw new UnusableFileException("The file is larger than any .xls workbook.");
+        throw UnusableFileException.of("xls.large");
       }
     }
     byte[] start;
@@ -89,19 +89,15 @@ public final class XlsFile {
       start = in.readNBytes(8);
     }
     if (start.length >= 4 && start[0] == 'P' && start[1] == 'K') {
-      throw new UnusableFileException(
-          "The file is named .xls but is a zip archive (.xlsx or .ods).");
+      throw UnusableFileException.of("xls.zip");
     }
     if (start.length >= 2 && start[0] == 9 && (start[1] & ~0xE) == 0) {
-      throw new UnusableFileException(TOO_OLD);
+      throw UnusableFileException.of("xls.old");
     }
     if (start.length < 8 || (start[0] & 0xff) != 0xD0 || (start[1] & 0xff) != 0xCF) {
       throw UnusableFileException.of("none.xls");
     }
   }
-
-  private static final String TOO_OLD =
-      "The file is older than Excel 97 (BIFF5 or before); save it as .xlsx or .ods.";
 
   private static void checkStreams(DirectoryNode root) throws IOException {
     if (root.hasEntryCaseInsensitive("EncryptedPackage")) {
@@ -113,9 +109,9 @@ public final class XlsFile {
     }
     if (!root.hasEntryCaseInsensitive("Workbook")) {
       if (root.hasEntryCaseInsensitive("Book")) {
-        throw new UnusableFileException(TOO_OLD);
+        throw UnusableFileException.of("xls.old");
       }
-      throw new UnusableFileException("The file holds no workbook.");
+      throw UnusableFileException.of("none.book");
     }
     try (InputStream in = root.createDocumentInputStream("Workbook")) {
       checkGlobals(in);
@@ -141,7 +137,7 @@ public final class XlsFile {
       if (first && kind == BOF && body.length >= 2) {
         int version = body[0] & 0xff | (body[1] & 0xff) << 8;
         if (version < BIFF8) {
-          throw new UnusableFileException(TOO_OLD);
+          throw UnusableFileException.of("xls.old");
         }
       }
       first = false;

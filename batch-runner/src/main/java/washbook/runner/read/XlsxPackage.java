@@ -115,7 +115,7 @@ public final class XlsxPackage implements Closeable {
           }
         });
     if (sheets.isEmpty()) {
-      throw new UnusableFileException("The workbook has no worksheet.");
+      throw UnusableFileException.of("none.sheet");
     }
   }
 
@@ -129,10 +129,7 @@ public final class XlsxPackage implements Closeable {
       Part part =
           relations
               .part(relation)
-              .orElseThrow(
-                  () ->
-                      new UnusableFileException(
-                          "The file is damaged: the part of sheet \"" + name + "\" is missing."));
+              .orElseThrow(() -> UnusableFileException.of("sheet.noPart", name));
       sheets.add(new Sheet(name, part));
     } else if (first && kind.endsWith("acrosheet")) {
       throw UnusableFileException.of("macroSheet");

@@ -13,6 +13,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
+import washbook.log.language.Message;
+import washbook.runner.file.UnusableFileException;
 import washbook.runner.language.Wording;
 
 /** Joins reports that are each in the order of paths, holding one entry of each at a time. */
@@ -46,7 +48,7 @@ public final class ReportMerge {
       return join(
           next, Reports.open(place, words), source -> FileResult.of(source.read(FileReport.class)));
     } catch (UnreadableReport unreadable) {
-      return unreadable.getMessage();
+      return words.say(unreadable.told);
     } finally {
       for (Source source : sources) {
         source.close();
@@ -71,7 +73,7 @@ public final class ReportMerge {
           throw new UnreadableReport(source.file, alien);
         }
         if (source.path().equals(last)) {
-          return "'" + last + "' is in more than one report; nothing was written.";
+          throw new UnreadableReport("report.twice", last, null);
         }
         last = source.path();
         try {
@@ -91,12 +93,15 @@ public final class ReportMerge {
   private static final class UnreadableReport extends IOException {
     private static final long serialVersionUID = 1L;
 
+    private final transient Message told;
+
     UnreadableReport(Path file, Exception cause) {
-      this(file, "no JSON report of this program", cause);
+      this("report.none", file, cause);
     }
 
-    UnreadableReport(Path file, String what, Exception cause) {
-      super("'" + file + "' is " + what + "; nothing was written.", cause);
+    UnreadableReport(String key, Object of, Exception cause) {
+      super(cause);
+      told = UnusableFileException.message(key, UnusableFileException.quoted(of));
     }
   }
 
@@ -131,7 +136,7 @@ public final class ReportMerge {
     <E> E read(Class<E> type) throws UnreadableReport {
       boolean audit = type == AuditReport.class;
       if (isAudit() != audit) {
-        throw new UnreadableReport(file, "a report of another command than the first", null);
+        throw new UnreadableReport("report.other", file, null);
       }
       try {
         Class<?> words = audit ? AuditReport.Status.class : FileReport.Status.class;

@@ -37,8 +37,7 @@ public record ReportPlace(Path file, Set<PosixFilePermission> readers, boolean o
   void check() throws IOException {
     boolean plain = Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS);
     if (!Reports.mayReplace(file) && !(overwrites && plain)) {
-      throw new UnusableFileException(
-          "'" + file + "' came to be there meanwhile and is no report; no report was written.");
+      throw UnusableFileException.of("report.foreign", UnusableFileException.quoted(file));
     }
   }
 }

@@ -68,7 +68,7 @@ final class ChartsWanted {
     try {
       format.charts().orElseThrow().write(filled, curves, isThere, target);
     } catch (UnusableFileException e) {
-      leftOut = e.getMessage();
+      leftOut = words.say(e.told());
       WrittenFile.copy(filled, target);
     }
   }
@@ -97,7 +97,6 @@ final class ChartsWanted {
         return;
       }
     }
-    throw new UnusableFileException(
-        "Read back, the result has no sheet with charts; the file was left as it was.");
+    throw UnusableFileException.of("readBack.charts");
   }
 }

@@ -23,6 +23,7 @@ import java.util.Map;
 import java.util.Optional;
 import washbook.runner.file.LeftBehind;
 import washbook.runner.file.UnfinishedFile;
+import washbook.runner.file.UnusableFileException;
 import washbook.runner.file.WrittenFile;
 import washbook.runner.report.Json;
 
@@ -88,7 +89,7 @@ public final class Journal implements Closeable {
    */
   public static Journal open(Path file, String settings, boolean resume) throws IOException {
     if (!mayReplace(file) && !JournalPlace.isOurs(file)) {
-      throw new IOException("'" + file + "' is there already and is no journal of this program.");
+      throw UnusableFileException.of("journal.foreign", UnusableFileException.quoted(file));
     }
     Path folder = file.toAbsolutePath().getParent();
     Files.createDirectories(folder);

@@ -13,6 +13,7 @@ import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.Function;
+import washbook.runner.file.UnusableFileException;
 
 /** Works on items in several threads and hands on the results in the items' order. */
 final class OrderedPool {
@@ -62,7 +63,7 @@ final class OrderedPool {
       throw new IllegalStateException(failure.getCause());
     } catch (InterruptedException interrupted) {
       Thread.currentThread().interrupt();
-      throw new IOException("The run was interrupted.", interrupted);
+      throw UnusableFileException.from(interrupted, "run.interrupted");
     } finally {
       pool.shutdownNow();
       begun.forEach(future -> drop(future, sink));

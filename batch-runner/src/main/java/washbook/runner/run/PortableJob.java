@@ -81,7 +81,7 @@ public final class PortableJob {
   private static void check(PortableResult rest, PortableResult result)
       throws UnusableFileException {
     if (rest.formulas() != 0 || rest.left().size() != result.left().size()) {
-      throw new UnusableFileException("Read back, the result is not what was written.");
+      throw UnusableFileException.of("readBack.portable");
     }
   }
 }

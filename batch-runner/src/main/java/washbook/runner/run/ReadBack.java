@@ -133,7 +133,7 @@ final class ReadBack {
       Grid grid =
           sheets.size() == 1 ? sheets.values().iterator().next() : sheets.get(patch.sheet());
       if (grid == null) {
-        throw new UnusableFileException("Read back, the result has no sheet " + patch.sheet());
+        throw UnusableFileException.of("readBack.sheet", patch.sheet());
       }
       for (ColumnPatch column : patch.columns()) {
         check(grid, column);

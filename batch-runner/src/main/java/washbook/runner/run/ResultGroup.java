@@ -13,6 +13,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.Predicate;
+import washbook.runner.file.UnusableFileException;
 
 /**
  * Puts results into place many at a time. Forcing a file makes the disk write down what is open;
@@ -84,7 +85,7 @@ final class ResultGroup implements Closeable {
           : new IllegalStateException(failure.getCause());
     } catch (InterruptedException interrupted) {
       Thread.currentThread().interrupt();
-      throw new IOException("The run was interrupted.", interrupted);
+      throw UnusableFileException.from(interrupted, "run.interrupted");
     }
   }
 

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.PriorityQueue;
 import java.util.stream.IntStream;
 import java.util.zip.CRC32;
+import washbook.log.language.ToldException;
+import washbook.runner.language.Wording;
 
 /**
  * One part of a job that is spread over machines. Which part a file belongs to follows from the
@@ -32,7 +34,7 @@ public record Shard(int index, int count) {
 
   public Shard {
     if (count < 1 || index < 1 || index > count) {
-      throw new IllegalArgumentException("shard " + index + "/" + count + " is not 1/N to N/N");
+      throw new ToldException(Wording.message("usage.shard.range", index, count));
     }
   }
 
@@ -46,7 +48,7 @@ public record Shard(int index, int count) {
     } catch (NumberFormatException notTwoNumbers) {
       // Said below.
     }
-    throw new IllegalArgumentException("'" + text + "' is not I/N, for example 2/8");
+    throw new ToldException(Wording.message("usage.shard", text));
   }
 
   /** Whether this shard does the file of that path (with / between folders), going by it alone. */

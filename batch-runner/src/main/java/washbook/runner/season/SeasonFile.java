@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import washbook.log.language.Language;
+import washbook.log.language.Message;
 import washbook.log.sheet.Grid;
 import washbook.log.understand.SeasonSheet;
 import washbook.runner.FileFormats;
@@ -35,17 +36,17 @@ public final class SeasonFile {
   }
 
   /** Why a file cannot be put in that place; "" when it can. */
-  public static String reasonAgainst(Path file) {
+  public static Message reasonAgainst(Path file) {
     if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-      return "";
+      return Message.NONE;
     }
     if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
-      return "is there already and is no plain file";
+      return UnusableFileException.message("there.notPlain");
     }
     try {
-      return isOurs(file) ? "" : "is there already and is no season of this program";
+      return isOurs(file) ? Message.NONE : UnusableFileException.message("there.noSeason");
     } catch (IOException | RuntimeException unreadable) {
-      return "is there already and cannot be read as a season of this program";
+      return UnusableFileException.message("there.unreadable");
     }
   }
 
@@ -83,9 +84,9 @@ public final class SeasonFile {
     if (replaces && isOpen(file)) {
       throw UnusableFileException.of("season.open");
     }
-    String against = reasonAgainst(file);
-    if (!against.isEmpty()) {
-      throw new UnusableFileException("'" + file + "' " + against + "; nothing was written.");
+    Message against = reasonAgainst(file);
+    if (!against.isBlank()) {
+      throw UnusableFileException.of("there", UnusableFileException.quoted(file), against);
     }
     FileStamp before = replaces ? FileStamp.of(file) : null;
     ReportPlace place = ReportPlace.about(file, logs);
@@ -124,7 +125,7 @@ public final class SeasonFile {
           return;
         }
       }
-      throw new UnusableFileException("Read back, the season is not whole; nothing was written.");
+      throw UnusableFileException.of("readBack.season");
     }
   }
 

@@ -105,14 +105,7 @@ public final class CompactGrid implements Grid {
   private CellChunk mark(int row, int column, Kind kind, boolean formula)
       throws UnusableFileException {
     if (row < 0 || row >= MAX_ROWS || column < 0 || column >= MAX_COLUMNS) {
-      throw new UnusableFileException(
-          "Sheet \""
-              + name
-              + "\" has a cell far outside any sheet (row "
-              + (row + 1L)
-              + ", column "
-              + (column + 1L)
-              + ").");
+      throw UnusableFileException.of("sheet.farOut", name, row + 1L, column + 1L);
     }
     if (column >= columns.length) {
       columns = Arrays.copyOf(columns, Math.max(column + 1, 2 * columns.length));

@@ -1,5 +1,6 @@
 package washbook.runner.write;
 
+import static washbook.runner.file.UnusableFileException.message;
 import static washbook.runner.markup.XmlScanner.ascii;
 
 import java.io.IOException;
@@ -21,30 +22,27 @@ import washbook.runner.read.XlsxStrings;
  * columns of tables. They stay, since these places hold short formulas only, and are listed.
  */
 final class FormulasOutsideCells {
-  private static final String REASON =
-      "no cell holds it; put the call into a cell and refer to that cell there.";
-
   private static final byte[] NAME = ascii("name");
   private static final byte[] AREA = ascii("sqref");
 
   /** ECMA-376-1:2016, 18.2.5, 18.3.1.10, 18.3.1.32, 18.5.1.1; f of the extensions to them. */
   private static final Map<String, String> XLSX =
       Map.of(
-          "definedName", "name",
-          "formula", "conditional format",
-          "formula1", "check of entries",
-          "formula2", "check of entries",
-          "calculatedColumnFormula", "column of a table",
-          "totalsRowFormula", "totals row of a table",
-          "f", "conditional format, check of entries or chart");
+          "definedName", "portable.name",
+          "formula", "portable.format",
+          "formula1", "portable.check",
+          "formula2", "portable.check",
+          "calculatedColumnFormula", "portable.column",
+          "totalsRowFormula", "portable.totals",
+          "f", "portable.any");
 
   /** OpenDocument 1.3 part 3, 9.4.13, 9.4.6 and 16.3, with the attribute that holds the formula. */
   private static final List<Holder> ODS =
       List.of(
-          new Holder("named-expression", "table:expression", "name"),
-          new Holder("content-validation", "table:condition", "check of entries"),
-          new Holder("map", "style:condition", "conditional format"),
-          new Holder("condition", "calcext:value", "conditional format"));
+          new Holder("named-expression", "table:expression", "portable.name"),
+          new Holder("content-validation", "table:condition", "portable.check"),
+          new Holder("map", "style:condition", "portable.format"),
+          new Holder("condition", "calcext:value", "portable.format"));
 
   private static final byte[] CELL = ascii("table-cell");
 
@@ -52,9 +50,9 @@ final class FormulasOutsideCells {
       List.of(ascii("table:name"), ascii("calcext:target-range-address"), ascii("style:name"));
 
   /** An element and its attribute that holds a formula. */
-  private record Holder(byte[] element, byte[] attribute, String words) {
-    Holder(String element, String attribute, String words) {
-      this(ascii(element), ascii(attribute), words);
+  private record Holder(byte[] element, byte[] attribute, String key) {
+    Holder(String element, String attribute, String key) {
+      this(ascii(element), ascii(attribute), key);
     }
   }
 
@@ -102,7 +100,7 @@ final class FormulasOutsideCells {
         case END -> {
           if (element != null && FormulaRewriter.concerns(text.toString())) {
             String where = sheet == null ? name : area.isEmpty() ? sheet : sheet + "!" + area;
-            formulas.leave(where + " (" + XLSX.get(element) + ")", REASON);
+            leave(formulas, where, XLSX.get(element));
           }
           element = null;
         }
@@ -113,6 +111,10 @@ final class FormulasOutsideCells {
         }
       }
     }
+  }
+
+  private static void leave(PortableFormulaSet formulas, String where, String kind) {
+    formulas.leave(message("portable.where", where, message(kind)), message("portable.noCell"));
   }
 
   private static void skip(XmlScanner scanner, Token start) throws IOException {
@@ -149,7 +151,7 @@ final class FormulasOutsideCells {
         if (scanner.is(one.element())
             && scanner.attribute(one.attribute())
             && FormulaRewriter.concerns(scanner.value())) {
-          formulas.leave(where + " (" + one.words() + ")", REASON);
+          leave(formulas, where, one.key());
         }
       }
     }

@@ -300,12 +300,8 @@ final class OdsSheetPatch {
     OwnCells.refuseOthers(sheetName, number, column.patch.column(), column.isOurs, cell.isBlank());
     boolean held = cell.holds(content);
     if (!held && cell.matrix) {
-      throw new UnusableFileException(
-          "The formula in cell "
-              + CellAddress.of(number, column.patch.column())
-              + " of sheet \""
-              + sheetName
-              + "\" serves other cells too.");
+      throw UnusableFileException.of(
+          "formula.shared", CellAddress.of(number, column.patch.column()), sheetName);
     }
     return held;
   }

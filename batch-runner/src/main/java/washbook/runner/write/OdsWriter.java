@@ -125,8 +125,7 @@ public final class OdsWriter implements SheetWriter {
       }
     }
     if (!open.isEmpty()) {
-      throw new UnusableFileException(
-          "The workbook has no sheet \"" + open.keySet().iterator().next() + "\".");
+      throw UnusableFileException.of("sheet.noneNamed", open.keySet().iterator().next());
     }
     splicer.finish();
   }

@@ -1,5 +1,7 @@
 package washbook.runner.write;
 
+import static washbook.runner.file.UnusableFileException.message;
+
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -17,6 +19,7 @@ import washbook.functions.portable.FormulaRewriter;
 import washbook.functions.portable.FormulaRewriter.Rewritten;
 import washbook.functions.portable.FormulaSyntax;
 import washbook.functions.portable.WholeCall;
+import washbook.log.language.Message;
 import washbook.runner.sheet.PortableResult;
 import washbook.runner.write.FormulaCell.Place;
 
@@ -49,7 +52,7 @@ final class PortableFormulaSet {
     if (FormulaRewriter.concerns(formula)) {
       Rewritten rewritten = rewriter.rewrite(formula);
       cells.put(place, new FormulaCell(place, formula, rewritten.text()));
-      rewritten.left().forEach(reason -> leave(place, reason));
+      rewritten.left().forEach(why -> leave(place, message("plain", why)));
     }
   }
 
@@ -59,16 +62,16 @@ final class PortableFormulaSet {
       Rewritten rewritten = rewriter.rewriteArray(formula);
       cells.put(place, new FormulaCell(place, formula, rewritten.text()));
       answers.put(place, Optional.empty());
-      rewritten.left().forEach(reason -> leave(place, reason));
+      rewritten.left().forEach(why -> leave(place, message("plain", why)));
     }
   }
 
-  void leave(Place place, String reason) {
-    leave(place.toString(), reason);
+  void leave(Place place, Message why) {
+    leave(message("plain", place.toString()), why);
   }
 
-  void leave(String where, String reason) {
-    left.add(new PortableResult.Left(where, reason));
+  void leave(Message where, Message why) {
+    left.add(new PortableResult.Left(where, why));
   }
 
   /** The formula that takes the place of the one there, if another does. */

@@ -82,7 +82,7 @@ public final class PortableOds implements PortableWriter {
   private static Part content(Archive archive) throws IOException {
     return archive
         .find("content.xml")
-        .orElseThrow(() -> new UnusableFileException("The file is no spreadsheet."));
+        .orElseThrow(() -> UnusableFileException.of("none.spreadsheet"));
   }
 
   private static PortableFormulaSet find(Archive archive, Map<Place, Object> values)
@@ -111,7 +111,7 @@ public final class PortableOds implements PortableWriter {
     Place place = cell.place();
     if (formula != null && FormulaRewriter.concerns(bare(formula))) {
       if (!formula.startsWith(OdsFormulaCells.PREFIX)) {
-        formulas.leave(place, "its formula is written in an older way; save the file again.");
+        formulas.leave(place, UnusableFileException.message("portable.older"));
       } else if (cell.attribute("table:number-matrix-columns-spanned") != null) {
         formulas.addArray(place, formula.substring(OdsFormulaCells.PREFIX.length()));
       } else {

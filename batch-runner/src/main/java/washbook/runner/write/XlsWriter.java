@@ -76,17 +76,13 @@ public final class XlsWriter implements SheetWriter {
     void put(SheetPatch patch) throws UnusableFileException {
       HSSFSheet sheet = workbook.getSheet(patch.sheet());
       if (sheet == null) {
-        throw new UnusableFileException("The file has no sheet \"" + patch.sheet() + "\".");
+        throw UnusableFileException.of("sheet.noneInFile", patch.sheet());
       }
       for (ColumnPatch column : patch.columns()) {
         int last = Math.max(column.headerRow(), column.lastRow());
         if (column.column() > LIMITS.getLastColumnIndex() || last > LIMITS.getLastRowIndex()) {
-          throw new UnusableFileException(
-              "Sheet \""
-                  + patch.sheet()
-                  + "\" is full: an .xls sheet has no cell "
-                  + CellAddress.of(last, column.column())
-                  + ".");
+          throw UnusableFileException.of(
+              "xls.full", patch.sheet(), CellAddress.of(last, column.column()));
         }
         HSSFCell header = find(sheet, column.headerRow(), column.column());
         boolean ours =
@@ -222,10 +218,8 @@ public final class XlsWriter implements SheetWriter {
 
     private static void checkArray(HSSFCell cell) throws UnusableFileException {
       if (cell.isPartOfArrayFormulaGroup()) {
-        throw new UnusableFileException(
-            "Cell "
-                + CellAddress.of(cell.getRowIndex(), cell.getColumnIndex())
-                + " belongs to an array formula and cannot be replaced alone.");
+        throw UnusableFileException.of(
+            "xls.array", CellAddress.of(cell.getRowIndex(), cell.getColumnIndex()));
       }
     }
 

@@ -50,8 +50,7 @@ final class XlsxCells {
 
   private static String checked(String text, String letters, int row) throws UnusableFileException {
     if (text.length() > LONGEST_TEXT) {
-      throw new UnusableFileException(
-          "The text for cell " + letters + (row + 1) + " is longer than a cell can hold.");
+      throw UnusableFileException.of("text.long", letters + (row + 1));
     }
     return text;
   }

@@ -364,12 +364,7 @@ final class XlsxSheetPatch {
             || kind.equals("dataTable")
             || kind.equals("shared") && !old.formulaArea().isEmpty() && !isWithin(column.patch);
     if (reachesOut && !old.holds(content)) {
-      throw new UnusableFileException(
-          "The formula in cell "
-              + address
-              + " of sheet \""
-              + sheetName
-              + "\" serves other cells too.");
+      throw UnusableFileException.of("formula.shared", address, sheetName);
     }
   }
 

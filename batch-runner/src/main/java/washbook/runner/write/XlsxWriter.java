@@ -102,17 +102,14 @@ public final class XlsxWriter implements SheetWriter {
           workbook.sheets().stream()
               .filter(candidate -> candidate.name().equals(patch.sheet()))
               .findFirst()
-              .orElseThrow(
-                  () ->
-                      new UnusableFileException(
-                          "The workbook has no sheet \"" + patch.sheet() + "\"."));
+              .orElseThrow(() -> UnusableFileException.of("sheet.noneNamed", patch.sheet()));
       boolean partTwice =
           workbook.sheets().stream()
                   .filter(s -> s.part().name().equals(sheet.part().name()))
                   .count()
               > 1;
       if (partTwice) {
-        throw new UnusableFileException("The file is damaged: two sheets are in one part.");
+        throw UnusableFileException.of("sheet.onePart");
       }
       if (!patch.columns().isEmpty()) {
         bySheet.computeIfAbsent(sheet, key -> new ArrayList<>()).addAll(patch.columns());

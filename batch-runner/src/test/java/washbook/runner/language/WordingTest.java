@@ -2,6 +2,7 @@ package washbook.runner.language;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -46,6 +47,9 @@ class WordingTest {
           "ask.question",
           "plain",
           "list",
+          "portable.where",
+          "usage.of",
+          "usage.against",
           "system",
           "season.sentence",
           "head.ours",
@@ -87,11 +91,24 @@ class WordingTest {
     return texts(Wording.class, language);
   }
 
+  /** What is wrong with a command line stands in a folder of its own, which is read only then. */
+  private static Properties usage(Language language) {
+    return texts(Wording.class, "usage/" + language.code());
+  }
+
   private static Properties texts(Class<?> owner, Language language) {
+    Properties texts = texts(owner, language.code());
+    if (owner == Wording.class) {
+      usage(language).forEach((key, text) -> assertNull(texts.put(key, text), key + " is twice"));
+    }
+    return texts;
+  }
+
+  private static Properties texts(Class<?> owner, String name) {
     Properties texts = new Properties();
     try (Reader reader =
         new InputStreamReader(
-            owner.getResourceAsStream(language.code() + ".properties"), StandardCharsets.UTF_8)) {
+            owner.getResourceAsStream(name + ".properties"), StandardCharsets.UTF_8)) {
       texts.load(reader);
     } catch (IOException e) {
       throw new UncheckedIOException(e);

@@ -15,8 +15,16 @@ public sealed interface Answer {
   /** A text. */
   record Text(String text) implements Answer {}
 
-  /** No result: {@code code} for programs, {@code reason} as a sentence for people. */
-  record Refusal(Code code, String reason) implements Answer {}
+  /** A sentence for people, as a function that explains gives it. */
+  record Told(Sentence told) implements Answer {}
+
+  /** No result: {@code code} for programs, {@code told} for people. */
+  record Refusal(Code code, Sentence told) implements Answer {
+    /** The reason in English. */
+    public String reason() {
+      return told.english();
+    }
+  }
 
   /** Why a call is refused. */
   enum Code {

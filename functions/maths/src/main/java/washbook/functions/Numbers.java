@@ -29,9 +29,22 @@ public final class Numbers {
 
   /** The number with at most that many decimal places, for sentences. */
   public static String round(double value, int digits) {
+    return show(rounded(value, digits));
+  }
+
+  /** The number rounded to that many decimal places. */
+  public static double rounded(double value, int digits) {
     return Double.isFinite(value)
-        ? show(BigDecimal.valueOf(value).setScale(digits, RoundingMode.HALF_EVEN).doubleValue())
-        : Double.toString(value);
+        ? BigDecimal.valueOf(value).setScale(digits, RoundingMode.HALF_EVEN).doubleValue()
+        : value;
+  }
+
+  /**
+   * A number written with a point, with the decimal mark of a language: of ours English alone has
+   * the point.
+   */
+  public static String written(String plain, String language) {
+    return language.equals("en") ? plain : plain.replace('.', ',');
   }
 
   /** The number with that many decimal places, halves away from zero. */

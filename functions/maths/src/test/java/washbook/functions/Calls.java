@@ -16,6 +16,9 @@ public final class Calls {
 
   public static String text(String name, Object... arguments) {
     Answer answer = Catalogue.get(name).call(arguments);
+    if (answer instanceof Answer.Told told) {
+      return told.told().english();
+    }
     return answer instanceof Answer.Text text ? text.text() : fail(name + ": " + answer);
   }
 

@@ -1,15 +1,12 @@
 package washbook.office.call;
 
 import washbook.functions.catalogue.Parameter;
+import washbook.log.language.Message;
+import washbook.office.language.OfficeText;
 
 /** A text that is a number with a point, in an office whose numbers have another sign there. */
 record OtherNotation(String text) {
-  String reason(Parameter parameter) {
-    return parameter.name()
-        + " '"
-        + text
-        + "' is a text that is not a number here: the decimal sign is '"
-        + DecimalText.decimalSign()
-        + "'.";
+  Message reason(Parameter parameter) {
+    return OfficeText.of("reason.notation", parameter.name(), text, DecimalText.decimalSign());
   }
 }

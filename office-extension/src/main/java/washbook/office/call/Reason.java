@@ -2,16 +2,27 @@ package washbook.office.call;
 
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.function.Supplier;
 import washbook.functions.Answer;
 import washbook.functions.catalogue.Catalogue;
 import washbook.functions.catalogue.CatalogueFunction;
 import washbook.functions.catalogue.Parameter;
+import washbook.log.language.Language;
+import washbook.log.language.Message;
+import washbook.office.language.OfficeText;
 
 /** The function that says why another one refuses, for arguments as Calc hands them over. */
 final class Reason {
   private static final String NAME = "REASON";
 
+  private static volatile Supplier<Language> language = () -> Language.EN;
+
   private Reason() {}
+
+  /** Says how to ask for the language of the office; that is asked for each thing that is said. */
+  static void askFor(Supplier<Language> office) {
+    language = office;
+  }
 
   static boolean is(CatalogueFunction function) {
     return function.name().equals(NAME);
@@ -24,14 +35,25 @@ final class Reason {
         name instanceof String text ? Catalogue.find(text) : Optional.empty();
     Object[] rest = (Object[]) arguments[1];
     if (asked.isEmpty() || rest.length > asked.get().parameters().size()) {
-      return Call.cell(reason, withRest(name, rest));
+      return told(reason, withRest(name, rest));
     }
     CatalogueFunction function = asked.get();
     Object[] read = new Object[rest.length];
     for (int i = 0; i < read.length; i++) {
       read[i] = Given.loose(function.parameters().get(i), rest[i]);
     }
-    return Sweep.over(read, values -> why(function, values));
+    return Sweep.over(read, values -> said(why(function, values)));
+  }
+
+  /** What the function itself says, of a name that is none or too many arguments. */
+  private static Object told(CatalogueFunction reason, Object... values) {
+    return reason.call(values) instanceof Answer.Told told
+        ? told.told().in(language.get().code())
+        : Call.cell(reason, values);
+  }
+
+  private static String said(Message why) {
+    return why.isBlank() ? "" : why.in(language.get());
   }
 
   private static Object[] withRest(Object name, Object... rest) {
@@ -45,7 +67,7 @@ final class Reason {
    * A single 0 may be a blank cell here for every argument that may be 0, also where the function
    * itself can tell: then both are answered.
    */
-  private static String why(CatalogueFunction function, Object... values) {
+  private static Message why(CatalogueFunction function, Object... values) {
     for (int i = 0; i < values.length; i++) {
       if (values[i] instanceof OtherNotation other) {
         return other.reason(function.parameters().get(i));
@@ -57,21 +79,18 @@ final class Reason {
     }
     Parameter parameter = function.parameters().get(unclear);
     if (parameter.optional()) {
-      return parameter.name()
-          + " is 0 or a blank cell, and Calc does not say which. Write the cell as a range, such as"
-          + " B2:B2, so that a 0 in it counts, or leave the argument out.";
+      return OfficeText.of("reason.blankOrZero", parameter.name());
     }
-    String ifZero = why(function, with(values, unclear, 0.0));
-    String ifBlank = why(function, with(values, unclear, null));
+    Message ifZero = why(function, with(values, unclear, 0.0));
+    Message ifBlank = why(function, with(values, unclear, null));
     if (ifZero.equals(ifBlank)) {
       return ifZero;
     }
-    return "If "
-        + parameter.name()
-        + " is a blank cell: "
-        + (ifBlank.isEmpty() ? "nothing is refused." : ifBlank)
-        + " If it is 0: "
-        + (ifZero.isEmpty() ? "nothing is refused." : ifZero);
+    return OfficeText.of("reason.either", parameter.name(), orNothing(ifBlank), orNothing(ifZero));
+  }
+
+  private static Message orNothing(Message why) {
+    return why.isBlank() ? OfficeText.of("reason.nothing") : why;
   }
 
   private static Object[] with(Object[] values, int index, Object value) {
@@ -80,7 +99,9 @@ final class Reason {
     return changed;
   }
 
-  private static String refusal(Answer answer) {
-    return answer instanceof Answer.Refusal refusal ? refusal.reason() : "";
+  private static Message refusal(Answer answer) {
+    return answer instanceof Answer.Refusal refusal
+        ? OfficeText.of("reason", refusal.told())
+        : Message.NONE;
   }
 }

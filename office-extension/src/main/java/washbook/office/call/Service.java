@@ -12,6 +12,7 @@ import com.sun.star.util.XNumberFormatter;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import washbook.functions.catalogue.CatalogueFunction;
+import washbook.office.language.OfficeLanguage;
 
 /** What the generated add-in class needs besides its methods. */
 public abstract class Service extends WeakBase implements XServiceInfo {
@@ -19,6 +20,7 @@ public abstract class Service extends WeakBase implements XServiceInfo {
 
   protected Service(XComponentContext context) {
     DecimalText.askFor(() -> signs(context));
+    Reason.askFor(() -> OfficeLanguage.of(context));
   }
 
   /** What the cell gets for a call with the given arguments. */

@@ -29,7 +29,7 @@ public final class ColumnEntry {
         .takes(parameters(language))
         .givesText(
             a -> {
-              throw new RefusedException(Code.UNKNOWN_WORD, "COLUMN is for array formulas.");
+              throw new RefusedException(Code.UNKNOWN_WORD, "function.column");
             });
   }
 

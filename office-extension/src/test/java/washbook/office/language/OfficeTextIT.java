@@ -34,6 +34,7 @@ class OfficeTextIT {
       Set.of(
           "menu.title",
           "explain.refused",
+          "reason",
           "portable.why",
           "stopped.because",
           "stopped.then",

@@ -1,5 +1,7 @@
 package washbook.log.language;
 
+import washbook.functions.Numbers;
+
 /**
  * A number in a sentence; the language decides on its decimal mark.
  *
@@ -8,6 +10,6 @@ package washbook.log.language;
 public record Figure(String plain) {
   /** As it is written in that language. */
   public String in(Language language) {
-    return language.hasDecimalComma() ? plain.replace('.', ',') : plain;
+    return Numbers.written(plain, language.code());
   }
 }

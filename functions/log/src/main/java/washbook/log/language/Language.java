@@ -73,9 +73,4 @@ public enum Language {
         };
     return day.format(DateTimeFormatter.ofPattern(pattern, Locale.ROOT));
   }
-
-  /** Whether decimals are written with a comma. */
-  boolean hasDecimalComma() {
-    return this != EN;
-  }
 }

@@ -1,6 +1,8 @@
 package washbook.log.language;
 
 import java.util.List;
+import washbook.functions.Sentence;
+import washbook.functions.TextFile;
 
 /**
  * Something said to a person, before it is known in which language.
@@ -8,7 +10,7 @@ import java.util.List;
  * @param texts the files that it is taken from
  * @param key of the text in the files of all languages
  * @param arguments what its placeholders stand for: texts that are quoted as they are, {@link
- *     Figure}s and other messages
+ *     Figure}s, {@link Sentence}s and other messages
  */
 public record Message(Messages texts, String key, List<Object> arguments) {
   /** Nothing to say. */
@@ -49,22 +51,16 @@ public record Message(Messages texts, String key, List<Object> arguments) {
 
   /** The sentence. */
   public String in(Language language) {
-    String text = texts.text(language, key);
-    StringBuilder sentence = new StringBuilder();
-    int at = 0;
-    for (int open = text.indexOf('{'); open >= 0; open = text.indexOf('{', at)) {
-      int close = text.indexOf('}', open);
-      sentence.append(text, at, open);
-      sentence.append(shown(Integer.parseInt(text, open + 1, close, 10), language));
-      at = close + 1;
-    }
-    return sentence.append(text, at, text.length()).toString();
+    return TextFile.filled(
+        texts.text(language, key), index -> shown(arguments.get(index), language));
   }
 
-  private String shown(int index, Language language) {
-    Object argument = arguments.get(index);
+  private static String shown(Object argument, Language language) {
     if (argument instanceof Message message) {
       return message.in(language);
+    }
+    if (argument instanceof Sentence sentence) {
+      return sentence.in(language.code());
     }
     return argument instanceof Figure figure ? figure.in(language) : argument.toString();
   }

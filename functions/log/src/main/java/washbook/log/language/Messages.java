@@ -1,13 +1,9 @@
 package washbook.log.language;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import washbook.functions.TextFile;
 
 /**
  * The texts of one program part, a file for each language; each is read when first asked for. What
@@ -54,37 +50,10 @@ public final class Messages {
     synchronized (loaded) {
       List<Map<String, String>> read = loaded.get(language.ordinal());
       while (read.size() <= folder) {
-        Map<String, String> texts = new HashMap<>();
         String name = folders.get(read.size()) + language.code() + ".properties";
-        try (InputStream in = owner.getResourceAsStream(name)) {
-          read(new String(in.readAllBytes(), StandardCharsets.UTF_8), texts);
-        } catch (IOException e) {
-          throw new UncheckedIOException(e);
-        }
-        read.add(texts);
+        read.add(TextFile.read(owner, name));
       }
       return read.get(folder);
-    }
-  }
-
-  /**
-   * Lines {@code key = text}, as {@link java.util.Properties} reads them, only sooner: a log's
-   * headers are looked for in all languages at every start. Of what that class knows beyond such
-   * lines there is only the backslash before a first blank.
-   */
-  private static void read(String lines, Map<String, String> texts) {
-    int start = 0;
-    while (start < lines.length()) {
-      int end = lines.indexOf('\n', start);
-      end = end < 0 ? lines.length() : end;
-      int equals = lines.indexOf('=', start);
-      if (equals > start && equals < end && lines.charAt(start) != '#') {
-        String text = lines.substring(equals + 1, end).strip();
-        texts.put(
-            lines.substring(start, equals).strip(),
-            text.startsWith("\\ ") ? text.substring(1) : text);
-      }
-      start = end + 1;
     }
   }
 }

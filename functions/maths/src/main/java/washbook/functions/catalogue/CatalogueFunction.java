@@ -6,6 +6,7 @@ import java.util.function.ToDoubleFunction;
 import washbook.functions.Answer;
 import washbook.functions.Answer.Code;
 import washbook.functions.RefusedException;
+import washbook.functions.Sentence;
 
 /**
  * One function of the pack: everything that is said about it anywhere is said here.
@@ -21,7 +22,8 @@ import washbook.functions.RefusedException;
  * @param example arguments of a worked example, as the command line takes them
  * @param mixedUp two arguments that people take for each other, or none
  * @param portable whether a plain-arithmetic formula can stand in for it
- * @param body the calculation: gives a Double or a String, or throws {@link RefusedException}
+ * @param body the calculation: gives a Double, a String or a Sentence, or throws {@link
+ *     RefusedException}
  */
 public record CatalogueFunction(
     String name,
@@ -65,10 +67,13 @@ public record CatalogueFunction(
       if (result instanceof String text) {
         return new Answer.Text(text);
       }
+      if (result instanceof Sentence told) {
+        return new Answer.Told(told);
+      }
       if (result instanceof Double number && Double.isFinite(number)) {
         return new Answer.Number(number == 0 ? 0.0 : number);
       }
-      return new Answer.Refusal(Code.CONTRADICTION, name + " has no answer for these values.");
+      return new Answer.Refusal(Code.CONTRADICTION, Sentence.of("answer.none", name));
     } catch (RefusedException refused) {
       return Swap.named(this, raw, refused.refusal());
     }
@@ -158,6 +163,11 @@ public record CatalogueFunction(
     /** Ends the declaration of a function that gives text. */
     public CatalogueFunction givesText(java.util.function.Function<Arguments, String> body) {
       return build("text", body::apply);
+    }
+
+    /** Ends the declaration of a function that says something: a sentence, or "" for nothing. */
+    public CatalogueFunction explains(java.util.function.Function<Arguments, Object> body) {
+      return build("text", body);
     }
 
     private CatalogueFunction build(

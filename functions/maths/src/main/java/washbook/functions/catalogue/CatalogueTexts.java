@@ -9,21 +9,16 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Properties;
+import washbook.functions.Sentence;
+import washbook.functions.quantity.UnitWords;
 
 /**
  * The catalogue's texts in another language. The English ones are declared with the functions;
  * their translations stand beside this class, in a file for each language, each under a comment
- * with the English text that it was made from. A text that several functions share is there once.
+ * with the English text that it was made from. Units with words in them are those of refusals. A
+ * text that several functions share is there once.
  */
 public final class CatalogueTexts {
-  /** Units with words in them; all others are signs, the same in every language. */
-  private static final Map<String, String> UNITS =
-      Map.of(
-          "unit.percentMass", "% mass",
-          "unit.percentOfTheory", "% of theory",
-          "unit.days", "days",
-          "unit.pointsPerDay", "points/day");
-
   private final Map<String, String> byEnglish = new HashMap<>();
 
   /**
@@ -39,6 +34,11 @@ public final class CatalogueTexts {
       throw new UncheckedIOException(e);
     }
     english().forEach((key, text) -> byEnglish.put(text, translated.getProperty(key, text)));
+    for (String unit : UnitWords.english()) {
+      if (UnitWords.of(unit) instanceof Sentence words) {
+        byEnglish.put(unit, words.in(code));
+      }
+    }
   }
 
   /** An English text of the catalogue in this language; a text that it does not hold as it is. */
@@ -51,7 +51,7 @@ public final class CatalogueTexts {
    * FUNCTION.caution} and {@code FUNCTION.argument}, by the first function that has it.
    */
   public static Map<String, String> english() {
-    Map<String, String> texts = new LinkedHashMap<>(UNITS);
+    Map<String, String> texts = new LinkedHashMap<>();
     Map<String, String> keys = new LinkedHashMap<>();
     for (CatalogueFunction function : Catalogue.all()) {
       keys.putIfAbsent(function.summary(), function.name() + ".summary");

@@ -9,6 +9,7 @@ import static washbook.functions.catalogue.Parameter.numbers;
 import static washbook.functions.catalogue.Parameter.wordOrNumber;
 
 import java.util.List;
+import washbook.functions.Sentence;
 import washbook.functions.catalogue.CatalogueFunction.Group;
 import washbook.functions.ferment.CarbonDioxide;
 import washbook.functions.ferment.ExpectedEnd;
@@ -194,7 +195,7 @@ final class CourseEntries {
                   "SG",
                   a ->
                       Quantity.GRAVITY.check(
-                          "the gravity at the end",
+                          Sentence.of("name.finalGravity"),
                           ExpectedEnd.gravity(a.number(0), share(a), washOfKind(a)))),
           CatalogueFunction.named("FINALGRAVITYPLUSMINUS", Group.FERMENT)
               .summary("Plus-or-minus of FINALGRAVITY in SG, one standard deviation.")

@@ -54,7 +54,11 @@ public record Example(String formula, String cells, String command, String answe
       int digits = unit.equals("SG") ? 5 : unit.equals("%") ? 2 : 3;
       return String.format(Locale.ROOT, "%." + digits + "f %s", number.value(), unit).strip();
     }
-    return answer instanceof Answer.Text text ? text.text() : ((Answer.Refusal) answer).reason();
+    if (answer instanceof Answer.Text text) {
+      return text.text();
+    }
+    return (answer instanceof Answer.Told told ? told.told() : ((Answer.Refusal) answer).told())
+        .english();
   }
 
   /** A conversion's unit is its last word. */

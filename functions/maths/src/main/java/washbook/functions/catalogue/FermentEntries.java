@@ -153,8 +153,7 @@ final class FermentEntries {
 
   private static double potential(double gravity, String basis, WashKind kind) {
     if (basis.startsWith("1") && kind != WashKind.MALT) {
-      throw RefusedException.contradiction(
-          "basis " + basis + " takes no kind of wash; leave wash out.");
+      throw RefusedException.contradiction("basis.wash", basis);
     }
     return switch (basis) {
       case "MODEL" -> PotentialAlcohol.model(gravity, kind);

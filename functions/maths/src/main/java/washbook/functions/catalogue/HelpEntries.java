@@ -20,17 +20,15 @@ final class HelpEntries {
                   Parameter.rest("arguments", "The arguments as that function has them."))
               .source("The functions' own refusals.")
               .example("ABV", "1.050", "1.060")
-              .givesText(a -> reason(a.anything(0), a.rest(1))));
+              .explains(a -> reason(a.anything(0), a.rest(1))));
 
   private HelpEntries() {}
 
-  private static String reason(Object name, Object[] arguments) {
+  private static Object reason(Object name, Object[] arguments) {
     CatalogueFunction function =
         Catalogue.find(name.toString())
             .orElseThrow(
-                () ->
-                    new RefusedException(
-                        Code.UNKNOWN_WORD, "function '" + name + "' is not one of the pack's."));
-    return function.call(arguments) instanceof Answer.Refusal refusal ? refusal.reason() : "";
+                () -> new RefusedException(Code.UNKNOWN_WORD, "function.unknown", name.toString()));
+    return function.call(arguments) instanceof Answer.Refusal refusal ? refusal.told() : "";
   }
 }

@@ -1,11 +1,13 @@
 package washbook.functions.catalogue;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import washbook.functions.Answer.Code;
 import washbook.functions.Numbers;
 import washbook.functions.RefusedException;
+import washbook.functions.Sentence;
 import washbook.functions.catalogue.Parameter.Kind;
 
 /** Reads raw call values (numbers, texts, ranges, blanks) into checked arguments. */
@@ -17,8 +19,7 @@ final class Reader {
     boolean open = last >= 0 && parameters.get(last).kind() == Kind.REST;
     if (!open && raw.length > parameters.size()) {
       throw new RefusedException(
-          Code.CONTRADICTION,
-          raw.length + " arguments were given; at most " + parameters.size() + " are taken.");
+          Code.CONTRADICTION, "arguments.many", raw.length, parameters.size());
     }
     double[] numbers = new double[parameters.size()];
     Object[] others = new Object[parameters.size()];
@@ -40,7 +41,7 @@ final class Reader {
       if (p.optional()) {
         return;
       }
-      throw new RefusedException(Code.BLANK, p.name() + " is blank" + mustBe(p) + ".");
+      throw refused(Code.BLANK, "argument.blank", p);
     }
     switch (p.kind()) {
       case NUMBER -> numbers[i] = p.quantity().check(p.name(), number(p, value));
@@ -57,10 +58,28 @@ final class Reader {
     }
   }
 
-  private static String mustBe(Parameter p) {
-    return p.quantity() != null
-        ? "; it must be " + p.quantity().range()
-        : p.words().isEmpty() ? "" : "; it must be one of " + String.join(", ", p.words());
+  /** A cell of a range; what names it is made only where it is refused. */
+  private static double cell(Parameter p, int index, double value) {
+    return p.quantity().accepts(value)
+        ? value
+        : p.quantity().check(Sentence.of("cell.of", p.name(), index + 1), value);
+  }
+
+  /**
+   * Three texts each: with what else may stand there as a range, as a list of words, not at all.
+   */
+  private static RefusedException refused(Code code, String key, Parameter p, Object... given) {
+    List<Object> values = new ArrayList<>(List.of(p.name()));
+    values.addAll(List.of(given));
+    if (p.quantity() != null) {
+      values.add(p.quantity().valid());
+      return new RefusedException(code, key + ".range", values.toArray());
+    }
+    if (p.words().isEmpty()) {
+      return new RefusedException(code, key, values.toArray());
+    }
+    values.add(p.words());
+    return new RefusedException(code, key + ".words", values.toArray());
   }
 
   private static boolean isBlank(Object value) {
@@ -79,11 +98,9 @@ final class Reader {
       if (parsed != null) {
         return parsed;
       }
-      throw new RefusedException(
-          Code.NOT_A_NUMBER, p.name() + " '" + text + "' is not a number" + mustBe(p) + ".");
+      throw refused(Code.NOT_A_NUMBER, "argument.text", p, text);
     }
-    throw new RefusedException(
-        Code.NOT_A_NUMBER, p.name() + " is not a single number" + mustBe(p) + ".");
+    throw refused(Code.NOT_A_NUMBER, "argument.several", p);
   }
 
   private static String word(Parameter p, Object value) {
@@ -92,9 +109,7 @@ final class Reader {
       word = Numbers.show(n.doubleValue());
     }
     if (!p.words().contains(word)) {
-      throw new RefusedException(
-          Code.UNKNOWN_WORD,
-          p.name() + " '" + word + "' is not one of " + String.join(", ", p.words()) + ".");
+      throw new RefusedException(Code.UNKNOWN_WORD, "argument.word", p.name(), word, p.words());
     }
     return word;
   }
@@ -113,10 +128,7 @@ final class Reader {
     }
     double[] result = new double[cells.length];
     for (int i = 0; i < cells.length; i++) {
-      result[i] =
-          isBlank(cells[i])
-              ? Double.NaN
-              : p.quantity().check(p.name() + " (cell " + (i + 1) + ")", number(p, cells[i]));
+      result[i] = isBlank(cells[i]) ? Double.NaN : cell(p, i, number(p, cells[i]));
     }
     return result;
   }

@@ -4,6 +4,7 @@ import java.util.stream.Collectors;
 import washbook.functions.Answer;
 import washbook.functions.Answer.Refusal;
 import washbook.functions.RefusedException;
+import washbook.functions.Sentence;
 
 /** Notices two arguments that were given in each other's place. */
 final class Swap {
@@ -29,14 +30,12 @@ final class Swap {
         function.parameters().stream().map(Parameter::name).collect(Collectors.joining("; "));
     return new Refusal(
         refusal.code(),
-        refusal.reason()
-            + " Were "
-            + function.mixedUp().get(0)
-            + " and "
-            + function.mixedUp().get(1)
-            + " swapped? The order is "
-            + order
-            + ".");
+        Sentence.of(
+            "swapped",
+            refusal.told(),
+            function.mixedUp().get(0),
+            function.mixedUp().get(1),
+            order));
   }
 
   private static boolean isRefused(CatalogueFunction function, Object[] raw) {

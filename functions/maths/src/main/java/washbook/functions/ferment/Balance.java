@@ -1,7 +1,6 @@
 package washbook.functions.ferment;
 
 import washbook.functions.Answer.Code;
-import washbook.functions.Numbers;
 import washbook.functions.RefusedException;
 import washbook.functions.liquid.FermentingWash;
 import washbook.functions.liquid.SucroseSolution;
@@ -39,13 +38,7 @@ public record Balance(
             ? originalExtract
             : FermentingWash.trueExtract(originalExtract, gravity, kind);
     if (!(trueExtract >= FermentingWash.LOWEST_TRUE_EXTRACT)) {
-      throw new RefusedException(
-          Code.CONTRADICTION,
-          "gravity "
-              + Numbers.show(gravity)
-              + " is lower than a wash of original gravity "
-              + Numbers.show(originalGravity)
-              + " can ferment to.");
+      throw new RefusedException(Code.CONTRADICTION, "gravity.below", gravity, originalGravity);
     }
     return new Balance(originalExtract, apparentExtract, trueExtract, gravity, kind);
   }
@@ -53,13 +46,7 @@ public record Balance(
   /** Refuses a gravity above the original one. */
   public static void refuseRise(double originalGravity, double gravity) {
     if (gravity > originalGravity) {
-      throw new RefusedException(
-          Code.CONTRADICTION,
-          "gravity "
-              + Numbers.show(gravity)
-              + " is above the original gravity "
-              + Numbers.show(originalGravity)
-              + ".");
+      throw new RefusedException(Code.CONTRADICTION, "gravity.above", gravity, originalGravity);
     }
   }
 

@@ -26,15 +26,11 @@ public final class CarbonDioxide {
         left > 0 ? trueExtract(originalExtract, washGrams, ethanol, left, kind) : Double.NaN;
     if (!(trueExtract >= FermentingWash.LOWEST_TRUE_EXTRACT)) {
       throw RefusedException.contradiction(
-          "a wash of "
-              + Numbers.show(litres)
-              + " L and original gravity "
-              + Numbers.show(originalGravity)
-              + " has not enough sugar to give off "
-              + Numbers.show(grams)
-              + " g; at most "
-              + Numbers.round(most(originalExtract, washGrams, kind), 1)
-              + " g.");
+          "gas.tooMuch",
+          litres,
+          originalGravity,
+          grams,
+          Numbers.rounded(most(originalExtract, washGrams, kind), 1));
     }
     return 100
         * ethanol

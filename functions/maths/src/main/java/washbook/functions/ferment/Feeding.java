@@ -33,8 +33,7 @@ public final class Feeding {
   public static double original(
       double[] litres, double[] gravities, double[] kilograms, double solids, double highest) {
     if (litres.length != gravities.length) {
-      throw RefusedException.contradiction(
-          litres.length + " cells of litres stand against " + gravities.length + " of gravities.");
+      throw RefusedException.contradiction("cells.gravities", litres.length, gravities.length);
     }
     double mass = 0;
     double extract = 0;
@@ -42,7 +41,7 @@ public final class Feeding {
       boolean noLitres = Double.isNaN(litres[i]);
       if (noLitres != Double.isNaN(gravities[i])) {
         throw new RefusedException(
-            Code.BLANK, (noLitres ? "litres" : "gravities") + " (cell " + (i + 1) + ") is blank.");
+            Code.BLANK, "cell.blank", noLitres ? "litres" : "gravities", i + 1);
       }
       if (!noLitres) {
         double part = mass(litres[i], gravities[i]);
@@ -51,7 +50,7 @@ public final class Feeding {
       }
     }
     if (mass == 0) {
-      throw new RefusedException(Code.BLANK, "litres holds no number.");
+      throw new RefusedException(Code.BLANK, "litres.none");
     }
     for (double sugar : kilograms) {
       if (!Double.isNaN(sugar)) {
@@ -63,12 +62,7 @@ public final class Feeding {
     double gravity = percent > 90 ? Double.POSITIVE_INFINITY : SucroseSolution.gravity(percent);
     if (gravity > highest) {
       throw new RefusedException(
-          Code.TOO_HIGH,
-          "all feeds together make "
-              + Numbers.round(percent, 1)
-              + " % by mass of sugar, more than SG "
-              + Numbers.show(highest)
-              + ".");
+          Code.TOO_HIGH, "feed.strong", Numbers.rounded(percent, 1), highest);
     }
     return gravity;
   }
@@ -109,8 +103,7 @@ public final class Feeding {
     double madeUp = 100 + 100 * kind.fall() * alcohol;
     double risen = after.applyAsDouble(extract);
     if (risen <= before) {
-      throw RefusedException.contradiction(
-          "the gravity does not rise from " + Numbers.show(before));
+      throw RefusedException.contradiction("feed.noRise", before);
     }
     DoubleUnaryOperator tooMuch =
         everything -> {
@@ -125,9 +118,7 @@ public final class Feeding {
     double low = extract;
     double high = Math.min(SucroseSolution.brix(HIGHEST_ORIGINAL), 99 * solids);
     if (!(tooMuch.applyAsDouble(high) > 0)) {
-      throw new RefusedException(
-          Code.TOO_HIGH,
-          "what came in makes more than SG " + Numbers.show(HIGHEST_ORIGINAL) + " of everything.");
+      throw new RefusedException(Code.TOO_HIGH, "feed.tooMuch", HIGHEST_ORIGINAL);
     }
     for (int halving = 0; halving < HALVINGS; halving++) {
       double middle = (low + high) / 2;

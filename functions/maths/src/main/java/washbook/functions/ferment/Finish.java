@@ -49,12 +49,7 @@ public record Finish(double days, double plusMinus) {
   static Finish of(Place place, double expectedFinal) {
     if (place.state() == State.TOO_FEW) {
       throw new RefusedException(
-          Code.BLANK,
-          "there are too few readings; "
-              + Progress.FEWEST_READINGS
-              + " over "
-              + Numbers.show(Progress.SHORTEST_SPAN_DAYS)
-              + " day are needed.");
+          Code.BLANK, "finish.few", Progress.FEWEST_READINGS, Progress.SHORTEST_SPAN_DAYS);
     }
     if (place.state() == State.DONE || place.gravity() <= expectedFinal + WITHIN) {
       return new Finish(0, 0);
@@ -72,11 +67,7 @@ public record Finish(double days, double plusMinus) {
     double plusMinus = plusMinus(law, days);
     if (!(plusMinus <= Math.max(MOST_PLUS_MINUS_DAYS, MOST_PLUS_MINUS_SHARE * days))) {
       throw RefusedException.contradiction(
-          "the readings do not tell yet: "
-              + Numbers.round(days, 1)
-              + " days give or take "
-              + Numbers.round(plusMinus, 1)
-              + "; a further reading in half a day or more will tell more.");
+          "finish.unsure", Numbers.rounded(days, 1), Numbers.rounded(plusMinus, 1));
     }
     return new Finish(days, plusMinus);
   }
@@ -127,20 +118,14 @@ public record Finish(double days, double plusMinus) {
 
   private static void refuseWhatDoesNotFall(Place place, double expectedFinal) {
     if (place.state() == State.LAG) {
-      throw RefusedException.contradiction(
-          "the ferment has not begun: it has fallen by less than "
-              + Numbers.show(1000 * Progress.BEGUN_FALL)
-              + " points.");
+      throw RefusedException.contradiction("finish.notBegun", 1000 * Progress.BEGUN_FALL);
     }
     if (place.state() == State.STUCK) {
       throw RefusedException.contradiction(
-          "the gravity falls by "
-              + Numbers.round(1000 * place.fallPerDay(), 2)
-              + " points per day, less than "
-              + Numbers.show(1000 * Progress.STILL_PER_DAY)
-              + ": it is not on its way to "
-              + Numbers.show(expectedFinal)
-              + ".");
+          "finish.still",
+          Numbers.rounded(1000 * place.fallPerDay(), 2),
+          1000 * Progress.STILL_PER_DAY,
+          expectedFinal);
     }
   }
 }

@@ -30,13 +30,10 @@ public final class Forecast {
             extract);
     if (Double.isNaN(trueExtract)) {
       throw RefusedException.contradiction(
-          "a wash of original gravity "
-              + Numbers.show(originalGravity)
-              + " cannot reach "
-              + Numbers.show(percentVolume)
-              + " % vol; at most "
-              + Numbers.round(alcohol(extract, 0, kind), 2)
-              + ".");
+          "forecast.strength",
+          originalGravity,
+          percentVolume,
+          Numbers.rounded(alcohol(extract, 0, kind), 2));
     }
     return FermentingWash.gravity(extract, trueExtract, kind);
   }
@@ -64,15 +61,7 @@ public final class Forecast {
         && original >= LOWEST_ORIGINAL - ROUNDING
         && original <= HIGHEST_ORIGINAL + ROUNDING)) {
       throw RefusedException.contradiction(
-          "no original gravity from "
-              + Numbers.show(LOWEST_ORIGINAL)
-              + " to "
-              + Numbers.show(HIGHEST_ORIGINAL)
-              + " gives "
-              + Numbers.show(percentVolume)
-              + " % vol at gravity "
-              + Numbers.show(gravity)
-              + ".");
+          "forecast.original", LOWEST_ORIGINAL, HIGHEST_ORIGINAL, percentVolume, gravity);
     }
     return Math.max(LOWEST_ORIGINAL, Math.min(HIGHEST_ORIGINAL, original));
   }

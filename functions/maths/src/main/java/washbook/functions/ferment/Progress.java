@@ -127,12 +127,11 @@ public final class Progress {
 
   private static Line lastLine(Readings readings) {
     if (readings.count() < 2) {
-      throw new RefusedException(
-          Code.BLANK, "there are too few readings: " + readings.count() + "; two are needed.");
+      throw new RefusedException(Code.BLANK, "readings.few", readings.count());
     }
     Line line = readings.line(readings.count() - 1, RATE_WINDOW_DAYS, RATE_READINGS);
     if (!(line.span() > 0)) {
-      throw RefusedException.contradiction("all readings are of the same time.");
+      throw RefusedException.contradiction("readings.sameTime");
     }
     return line;
   }

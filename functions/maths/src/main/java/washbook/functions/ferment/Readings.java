@@ -1,7 +1,6 @@
 package washbook.functions.ferment;
 
 import java.util.Arrays;
-import washbook.functions.Numbers;
 import washbook.functions.RefusedException;
 
 /**
@@ -16,8 +15,7 @@ record Readings(double[] days, double[] gravities, double[] weights) {
   /** Drops rows where either cell is blank (NaN); refuses days that run backwards. */
   static Readings of(double[] times, double[] gravities) {
     if (times.length != gravities.length) {
-      throw RefusedException.contradiction(
-          times.length + " cells of times stand against " + gravities.length + " of gravities.");
+      throw RefusedException.contradiction("cells.times", times.length, gravities.length);
     }
     double[] days = new double[times.length];
     double[] kept = new double[times.length];
@@ -27,14 +25,7 @@ record Readings(double[] days, double[] gravities, double[] weights) {
         continue;
       }
       if (count > 0 && times[i] < days[count - 1]) {
-        throw RefusedException.contradiction(
-            "times (cell "
-                + (i + 1)
-                + ") "
-                + Numbers.show(times[i])
-                + " is before the time above it, "
-                + Numbers.show(days[count - 1])
-                + ".");
+        throw RefusedException.contradiction("readings.order", i + 1, times[i], days[count - 1]);
       }
       days[count] = times[i];
       kept[count++] = gravities[i];

@@ -35,12 +35,7 @@ public final class Freezing {
   public static void refuseIce(double massFraction, double temperatureC) {
     double ice = point(massFraction);
     if (temperatureC < ice) {
-      throw RefusedException.contradiction(
-          "temperatureC "
-              + Numbers.show(temperatureC)
-              + " is below the freezing point of this mixture, "
-              + Numbers.round(ice, 1)
-              + " °C: ice leaves it and its density says nothing.");
+      throw RefusedException.contradiction("ice", temperatureC, Numbers.rounded(ice, 1));
     }
   }
 }

@@ -18,12 +18,7 @@ public final class MakeUp {
   /** Kilograms of a sugar with that share of solids that lift a wash to a gravity. */
   public static double sugarFor(double litres, double gravity, double target, double solids) {
     if (target < gravity) {
-      throw RefusedException.contradiction(
-          "target "
-              + Numbers.show(target)
-              + " is below the gravity "
-              + Numbers.show(gravity)
-              + "; sugar only lifts it.");
+      throw RefusedException.contradiction("makeup.sugarLifts", target, gravity);
     }
     double wanted = SucroseSolution.brix(target) / 100;
     refuseThin(solids, wanted, target);
@@ -36,8 +31,7 @@ public final class MakeUp {
   public static double sugarForVolume(double litres, double target, double solids) {
     double wanted = SucroseSolution.brix(target) / 100;
     if (target < 1) {
-      throw RefusedException.contradiction(
-          "target " + Numbers.show(target) + " is below water, SG 1; sugar only lifts it.");
+      throw RefusedException.contradiction("makeup.belowWater", target);
     }
     refuseThin(solids, wanted, target);
     return mass(litres, target) * wanted / solids;
@@ -52,13 +46,10 @@ public final class MakeUp {
   private static void refuseThin(double solids, double wanted, double target) {
     if (!(solids > wanted)) {
       throw RefusedException.contradiction(
-          "a sugar of "
-              + Numbers.round(100 * solids, 1)
-              + " % solids cannot make SG "
-              + Numbers.show(target)
-              + ", which has "
-              + Numbers.round(100 * wanted, 1)
-              + " %.");
+          "makeup.thin",
+          Numbers.rounded(100 * solids, 1),
+          target,
+          Numbers.rounded(100 * wanted, 1));
     }
   }
 
@@ -81,12 +72,7 @@ public final class MakeUp {
     double percent = 100 * share;
     if (percent > SucroseSolution.brix(HIGHEST_GRAVITY)) {
       throw new RefusedException(
-          Code.TOO_HIGH,
-          "the wash would have "
-              + Numbers.round(percent, 1)
-              + " % of solids, more than SG "
-              + Numbers.show(HIGHEST_GRAVITY)
-              + ".");
+          Code.TOO_HIGH, "makeup.heavy", Numbers.rounded(percent, 1), HIGHEST_GRAVITY);
     }
     return percent;
   }
@@ -94,18 +80,12 @@ public final class MakeUp {
   /** Litres of water that bring a wash down to a gravity. */
   public static double waterFor(double litres, double gravity, double target) {
     if (target > gravity) {
-      throw RefusedException.contradiction(
-          "target "
-              + Numbers.show(target)
-              + " is above the gravity "
-              + Numbers.show(gravity)
-              + "; water only lowers it.");
+      throw RefusedException.contradiction("makeup.waterLowers", target, gravity);
     }
     double now = SucroseSolution.brix(gravity);
     double wanted = SucroseSolution.brix(target);
     if (target <= 1 && target < gravity) {
-      throw RefusedException.contradiction(
-          "target " + Numbers.show(target) + " is not above water, SG 1.");
+      throw RefusedException.contradiction("makeup.notAboveWater", target);
     }
     return target == gravity
         ? 0

@@ -93,7 +93,7 @@ final class CallArguments {
   /** The call that is the whole text. */
   Call call(CatalogueFunction function, String text) throws NotPortableException {
     if (!function.portable()) {
-      throw new NotPortableException(function.name() + " has no portable form.");
+      throw new NotPortableException("portable.none", function.name());
     }
     List<CallArgument> arguments = new ArrayList<>();
     for (String part : split(text, text.indexOf('('), text.length())) {
@@ -131,7 +131,7 @@ final class CallArguments {
       String piece = text.substring(i, Lexemes.end(text, i));
       depth += piece.equals("(") ? 1 : piece.equals(")") ? -1 : 0;
       if (depth == 0 && (piece.equals(":") || piece.startsWith("{") || isOpenRange(piece))) {
-        throw new NotPortableException("a range stands where one cell is needed.");
+        throw new NotPortableException("portable.range");
       }
     }
   }

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import washbook.functions.Answer;
 import washbook.functions.Answer.Code;
+import washbook.functions.Sentence;
 import washbook.functions.portable.form.Expression;
 import washbook.functions.portable.form.FormulaText;
 
@@ -82,12 +83,12 @@ record CompiledCall(
       arguments[i] = value instanceof Double number ? number : Double.NaN;
     }
     if (text) {
-      return new Answer.Refusal(Code.NOT_A_NUMBER, "a cell holds a text");
+      return new Answer.Refusal(Code.NOT_A_NUMBER, Sentence.of("portable.text"));
     }
     for (List<Condition> stage : stages) {
       for (Condition condition : stage) {
         if (!(condition.low().value(arguments) <= condition.high().value(arguments))) {
-          return new Answer.Refusal(Code.CONTRADICTION, "outside the valid range");
+          return new Answer.Refusal(Code.CONTRADICTION, Sentence.of("portable.outside"));
         }
       }
     }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import washbook.functions.catalogue.CatalogueFunction;
 import washbook.functions.catalogue.Parameter;
 import washbook.functions.portable.CallArgument.Call;
@@ -68,10 +67,10 @@ final class Compiler {
     CatalogueFunction function = call.function();
     List<Parameter> parameters = function.parameters();
     if (!function.portable()) {
-      throw new NotPortableException(function.name() + " has no portable form.");
+      throw new NotPortableException("portable.none", function.name());
     }
     if (call.arguments().size() > parameters.size()) {
-      throw new NotPortableException(function.name() + " is given too many arguments.");
+      throw new NotPortableException("portable.many", function.name());
     }
     List<CallArgument> arguments = new ArrayList<>(call.arguments());
     while (arguments.size() < parameters.size()) {
@@ -124,12 +123,10 @@ final class Compiler {
       return StrengthForm.IN_A_CELL;
     }
     throw new NotPortableException(
-        function.name()
-            + " needs its "
-            + parameter.name()
-            + " as a cell or as one of "
-            + known.values().stream().map(FormulaText::number).collect(Collectors.joining(", "))
-            + ".");
+        "portable.calibration",
+        function.name(),
+        parameter.name(),
+        known.values().stream().map(FormulaText::number).map(Double::valueOf).toList());
   }
 
   private static String word(CatalogueFunction function, Parameter parameter, CallArgument argument)
@@ -147,11 +144,9 @@ final class Compiler {
       return w.word().strip().toUpperCase(java.util.Locale.ROOT);
     }
     throw new NotPortableException(
-        function.name()
-            + " needs its "
-            + parameter.name()
-            + (parameter.quantity() == null ? " as a word" : " as a word or number")
-            + " in the formula, not from a cell.");
+        parameter.quantity() == null ? "portable.word" : "portable.wordOrNumber",
+        function.name(),
+        parameter.name());
   }
 
   /** The expression of one number; null when it is left out and nothing stands in for it. */
@@ -188,8 +183,7 @@ final class Compiler {
     if (argument instanceof Omitted && parameter.optional()) {
       return parameter.fallback() instanceof Double fallback ? new Constant(fallback) : null;
     }
-    throw new NotPortableException(
-        function.name() + " needs a number as its " + parameter.name() + ".");
+    throw new NotPortableException("portable.number", function.name(), parameter.name());
   }
 
   private void addRanges(Form form, List<Parameter> parameters, Expression[] values)
@@ -234,7 +228,7 @@ final class Compiler {
       throws NotPortableException {
     if (low instanceof Constant a && high instanceof Constant b) {
       if (!(a.number() <= b.number())) {
-        throw new NotPortableException(form.function() + " refuses a number in this formula.");
+        throw new NotPortableException("portable.refused", form.function());
       }
       return;
     }

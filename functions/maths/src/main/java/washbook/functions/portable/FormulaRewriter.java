@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import washbook.functions.Sentence;
 import washbook.functions.catalogue.CatalogueFunction;
 import washbook.functions.portable.form.NotPortableException;
 
@@ -32,21 +33,14 @@ public final class FormulaRewriter {
    * @param calls how many calls were replaced, each with those inside it as one
    * @param left for each call that stayed, why
    */
-  public record Rewritten(String text, int calls, List<String> left) {}
+  public record Rewritten(String text, int calls, List<Sentence> left) {}
 
   /** Rewrites a formula given without its {@code =} or {@code of:=}. */
   public Rewritten rewrite(String formula) {
     Rewritten rewritten = rewritePart(formula);
     if (rewritten.calls > 0 && rewritten.text.length() > LONGEST) {
       return new Rewritten(
-          formula,
-          0,
-          List.of(
-              "the portable formula would have "
-                  + rewritten.text.length()
-                  + " characters; "
-                  + LONGEST
-                  + " are possible."));
+          formula, 0, List.of(Sentence.of("portable.long", rewritten.text.length(), LONGEST)));
     }
     return rewritten;
   }
@@ -60,10 +54,7 @@ public final class FormulaRewriter {
       if (CallArguments.functionAt(formula, i).isPresent()) {
         int open = CallArguments.opening(formula, Lexemes.end(formula, i));
         if (!takesSingleCells(formula.substring(open, Lexemes.closing(formula, open)))) {
-          return new Rewritten(
-              formula,
-              0,
-              List.of("a call in an array formula takes more than numbers and single cells."));
+          return new Rewritten(formula, 0, List.of(Sentence.of("portable.array")));
         }
       }
     }
@@ -117,7 +108,7 @@ public final class FormulaRewriter {
 
   Rewritten rewritePart(String formula) {
     StringBuilder out = new StringBuilder();
-    List<String> left = new ArrayList<>();
+    List<Sentence> left = new ArrayList<>();
     int calls = 0;
     int i = 0;
     while (i < formula.length()) {
@@ -136,7 +127,7 @@ public final class FormulaRewriter {
         calls++;
         i = close;
       } catch (NotPortableException e) {
-        left.add(e.getMessage());
+        left.add(e.told());
         out.append(formula, i, end);
         i = end;
       }

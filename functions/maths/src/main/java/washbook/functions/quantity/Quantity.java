@@ -1,8 +1,8 @@
 package washbook.functions.quantity;
 
 import washbook.functions.Answer.Code;
-import washbook.functions.Numbers;
 import washbook.functions.RefusedException;
+import washbook.functions.Sentence;
 import washbook.functions.liquid.WashKind;
 
 /** A kind of number that functions take: its unit and the range outside which it is refused. */
@@ -103,31 +103,40 @@ public enum Quantity {
 
   /** The range in words, as {@code 0.97 to 1.19 SG}. */
   public String range() {
-    return (Numbers.show(min) + " to " + Numbers.show(max) + " " + unit).trim();
+    return valid().english();
+  }
+
+  /** The same in any language. */
+  public Sentence valid() {
+    return unit.isEmpty()
+        ? Sentence.of("range", min, max)
+        : Sentence.of("range.unit", min, max, UnitWords.of(unit));
+  }
+
+  /** Whether it is refused by no {@link #check}. */
+  public boolean accepts(double value) {
+    return value >= min && value <= max && !(zeroIsBlank && value == 0);
   }
 
   /** Returns {@code value} when it is valid; {@code name} says whose value it is in the refusal. */
   public double check(String name, double value) {
-    if (value >= min && value <= max && !(zeroIsBlank && value == 0)) {
-      return value;
-    }
+    return accepts(value) ? value : refuse(name, value);
+  }
+
+  /** The same for what has no name of an argument. */
+  public double check(Sentence name, double value) {
+    return accepts(value) ? value : refuse(name, value);
+  }
+
+  private double refuse(Object name, double value) {
     if (Double.isNaN(value)) {
-      throw new RefusedException(
-          Code.NOT_A_NUMBER, name + " is not a number; it must be " + range() + ".");
+      throw new RefusedException(Code.NOT_A_NUMBER, "number.none", name, valid());
     }
     if (zeroIsBlank && value == 0) {
-      throw new RefusedException(
-          Code.BLANK, name + " is blank (0 is no " + name + "); it must be " + range() + ".");
+      throw new RefusedException(Code.BLANK, "number.blank", name, valid());
     }
-    Code code = value < min ? Code.TOO_LOW : Code.TOO_HIGH;
-    throw new RefusedException(
-        code,
-        name
-            + " "
-            + Numbers.show(value)
-            + (code == Code.TOO_LOW ? " is too low" : " is too high")
-            + "; it must be "
-            + range()
-            + ".");
+    throw value < min
+        ? new RefusedException(Code.TOO_LOW, "number.low", name, value, valid())
+        : new RefusedException(Code.TOO_HIGH, "number.high", name, value, valid());
   }
 }

@@ -1,6 +1,5 @@
 package washbook.functions.reading;
 
-import washbook.functions.Numbers;
 import washbook.functions.RefusedException;
 import washbook.functions.liquid.EthanolWater;
 import washbook.functions.liquid.Freezing;
@@ -20,12 +19,7 @@ public final class Alcoholometer {
             / (1 + Hydrometer.GLASS_EXPANSION * (temperatureC - calibrationC));
     double p = EthanolWater.massFractionOfDensity(density, temperatureC);
     if (!(p >= 0 && p <= 1)) {
-      throw RefusedException.contradiction(
-          "no mixture of ethanol and water shows "
-              + Numbers.show(reading)
-              + " % vol at "
-              + Numbers.show(temperatureC)
-              + " °C.");
+      throw RefusedException.contradiction("alcoholometer.none", reading, temperatureC);
     }
     Freezing.refuseIce(p, temperatureC);
     return p;

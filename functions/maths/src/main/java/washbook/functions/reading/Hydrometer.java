@@ -1,7 +1,6 @@
 package washbook.functions.reading;
 
 import washbook.functions.Answer.Code;
-import washbook.functions.Numbers;
 import washbook.functions.RefusedException;
 import washbook.functions.liquid.FermentingWash;
 import washbook.functions.liquid.SucroseSolution;
@@ -55,13 +54,7 @@ public final class Hydrometer {
     double trueExtract =
         FermentingWash.trueExtractOfDensity(originalExtract, density, temperatureC);
     if (!(trueExtract >= FermentingWash.LOWEST_TRUE_EXTRACT)) {
-      throw new RefusedException(
-          Code.CONTRADICTION,
-          "reading "
-              + Numbers.show(reading)
-              + " is lower than a wash of original gravity "
-              + Numbers.show(originalGravity)
-              + " can ferment to.");
+      throw new RefusedException(Code.CONTRADICTION, "reading.below", reading, originalGravity);
     }
     double gravity = FermentingWash.gravity(originalExtract, trueExtract);
     return Math.abs(gravity - originalGravity) < ROUNDING ? originalGravity : gravity;

@@ -17,8 +17,7 @@ public final class HydrometerCheck {
   public static double gravity(double gramsOfSugar, double gramsOfWater) {
     double brix = 100 * gramsOfSugar / (gramsOfSugar + gramsOfWater);
     if (brix > HIGHEST_BRIX) {
-      throw RefusedException.contradiction(
-          "the solution would have " + Numbers.round(brix, 1) + " °Bx, more than SG 1.19.");
+      throw RefusedException.contradiction("solution.heavy", Numbers.rounded(brix, 1));
     }
     return SucroseSolution.gravity(brix);
   }
@@ -37,23 +36,14 @@ public final class HydrometerCheck {
       double temperatureC,
       double calibrationC) {
     if (solutionReading <= waterReading) {
-      throw RefusedException.contradiction(
-          "the instrument shows "
-              + Numbers.show(solutionReading)
-              + " in the solution and "
-              + Numbers.show(waterReading)
-              + " in water, which is lighter.");
+      throw RefusedException.contradiction("solution.lighter", solutionReading, waterReading);
     }
     double brix = SucroseSolution.brix(gravity(gramsOfSugar, gramsOfWater));
     double difference =
         shown(brix, temperatureC, calibrationC) - shown(0, temperatureC, calibrationC);
     if (difference < LEAST_DIFFERENCE) {
       throw RefusedException.contradiction(
-          "the solution is only "
-              + Numbers.round(1000 * difference, 1)
-              + " points above water; "
-              + Numbers.show(1000 * LEAST_DIFFERENCE)
-              + " are needed to tell a slope.");
+          "solution.weak", Numbers.rounded(1000 * difference, 1), 1000 * LEAST_DIFFERENCE);
     }
     return (solutionReading - waterReading) / difference;
   }

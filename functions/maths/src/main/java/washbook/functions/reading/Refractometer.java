@@ -1,6 +1,5 @@
 package washbook.functions.reading;
 
-import washbook.functions.Numbers;
 import washbook.functions.RefusedException;
 import washbook.functions.liquid.EthanolWater;
 import washbook.functions.liquid.FermentingWash;
@@ -24,12 +23,7 @@ public final class Refractometer {
     double originalExtract = originalBrix / factor;
     double shown = RefractiveIndex.ofSucrose(presentBrix / factor);
     if (presentBrix > originalBrix) {
-      throw RefusedException.contradiction(
-          "presentBrix "
-              + Numbers.show(presentBrix)
-              + " is above originalBrix "
-              + Numbers.show(originalBrix)
-              + ".");
+      throw RefusedException.contradiction("brix.above", presentBrix, originalBrix);
     }
     double slope = FermentingWash.alcoholByMass(originalExtract, originalExtract - 1);
     double trueExtract =
@@ -47,12 +41,7 @@ public final class Refractometer {
             FermentingWash.LOWEST_TRUE_EXTRACT,
             originalExtract + 0.001);
     if (!(trueExtract >= FermentingWash.LOWEST_TRUE_EXTRACT)) {
-      throw RefusedException.contradiction(
-          "presentBrix "
-              + Numbers.show(presentBrix)
-              + " is lower than a wash of originalBrix "
-              + Numbers.show(originalBrix)
-              + " can ferment to.");
+      throw RefusedException.contradiction("brix.below", presentBrix, originalBrix);
     }
     return FermentingWash.gravity(originalExtract, trueExtract);
   }
@@ -74,12 +63,7 @@ public final class Refractometer {
     }
     double trueExtract = extract(gravity, alcohol);
     if (!(alcohol >= 0 && trueExtract >= FermentingWash.LOWEST_TRUE_EXTRACT)) {
-      throw RefusedException.contradiction(
-          "no wash shows both "
-              + Numbers.show(presentBrix)
-              + " °Bx in a refractometer and SG "
-              + Numbers.show(gravity)
-              + ".");
+      throw RefusedException.contradiction("brix.gravity", presentBrix, gravity);
     }
     return alcohol * FermentingWash.density20(gravity) / EthanolWater.ETHANOL_DENSITY_20;
   }

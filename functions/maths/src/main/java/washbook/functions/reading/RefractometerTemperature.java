@@ -44,7 +44,7 @@ public final class RefractometerTemperature {
     double shown = RefractiveIndex.WATER + RefractiveIndex.ofSucrose(reading);
     double brix = Solve.root(b -> index(b, temperatureC) - shown, reading, LOWEST, HIGHEST);
     if (Double.isNaN(brix)) {
-      throw RefusedException.contradiction("no sugar solution shows that at this temperature.");
+      throw RefusedException.contradiction("brix.none");
     }
     return brix;
   }

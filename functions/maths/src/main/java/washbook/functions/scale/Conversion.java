@@ -87,9 +87,7 @@ public final class Conversion {
           ? value
           : temperatureTo.fromCelsius(temperatureFrom.toCelsius(value));
     }
-    throw new RefusedException(
-        Code.UNKNOWN_WORD,
-        from + " cannot be converted to " + to + "; these belong together: " + KINDS);
+    throw new RefusedException(Code.UNKNOWN_WORD, "convert.kinds", from, to, KINDS);
   }
 
   private static double sugar(double value, SugarScale from, SugarScale to) {
@@ -122,14 +120,11 @@ public final class Conversion {
     if (value < low - slack || value > high + slack) {
       throw new RefusedException(
           value < low ? Code.TOO_LOW : Code.TOO_HIGH,
-          scale
-              + " "
-              + Numbers.show(value)
-              + " is outside the range "
-              + Numbers.round(low, 4)
-              + " to "
-              + Numbers.round(high, 4)
-              + ".");
+          "convert.range",
+          scale,
+          value,
+          Numbers.rounded(low, 4),
+          Numbers.rounded(high, 4));
     }
     return Math.max(low, Math.min(high, value));
   }

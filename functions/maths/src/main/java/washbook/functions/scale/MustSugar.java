@@ -1,7 +1,6 @@
 package washbook.functions.scale;
 
 import washbook.functions.Answer.Code;
-import washbook.functions.Numbers;
 import washbook.functions.RefusedException;
 import washbook.functions.liquid.Polynomial;
 
@@ -29,13 +28,10 @@ public final class MustSugar {
     if (!(gravity >= LOWEST_GRAVITY && gravity <= HIGHEST_GRAVITY)) {
       throw new RefusedException(
           gravity < LOWEST_GRAVITY ? Code.TOO_LOW : Code.TOO_HIGH,
-          "gravity "
-              + Numbers.show(gravity)
-              + " is outside the table of grape must, SG "
-              + Numbers.show(LOWEST_GRAVITY)
-              + " to "
-              + Numbers.show(HIGHEST_GRAVITY)
-              + "; the bases MODEL, DRY and 17 go on.");
+          "must.table",
+          gravity,
+          LOWEST_GRAVITY,
+          HIGHEST_GRAVITY);
     }
     return Polynomial.value(GRAMS_PER_LITRE, gravity - 1) / GRAMS_PER_PERCENT;
   }

@@ -1,7 +1,6 @@
 package washbook.functions.spirit;
 
 import washbook.functions.Answer.Code;
-import washbook.functions.Numbers;
 import washbook.functions.RefusedException;
 
 /** Some of the jars of a run, from one to another, put together. */
@@ -13,17 +12,10 @@ public final class Cut {
     int from = (int) first;
     int to = Double.isNaN(last) ? cells.length : (int) last;
     if (from != first || (!Double.isNaN(last) && to != last)) {
-      throw RefusedException.contradiction("jars are counted 1, 2, 3 from the top of the list.");
+      throw RefusedException.contradiction("jars.counted");
     }
     if (to > cells.length || from > to) {
-      throw RefusedException.contradiction(
-          "jars "
-              + from
-              + " to "
-              + to
-              + " are not in a list of "
-              + Numbers.show(cells.length)
-              + ".");
+      throw RefusedException.contradiction("jars.list", from, to, cells.length);
     }
     double[] some = new double[to - from + 1];
     System.arraycopy(cells, from - 1, some, 0, some.length);
@@ -33,15 +25,13 @@ public final class Cut {
   /** Litres of pure alcohol at 20 °C in the jars; rows where both cells are blank are no jars. */
   public static double alcohol(double[] litres, double[] strengths) {
     if (litres.length != strengths.length) {
-      throw RefusedException.contradiction(
-          litres.length + " cells of litres stand against " + strengths.length + " of strengths.");
+      throw RefusedException.contradiction("cells.strengths", litres.length, strengths.length);
     }
     double sum = 0;
     int jars = 0;
     for (int i = 0; i < litres.length; i++) {
       if (Double.isNaN(litres[i]) != Double.isNaN(strengths[i])) {
-        throw new RefusedException(
-            Code.BLANK, "jar " + (i + 1) + " of these has litres or a strength, not both.");
+        throw new RefusedException(Code.BLANK, "jar.half", i + 1);
       }
       if (!Double.isNaN(litres[i])) {
         sum += litres[i] * strengths[i] / 100;
@@ -49,7 +39,7 @@ public final class Cut {
       }
     }
     if (jars == 0) {
-      throw new RefusedException(Code.BLANK, "no jar has litres and a strength.");
+      throw new RefusedException(Code.BLANK, "jars.none");
     }
     return sum;
   }

@@ -1,7 +1,6 @@
 package washbook.functions.spirit;
 
 import washbook.functions.Answer.Code;
-import washbook.functions.Numbers;
 import washbook.functions.RefusedException;
 import washbook.functions.liquid.EthanolWater;
 
@@ -56,11 +55,7 @@ public final class Dilution {
   private record Blend(double mass, double ethanol) {
     static Blend of(double[] litres, double[] strengths) {
       if (litres.length != strengths.length) {
-        throw RefusedException.contradiction(
-            litres.length
-                + " cells of litres stand against "
-                + strengths.length
-                + " of strengths.");
+        throw RefusedException.contradiction("cells.strengths", litres.length, strengths.length);
       }
       double mass = 0;
       double ethanol = 0;
@@ -68,8 +63,7 @@ public final class Dilution {
         boolean noLitres = Double.isNaN(litres[i]);
         if (noLitres != Double.isNaN(strengths[i])) {
           throw new RefusedException(
-              Code.BLANK,
-              (noLitres ? "litres" : "strengths") + " (cell " + (i + 1) + ") is blank.");
+              Code.BLANK, "cell.blank", noLitres ? "litres" : "strengths", i + 1);
         }
         if (!noLitres) {
           double p = EthanolWater.massFraction(strengths[i]);
@@ -79,7 +73,7 @@ public final class Dilution {
         }
       }
       if (mass == 0) {
-        throw new RefusedException(Code.BLANK, "litres holds no number.");
+        throw new RefusedException(Code.BLANK, "litres.none");
       }
       return new Blend(mass, ethanol);
     }
@@ -95,12 +89,7 @@ public final class Dilution {
 
   private static void refuseRise(double percentVolume, double target) {
     if (target > percentVolume) {
-      throw RefusedException.contradiction(
-          "target "
-              + Numbers.show(target)
-              + " % vol is above the strength "
-              + Numbers.show(percentVolume)
-              + "; water only lowers it.");
+      throw RefusedException.contradiction("dilution.above", target, percentVolume);
     }
   }
 }

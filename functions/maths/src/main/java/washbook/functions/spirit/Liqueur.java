@@ -32,12 +32,11 @@ public record Liqueur(double litres, double percentVolume) {
             0.85 * parts,
             1.1 * parts);
     if (!(volume > 0)) {
-      throw RefusedException.contradiction("that much sugar does not dissolve in so little water.");
+      throw RefusedException.contradiction("liqueur.thick");
     }
     double solvent = mass - ethanol * EthanolWater.ETHANOL_DENSITY_20 / 1000;
     if (100 * sugar / solvent > SATURATED) {
-      throw RefusedException.contradiction(
-          "the sugar is more than the water in it can dissolve, two parts to one.");
+      throw RefusedException.contradiction("liqueur.saturated");
     }
     return new Liqueur(volume, 100 * ethanol / volume);
   }

@@ -25,14 +25,10 @@ public final class Obscuration {
     if (strength < LOWEST || strength > HIGHEST) {
       throw new RefusedException(
           strength < LOWEST ? Code.TOO_LOW : Code.TOO_HIGH,
-          "apparent "
-              + Numbers.show(apparent)
-              + " % vol with "
-              + Numbers.show(gramsPer100mL)
-              + " g per 100 mL would be "
-              + Numbers.round(strength, 2)
-              + " % vol; the rule holds for spirits of 40 to 50 % vol (80 to 100 proof) only. Distil"
-              + " a sample instead.");
+          "obscuration",
+          apparent,
+          gramsPer100mL,
+          Numbers.rounded(strength, 2));
     }
     return strength;
   }

@@ -36,11 +36,7 @@ public record PotRun(double litres, double percentVolume, double recovered) {
     double yStart = vapour(x0);
     if (yStop >= yStart) {
       throw RefusedException.contradiction(
-          "stop "
-              + Numbers.show(stop)
-              + " % vol is not below the first vapour of this charge, "
-              + Numbers.round(percentVolume(yStart), 1)
-              + " % vol.");
+          "run.stop", stop, Numbers.rounded(percentVolume(yStart), 1));
     }
     double x1 = liquidOf(yStop);
     double left = Math.exp(-integral(x1, x0));
@@ -75,25 +71,12 @@ public record PotRun(double litres, double percentVolume, double recovered) {
     double water = VapourLiquid.boil(0, pressureHPa).temperatureC();
     if (temperatureC >= water) {
       throw RefusedException.contradiction(
-          "temperatureC "
-              + Numbers.show(temperatureC)
-              + " is not below the boiling point of water, "
-              + Numbers.round(water, 2)
-              + " °C at "
-              + Numbers.show(pressureHPa)
-              + " hPa: no alcohol is in such a vapour.");
+          "run.water", temperatureC, Numbers.rounded(water, 2), pressureHPa);
     }
     double lowest = VapourLiquid.boil(HIGHEST_SIMPLE, pressureHPa).temperatureC();
     if (temperatureC < lowest + TELLS_NOTHING) {
       throw RefusedException.contradiction(
-          "temperatureC "
-              + Numbers.show(temperatureC)
-              + " is too near to the constant-boiling mixture, "
-              + Numbers.round(lowest, 2)
-              + " °C at "
-              + Numbers.show(pressureHPa)
-              + " hPa, or below it: from 85 to 96 % vol the vapour shows almost one temperature,"
-              + " so it tells nothing there.");
+          "run.constant", temperatureC, Numbers.rounded(lowest, 2), pressureHPa);
     }
     double x = VapourLiquid.liquid(temperatureC, pressureHPa, HIGHEST_SIMPLE);
     return percentVolume(VapourLiquid.boil(x, pressureHPa).vapour());

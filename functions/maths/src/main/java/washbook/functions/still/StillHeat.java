@@ -1,6 +1,5 @@
 package washbook.functions.still;
 
-import washbook.functions.Numbers;
 import washbook.functions.RefusedException;
 import washbook.functions.liquid.EthanolWater;
 import washbook.functions.liquid.Heat;
@@ -38,12 +37,7 @@ public final class StillHeat {
   public static double coolingWater(
       double litres, double strength, double temperatureC, double inC, double outC) {
     if (outC <= inC) {
-      throw RefusedException.contradiction(
-          "the cooling water leaves at "
-              + Numbers.show(outC)
-              + " °C, no warmer than it comes in, "
-              + Numbers.show(inC)
-              + " °C.");
+      throw RefusedException.contradiction("cooling", outC, inC);
     }
     return ofCondensing(litres, strength, temperatureC)
         * JOULES_PER_KWH

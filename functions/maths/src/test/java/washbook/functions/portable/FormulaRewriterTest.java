@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import washbook.functions.Sentence;
 import washbook.functions.catalogue.Catalogue;
 import washbook.functions.portable.FormulaRewriter.Rewritten;
 import washbook.functions.portable.form.NotPortableException;
@@ -122,13 +123,13 @@ class FormulaRewriterTest {
     Rewritten rewritten =
         A1.rewrite("WASHBOOK.ABVBYPOTENTIAL(WASHBOOK.CONVERT(A1,\"GALUS\",\"L\"),B1)");
     assertEquals("WASHBOOK.ABVBYPOTENTIAL(" + litres("A1", ',') + ",B1)", rewritten.text());
-    assertEquals(List.of("ABVBYPOTENTIAL has no portable form."), rewritten.left());
+    assertEquals(List.of(Sentence.of("portable.none", "ABVBYPOTENTIAL")), rewritten.left());
   }
 
   @Test
   void ofACallWithoutAPortableFormThatIsTheReasonAlsoOverRanges() {
     assertEquals(
-        List.of("FERMENTSTATE has no portable form."),
+        List.of(Sentence.of("portable.none", "FERMENTSTATE")),
         A1.rewrite("WASHBOOK.FERMENTSTATE(A2:A9,B2:B9)").left());
   }
 
@@ -137,7 +138,8 @@ class FormulaRewriterTest {
     String inner = "WASHBOOK.CORRECTEDGRAVITY(WASHBOOK.CONVERT(B2,\"BRIX\",\"SG\"),C2,D2,E2,F2)";
     Rewritten rewritten = A1.rewrite("WASHBOOK.ABV(" + inner + "," + inner + ")");
     assertEquals(0, rewritten.calls());
-    assertTrue(rewritten.left().get(0).contains("8192 are possible"), rewritten.left().get(0));
+    String why = rewritten.left().get(0).english();
+    assertTrue(why.contains("8192 are possible"), why);
   }
 
   @Test

@@ -36,8 +36,7 @@ public final class Forms {
       throws NotPortableException {
     Form form = BY_KEY.get(Form.key(function.name(), words));
     if (form == null) {
-      throw new NotPortableException(
-          function.name() + " has no portable form for " + String.join(", ", words) + ".");
+      throw new NotPortableException("portable.words", function.name(), words);
     }
     return form;
   }
