@@ -22,9 +22,23 @@ public final class XlsxPage {
   /** What may stand after the element (18.3.1.99 worksheet). */
   private static final Set<String> LATER =
       Set.of(
-          "headerFooter", "rowBreaks", "colBreaks", "customProperties", "cellWatches",
-          "ignoredErrors", "smartTags", "drawing", "legacyDrawing", "legacyDrawingHF", "drawingHF",
-          "picture", "oleObjects", "controls", "webPublishItems", "tableParts", "extLst",
+          "headerFooter",
+          "rowBreaks",
+          "colBreaks",
+          "customProperties",
+          "cellWatches",
+          "ignoredErrors",
+          "smartTags",
+          "drawing",
+          "legacyDrawing",
+          "legacyDrawingHF",
+          "drawingHF",
+          "picture",
+          "oleObjects",
+          "controls",
+          "webPublishItems",
+          "tableParts",
+          "extLst",
           "AlternateContent");
 
   private final PageFit fit;

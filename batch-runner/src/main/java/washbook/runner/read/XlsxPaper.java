@@ -54,7 +54,8 @@ public final class XlsxPaper {
         }
         if (scanner.is('c')) {
           if (row == headerRow && scanner.attribute(R)) {
-            paper.head(CellReference.parse(scanner.bytes(), scanner.valueStart(), scanner.valueEnd()));
+            paper.head(
+                CellReference.parse(scanner.bytes(), scanner.valueStart(), scanner.valueEnd()));
           }
         } else if (scanner.is(ROW)) {
           row = scanner.attribute(R) ? (int) XlsxSizes.number(scanner, R) - 1 : row + 1;

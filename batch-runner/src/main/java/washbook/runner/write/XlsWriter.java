@@ -88,8 +88,7 @@ public final class XlsWriter implements SheetWriter {
         throw new UnusableFileException("The file has no sheet \"" + patch.sheet() + "\".");
       }
       boolean anyNew =
-          patch.columns().stream()
-              .anyMatch(c -> isBlank(find(sheet, c.headerRow(), c.column())));
+          patch.columns().stream().anyMatch(c -> isBlank(find(sheet, c.headerRow(), c.column())));
       for (ColumnPatch column : patch.columns()) {
         int last = Math.max(column.headerRow(), column.lastRow());
         if (column.column() > LIMITS.getLastColumnIndex() || last > LIMITS.getLastRowIndex()) {

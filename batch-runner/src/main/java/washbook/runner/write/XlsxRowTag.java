@@ -66,7 +66,8 @@ final class XlsxRowTag {
       String text = rows.content(i).text();
       boolean isHeader = rows.column(i).isHeader(row);
       if (text != null && (isHeader || drawings.isNote(patch))) {
-        double width = drawings.after().characters(patch.column()) * (isHeader ? 1 : ColumnLook.LETTERS);
+        double width =
+            drawings.after().characters(patch.column()) * (isHeader ? 1 : ColumnLook.LETTERS);
         lines = Math.max(lines, ColumnLook.lines(text, width));
       }
     }

@@ -250,10 +250,10 @@ class XlsxExtentTest {
             + "</xm:f></x14:cfRule><xm:sqref>A3:C6</xm:sqref></x14:conditionalFormatting>"
             + "</x14:conditionalFormattings></ext></extLst>";
     CTExtensionList parsed =
-        CTExtensionList.Factory.parse(list.replace("<extLst xmlns=", "<xml-fragment xmlns=")
-            .replace("</extLst>", "</xml-fragment>"));
-    try (XSSFWorkbook workbook =
-        filled(sheet -> sheet.getCTWorksheet().setExtLst(parsed), ABV)) {
+        CTExtensionList.Factory.parse(
+            list.replace("<extLst xmlns=", "<xml-fragment xmlns=")
+                .replace("</extLst>", "</xml-fragment>"));
+    try (XSSFWorkbook workbook = filled(sheet -> sheet.getCTWorksheet().setExtLst(parsed), ABV)) {
       String markup = workbook.getSheetAt(0).getCTWorksheet().getExtLst().xmlText();
       return markup.replaceAll("(?s).*sqref>([A-Z0-9:]+)<.*", "$1");
     }
