@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import org.apache.poi.hssf.record.DrawingRecord;
 import org.apache.poi.hssf.record.EscherAggregate;
+import org.apache.poi.hssf.record.WSBoolRecord;
 import org.apache.poi.hssf.usermodel.HSSFCell;
 import org.apache.poi.hssf.usermodel.HSSFCellStyle;
 import org.apache.poi.hssf.usermodel.HSSFPrintSetup;
@@ -113,9 +114,15 @@ public final class XlsWriter implements SheetWriter {
           putCell(sheet, column, row);
         }
       }
-      if (anyNew && !hasDrawings(sheet)) {
+      if (anyNew && !hasDrawings(sheet) && hasPage(sheet)) {
         fit(sheet, patch.columns());
       }
+    }
+
+    /** Whether the records that say how a sheet is printed are there; a file can do without. */
+    private static boolean hasPage(HSSFSheet sheet) {
+      return sheet.getSheet().findFirstRecordLocBySid(WSBoolRecord.sid) >= 0
+          && sheet.getSheet().getPageSettings().getPrintSetup() != null;
     }
 
     /** One page wide where that is readable, if nobody has set how the sheet is printed. */
