@@ -14,6 +14,9 @@ final class ColumnLook {
   /** Reasons are sentences: narrower, they would make their rows very high. */
   static final int NOTE = 36;
 
+  /** How many letters of a sentence take the room of a digit, by which a column's width counts. */
+  static final double LETTERS = 1.2;
+
   /** A text that is longer is a sentence, no state. */
   private static final int LONGEST_STATE = 24;
 

@@ -8,17 +8,23 @@ import java.util.List;
 import java.util.Map;
 import org.apache.poi.hssf.record.DrawingRecord;
 import org.apache.poi.hssf.record.EscherAggregate;
+import org.apache.poi.hssf.record.WSBoolRecord;
 import org.apache.poi.hssf.usermodel.HSSFCell;
 import org.apache.poi.hssf.usermodel.HSSFCellStyle;
+import org.apache.poi.hssf.usermodel.HSSFPrintSetup;
 import org.apache.poi.hssf.usermodel.HSSFRichTextString;
 import org.apache.poi.hssf.usermodel.HSSFRow;
 import org.apache.poi.hssf.usermodel.HSSFSheet;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.HorizontalAlignment;
+import org.apache.poi.ss.usermodel.PageMargin;
+import org.apache.poi.ss.usermodel.PrintSetup;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.ColumnPatch;
 import washbook.log.sheet.SheetPatch;
+import washbook.runner.extent.PageFit;
 import washbook.runner.file.UnusableFileException;
 import washbook.runner.file.WrittenFile;
 import washbook.runner.read.XlsFile;
@@ -28,11 +34,15 @@ import washbook.runner.sheet.SheetWriter;
 /**
  * Puts columns as values into an Excel 97-2003 workbook. No formula is evaluated: stored results
  * stay as they are. A new column that has no width of its own gets one by which its header can be
- * read. When no cell would change the copy is the same file.
+ * read, and its cells look like their neighbours. When no cell would change the copy is the same
+ * file.
  */
 public final class XlsWriter implements SheetWriter {
   /** Of a cell, in 256ths of a character. */
   private static final int MARGINS = 182;
+
+  /** The number of the cell format that a workbook has by itself. */
+  private static final int USUAL = 15;
 
   private static final SpreadsheetVersion LIMITS = SpreadsheetVersion.EXCEL97;
 
@@ -64,7 +74,7 @@ public final class XlsWriter implements SheetWriter {
 
   private static final class Cells {
     private final HSSFWorkbook workbook;
-    private final Map<Integer, HSSFCellStyle> numberStyles = new HashMap<>();
+    private final Map<String, HSSFCellStyle> styles = new HashMap<>();
     private final Map<Short, HSSFCellStyle> wrappingStyles = new HashMap<>();
     private final ColumnLook look = new ColumnLook();
     private boolean changed;
@@ -78,6 +88,8 @@ public final class XlsWriter implements SheetWriter {
       if (sheet == null) {
         throw UnusableFileException.of("sheet.noneInFile", patch.sheet());
       }
+      boolean anyNew =
+          patch.columns().stream().anyMatch(c -> isBlank(find(sheet, c.headerRow(), c.column())));
       for (ColumnPatch column : patch.columns()) {
         int last = Math.max(column.headerRow(), column.lastRow());
         if (column.column() > LIMITS.getLastColumnIndex() || last > LIMITS.getLastRowIndex()) {
@@ -97,6 +109,48 @@ public final class XlsWriter implements SheetWriter {
           OwnCells.refuseOthers(patch.sheet(), row, column.column(), ours, isBlank(old));
           putCell(sheet, column, row);
         }
+      }
+      if (anyNew && !hasDrawings(sheet) && hasPage(sheet)) {
+        fit(sheet, patch.columns());
+      }
+    }
+
+    /** Whether the records that say how a sheet is printed are there; a file can do without. */
+    private static boolean hasPage(HSSFSheet sheet) {
+      return sheet.getSheet().findFirstRecordLocBySid(WSBoolRecord.sid) >= 0
+          && sheet.getSheet().getPageSettings().getPrintSetup() != null;
+    }
+
+    /** One page wide where that is readable, if nobody has set how the sheet is printed. */
+    private static void fit(HSSFSheet sheet, List<ColumnPatch> columns) {
+      HSSFPrintSetup print = sheet.getPrintSetup();
+      short paper = print.getPaperSize();
+      boolean letter = paper == PrintSetup.LETTER_PAPERSIZE;
+      boolean own =
+          sheet.getFitToPage()
+              || print.getScale() != 0 && print.getScale() != 100
+              || sheet.getColumnBreaks().length > 0
+              || paper > PrintSetup.LETTER_PAPERSIZE && paper != PrintSetup.A4_PAPERSIZE;
+      if (own) {
+        return;
+      }
+      double width = 0;
+      int last = columns.stream().mapToInt(ColumnPatch::column).max().orElse(-1);
+      for (int column = 0; column <= last; column++) {
+        width += sheet.isColumnHidden(column) ? 0 : sheet.getColumnWidthInPixels(column) * 0.75;
+      }
+      double margins = 72 * (sheet.getMargin(PageMargin.LEFT) + sheet.getMargin(PageMargin.RIGHT));
+      PageFit fit =
+          PageFit.of(
+              width,
+              print.getLandscape() && !print.getNoOrientation(),
+              turned -> (turned ? letter ? 792 : 842 : letter ? 612 : 595) - margins);
+      if (fit != null) {
+        sheet.setFitToPage(true);
+        print.setLandscape(fit.landscape());
+        print.setNoOrientation(false);
+        print.setFitWidth((short) fit.pages());
+        print.setFitHeight((short) 0);
       }
     }
 
@@ -154,7 +208,10 @@ public final class XlsWriter implements SheetWriter {
       }
       String text = patch.cells().text(row);
       if (text != null && !text.isEmpty()) {
-        putText(sheet, row, patch.column(), text);
+        boolean wasBlank = isBlank(find(sheet, row, patch.column()));
+        if (putText(sheet, row, patch.column(), text) && wasBlank) {
+          lookOfText(sheet, patch, row, text);
+        }
         return;
       }
       HSSFCell old = find(sheet, row, patch.column());
@@ -177,7 +234,7 @@ public final class XlsWriter implements SheetWriter {
       HSSFCell cell = writable(sheet, row, patch.column());
       cell.setCellValue(number);
       if (restyle) {
-        cell.setCellStyle(numberStyle(patch.decimals(row)));
+        cell.setCellStyle(beside(cell, patch.decimals(row), false));
       }
     }
 
@@ -232,16 +289,38 @@ public final class XlsWriter implements SheetWriter {
       return cell == null || cell.getCellType() == CellType.BLANK;
     }
 
-    /** The default style with so many digits behind the point. */
-    private HSSFCellStyle numberStyle(int decimals) {
-      return numberStyles.computeIfAbsent(
-          decimals,
+    /** A note wraps, and its row is high enough for it. */
+    private void lookOfText(HSSFSheet sheet, ColumnPatch patch, int row, String text) {
+      HSSFCell cell = find(sheet, row, patch.column());
+      boolean wraps = look.isNote(patch) && !hasDrawings(sheet);
+      cell.setCellStyle(beside(cell, -1, wraps));
+      double width = sheet.getColumnWidth(patch.column()) / 256.0 * ColumnLook.LETTERS;
+      float height = ColumnLook.lines(text, width) * sheet.getDefaultRowHeightInPoints();
+      if (wraps && cell.getRow().getHeightInPoints() < height) {
+        cell.getRow().setHeightInPoints(height);
+      }
+    }
+
+    /** The look of the cell to its left, with so many decimal places; -1 for text. */
+    private HSSFCellStyle beside(HSSFCell cell, int decimals, boolean wraps) {
+      HSSFCell left = cell.getColumnIndex() > 0 ? neighbour(cell) : null;
+      HSSFCellStyle base = left == null ? workbook.getCellStyleAt(USUAL) : left.getCellStyle();
+      return styles.computeIfAbsent(
+          base.getIndex() + " " + decimals + " " + wraps,
           key -> {
             HSSFCellStyle style = workbook.createCellStyle();
-            String format = decimals == 0 ? "0" : "0." + "0".repeat(decimals);
+            style.cloneStyleFrom(base);
+            String places = decimals < 1 ? "" : "." + "0".repeat(decimals);
+            String format = decimals < 0 ? "General" : "0" + places;
             style.setDataFormat(workbook.createDataFormat().getFormat(format));
+            style.setAlignment(HorizontalAlignment.GENERAL);
+            style.setWrapText(wraps);
             return style;
           });
+    }
+
+    private static HSSFCell neighbour(HSSFCell cell) {
+      return cell.getRow().getCell(cell.getColumnIndex() - 1);
     }
   }
 }

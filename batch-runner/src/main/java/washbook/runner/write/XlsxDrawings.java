@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.List;
 import java.util.function.IntToLongFunction;
+import java.util.stream.IntStream;
 import washbook.log.sheet.ColumnPatch;
 import washbook.log.sheet.Grid;
 import washbook.runner.archive.PartOutput;
@@ -79,6 +80,24 @@ final class XlsxDrawings {
       }
     }
     return room - XlsxColumns.FRACTION;
+  }
+
+  /** How wide the sheet becomes with new columns, in points, up to this column or a drawing. */
+  double printedWidth(List<ColumnPatch> columns, int lastColumn) {
+    XlsxSizes wider = before.copy();
+    int last = lastColumn;
+    for (ColumnPatch column : columns) {
+      last = Math.max(last, column.column());
+      double width = width(column, columns) + XlsxColumns.FRACTION;
+      if (!keepsSizes && width > before.characters(column.column())) {
+        wider.setColumn(column.column(), width);
+      }
+    }
+    for (XlsxAnchor anchor : anchors) {
+      last = Math.max(last, anchor.area(before).lastColumn());
+    }
+    return IntStream.rangeClosed(0, last).mapToLong(wider::column).sum()
+        / (double) XlsxSizes.PER_POINT;
   }
 
   boolean isNote(ColumnPatch column) {

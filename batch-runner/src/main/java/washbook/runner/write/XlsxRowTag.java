@@ -70,8 +70,10 @@ final class XlsxRowTag {
     for (int i = 0; i < rows.size(); i++) {
       ColumnPatch patch = rows.column(i).patch;
       String text = rows.content(i).text();
-      if (text != null && (rows.column(i).isHeader(row) || drawings.isNote(patch))) {
-        double width = drawings.after().characters(patch.column());
+      boolean isHeader = rows.column(i).isHeader(row);
+      if (text != null && (isHeader || drawings.isNote(patch))) {
+        double width =
+            drawings.after().characters(patch.column()) * (isHeader ? 1 : ColumnLook.LETTERS);
         lines = Math.max(lines, ColumnLook.lines(text, width));
       }
     }

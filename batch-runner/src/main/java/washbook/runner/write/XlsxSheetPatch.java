@@ -8,6 +8,8 @@ import java.util.Set;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.ColumnPatch;
 import washbook.runner.extent.NewColumns;
+import washbook.runner.extent.PageFit;
+import washbook.runner.extent.XlsxPage;
 import washbook.runner.extent.XlsxSheetEnd;
 import washbook.runner.file.UnusableFileException;
 import washbook.runner.markup.ByteBuilder;
@@ -38,6 +40,7 @@ final class XlsxSheetPatch {
   private final XlsxStyles styles;
   private final XlsxOldCell old;
   private final XlsxDrawings drawings;
+  private final XlsxPage page;
   private final ByteBuilder markup = new ByteBuilder();
   private String prefix = "";
   private int row = -1;
@@ -55,7 +58,9 @@ final class XlsxSheetPatch {
       List<ColumnPatch> patches,
       XlsxStyles styles,
       XlsxOldCell.SharedStrings sharedStrings,
-      XlsxDrawings drawings) {
+      XlsxDrawings drawings,
+      PageFit fit) {
+    this.page = new XlsxPage(fit);
     this.drawings = drawings;
     this.splicer = splicer;
     this.sheetName = sheetName;
@@ -81,6 +86,7 @@ final class XlsxSheetPatch {
       if (!child) {
         continue;
       }
+      page.before(splicer, token);
       if (splicer.is(DIMENSION)) {
         widenDimension();
       } else if (splicer.is(COLS)) {
@@ -95,7 +101,7 @@ final class XlsxSheetPatch {
         prefix = splicer.prefix();
         drawings.startRows(columns);
         patchTable(token == Token.EMPTY);
-        XlsxSheetEnd.patch(splicer, added());
+        XlsxSheetEnd.patch(splicer, added(), page);
         return;
       }
     }

@@ -18,12 +18,14 @@ import washbook.runner.archive.ArchiveCopy;
 import washbook.runner.archive.Part;
 import washbook.runner.archive.PartOutput;
 import washbook.runner.extent.NewColumns;
+import washbook.runner.extent.PageFit;
 import washbook.runner.extent.XlsxNames;
 import washbook.runner.extent.XlsxTable;
 import washbook.runner.file.UnusableFileException;
 import washbook.runner.markup.XmlScanner.Token;
 import washbook.runner.markup.XmlSplicer;
 import washbook.runner.read.XlsxPackage;
+import washbook.runner.read.XlsxPaper;
 import washbook.runner.sheet.SheetWriter;
 import washbook.runner.sheet.Texts;
 
@@ -36,6 +38,12 @@ import washbook.runner.sheet.Texts;
 public final class XlsxWriter implements SheetWriter {
   private static final byte[] PART_NAME = ascii("PartName");
   private static final byte[] TARGET = ascii("Target");
+
+  /** A sheet's markup in bytes: nobody prints tens of thousands of rows. */
+  private static final long LARGEST_PRINTED = 4L << 20;
+
+  /** Some programs state that a sheet's cells reach much farther than they do. */
+  private static final int FARTHEST = 40;
 
   @Override
   public void write(Path source, List<SheetPatch> patches, Path target) throws IOException {
@@ -56,6 +64,7 @@ public final class XlsxWriter implements SheetWriter {
                 workbook.anchors(sheet.part()),
                 workbook.sizes(sheet.part()),
                 workbook.hasControls(sheet.part()));
+        PageFit fit = fit(workbook, sheet.part(), drawings, entry.getValue());
         copy.change(
             sheet.part(),
             (old, to) -> {
@@ -66,7 +75,8 @@ public final class XlsxWriter implements SheetWriter {
                       entry.getValue(),
                       styles,
                       shared,
-                      drawings);
+                      drawings,
+                      fit);
               patch.apply();
               gone[0] = patch.isFormulaGone();
               added.put(sheet.name(), patch.added());
@@ -92,6 +102,28 @@ public final class XlsxWriter implements SheetWriter {
       }
       copy.write(target);
     }
+  }
+
+  /** How a sheet that columns come into is printed; null where that stays as it is. */
+  private static PageFit fit(
+      XlsxPackage workbook, Part sheet, XlsxDrawings drawings, List<ColumnPatch> columns)
+      throws IOException {
+    if (sheet.size() > LARGEST_PRINTED) {
+      return null;
+    }
+    int headerRow = columns.get(0).headerRow();
+    XlsxPaper paper = XlsxPaper.of(workbook.archive(), sheet, headerRow);
+    boolean allThere =
+        columns.stream()
+            .filter(column -> column.headerRow() == headerRow)
+            .allMatch(column -> paper.hasHead(column.column()));
+    if (paper.isOwn() || allThere) {
+      return null;
+    }
+    int right = columns.stream().mapToInt(ColumnPatch::column).max().orElse(0) + FARTHEST;
+    int last = paper.lastColumn() <= right ? paper.lastColumn() : -1;
+    double width = drawings.printedWidth(columns, last);
+    return PageFit.of(width, paper.isLandscape(), paper::across);
   }
 
   private static Map<XlsxPackage.Sheet, List<ColumnPatch>> bySheet(

@@ -22,9 +22,12 @@ import washbook.log.sheet.SheetPatch;
 /**
  * Only the sheet part and the cell formats may change, and in them only by additions and the height
  * of the header's row; in the sheet's drawings only the cells that they are tied to; of tables,
- * filters, print areas and row shading only how far right they reach.
+ * filters, print areas and row shading only how far right they reach; of the page only that it is
+ * turned and how many are printed side by side.
  */
 public final class XlsxChangeCheck implements ChangeCheck {
+  private static final String PAGES = "fitToPage|fitToWidth|fitToHeight|orientation";
+
   @Override
   public void check(
       Path before,
@@ -95,6 +98,10 @@ public final class XlsxChangeCheck implements ChangeCheck {
     if (name.equals("c") && ours.contains(element.getAttribute("r"))) {
       return;
     }
+    if (name.matches("pageSetup|pageSetUpPr") && isAboutPagesOnly(element)
+        || name.equals("sheetPr") && !element.hasAttributes() && isAboutPagesOnly(element)) {
+      return;
+    }
     if (name.equals("cols")) {
       describeColumns(element, columnNumber, to);
       return;
@@ -110,6 +117,7 @@ public final class XlsxChangeCheck implements ChangeCheck {
       Node attribute = element.getAttributes().item(i);
       boolean hint =
           name.equals("row") && attribute.getNodeName().equals("spans")
+              || name.startsWith("pageSet") && attribute.getNodeName().matches(PAGES)
               || isHeader && attribute.getNodeName().equals("ht")
               || name.equals("dimension") && attribute.getNodeName().equals("ref");
       if (!hint) {
@@ -126,6 +134,25 @@ public final class XlsxChangeCheck implements ChangeCheck {
     }
     to.append('<').append(node.getNodeName()).append(attributes).append('>');
     to.append(inside).append("</>");
+  }
+
+  /** Whether an element, with what is in it, says nothing but how many pages are printed. */
+  private static boolean isAboutPagesOnly(Element element) {
+    for (int i = 0; i < element.getAttributes().getLength(); i++) {
+      if (!element.getAttributes().item(i).getNodeName().matches(PAGES)) {
+        return false;
+      }
+    }
+    for (Node child = element.getFirstChild(); child != null; child = child.getNextSibling()) {
+      boolean more =
+          !(child instanceof Element inside)
+              || !inside.getLocalName().equals("pageSetUpPr")
+              || !isAboutPagesOnly(inside);
+      if (more) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Every column but ours with what it had, however the columns are grouped. */

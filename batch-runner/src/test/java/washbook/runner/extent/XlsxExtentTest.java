@@ -1,6 +1,8 @@
 package washbook.runner.extent;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -11,14 +13,18 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import org.apache.poi.ss.SpreadsheetVersion;
+import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.util.AreaReference;
 import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFColor;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFTable;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTExtensionList;
 import washbook.log.sheet.ColumnPatch;
 import washbook.runner.TestColumn;
 import washbook.runner.write.XlsxWriter;
@@ -162,5 +168,94 @@ class XlsxExtentTest {
     CellRangeAddress[] areas =
         Arrays.stream(ranges).map(CellRangeAddress::valueOf).toArray(CellRangeAddress[]::new);
     rules.addConditionalFormatting(areas, rules.createConditionalFormattingRule(formula));
+  }
+
+  private static final ColumnPatch[] MANY =
+      IntStream.range(3, 11)
+          .mapToObj(c -> TestColumn.of(c, 1, "Attenuation " + c, 5, 1, Map.of(2, 1.0 + c)))
+          .toArray(ColumnPatch[]::new);
+
+  @Test
+  void aSheetThatBecameWideIsPrintedOnePageWideOnItsSide() throws IOException {
+    try (XSSFWorkbook workbook = filled(sheet -> {}, MANY)) {
+      XSSFSheet sheet = workbook.getSheetAt(0);
+      assertTrue(sheet.getFitToPage());
+      assertTrue(sheet.getPrintSetup().getLandscape());
+      assertEquals(1, sheet.getPrintSetup().getFitWidth());
+      assertEquals(0, sheet.getPrintSetup().getFitHeight());
+    }
+  }
+
+  @Test
+  void aSheetThatIsNarrowIsPrintedAsItWas() throws IOException {
+    try (XSSFWorkbook workbook = filled(sheet -> {}, ABV)) {
+      assertFalse(workbook.getSheetAt(0).getFitToPage());
+      assertFalse(workbook.getSheetAt(0).getCTWorksheet().isSetPageSetup());
+    }
+  }
+
+  @Test
+  void lettersBecomeNoSmallerThanEightPointsButTwoPagesStandSideBySide() throws IOException {
+    try (XSSFWorkbook workbook = filled(sheet -> sheet.setColumnWidth(0, 120 * 256), MANY)) {
+      assertEquals(2, workbook.getSheetAt(0).getPrintSetup().getFitWidth());
+    }
+  }
+
+  @Test
+  void aScaleOrABreakThatAPersonHasSetStays() throws IOException {
+    try (XSSFWorkbook workbook =
+        filled(sheet -> sheet.getPrintSetup().setScale((short) 60), MANY)) {
+      assertFalse(workbook.getSheetAt(0).getFitToPage());
+      assertEquals(60, workbook.getSheetAt(0).getPrintSetup().getScale());
+    }
+    try (XSSFWorkbook workbook = filled(sheet -> sheet.setColumnBreak(2), MANY)) {
+      assertFalse(workbook.getSheetAt(0).getFitToPage());
+    }
+  }
+
+  @Test
+  void whatElseAPageAndASheetAreGivenStays() throws IOException {
+    Consumer<XSSFSheet> own =
+        sheet -> {
+          sheet.setTabColor(new XSSFColor(new byte[] {1, 2, 3}, null));
+          sheet.getPrintSetup().setPaperSize(PrintSetup.A4_PAPERSIZE);
+          sheet.getPrintSetup().setCopies((short) 2);
+          sheet.getFooter().setLeft("cellar");
+        };
+    try (XSSFWorkbook workbook = filled(own, MANY)) {
+      XSSFSheet sheet = workbook.getSheetAt(0);
+      assertTrue(sheet.getFitToPage());
+      assertEquals(3, sheet.getTabColor().getRGB()[2]);
+      assertEquals(2, sheet.getPrintSetup().getCopies());
+      assertEquals(PrintSetup.A4_PAPERSIZE, sheet.getPrintSetup().getPaperSize());
+      assertEquals("cellar", sheet.getFooter().getLeft());
+    }
+  }
+
+  @Test
+  void rowShadingInTheListOfExtensionsReachesOverTheNewColumns() throws Exception {
+    assertEquals("A3:D6", reachOfExtension("MOD(ROW(),2)=0"));
+    assertEquals("A3:C6", reachOfExtension("A3&gt;2"));
+  }
+
+  private String reachOfExtension(String formula) throws Exception {
+    String list =
+        "<extLst xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"><ext"
+            + " xmlns:x14=\"http://schemas.microsoft.com/office/spreadsheetml/2009/9/main\""
+            + " uri=\"{78C0D931-6437-407d-A8EE-F0AAD7539E65}\"><x14:conditionalFormattings>"
+            + "<x14:conditionalFormatting"
+            + " xmlns:xm=\"http://schemas.microsoft.com/office/excel/2006/main\"><x14:cfRule"
+            + " type=\"expression\" priority=\"1\" id=\"{1}\"><xm:f>"
+            + formula
+            + "</xm:f></x14:cfRule><xm:sqref>A3:C6</xm:sqref></x14:conditionalFormatting>"
+            + "</x14:conditionalFormattings></ext></extLst>";
+    CTExtensionList parsed =
+        CTExtensionList.Factory.parse(
+            list.replace("<extLst xmlns=", "<xml-fragment xmlns=")
+                .replace("</extLst>", "</xml-fragment>"));
+    try (XSSFWorkbook workbook = filled(sheet -> sheet.getCTWorksheet().setExtLst(parsed), ABV)) {
+      String markup = workbook.getSheetAt(0).getCTWorksheet().getExtLst().xmlText();
+      return markup.replaceAll("(?s).*sqref>([A-Z0-9:]+)<.*", "$1");
+    }
   }
 }

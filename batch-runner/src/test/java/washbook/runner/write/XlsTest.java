@@ -20,6 +20,8 @@ import org.apache.poi.hssf.usermodel.HSSFRow;
 import org.apache.poi.hssf.usermodel.HSSFSheet;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
+import org.apache.poi.ss.usermodel.BorderStyle;
+import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -236,5 +238,42 @@ class XlsTest {
       }
     }
     assertTrue(refused > 100, "refused: " + refused);
+  }
+
+  @Test
+  void newCellsLookLikeTheirNeighboursAndTheSheetIsPrintedOnePageWide() throws IOException {
+    Path log;
+    try (HSSFWorkbook workbook = new HSSFWorkbook()) {
+      HSSFSheet sheet = workbook.createSheet("Plum 3");
+      HSSFCellStyle framed = workbook.createCellStyle();
+      framed.setBorderBottom(BorderStyle.HAIR);
+      framed.setAlignment(HorizontalAlignment.CENTER);
+      for (int row = 0; row < 3; row++) {
+        HSSFCell cell = sheet.createRow(row).createCell(1);
+        cell.setCellValue(1.05);
+        cell.setCellStyle(framed);
+      }
+      sheet.setColumnWidth(0, 50 * 256);
+      log = save(workbook, "framed.xls");
+    }
+    Path filled = directory.resolve("framed.filled.xls");
+    String reason = "B3: temperature is blank; it must be 0 to 60 °C, or the log must say more.";
+    List<SheetPatch> patches =
+        TestColumn.on(
+            "Plum 3",
+            TestColumn.of(2, 0, "Alcohol to date (% vol)", 2, 2, Map.of(1, 1.5)),
+            TestColumn.of(3, 0, "Washbook note", 2, -1, Map.of(2, reason)));
+    new XlsWriter().write(log, patches, filled);
+    try (HSSFWorkbook workbook = new HSSFWorkbook(Files.newInputStream(filled))) {
+      HSSFSheet sheet = workbook.getSheetAt(0);
+      HSSFCellStyle number = sheet.getRow(1).getCell(2).getCellStyle();
+      assertEquals(BorderStyle.HAIR, number.getBorderBottom());
+      assertEquals(HorizontalAlignment.GENERAL, number.getAlignment());
+      assertEquals("0.00", number.getDataFormatString());
+      assertTrue(sheet.getRow(2).getCell(3).getCellStyle().getWrapText());
+      assertTrue(sheet.getRow(2).getHeightInPoints() > 1.5 * sheet.getDefaultRowHeightInPoints());
+      assertTrue(sheet.getFitToPage());
+      assertEquals(1, sheet.getPrintSetup().getFitWidth());
+    }
   }
 }

@@ -19,10 +19,13 @@ import org.apache.poi.ss.usermodel.Comment;
 import org.apache.poi.ss.usermodel.DateUtil;
 import org.apache.poi.ss.usermodel.FillPatternType;
 import org.apache.poi.ss.usermodel.Font;
+import org.apache.poi.ss.usermodel.FontFamily;
+import org.apache.poi.ss.usermodel.FontScheme;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFColor;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -30,6 +33,14 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** A workbook with the formatting that a person gives it. */
 final class Book {
+  /** A column's width counts digits; of a sentence's letters more fit into it. */
+  private static final double LETTERS_PER_DIGIT = 1.1;
+
+  static final double LINE_POINTS = 13;
+
+  /** Between rows on paper: seen, and lighter than what is written. */
+  private static final String RULE = "C4C4C4";
+
   /** When all of them were made, as far as a file says so. */
   private static final Date MADE = new Date(1_735_000_000_000L);
 
@@ -82,8 +93,24 @@ final class Book {
 
   private final XSSFWorkbook workbook = new XSSFWorkbook();
   private final Map<Look, CellStyle> styles = new HashMap<>();
+  private final boolean paper;
 
   Book(String title) {
+    this(title, false);
+  }
+
+  /** One to be printed too, in a font that every machine has, or one of the same widths. */
+  static Book forPaper(String title) {
+    return new Book(title, true);
+  }
+
+  private Book(String title, boolean paper) {
+    this.paper = paper;
+    if (paper) {
+      font(workbook.getFontAt(0), Look.USUAL);
+      workbook.getFontAt(0).setScheme(FontScheme.NONE);
+      workbook.getFontAt(0).setFamily(FontFamily.NOT_APPLICABLE);
+    }
     workbook.getProperties().getCoreProperties().setTitle(title);
     workbook.getProperties().getCoreProperties().setCreated(Optional.of(MADE));
   }
@@ -147,11 +174,12 @@ final class Book {
     XSSFCellStyle style = workbook.createCellStyle();
     style.setDataFormat(workbook.createDataFormat().getFormat(look.format()));
     style.setWrapText(look.wrap());
-    style.setVerticalAlignment(look.wrap() ? VerticalAlignment.TOP : VerticalAlignment.BOTTOM);
-    if (look.bold()) {
+    boolean top = paper || look.wrap();
+    style.setVerticalAlignment(top ? VerticalAlignment.TOP : VerticalAlignment.BOTTOM);
+    if (look.bold() || paper) {
       Font font = workbook.createFont();
-      font.setBold(true);
-      font.setFontHeightInPoints((short) look.points());
+      font.setBold(look.bold());
+      font(font, look.points());
       style.setFont(font);
     }
     if (look.across() != HorizontalAlignment.GENERAL) {
@@ -163,11 +191,40 @@ final class Book {
       style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
     }
     if (look.framed()) {
-      BorderStyle line = look.bold() ? BorderStyle.THIN : BorderStyle.HAIR;
+      BorderStyle line = look.bold() || paper ? BorderStyle.THIN : BorderStyle.HAIR;
       style.setBorderBottom(line);
       style.setBorderTop(line);
+      if (paper && !look.bold()) {
+        XSSFColor light = new XSSFColor(bytes(RULE), null);
+        style.setBottomBorderColor(light);
+        style.setTopBorderColor(light);
+      }
     }
     return style;
+  }
+
+  private void font(Font font, int points) {
+    font.setFontHeightInPoints((short) (paper ? points - 1 : points));
+    if (paper) {
+      font.setFontName("Arial");
+    }
+  }
+
+  /** Rows are as high as the texts that run over several columns need. */
+  private static void giveRoom(XSSFSheet sheet) {
+    for (CellRangeAddress area : sheet.getMergedRegions()) {
+      Row row = sheet.getRow(area.getFirstRow());
+      Cell cell = row.getCell(area.getFirstColumn());
+      if (cell != null && cell.getCellStyle().getWrapText()) {
+        double width = 0;
+        for (int column = area.getFirstColumn(); column <= area.getLastColumn(); column++) {
+          width += sheet.isColumnHidden(column) ? 0 : sheet.getColumnWidth(column) / 256.0;
+        }
+        double letters = cell.getStringCellValue().length();
+        int lines = (int) Math.ceil(letters / (width * LETTERS_PER_DIGIT)) + 1;
+        row.setHeightInPoints((float) (LINE_POINTS * lines));
+      }
+    }
   }
 
   private static byte[] bytes(String hex) {
@@ -176,6 +233,9 @@ final class Book {
   }
 
   void save(Path file) throws IOException {
+    if (paper) {
+      workbook.forEach(sheet -> giveRoom((XSSFSheet) sheet));
+    }
     Files.createDirectories(file.toAbsolutePath().getParent());
     try (workbook;
         OutputStream out = Files.newOutputStream(file)) {

@@ -10,6 +10,7 @@ import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellRangeAddressList;
 import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFColor;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import washbook.functions.SafetyNote;
@@ -23,9 +24,10 @@ import washbook.samples.sheets.Book.Look;
 final class Form {
   static final String PAPER = "FBF3DC";
   static final String HEADING = "D9E4E8";
+  private static final byte[] WARNING = {(byte) 0xF8, (byte) 0xC9, (byte) 0xC0};
   private static final int LABEL = 0;
   private static final double LINE_POINTS = 15;
-  private static final double MARGIN_INCHES = 0.5;
+  private static final double MARGIN_INCHES = 0.4;
 
   private final Book book;
   private final XSSFSheet sheet;
@@ -121,6 +123,14 @@ final class Form {
     return this;
   }
 
+  /** Cells stand out in dark letters on red where the formula, of the first one, is true. */
+  void warn(String area, String formula) {
+    var rules = sheet.getSheetConditionalFormatting();
+    var rule = rules.createConditionalFormattingRule(formula);
+    rule.createPatternFormatting().setFillBackgroundColor(new XSSFColor(WARNING, null));
+    rules.addConditionalFormatting(new CellRangeAddress[] {CellRangeAddress.valueOf(area)}, rule);
+  }
+
   /** A note on a cell, shown when one points at it. */
   Form caution(String address, String text) {
     CellReference at = new CellReference(address);
@@ -138,8 +148,8 @@ final class Form {
                 " Needs the Washbook functions in LibreOffice Calc. Where a cell shows #NAME? they"
                     + " are missing: install the extension washbook.oxt, or use the form of this"
                     + " sheet in plain formulas.",
-                " Plain formulas only, so it needs nothing installed; what cannot be had that way is"
-                    + " left out."),
+                " Plain formulas only, so it needs nothing installed; what cannot be had that way"
+                    + " is left out."),
         lastColumn < 6 ? 3 : 2);
     across(SafetyNote.text(), safetyLines);
     row++;

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -19,7 +20,10 @@ class ReadmeTest {
 
   @Test
   void everyFigureIsAsCalcPrintsIt() throws IOException, InterruptedException {
-    List<String> lines = Files.readAllLines(TOP.resolve("README.md"));
+    List<String> lines = new ArrayList<>();
+    for (String page : List.of("README.md", "functions/MATHS.md")) {
+      lines.addAll(Files.readAllLines(TOP.resolve(page)));
+    }
     int figures = 0;
     for (int i = 0; i < lines.size(); i++) {
       if (lines.get(i).startsWith(CALC)) {
@@ -28,7 +32,7 @@ class ReadmeTest {
         figures++;
       }
     }
-    assertEquals(17, figures);
+    assertEquals(20, figures);
   }
 
   @Test
@@ -43,12 +47,29 @@ class ReadmeTest {
     assertTrue(found >= 6, found + " files");
   }
 
-  /** Drawn anew by the profile write-picture when this fails. */
+  /** Taken anew by .ci/pictures, part readme, when this fails. */
   @Test
-  void thePictureShowsTheSheetsAsTheyAre() throws IOException {
+  void thePicturesShowTheSheetsAsTheyAre() throws IOException {
     Path folder = Path.of(".");
-    assertEquals(
-        Picture.source(folder), Files.readString(folder.resolve("before-and-after.source.txt")));
+    assertEquals(Picture.source(folder), Files.readString(folder.resolve("pictures.source.txt")));
+  }
+
+  /** Of README and of the pages that it leads to. */
+  @Test
+  void linksLeadToWhatIsThere() throws IOException {
+    Pattern link = Pattern.compile("\\]\\(([^)#:]+)\\)");
+    List<Path> pages = new ArrayList<>(List.of(TOP.resolve("README.md")));
+    for (int i = 0; i < pages.size(); i++) {
+      Matcher found = link.matcher(Files.readString(pages.get(i)));
+      while (found.find()) {
+        Path to = pages.get(i).resolveSibling(found.group(1)).normalize();
+        assertTrue(Files.exists(to), pages.get(i) + " leads to " + to);
+        if (i == 0 && to.toString().endsWith(".md")) {
+          pages.add(to);
+        }
+      }
+    }
+    assertTrue(pages.size() > 8, pages + "");
   }
 
   @Test

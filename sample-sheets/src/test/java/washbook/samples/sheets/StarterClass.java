@@ -20,7 +20,7 @@ final class StarterClass {
   private StarterClass() {}
 
   static Book make(boolean portable) {
-    Book book = new Book("For a class");
+    Book book = Book.forPaper("For a class");
     samples(book, portable).done();
     mixing(book, portable).done();
     book.widths(book.workbook().getSheetAt(0), 37, 11, 11, 11, 11, 8);
@@ -34,7 +34,8 @@ final class StarterClass {
     form.head(
         "One ferment on all scales",
         "Three samples of Plum 3, a plum wash, read with a hydrometer calibrated at 20 °C. Type"
-            + " another ferment into the tinted cells; the last column is for a sample of your own.",
+            + " another ferment into the tinted cells; the last column is for a sample of your"
+            + " own.",
         5);
     form.section("What the hydrometer shows");
     heads(book, form, "", "before", "halfway", "done", "your own", "");
@@ -165,8 +166,8 @@ final class StarterClass {
     form.across(
         "The molecules of water and alcohol find room between each other, so the mixture is smaller"
             + " than the sum. Weights add up, volumes do not: who goes by the sum adds too little"
-            + " water, and the spirit comes out stronger than wanted. The last column is what such a"
-            + " person would think of the right mixture.",
+            + " water, and the spirit comes out stronger than wanted. The last column is what such"
+            + " a person would think of the right mixture.",
         3);
     form.across(
         "Add water slowly: the mixture warms. Alcohol vapour burns: no flame, no sparks. No number"

@@ -10,9 +10,9 @@ final class StarterDilution {
   private StarterDilution() {}
 
   static Book make(boolean portable) {
-    Book book = new Book("Dilution and blending");
+    Book book = Book.forPaper("Dilution and blending");
     bench(book, portable).done();
-    book.widths(book.workbook().getSheetAt(0), 32, 12, 10, 46, 9, 11);
+    book.widths(book.workbook().getSheetAt(0), 28, 10, 9, 38, 8, 8);
     return book;
   }
 

@@ -1,24 +1,31 @@
 package washbook.samples.sheets;
 
+import java.math.BigDecimal;
 import java.util.List;
 import org.apache.poi.ss.usermodel.Cell;
-import washbook.functions.scale.SugarScale;
+import washbook.log.sheet.CellAddress;
 import washbook.samples.ferment.Entry;
 import washbook.samples.ferment.Ferment;
 import washbook.samples.ferment.Instrument;
-import washbook.samples.ferment.Thermometer;
 import washbook.samples.sheets.Book.Look;
 
 /** A log sheet ready to be filled in, and the same with a batch as an example. */
 final class StarterLog {
   private static final int ROWS = 60;
   private static final int PLUS_OR_MINUS = 7;
+  private static final int READING = 2;
+  private static final int WASH = 3;
   private static final int NOTES = 11;
+
+  /** Hidden, and not printed: readings as SG and temperatures in °C. */
+  private static final int GRAVITY = 13;
+
+  private static final int CELSIUS = 14;
   private static final String[] HEADS = {
     "Date",
     "Time",
-    "Reading (SG)",
-    "Wash (°C)",
+    "Reading",
+    "Wash",
     "Day",
     "Corrected gravity",
     "Alcohol to date (% vol)",
@@ -48,12 +55,19 @@ final class StarterLog {
   /** The first row of the table, from 1. */
   private static final int FIRST = 14;
 
-  private StarterLog() {}
+  private final Book book;
+  private final LogScale scale;
 
-  static Book make(boolean portable) {
-    Book book = new Book("Ferment log");
-    sheet(book, "Log", null, portable);
-    sheet(book, "Example", Ferment.PLUM_3, portable);
+  private StarterLog(Book book, LogScale scale) {
+    this.book = book;
+    this.scale = scale;
+  }
+
+  static Book make(boolean portable, LogScale scale) {
+    Book book = Book.forPaper("Ferment log");
+    StarterLog starter = new StarterLog(book, scale);
+    starter.sheet("Log", null, portable);
+    starter.sheet("Example", Ferment.PLUM_3, portable);
     for (String log : List.of("Log", "Example")) {
       CurvePage.add(
           book,
@@ -65,26 +79,45 @@ final class StarterLog {
               new CurvePage.Curve(
                   "F", "Corrected gravity (SG)", "0.0000", "0.000", 0.98, 1.04, "1F4E5F"),
               new CurvePage.Curve("G", "Alcohol to date (% vol)", "0.00", "0", 0, 5, "9C3D10"),
-              new CurvePage.Curve("D", "Wash (°C)", "0.0", "0", 0, 30, "3F6B1F")),
+              new CurvePage.Curve(
+                  "D",
+                  "Wash (" + scale.degrees() + ")",
+                  "0.0",
+                  "0",
+                  scale.shown(0),
+                  scale.shown(30),
+                  "3F6B1F")),
           7,
           FIRST);
     }
     return book;
   }
 
-  private static void sheet(Book book, String name, Ferment ferment, boolean portable) {
+  private void sheet(String name, Ferment ferment, boolean portable) {
     Form form = new Form(book, name, HEADS.length - 1, 3, portable);
     form.head(
         "Ferment log",
         "Type into the tinted cells: what you read, at the temperature of the wash. The rest is"
-            + " calculated.",
+            + " calculated. A time left blank counts as noon.",
         3);
     form.input("Batch", ferment == null ? null : ferment.name(), "General", "", "");
-    String calibration = form.input("Hydrometer calibrated at", 20, "0.0", "°C", "");
+    double usual = scale.isFahrenheit() ? 60 : 20;
+    String calibration = form.input("Hydrometer calibrated at", usual, "0.0", scale.degrees(), "");
+    String calibratedC = helper(form, scale.celsius(calibration));
     String stated =
         form.input("Original gravity, if known", null, "0.0000", "", "SG; else the first reading");
     String end = form.input("Gravity expected at the end", 1.0, "0.000", "SG", "");
-    form.between(calibration, 0, 60, "Usually 20, 15 or 15.56 (60 °F)");
+    String warm =
+        form.input("Too warm above", scale.shown(30), "0.0", scale.degrees(), "your yeast decides");
+    if (scale == LogScale.BRIX) {
+      form.between(calibration, 20, 20, "For degrees Brix of 20 °C; convert others to SG");
+    } else {
+      form.between(
+          calibration,
+          scale.shown(0),
+          scale.shown(60),
+          scale.isFahrenheit() ? "Usually 60 or 68 °F" : "Usually 20, 15 or 15.56 (60 °F)");
+    }
     form.between(stated, 0.98, 1.19, "Corrected gravity, 0.980 to 1.190");
     form.between(end, 0.98, 1.19, "Gravity, 0.980 to 1.190");
     int header = FIRST - 2;
@@ -123,6 +156,8 @@ final class StarterLog {
           "General",
           "",
           "");
+      String state = "D" + form.row();
+      form.warn(state + ":" + state, "$" + state + "=\"stuck\"");
       form.result(
           "Falling by",
           "IF(COUNT("
@@ -141,10 +176,25 @@ final class StarterLog {
     }
     for (int column = 0; column < HEADS.length; column++) {
       String head = portable && column == PLUS_OR_MINUS ? "Points fallen" : HEADS[column];
+      head = column == READING ? scale.head : head;
+      head = column == WASH ? "Wash (" + scale.degrees() + ")" : head;
       book.put(form.sheet(), header, column, head, Form.head(FORMATS[column]));
     }
-    form.between("C" + first + ":C" + last, 0.98, 1.19, "Reading in SG, 0.980 to 1.190");
-    form.between("D" + first + ":D" + last, 0, 60, "Temperature of the wash in °C, 0 to 60");
+    form.between(
+        "C" + first + ":C" + last,
+        scale.least,
+        scale.most,
+        scale.head + ", " + plain(scale.least) + " to " + plain(scale.most));
+    form.between(
+        "D" + first + ":D" + last,
+        scale.shown(0),
+        scale.shown(60),
+        "Temperature of the wash in "
+            + scale.degrees()
+            + ", "
+            + plain(scale.shown(0))
+            + " to "
+            + plain(scale.shown(60)));
     form.caution(
         "C" + (header + 1), "Take the gas out of the sample first: bubbles lift the hydrometer.");
     form.caution(
@@ -155,24 +205,37 @@ final class StarterLog {
         .setRepeatingRows(new org.apache.poi.ss.util.CellRangeAddress(header, header, -1, -1));
     form.sheet().getRow(header).setHeightInPoints(46);
     for (int row = first; row <= last; row++) {
-      line(book, form, row, first, calibration, stated, original);
+      line(form, row, first, calibratedC, stated, original, warm);
     }
     if (ferment != null) {
-      example(book, form, first, ferment);
+      example(form, first, ferment);
     }
-    book.widths(form.sheet(), 12, 8, 11, 10, 7, 11, 11, 13, 12, 12, 10, 26, 44);
+    form.warn("M" + first + ":M" + last, "ISNUMBER(SEARCH(\"too warm\",$M" + first + "))");
+    book.widths(form.sheet(), 11, 6, 8, 8, 6, 9, 9, 9, 11, 11, 8, 17, 22, 9, 9);
+    form.sheet().setColumnHidden(GRAVITY, true);
+    form.sheet().setColumnHidden(CELSIUS, true);
     form.done();
     form.sheet().createFreezePane(0, header + 1);
   }
 
-  private static void line(
-      Book book,
+  /** A calculated cell in the hidden column beside the line written last. */
+  private String helper(Form form, String formula) {
+    book.put(form.sheet(), form.row() - 1, CELSIUS, null, Look.PLAIN).setCellFormula(formula);
+    return "$" + CellAddress.letters(CELSIUS) + "$" + form.row();
+  }
+
+  private static String plain(double number) {
+    return new BigDecimal(Double.toString(number)).stripTrailingZeros().toPlainString();
+  }
+
+  private void line(
       Form form,
       int row,
       int first,
-      String calibration,
+      String calibratedC,
       String stated,
-      String original) {
+      String original,
+      String warm) {
     for (int column = 0; column < HEADS.length; column++) {
       boolean typed = column < 4 || column == NOTES;
       book.put(
@@ -180,9 +243,13 @@ final class StarterLog {
           row - 1,
           column,
           null,
-          typed ? Look.input(FORMATS[column], Form.PAPER) : Look.cell(FORMATS[column]));
+          typed ? Look.input(format(column), Form.PAPER) : Look.cell(FORMATS[column]));
     }
-    String reading = "C" + row + ",D" + row + "," + calibration;
+    book.put(form.sheet(), row - 1, GRAVITY, null, Look.PLAIN)
+        .setCellFormula(number("C" + row, scale.gravity("C" + row)));
+    book.put(form.sheet(), row - 1, CELSIUS, null, Look.PLAIN)
+        .setCellFormula(number("D" + row, scale.celsius("D" + row)));
+    String reading = "N" + row + ",O" + row + "," + calibratedC;
     String corrected = "WASHBOOK.CORRECTEDGRAVITY(" + reading;
     String gravity =
         row == first
@@ -198,10 +265,10 @@ final class StarterLog {
             + row
             + "-$A$"
             + first
-            + ")+(B"
-            + row
-            + "-$B$"
-            + first
+            + ")+("
+            + noon("B" + row)
+            + "-"
+            + noon("$B$" + first)
             + "))");
     formula(form, row, "F", "IF(COUNT(" + reading + ")<3,\"\",IFERROR(" + gravity + ",\"\"))");
     String two = "(" + original + ",F" + row + ")";
@@ -213,16 +280,34 @@ final class StarterLog {
     formula(form, row, "I", alcohol + "WASHBOOK.APPARENTATTENUATION" + two + ")");
     formula(form, row, "J", alcohol + "WASHBOOK.REALATTENUATION" + two + ")");
     formula(form, row, "K", alcohol + "WASHBOOK.SUGARLEFT" + two + ")");
-    formula(form, row, "M", why(form, row, reading + (row == first ? "" : "," + original), two));
+    String because = why(form, row, reading + (row == first ? "" : "," + original), two);
+    formula(
+        form,
+        row,
+        "M",
+        "IF(AND(ISNUMBER(D" + row + "),D" + row + ">" + warm + "),\"too warm\"," + because + ")");
+  }
+
+  /** A number turned into another; blank where there is none. */
+  private static String number(String cell, String formula) {
+    return "IF(ISNUMBER(" + cell + ")," + formula + ",\"\")";
+  }
+
+  private static String noon(String cell) {
+    return "IF(ISNUMBER(" + cell + ")," + cell + ",0.5)";
   }
 
   /** Why a reading has no corrected gravity or no alcohol. */
   private static String why(Form form, int row, String reading, String two) {
     return "IF(NOT(ISNUMBER(C"
         + row
-        + ")),\"\",IF(NOT(ISNUMBER(D"
+        + ")),IF(C"
         + row
-        + ")),\"no temperature\",IF(NOT(ISNUMBER(F"
+        + "=\"\",\"\",\"the reading is text, not a number\"),IF(NOT(ISNUMBER(D"
+        + row
+        + ")),IF(D"
+        + row
+        + "=\"\",\"no temperature\",\"the temperature is text, not a number\"),IF(NOT(ISNUMBER(F"
         + row
         + ")),"
         + form.either(
@@ -242,18 +327,27 @@ final class StarterLog {
     cell.setCellFormula(text);
   }
 
-  private static void example(Book book, Form form, int first, Ferment ferment) {
-    Instrument hydrometer = Instrument.reading(SugarScale.SG, 0.001);
+  private void example(Form form, int first, Ferment ferment) {
     List<Entry> entries =
-        Entry.readings(ferment, hydrometer, Thermometer.C_HALF, 0, 1, 2, 3, 4, 5, 7, 9, 12);
+        Entry.readings(ferment, hydrometer(), scale.thermometer, 0, 1, 2, 3, 4, 5, 7, 9, 12);
     int row = first - 1;
     for (Entry e : entries) {
       Object[] typed = {e.time().toLocalDate(), e.time().toLocalTime(), e.shown(), e.temperature()};
       for (int column = 0; column < typed.length; column++) {
-        book.put(form.sheet(), row, column, typed[column], Look.input(FORMATS[column], Form.PAPER));
+        book.put(form.sheet(), row, column, typed[column], Look.input(format(column), Form.PAPER));
       }
       row++;
     }
     book.put(form.sheet(), first - 1, NOTES, "invented figures", Look.input("General", Form.PAPER));
+  }
+
+  private String format(int column) {
+    return column == READING ? scale.format : FORMATS[column];
+  }
+
+  /** As the sheet's own is calibrated. */
+  private Instrument hydrometer() {
+    Instrument instrument = scale.hydrometer();
+    return scale.isFahrenheit() ? instrument.calibratedAt(Instrument.SIXTY_F) : instrument;
   }
 }

@@ -14,11 +14,11 @@ final class StarterMakeUp {
   private StarterMakeUp() {}
 
   static Book make(boolean portable) {
-    Book book = new Book("Making up a wash");
+    Book book = Book.forPaper("Making up a wash");
     sugar(book, portable).done();
     juice(book, portable).done();
-    book.widths(book.workbook().getSheetAt(0), 33, 12, 10, 55);
-    book.widths(book.workbook().getSheetAt(1), 33, 12, 10, 46, 9, 11);
+    book.widths(book.workbook().getSheetAt(0), 30, 11, 9, 50);
+    book.widths(book.workbook().getSheetAt(1), 28, 10, 9, 38, 8, 8);
     return book;
   }
 

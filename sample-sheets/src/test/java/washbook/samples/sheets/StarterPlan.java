@@ -24,7 +24,7 @@ final class StarterPlan {
   /** About how many % vol more a wash gives for each SG more. */
   private static final String RISE = "135";
 
-  private final Book book = new Book("Plan");
+  private final Book book = Book.forPaper("Plan");
   private final Form form;
   private final boolean portable;
 
@@ -42,7 +42,7 @@ final class StarterPlan {
         5);
     plan.backwardsAndForwards();
     plan.form.done();
-    plan.book.widths(plan.form.sheet(), 33, 12, 8, 47);
+    plan.book.widths(plan.form.sheet(), 30, 11, 8, 47);
     return plan.book;
   }
 

@@ -45,13 +45,16 @@ final class StarterProof {
     }
   }
 
+  private static final int SOURCE_WIDTH = 50;
+  private static final int ARGUMENTS_WIDTH = 30;
+
   private StarterProof() {}
 
   /**
    * @param table the published values that the tests of the functions check and keep current
    */
   static Book make(boolean portable, Path table) {
-    Book book = new Book("Proof");
+    Book book = Book.forPaper("Proof");
     Form form = new Form(book, "Proof", SOURCE, 1, portable);
     form.head(
         "Are the functions right?",
@@ -69,7 +72,8 @@ final class StarterProof {
       put(book, form, row++, line);
     }
     form.done();
-    book.widths(book.workbook().getSheetAt(0), 24, 34, 13, 13, 12, 11, 8, 60);
+    book.widths(
+        book.workbook().getSheetAt(0), 22, ARGUMENTS_WIDTH, 11, 11, 10, 10, 7, SOURCE_WIDTH);
     return book;
   }
 
@@ -96,7 +100,7 @@ final class StarterProof {
     }
     String at = Integer.toString(row + 1);
     book.put(form.sheet(), row, FUNCTION, line.function, Look.PLAIN);
-    book.put(form.sheet(), row, 1, String.join("; ", line.arguments), Look.PLAIN);
+    book.put(form.sheet(), row, 1, String.join("; ", line.arguments), Look.WRAPPED);
     book.put(form.sheet(), row, PUBLISHED, line.published, Look.number("General"));
     book.put(form.sheet(), row, CALCULATED, null, Look.number("0.00000"))
         .setCellFormula("WASHBOOK." + line.function + "(" + String.join(",", words) + ")");
@@ -105,7 +109,12 @@ final class StarterProof {
     book.put(form.sheet(), row, 5, line.allowed, Look.number("0.000000"));
     book.put(form.sheet(), row, WITHIN, null, Look.PLAIN)
         .setCellFormula("IF(ABS(E" + at + ")<=F" + at + ",\"yes\",\"no\")");
-    book.put(form.sheet(), row, SOURCE, line.source, Look.PLAIN);
+    book.put(form.sheet(), row, SOURCE, line.source, Look.WRAPPED);
+    int lines =
+        Math.max(
+            line.source.length() / SOURCE_WIDTH,
+            String.join("; ", line.arguments).length() / ARGUMENTS_WIDTH);
+    form.sheet().getRow(row).setHeightInPoints((float) (Book.LINE_POINTS * (1 + lines)));
   }
 
   private static String word(String argument) {

@@ -42,12 +42,12 @@ final class StarterRun {
   private StarterRun() {}
 
   static Book make(boolean portable) {
-    Book book = new Book("Still-run log");
+    Book book = Book.forPaper("Still-run log");
     sheet(book, "Run", false, portable);
     sheet(book, "Example", true, portable);
     if (!portable) {
       plan(book);
-      book.widths(book.workbook().getSheet("Plan"), 34, 12, 10, 58);
+      book.widths(book.workbook().getSheet("Plan"), 30, 11, 9, 50);
     }
     charts(book, "Run");
     charts(book, "Example");
@@ -127,7 +127,7 @@ final class StarterRun {
     form.caution(
         "C" + (FIRST - 1),
         "Vapour burns: keep flames and sparks away, ventilate well; never a closed still.");
-    book.widths(form.sheet(), 8, 10, 10, 10, 10, 9, 13, 12, 10, 12, 17, 30);
+    book.widths(form.sheet(), 6, 9, 10, 10, 10, 8, 13, 11, 10, 11, 17, 32);
     form.done();
     form.sheet().createFreezePane(0, header + 1);
     form.sheet()

@@ -68,7 +68,9 @@ public final class Starters {
 
   private static Map<String, Book> books(boolean portable, Path values) {
     Map<String, Book> books = new LinkedHashMap<>();
-    books.put("ferment-log", StarterLog.make(portable));
+    for (LogScale scale : LogScale.values()) {
+      books.put(scale.file, StarterLog.make(portable, scale));
+    }
     books.put("still-run-log", StarterRun.make(portable));
     books.put("dilution-and-blending", StarterDilution.make(portable));
     books.put("making-up", StarterMakeUp.make(portable));

@@ -62,7 +62,7 @@ class StartersIT {
   private static List<Path> starters() throws IOException {
     try (Stream<Path> files = Files.walk(FOLDER)) {
       List<Path> all = files.filter(Files::isRegularFile).sorted().toList();
-      assertEquals(28, all.size());
+      assertEquals(40, all.size());
       return all;
     }
   }
@@ -126,6 +126,9 @@ class StartersIT {
     for (String name :
         List.of(
             "ferment-log",
+            "ferment-log-fahrenheit",
+            "ferment-log-brix",
+            "ferment-log-oechsle",
             "still-run-log",
             "dilution-and-blending",
             "making-up",
@@ -236,7 +239,7 @@ class StartersIT {
       int last = first + 8;
       double og = call("CORRECTEDGRAVITY", at(sheet, first, 2), at(sheet, first, 3), 20.0);
       double sg = call("CORRECTEDGRAVITY", at(sheet, last, 2), at(sheet, last, 3), 20.0, og);
-      assertEquals(og, at(sheet, 8, 3), 1e-9);
+      assertEquals(og, at(sheet, 9, 3), 1e-9);
       assertEquals(sg, at(sheet, last, 5), 1e-9);
       assertEquals(call("ABV", og, sg), at(sheet, last, 6), 1e-8);
       assertEquals(call("ABVPLUSMINUS", og, sg), at(sheet, last, 7), 1e-8);
@@ -264,11 +267,16 @@ class StartersIT {
   /** What a person is invited to fill in is understood without a question. */
   @Test
   void theExampleIsUnderstoodAsALog() throws IOException, InterruptedException {
-    for (String name : List.of("pack/ferment-log.xlsx", "portable/ferment-log.ods")) {
+    for (String name :
+        List.of(
+            "pack/ferment-log.xlsx",
+            "portable/ferment-log.ods",
+            "pack/ferment-log-oechsle.xlsx",
+            "portable/ferment-log-brix.xlsx")) {
       Washbook.Run run = Washbook.run("explain", FOLDER.resolve(name));
       assertEquals(0, run.exitCode(), run.output());
       assertTrue(run.output().contains("Plum 3"), run.output());
-      assertTrue(run.output().contains("stated in D9"), run.output());
+      assertTrue(run.output().contains("stated in D10"), run.output());
       assertTrue(run.output().contains("20 °C: stated in D6"), run.output());
     }
   }
