@@ -19,6 +19,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import washbook.log.Understanding;
+import washbook.log.fill.FillOptions;
+import washbook.log.fill.LogFiller;
 import washbook.log.sheet.Grid;
 import washbook.log.understand.LogMap;
 import washbook.log.understand.SheetUnderstanding;
@@ -126,7 +128,8 @@ final class ExplainCommand implements Callable<Integer> {
       for (Grid grid : FileFormats.of(file).reader().read(file)) {
         Understanding understanding = SheetUnderstanding.understand(grid, beside.map());
         sheets.add(understanding);
-        explanation.print(understanding);
+        explanation.print(
+            understanding, LogFiller.fill(grid, understanding, FillOptions.usual()).accounts());
       }
       if (writeMap != null) {
         write(writeMap, LogMap.write(sheets, words.language()));

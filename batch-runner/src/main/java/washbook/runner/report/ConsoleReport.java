@@ -57,6 +57,15 @@ public final class ConsoleReport {
         for (BatchReport batch : table.batches()) {
           out.println("  " + line(table, batch));
         }
+        if (table.account() != null) {
+          out.println(
+              "  "
+                  + words.say(
+                      "console.rows.table",
+                      table.sheet(),
+                      table.range(),
+                      words.say(table.account().told())));
+        }
       }
     }
     List<Refusal> refusals = report.refusals();

@@ -4,6 +4,7 @@ import com.google.gson.annotations.SerializedName;
 import java.util.List;
 import java.util.function.ToIntFunction;
 import java.util.stream.Stream;
+import washbook.log.RowAccount;
 import washbook.log.overview.BatchOverview;
 import washbook.runner.language.Wording;
 
@@ -43,20 +44,26 @@ public record FileReport(
   /**
    * One table of readings or of jars.
    *
+   * @param batches none where the table waits for an answer
    * @param kind {@link #FERMENT} or {@link #STILL_RUN}; null in reports of earlier versions
+   * @param account what became of each of its rows; null in reports of earlier versions
    */
-  public record TableReport(String sheet, String range, List<BatchReport> batches, String kind) {
+  public record TableReport(
+      String sheet, String range, List<BatchReport> batches, String kind, RowAccount account) {
     static final String FERMENT = "ferment";
     static final String STILL_RUN = "still run";
 
-    /** A table of ferments. */
+    /** A table of ferments without an account. */
     public TableReport(String sheet, String range, List<BatchReport> batches) {
-      this(sheet, range, batches, FERMENT);
+      this(sheet, range, batches, FERMENT, null);
     }
 
-    /** A table whose batches are still runs. */
-    public static TableReport ofRuns(String sheet, String range, List<BatchReport> runs) {
-      return new TableReport(sheet, range, runs, STILL_RUN);
+    /**
+     * @param isRun whether its batches are still runs
+     */
+    public static TableReport of(
+        String sheet, String range, List<BatchReport> batches, boolean isRun, RowAccount account) {
+      return new TableReport(sheet, range, batches, isRun ? STILL_RUN : FERMENT, account);
     }
 
     boolean isRun() {

@@ -44,6 +44,7 @@ class WordingTest {
           "totals.each",
           "totals.list",
           "ask.question",
+          "console.rows.table",
           "plain",
           "list",
           "system",

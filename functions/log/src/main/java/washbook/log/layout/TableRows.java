@@ -2,8 +2,11 @@ package washbook.log.layout;
 
 import java.util.BitSet;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import washbook.log.PassedOver;
 import washbook.log.Role;
 import washbook.log.layout.Header.HeaderCell;
 import washbook.log.sheet.Grid;
@@ -19,6 +22,16 @@ public final class TableRows {
   private static final Set<Role> READINGS =
       EnumSet.of(Role.GRAVITY, Role.REFRACTOMETER, Role.OWN_CORRECTED_GRAVITY);
 
+  private static final Set<Role> KEYS =
+      EnumSet.of(
+          Role.ORIGINAL_GRAVITY,
+          Role.CALIBRATION,
+          Role.TEMPERATURE,
+          Role.OWN_ABV,
+          Role.VOLUME,
+          Role.GRAVITY,
+          Role.OWN_CORRECTED_GRAVITY);
+
   private final Grid grid;
   private final Header header;
   private final int[] readingColumns;
@@ -28,6 +41,7 @@ public final class TableRows {
   private final int firstRow;
   private int lastRow;
   private final BitSet skipped = new BitSet();
+  private final Map<Integer, PassedOver> aside = new HashMap<>();
   private String lastLabel = "";
   private boolean lastIsTotal;
   private boolean lastIsKey;
@@ -117,8 +131,10 @@ public final class TableRows {
       if (gap && (startsSomethingElse(row) || onlyStatementsFrom(row, end))) {
         return;
       }
-      if (isTotalOrKey(row) || isUnnamedTotal(row)) {
+      boolean labelled = isTotalOrKey(row);
+      if (labelled || isUnnamedTotal(row)) {
         skipped.set(row);
+        aside.put(row, labelled && !lastIsTotal ? PassedOver.NOTE : PassedOver.AVERAGE);
       } else if (isNameLine(row)) {
         continue;
       } else if (hasReading(row, gap)) {
@@ -141,6 +157,12 @@ public final class TableRows {
   /** Whether a row is a total or a line about the log. */
   public boolean isSkipped(int row) {
     return skipped.get(row);
+  }
+
+  /** The rows that are skipped, with what they are. */
+  public Map<Integer, PassedOver> setAside() {
+    skipped.stream().forEach(row -> aside.putIfAbsent(row, PassedOver.HEADING));
+    return aside;
   }
 
   private boolean isBlank(int row) {
@@ -305,15 +327,7 @@ public final class TableRows {
   }
 
   private static boolean isKey(Set<Concept> meanings) {
-    Role role = HeaderRoles.role(meanings);
-    return role == Role.ORIGINAL_GRAVITY
-        || role == Role.CALIBRATION
-        || role == Role.TEMPERATURE
-        || role == Role.OWN_ABV
-        || role == Role.VOLUME
-        || role == Role.GRAVITY
-        || role == Role.OWN_CORRECTED_GRAVITY
-        || meanings.contains(Concept.FINALGRAVITY);
+    return KEYS.contains(HeaderRoles.role(meanings)) || meanings.contains(Concept.FINALGRAVITY);
   }
 
   private boolean hasAddition(int row) {

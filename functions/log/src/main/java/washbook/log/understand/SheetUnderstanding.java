@@ -163,7 +163,8 @@ public final class SheetUnderstanding {
         List.of(),
         table.settings(),
         table.remarks(),
-        false);
+        false,
+        table.setAside());
   }
 
   private static void askAboutOpen(Header header, Evidence evidence, Doubts doubts) {
