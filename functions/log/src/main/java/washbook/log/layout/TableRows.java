@@ -22,16 +22,6 @@ public final class TableRows {
   private static final Set<Role> READINGS =
       EnumSet.of(Role.GRAVITY, Role.REFRACTOMETER, Role.OWN_CORRECTED_GRAVITY);
 
-  private static final Set<Role> KEYS =
-      EnumSet.of(
-          Role.ORIGINAL_GRAVITY,
-          Role.CALIBRATION,
-          Role.TEMPERATURE,
-          Role.OWN_ABV,
-          Role.VOLUME,
-          Role.GRAVITY,
-          Role.OWN_CORRECTED_GRAVITY);
-
   private final Grid grid;
   private final Header header;
   private final int[] readingColumns;
@@ -139,7 +129,8 @@ public final class TableRows {
         continue;
       } else if (hasReading(row, gap)) {
         lastRow = row;
-        labelsAreWords |= isWord(row);
+        labelsAreWords |=
+            grid.kind(row, labelColumn) == Kind.TEXT && !hasDigit(grid.text(row, labelColumn));
       }
       gap &= isLoneText(row);
     }
@@ -241,10 +232,6 @@ public final class TableRows {
     return false;
   }
 
-  private boolean isWord(int row) {
-    return grid.kind(row, labelColumn) == Kind.TEXT && !hasDigit(grid.text(row, labelColumn));
-  }
-
   /** A row behind a gap that holds only words, at least two: another table's header. */
   private boolean startsSomethingElse(int row) {
     int words = 0;
@@ -327,7 +314,15 @@ public final class TableRows {
   }
 
   private static boolean isKey(Set<Concept> meanings) {
-    return KEYS.contains(HeaderRoles.role(meanings)) || meanings.contains(Concept.FINALGRAVITY);
+    Role role = HeaderRoles.role(meanings);
+    return role == Role.ORIGINAL_GRAVITY
+        || role == Role.CALIBRATION
+        || role == Role.TEMPERATURE
+        || role == Role.OWN_ABV
+        || role == Role.VOLUME
+        || role == Role.GRAVITY
+        || role == Role.OWN_CORRECTED_GRAVITY
+        || meanings.contains(Concept.FINALGRAVITY);
   }
 
   private boolean hasAddition(int row) {
