@@ -96,11 +96,12 @@ public final class SheetUnderstanding {
         case OTHER -> leftAlone.add(leftAlone(header, evidence));
       }
     }
+    askAboutRowsOfNoTable(grid, map, tables, doubts);
     if (headers.isEmpty()) {
       TransposedLog.askAbout(grid, doubts);
     }
     boolean nothing = tables.isEmpty() && leftAlone.isEmpty() && doubts.all().isEmpty();
-    if (asksWithoutHeaders && nothing && map.isSilent()) {
+    if (asksWithoutHeaders && nothing && map.isSilentAbout(grid.name())) {
       new LogWithoutHeaders(grid).askAbout(doubts);
     }
     return new Understanding(
@@ -108,6 +109,17 @@ public final class SheetUnderstanding {
         new PartedTables(grid, tables).withoutTheirStart(),
         doubts.all(),
         List.copyOf(leftAlone));
+  }
+
+  /** A map that names no table speaks of a row that is in none. */
+  private static void askAboutRowsOfNoTable(
+      Grid grid, LogMap map, List<LogTable> tables, Doubts doubts) {
+    for (int row : map.rowsOfAnyTable(grid.name())) {
+      boolean inTable = tables.stream().anyMatch(t -> row >= t.firstRow() && row <= t.lastRow());
+      if (!inTable && (!tables.isEmpty() || map.sheets().contains(grid.name()))) {
+        doubts.ask(CellAddress.of(row, 0), Message.of("ask.otherRow", row + 1));
+      }
+    }
   }
 
   /** Whether another vessel of the same rows is known as a ferment. */
