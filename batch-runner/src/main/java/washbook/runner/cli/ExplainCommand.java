@@ -117,7 +117,10 @@ final class ExplainCommand implements Callable<Integer> {
     List<Understanding> sheets = new ArrayList<>();
     try {
       MapBeside beside = MapBeside.of(file, named);
-      if (beside.file() != null) {
+      if (beside.isKept()) {
+        out.println(words.say("explain.map.inside", beside.name()));
+        out.println();
+      } else if (beside.file() != null) {
         out.println(words.say("explain.map", beside.file()));
         out.println();
       }

@@ -51,7 +51,8 @@ public final class ConsoleReport {
     out.println(report.path() + ": " + headline(result));
     if (!quiet) {
       if (report.map() != null) {
-        out.println("  " + words.say("console.map", report.map()));
+        String kept = words.say("console.map.inside");
+        out.println("  " + (report.isMapInside() ? kept : words.say("console.map", report.map())));
       }
       for (TableReport table : report.tables()) {
         for (BatchReport batch : table.batches()) {

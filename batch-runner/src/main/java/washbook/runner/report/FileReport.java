@@ -15,7 +15,8 @@ import washbook.runner.language.Wording;
  * @param status one of {@link Status}
  * @param curves for the charts; empty unless they were asked for
  * @param overview where each batch stands; empty unless it was asked for
- * @param map the map beside the file that was used without being named; null for none
+ * @param map the map beside the file, or the custom property with answers inside it, that was used
+ *     without being named; null for none
  */
 public record FileReport(
     String path,
@@ -143,6 +144,11 @@ public record FileReport(
   public FileReport with(Refusal refusal) {
     List<Refusal> more = Stream.concat(refusals.stream(), Stream.of(refusal)).toList();
     return new FileReport(path, status, tables, more, curves, overview, map);
+  }
+
+  /** Whether the map that was used is kept in the file itself. */
+  boolean isMapInside() {
+    return map != null && !map.endsWith(".map");
   }
 
   public int rows() {

@@ -48,8 +48,7 @@ final class HtmlReport implements ReportWriter<FileResult> {
     row.write(Html.cell(report.path()));
     String status = status(report);
     row.write("<td class=\"status\">");
-    row.write(
-        Html.text(report.map() == null ? status : words.say("report.map", status, report.map())));
+    row.write(Html.text(withMap(report, status)));
     row.write("</td>");
     row.write(Html.number(batches(report)));
     row.write(Html.number(Integer.toString(report.rows())));
@@ -168,6 +167,16 @@ final class HtmlReport implements ReportWriter<FileResult> {
     return report.status() == FileReport.Status.FAILED && !report.refusals().isEmpty()
         ? word + ": " + report.refusals().get(0).reason()
         : word;
+  }
+
+  /** How it ended, with the map that was used without being named. */
+  private String withMap(FileReport report, String status) {
+    if (report.map() == null) {
+      return status;
+    }
+    return report.isMapInside()
+        ? words.say("report.map.inside", status)
+        : words.say("report.map", status, report.map());
   }
 
   private static String batches(FileReport report) {

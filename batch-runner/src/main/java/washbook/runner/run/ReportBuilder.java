@@ -32,7 +32,7 @@ final class ReportBuilder {
 
   /**
    * @param language in which the reasons are told
-   * @param map the map beside the log that was used; null for none
+   * @param map what the map that went with the log is called; null for none
    */
   ReportBuilder(String path, Language language, String map) {
     this.path = path;
