@@ -75,6 +75,7 @@ class MessagesTest {
       Set.of(
           "too few readings",
           "Washbook charts",
+          "Washbook answers",
           "above plan",
           "not falling",
           "reading overdue",
