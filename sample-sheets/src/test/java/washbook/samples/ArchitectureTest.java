@@ -59,12 +59,12 @@ class ArchitectureTest {
           log.answer: functions, log, log.sheet, log.understand, log.fill, log.language
           runner.file: log.language
           runner.language: functions, log.language
-          runner.ask: log, log.sheet, log.understand, log.answer, log.language, runner.file, \
-          runner.language
           runner.archive: runner.file
           runner.markup: functions, runner.file, runner.archive
           runner.sheet: log.sheet, log.language, runner.file, runner.markup
           runner.read: log.sheet, runner.file, runner.archive, runner.markup, runner.sheet
+          runner.ask: log, log.sheet, log.understand, log.answer, log.language, runner.file, \
+          runner.read, runner.language
           runner.extent: log.sheet, runner.file, runner.archive, runner.markup, runner.sheet
           runner.write: functions, functions.portable, log.sheet, log.language, runner.file, runner.archive, \
           runner.markup, runner.sheet, runner.read, runner.extent

@@ -3,18 +3,14 @@ package washbook.runner.ask;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintStream;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import washbook.log.Doubt;
 import washbook.log.MapAnswer;
-import washbook.log.answer.AnswerTrial;
-import washbook.log.language.Message;
+import washbook.log.answer.Questions;
 import washbook.log.language.ToldException;
 import washbook.log.sheet.Grid;
 import washbook.log.understand.LogMap;
-import washbook.log.understand.SheetUnderstanding;
 import washbook.runner.language.Wording;
 
 /**
@@ -37,39 +33,32 @@ public final class Asking {
   public LogMap ask(List<Grid> sheets, LogMap map) throws IOException {
     LogMap answered = map;
     for (Grid grid : sheets) {
-      Set<Message> left = new HashSet<>();
-      Optional<Doubt> open = next(grid, answered, left);
+      Questions questions = new Questions(grid, answered);
+      Optional<Doubt> open = questions.next();
       while (open.isPresent() && !ended) {
-        Doubt doubt = open.get();
-        Optional<LogMap> with = askOne(grid, answered, doubt);
-        if (with.isEmpty()) {
-          left.add(doubt.asked());
+        if (!askOne(grid, questions, open.get())) {
+          questions.leave(open.get());
         }
-        answered = with.orElse(answered);
-        open = next(grid, answered, left);
+        open = questions.next();
       }
+      answered = questions.map();
     }
     return answered;
   }
 
-  private static Optional<Doubt> next(Grid grid, LogMap map, Set<Message> left) {
-    return SheetUnderstanding.understand(grid, map).doubts().stream()
-        .filter(doubt -> !left.contains(doubt.asked()))
-        .findFirst();
-  }
-
-  private Optional<LogMap> askOne(Grid grid, LogMap map, Doubt doubt) throws IOException {
+  /** Whether it was answered. */
+  private boolean askOne(Grid grid, Questions questions, Doubt doubt) throws IOException {
     out.println(words.say("ask.question", grid.name(), doubt.cell(), doubt.asked()));
     List<MapAnswer> answers = doubt.answers();
     if (answers.isEmpty()) {
       out.println("  " + words.say("ask.elsewhere"));
       out.println();
-      return Optional.empty();
+      return false;
     }
     for (int i = 0; i < answers.size(); i++) {
       MapAnswer answer = answers.get(i);
       out.println("  " + (i + 1) + "  " + words.say(answer.told()));
-      out.println("     " + consequence(grid, map, doubt, answer));
+      out.println("     " + words.say(questions.consequence(doubt, answer)));
     }
     while (true) {
       out.print(words.say("ask.prompt") + " ");
@@ -78,41 +67,30 @@ public final class Asking {
       ended = typed == null;
       if (ended || typed.isBlank()) {
         out.println();
-        return Optional.empty();
+        return false;
       }
-      Optional<LogMap> taken = take(grid, map, doubt, typed.strip());
-      if (taken.isPresent()) {
-        return taken;
+      if (take(questions, doubt, typed.strip())) {
+        return true;
       }
     }
   }
 
-  private Optional<LogMap> take(Grid grid, LogMap map, Doubt doubt, String typed) {
+  private boolean take(Questions questions, Doubt doubt, String typed) {
     List<MapAnswer> answers = doubt.answers();
     boolean number = typed.matches("\\d{1,2}");
     int chosen = number ? Integer.parseInt(typed) : 0;
     if (number && (chosen < 1 || chosen > answers.size())) {
       out.println(words.say("ask.noAnswer", typed));
-      return Optional.empty();
+      return false;
     }
     try {
-      List<String> lines =
-          number ? answers.get(chosen - 1).lines() : List.of(typed.split("\\s*;\\s*"));
-      AnswerTrial trial = AnswerTrial.of(grid, map, doubt, lines);
-      out.println("  " + words.say(trial.told()));
+      List<String> lines = number ? answers.get(chosen - 1).lines() : Questions.lines(typed);
+      out.println("  " + words.say(questions.take(doubt, lines)));
       out.println();
-      return Optional.of(trial.map());
+      return true;
     } catch (ToldException noStatement) {
       out.println(words.say(noStatement.told()));
-      return Optional.empty();
-    }
-  }
-
-  private String consequence(Grid grid, LogMap map, Doubt doubt, MapAnswer answer) {
-    try {
-      return words.say(AnswerTrial.of(grid, map, doubt, answer.lines()).told());
-    } catch (ToldException untried) {
-      return "";
+      return false;
     }
   }
 }

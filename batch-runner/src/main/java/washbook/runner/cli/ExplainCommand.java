@@ -19,6 +19,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import washbook.log.Understanding;
+import washbook.log.fill.FillOptions;
+import washbook.log.fill.LogFiller;
 import washbook.log.sheet.Grid;
 import washbook.log.understand.LogMap;
 import washbook.log.understand.SheetUnderstanding;
@@ -126,7 +128,10 @@ final class ExplainCommand implements Callable<Integer> {
     try {
       meant = folder();
       MapBeside beside = MapBeside.of(file, named);
-      if (beside.file() != null) {
+      if (beside.isKept()) {
+        out.println(words.say("explain.map.inside", beside.name()));
+        out.println();
+      } else if (beside.file() != null) {
         out.println(words.say("explain.map", beside.file()));
         out.println();
       }
@@ -137,7 +142,8 @@ final class ExplainCommand implements Callable<Integer> {
       for (Grid grid : FileFormats.of(file).reader().read(file)) {
         Understanding understanding = SheetUnderstanding.understand(grid, beside.map());
         sheets.add(understanding);
-        explanation.print(understanding);
+        explanation.print(
+            understanding, LogFiller.fill(grid, understanding, FillOptions.usual()).accounts());
       }
       if (writeMap != null) {
         write(writeMap, LogMap.write(sheets, words.language()));

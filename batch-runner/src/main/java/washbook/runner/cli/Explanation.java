@@ -2,11 +2,14 @@ package washbook.runner.cli;
 
 import java.io.PrintStream;
 import java.util.List;
+import java.util.Map;
 import picocli.CommandLine.Help;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Help.Column;
 import picocli.CommandLine.Help.Column.Overflow;
 import picocli.CommandLine.Help.TextTable;
+import washbook.log.LogTable;
+import washbook.log.RowAccount;
 import washbook.log.Understanding;
 import washbook.log.UnderstandingText;
 import washbook.log.language.Language;
@@ -23,8 +26,11 @@ final class Explanation {
     this.language = language;
   }
 
-  void print(Understanding sheet) {
-    for (UnderstandingText.Section section : UnderstandingText.of(sheet, language)) {
+  /**
+   * @param accounts what became of the rows of its tables
+   */
+  void print(Understanding sheet, Map<LogTable, RowAccount> accounts) {
+    for (UnderstandingText.Section section : UnderstandingText.of(sheet, accounts, language)) {
       out.println(section.heading());
       section.rows().forEach(this::print);
       for (String sentence : section.sentences()) {

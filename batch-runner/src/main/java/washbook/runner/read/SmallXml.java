@@ -11,6 +11,7 @@ import java.util.Deque;
 import washbook.runner.archive.Archive;
 import washbook.runner.archive.Part;
 import washbook.runner.file.UnusableFileException;
+import washbook.runner.markup.TextBuffer;
 import washbook.runner.markup.XmlScanner;
 import washbook.runner.markup.XmlScanner.Token;
 
@@ -30,6 +31,14 @@ final class SmallXml {
 
     /** By its local name. */
     default void end(String element) throws IOException {}
+
+    /** Whether the characters that come next are wanted. */
+    default boolean takesText() {
+      return false;
+    }
+
+    /** Characters, as far as they are wanted. */
+    default void text(String characters) {}
   }
 
   /** The element that starts at the present token. */
@@ -95,9 +104,24 @@ final class SmallXml {
           }
           handler.end(name);
         }
+        case TEXT, CDATA -> {
+          if (handler.takesText()) {
+            handler.text(text(scanner, token));
+          }
+        }
         default -> {}
       }
     }
+  }
+
+  private static String text(XmlScanner scanner, Token token) throws IOException {
+    TextBuffer characters = new TextBuffer();
+    if (token == Token.TEXT) {
+      characters.append(scanner.bytes(), scanner.tokenStart(), scanner.tokenEnd());
+    } else {
+      characters.appendPlain(scanner.bytes(), scanner.tokenStart() + 9, scanner.tokenEnd() - 3);
+    }
+    return characters.toString();
   }
 
   /** The part as UTF-8. */

@@ -51,11 +51,21 @@ public final class ConsoleReport {
     out.println(report.path() + ": " + headline(result));
     if (!quiet) {
       if (report.map() != null) {
-        out.println("  " + words.say("console.map", report.map()));
+        String kept = words.say("console.map.inside");
+        out.println("  " + (report.isMapInside() ? kept : words.say("console.map", report.map())));
       }
       for (TableReport table : report.tables()) {
         for (BatchReport batch : table.batches()) {
           out.println("  " + line(table, batch));
+        }
+        if (table.account() != null) {
+          out.println(
+              "  "
+                  + words.say(
+                      "console.rows.table",
+                      table.sheet(),
+                      table.range(),
+                      words.say(table.account().told())));
         }
       }
     }

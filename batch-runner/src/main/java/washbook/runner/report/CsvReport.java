@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import washbook.functions.Numbers;
+import washbook.log.RowAccount;
 import washbook.log.overview.BatchOverview;
 import washbook.log.overview.Warning;
 import washbook.runner.language.Caution;
@@ -47,6 +48,7 @@ final class CsvReport implements ReportWriter<FileResult> {
     this.words = words;
     List<String> columns = CsvHeads.of(FIRST_COLUMNS, words);
     MORE.forEach(column -> columns.add(CsvHeads.of(column, words)));
+    columns.addAll(CsvHeads.of(List.of("passedOver"), words));
     Csv.writeLine(file.writer(), columns.toArray(String[]::new));
   }
 
@@ -70,6 +72,7 @@ final class CsvReport implements ReportWriter<FileResult> {
         "",
         "");
     for (TableReport table : report.tables()) {
+      add(path, table);
       for (BatchReport batch : table.batches()) {
         Double gravity = batch.originalGravity();
         line(
@@ -109,6 +112,26 @@ final class CsvReport implements ReportWriter<FileResult> {
     }
   }
 
+  /** The rows of a table's range; those passed over stand in the last column, and why beside it. */
+  private void add(String path, TableReport table) throws IOException {
+    RowAccount account = table.account();
+    if (account == null) {
+      return;
+    }
+    String[] values = new String[FIRST_COLUMNS.size() + MORE.size() + 1];
+    Arrays.fill(values, "");
+    values[0] = "table";
+    values[1] = path;
+    values[3] = table.sheet();
+    values[4] = table.range();
+    values[7] = number(account.rows());
+    values[8] = number(account.filled());
+    values[9] = number(account.refused());
+    values[12] = words.say(account.toldOfPassed());
+    values[values.length - 1] = number(account.passedOver());
+    line(values);
+  }
+
   private void add(OverviewLine line) throws IOException {
     List<String> values = new ArrayList<>();
     for (String column : FIRST_COLUMNS) {
@@ -125,7 +148,7 @@ final class CsvReport implements ReportWriter<FileResult> {
           });
     }
     MORE.forEach(column -> values.add(CsvHeads.value(column, line, words)));
-    Csv.writeLine(file.writer(), values.toArray(String[]::new));
+    line(values.toArray(String[]::new));
     for (Warning warning : line.batch().warnings()) {
       line(
           "warning",
@@ -160,7 +183,7 @@ final class CsvReport implements ReportWriter<FileResult> {
   }
 
   private void line(String... values) throws IOException {
-    String[] all = Arrays.copyOf(values, FIRST_COLUMNS.size() + MORE.size());
+    String[] all = Arrays.copyOf(values, FIRST_COLUMNS.size() + MORE.size() + 1);
     Arrays.fill(all, values.length, all.length, "");
     Csv.writeLine(file.writer(), all);
   }

@@ -4,6 +4,7 @@ import com.google.gson.annotations.SerializedName;
 import java.util.List;
 import java.util.function.ToIntFunction;
 import java.util.stream.Stream;
+import washbook.log.RowAccount;
 import washbook.log.overview.BatchOverview;
 import washbook.runner.language.Wording;
 
@@ -14,7 +15,8 @@ import washbook.runner.language.Wording;
  * @param status one of {@link Status}
  * @param curves for the charts; empty unless they were asked for
  * @param overview where each batch stands; empty unless it was asked for
- * @param map the map beside the file that was used without being named; null for none
+ * @param map the map beside the file, or the custom property with answers inside it, that was used
+ *     without being named; null for none
  */
 public record FileReport(
     String path,
@@ -43,20 +45,26 @@ public record FileReport(
   /**
    * One table of readings or of jars.
    *
+   * @param batches none where the table waits for an answer
    * @param kind {@link #FERMENT} or {@link #STILL_RUN}; null in reports of earlier versions
+   * @param account what became of each of its rows; null in reports of earlier versions
    */
-  public record TableReport(String sheet, String range, List<BatchReport> batches, String kind) {
+  public record TableReport(
+      String sheet, String range, List<BatchReport> batches, String kind, RowAccount account) {
     static final String FERMENT = "ferment";
     static final String STILL_RUN = "still run";
 
-    /** A table of ferments. */
+    /** A table of ferments without an account. */
     public TableReport(String sheet, String range, List<BatchReport> batches) {
-      this(sheet, range, batches, FERMENT);
+      this(sheet, range, batches, FERMENT, null);
     }
 
-    /** A table whose batches are still runs. */
-    public static TableReport ofRuns(String sheet, String range, List<BatchReport> runs) {
-      return new TableReport(sheet, range, runs, STILL_RUN);
+    /**
+     * @param isRun whether its batches are still runs
+     */
+    public static TableReport of(
+        String sheet, String range, List<BatchReport> batches, boolean isRun, RowAccount account) {
+      return new TableReport(sheet, range, batches, isRun ? STILL_RUN : FERMENT, account);
     }
 
     boolean isRun() {
@@ -136,6 +144,11 @@ public record FileReport(
   public FileReport with(Refusal refusal) {
     List<Refusal> more = Stream.concat(refusals.stream(), Stream.of(refusal)).toList();
     return new FileReport(path, status, tables, more, curves, overview, map);
+  }
+
+  /** Whether the map that was used is kept in the file itself. */
+  boolean isMapInside() {
+    return map != null && !map.endsWith(".map");
   }
 
   public int rows() {

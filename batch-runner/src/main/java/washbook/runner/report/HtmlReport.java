@@ -3,8 +3,10 @@ package washbook.runner.report;
 import java.io.IOException;
 import java.io.Writer;
 import java.util.List;
+import washbook.log.RowAccount;
 import washbook.log.overview.BatchOverview;
 import washbook.runner.language.Wording;
+import washbook.runner.report.FileReport.TableReport;
 
 /** The report as one page for people: a sortable table, the refusals, a chart of each batch. */
 final class HtmlReport implements ReportWriter<FileResult> {
@@ -16,22 +18,25 @@ final class HtmlReport implements ReportWriter<FileResult> {
   private final PendingFile rows;
   private final PendingFile batches;
   private final PendingFile warnings;
+  private final PendingFile accounts;
   private final Totals totals = new Totals();
   private int chartCount;
   private boolean anyRefusal;
   private boolean anyBatch;
   private boolean anyWarning;
+  private boolean anyAccount;
   private boolean anyLeftOut;
 
   HtmlReport(ReportPlace target, Wording words) throws IOException {
     this.words = words;
-    parts = PendingFile.several(target, 6);
+    parts = PendingFile.several(target, 7);
     file = parts.get(0);
     rows = parts.get(1);
     refusals = parts.get(2);
     charts = parts.get(3);
     batches = parts.get(4);
     warnings = parts.get(5);
+    accounts = parts.get(6);
   }
 
   @Override
@@ -43,14 +48,19 @@ final class HtmlReport implements ReportWriter<FileResult> {
     row.write(Html.cell(report.path()));
     String status = status(report);
     row.write("<td class=\"status\">");
-    row.write(
-        Html.text(report.map() == null ? status : words.say("report.map", status, report.map())));
+    row.write(Html.text(withMap(report, status)));
     row.write("</td>");
     row.write(Html.number(batches(report)));
     row.write(Html.number(Integer.toString(report.rows())));
     row.write(Html.number(Integer.toString(report.filled())));
     row.write(Html.number(Integer.toString(report.rows() - report.filled())));
     row.write("</tr>\n");
+    for (TableReport table : report.tables()) {
+      if (table.account() != null) {
+        anyAccount = true;
+        accounts.writer().write(account(report.path(), table));
+      }
+    }
     for (BatchOverview batch : report.overview()) {
       anyBatch = true;
       anyWarning |= !batch.warnings().isEmpty();
@@ -98,6 +108,13 @@ final class HtmlReport implements ReportWriter<FileResult> {
     page.write(Html.heading(words.say("head.files")));
     page.write(Html.tableHead(heads("file", "status", "batches", "rows", "filled", "refused")));
     end(rows, page);
+    if (anyAccount) {
+      page.write(Html.heading(words.say("report.rows")));
+      page.write(
+          Html.tableHead(
+              heads("file", "sheet", "range", "rows", "filled", "refused", "passed", "which")));
+      end(accounts, page);
+    }
     if (anyRefusal) {
       page.write(Html.heading(words.say("report.refused")));
       page.write(Html.tableHead(heads("file", "cells", "count", "reason")));
@@ -123,6 +140,18 @@ final class HtmlReport implements ReportWriter<FileResult> {
     PendingFile.closeAll(parts);
   }
 
+  /** What became of the rows of a table's range: the three counts add up to them. */
+  private String account(String path, TableReport table) {
+    RowAccount account = table.account();
+    StringBuilder row = new StringBuilder("<tr>");
+    row.append(Html.cell(path)).append(Html.cell(table.sheet())).append(Html.cell(table.range()));
+    for (int count :
+        new int[] {account.rows(), account.filled(), account.refused(), account.passedOver()}) {
+      row.append(Html.number(Integer.toString(count)));
+    }
+    return row.append(Html.cell(words.say(account.toldOfPassed()))).append("</tr>\n").toString();
+  }
+
   private static void end(PendingFile body, Writer page) throws IOException {
     Html.copy(body.reread(), page);
     page.write("</tbody>\n</table>\n");
@@ -138,6 +167,16 @@ final class HtmlReport implements ReportWriter<FileResult> {
     return report.status() == FileReport.Status.FAILED && !report.refusals().isEmpty()
         ? word + ": " + report.refusals().get(0).reason()
         : word;
+  }
+
+  /** How it ended, with the map that was used without being named. */
+  private String withMap(FileReport report, String status) {
+    if (report.map() == null) {
+      return status;
+    }
+    return report.isMapInside()
+        ? words.say("report.map.inside", status)
+        : words.say("report.map", status, report.map());
   }
 
   private static String batches(FileReport report) {

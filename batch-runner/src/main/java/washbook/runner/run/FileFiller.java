@@ -93,8 +93,7 @@ public final class FileFiller implements FolderRun.Work<FileResult> {
     FileFormat format = FileFormats.of(item.file());
     List<SheetPatch> patches = new ArrayList<>();
     SheetFiller filler = job.filler().beside(item.file());
-    ReportBuilder report =
-        new ReportBuilder(item.shown(), filler.messages(), name(filler.mapBeside()));
+    ReportBuilder report = new ReportBuilder(item.shown(), filler.messages(), filler.mapBeside());
     ChartsWanted charts = job.charts() ? new ChartsWanted(job.filler().messages()) : null;
     try (PatchStore store = new PatchStore()) {
       // Taken out one by one, so that what is done with makes room for the rest.
@@ -180,10 +179,6 @@ public final class FileFiller implements FolderRun.Work<FileResult> {
             charts.check(format, unfinished);
           }
         });
-  }
-
-  private static String name(Path map) {
-    return map == null ? null : map.getFileName().toString();
   }
 
   private static Path folder(Path target) {

@@ -1,5 +1,6 @@
 package washbook.runner.run;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import washbook.log.Understanding;
 import washbook.log.fill.FillOptions;
@@ -10,10 +11,9 @@ import washbook.log.sheet.Grid;
 import washbook.log.understand.LogMap;
 import washbook.log.understand.SheetUnderstanding;
 import washbook.runner.ask.MapBeside;
-import washbook.runner.file.UnusableFileException;
 
 /** Fermentation logs, with what the user says about them and wants filled in. */
-public record LogSheetFiller(LogMap map, Path mapBeside, FillOptions options)
+public record LogSheetFiller(LogMap map, String mapBeside, FillOptions options)
     implements SheetFiller {
 
   /**
@@ -24,9 +24,9 @@ public record LogSheetFiller(LogMap map, Path mapBeside, FillOptions options)
   }
 
   @Override
-  public LogSheetFiller beside(Path file) throws UnusableFileException {
+  public LogSheetFiller beside(Path file) throws IOException {
     MapBeside found = MapBeside.of(file, map);
-    return new LogSheetFiller(found.map(), found.file(), options);
+    return new LogSheetFiller(found.map(), found.name(), options);
   }
 
   @Override

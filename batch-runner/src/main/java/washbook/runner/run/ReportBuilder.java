@@ -1,8 +1,11 @@
 package washbook.runner.run;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import washbook.log.Doubt;
+import washbook.log.LogTable;
 import washbook.log.Understanding;
 import washbook.log.fill.Filling;
 import washbook.log.fill.Filling.BatchCount;
@@ -29,7 +32,7 @@ final class ReportBuilder {
 
   /**
    * @param language in which the reasons are told
-   * @param map the map beside the log that was used; null for none
+   * @param map what the map that went with the log is called; null for none
    */
   ReportBuilder(String path, Language language, String map) {
     this.path = path;
@@ -39,19 +42,19 @@ final class ReportBuilder {
 
   void add(Understanding understanding, Filling filling) {
     String sheet = understanding.sheet();
-    for (TableCount table : filling.tables()) {
-      List<BatchReport> batches = new ArrayList<>();
-      for (BatchCount batch : table.batches()) {
-        Double gravity =
-            batch.originalGravity().isPresent() ? batch.originalGravity().getAsDouble() : null;
-        batches.add(
-            new BatchReport(batch.name(), gravity, batch.rows(), batch.filled(), batch.refused()));
-      }
-      tables.add(
-          table.isRun()
-              ? TableReport.ofRuns(sheet, table.range(), batches)
-              : new TableReport(sheet, table.range(), batches));
-    }
+    Map<LogTable, TableCount> counts = new HashMap<>();
+    filling.tables().forEach(count -> counts.put(count.table(), count));
+    filling
+        .accounts()
+        .forEach(
+            (table, account) ->
+                tables.add(
+                    TableReport.of(
+                        sheet,
+                        understanding.range(table),
+                        batches(counts.get(table)),
+                        understanding.runs().stream().anyMatch(run -> run.table() == table),
+                        account)));
     for (Doubt doubt : understanding.doubts()) {
       refusals.add(
           new Refusal(inSheet(sheet, doubt.cell()), Refusal.NOT_SETTLED, doubt.question(language)));
@@ -61,6 +64,20 @@ final class ReportBuilder {
           new Refusal(
               inSheet(sheet, refusal.cell()), refusal.code().name(), refusal.reason(language)));
     }
+  }
+
+  /** Those of a table; none where it waits for an answer. */
+  private static List<BatchReport> batches(TableCount table) {
+    List<BatchReport> batches = new ArrayList<>();
+    if (table != null) {
+      for (BatchCount batch : table.batches()) {
+        Double gravity =
+            batch.originalGravity().isPresent() ? batch.originalGravity().getAsDouble() : null;
+        batches.add(
+            new BatchReport(batch.name(), gravity, batch.rows(), batch.filled(), batch.refused()));
+      }
+    }
+    return batches;
   }
 
   void addCurves(List<BatchSeries> more) {

@@ -1,21 +1,21 @@
 package washbook.runner.run;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import washbook.log.Understanding;
 import washbook.log.fill.Filling;
 import washbook.log.language.Language;
 import washbook.log.sheet.Grid;
-import washbook.runner.file.UnusableFileException;
 
 /** Understands and computes one sheet. */
 public interface SheetFiller {
   /** The same for the log at {@code file}, with the map that lies beside it. */
-  default SheetFiller beside(Path file) throws UnusableFileException {
+  default SheetFiller beside(Path file) throws IOException {
     return this;
   }
 
-  /** The map beside the log that is used; null for none. */
-  default Path mapBeside() {
+  /** What the map that goes with the log is called; null for none. */
+  default String mapBeside() {
     return null;
   }
 

@@ -98,7 +98,12 @@ final class FillCommandTest {
         List.copyOf(file.keySet()));
     assertEquals("partly filled", file.get("status").getAsString());
     JsonObject table = file.getAsJsonArray("tables").get(0).getAsJsonObject();
-    assertEquals(List.of("sheet", "range", "batches", "kind"), List.copyOf(table.keySet()));
+    assertEquals(
+        List.of("sheet", "range", "batches", "kind", "account"), List.copyOf(table.keySet()));
+    assertEquals(
+        "{\"rows\":10,\"filled\":8,\"refused\":1,\"passedOver\":1,"
+            + "\"passed\":[{\"reason\":\"HEADING\",\"count\":1,\"rows\":\"1\"}]}",
+        table.getAsJsonObject("account").toString());
     JsonObject batch = table.getAsJsonArray("batches").get(0).getAsJsonObject();
     assertEquals(
         List.of("name", "originalGravity", "rows", "filled", "refused"),

@@ -45,6 +45,7 @@ class WordingTest {
           "totals.each",
           "totals.list",
           "ask.question",
+          "console.rows.table",
           "plain",
           "list",
           "portable.where",

@@ -1,6 +1,7 @@
 package washbook.log;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import washbook.log.language.Message;
 import washbook.log.sheet.CellAddress;
@@ -14,6 +15,7 @@ import washbook.log.sheet.CellAddress;
  * @param settings what holds for all its readings
  * @param remarks how things were settled that a person may want to know, as sentences
  * @param settled whether its readings are understood without doubt; only then it is filled
+ * @param setAside rows between its readings that are none, as far as that is known
  */
 public record LogTable(
     int headerRow,
@@ -25,7 +27,38 @@ public record LogTable(
     List<Batch> batches,
     LogSettings settings,
     List<Message> remarks,
-    boolean settled) {
+    boolean settled,
+    Map<Integer, PassedOver> setAside) {
+
+  public LogTable {
+    setAside = Map.copyOf(setAside);
+  }
+
+  /** A table of which no row is known to be set aside. */
+  public LogTable(
+      int headerRow,
+      int firstRow,
+      int lastRow,
+      int firstColumn,
+      int lastColumn,
+      List<LogColumn> columns,
+      List<Batch> batches,
+      LogSettings settings,
+      List<Message> remarks,
+      boolean settled) {
+    this(
+        headerRow,
+        firstRow,
+        lastRow,
+        firstColumn,
+        lastColumn,
+        columns,
+        batches,
+        settings,
+        remarks,
+        settled,
+        Map.of());
+  }
 
   /** Written out: Java takes long over the first hash that it makes of a record itself. */
   @Override
@@ -50,7 +83,24 @@ public record LogTable(
         List.copyOf(others),
         settings,
         remarks,
-        settled);
+        settled,
+        setAside);
+  }
+
+  /** The same with rows that are set aside. */
+  public LogTable settingAside(Map<Integer, PassedOver> rows) {
+    return new LogTable(
+        headerRow,
+        firstRow,
+        lastRow,
+        firstColumn,
+        lastColumn,
+        columns,
+        batches,
+        settings,
+        remarks,
+        settled,
+        rows);
   }
 
   /** The area from header to last row, as A3:F40. */

@@ -36,6 +36,11 @@ public record Understanding(
     this(sheet, tables, doubts, leftAlone, List.of());
   }
 
+  /** The area of a table in the sheet, as A3:F40. */
+  public String range(LogTable table) {
+    return across.map(AcrossGrid::range).orElse(table.range());
+  }
+
   /** The sheet in the directions of the tables. */
   public Grid seen(Grid grid) {
     return across.isPresent() ? across.get() : grid;

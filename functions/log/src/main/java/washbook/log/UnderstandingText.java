@@ -3,7 +3,9 @@ package washbook.log;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.IntSummaryStatistics;
+import java.util.BitSet;
 import java.util.List;
+import java.util.Map;
 import java.util.StringJoiner;
 import washbook.functions.Numbers;
 import washbook.log.language.Figure;
@@ -14,9 +16,6 @@ import washbook.log.sheet.CellAddress;
 
 /** What was understood of a sheet, in words: the same wherever it is told in one language. */
 public final class UnderstandingText {
-  /** Characters of row numbers after which the rest is only counted. */
-  private static final int MOST_ROW_TEXT = 40;
-
   private static final List<Column> COLUMNS =
       List.of(
           new Column("blank", "plain", 4),
@@ -40,9 +39,11 @@ public final class UnderstandingText {
           BATCHES.get(3));
 
   private final Language language;
+  private final Map<LogTable, RowAccount> accounts;
 
-  private UnderstandingText(Language language) {
+  private UnderstandingText(Language language, Map<LogTable, RowAccount> accounts) {
     this.language = language;
+    this.accounts = accounts;
   }
 
   /** One part of what is told: a heading with rows and sentences below. */
@@ -63,9 +64,14 @@ public final class UnderstandingText {
     }
   }
 
-  /** Everything about a sheet: a section for each table, then the open questions. */
-  public static List<Section> of(Understanding sheet, Language language) {
-    return new UnderstandingText(language).sections(sheet);
+  /**
+   * Everything about a sheet: a section for each table, then the open questions.
+   *
+   * @param accounts of the rows of its tables, as far as they are known
+   */
+  public static List<Section> of(
+      Understanding sheet, Map<LogTable, RowAccount> accounts, Language language) {
+    return new UnderstandingText(language, accounts).sections(sheet);
   }
 
   private String say(String key, Object... arguments) {
@@ -84,7 +90,7 @@ public final class UnderstandingText {
       sections.add(
           new Section(
               say(
-                  "told.table", name, sheet.across().map(AcrossGrid::range).orElse(table.range())),
+                  "told.table", name, sheet.range(table)),
               List.of(columns(sheet, table), batches(sheet, table)),
               sentences(sheet, table)));
     }
@@ -110,14 +116,16 @@ public final class UnderstandingText {
     return sections;
   }
 
-  /** The same in English as lines. */
+  /** The same in English as lines, without accounts. */
   public static String lines(Understanding sheet) {
-    return lines(sheet, Language.EN);
+    return lines(sheet, Map.of(), Language.EN);
   }
 
   /** The same as lines, for places without columns. */
-  public static String lines(Understanding sheet, Language language) {
-    return new UnderstandingText(language).lines(of(sheet, language));
+  public static String lines(
+      Understanding sheet, Map<LogTable, RowAccount> accounts, Language language) {
+    UnderstandingText text = new UnderstandingText(language, accounts);
+    return text.lines(text.sections(sheet));
   }
 
   private String lines(List<Section> sections) {
@@ -184,6 +192,9 @@ public final class UnderstandingText {
       sentences.add(say("told.across"));
     }
     table.remarks().forEach(remark -> sentences.add(remark.in(language)));
+    if (accounts.containsKey(table)) {
+      sentences.add(accounts.get(table).told().in(language));
+    }
     if (!table.settled()) {
       sentences.add(say("told.open"));
     }
@@ -198,27 +209,12 @@ public final class UnderstandingText {
         : CellAddress.letters(all.getMin()) + "-" + CellAddress.letters(all.getMax());
   }
 
-  /** Rows as a person counts them: 4-20, or the first few of scattered ones. */
   private String rows(int[] rows) {
-    if (rows.length == 0) {
-      return say("told.none");
+    BitSet set = new BitSet();
+    for (int row : rows) {
+      set.set(row);
     }
-    StringJoiner parts = new StringJoiner(", ");
-    int[] sorted = rows.clone();
-    Arrays.sort(sorted);
-    int start = 0;
-    for (int i = 1; i <= sorted.length; i++) {
-      if (i == sorted.length || sorted[i] != sorted[i - 1] + 1) {
-        int first = sorted[start] + 1;
-        int last = sorted[i - 1] + 1;
-        parts.add(first == last ? "" + first : first + "-" + last);
-        start = i;
-      }
-      if (parts.length() > MOST_ROW_TEXT) {
-        return parts + " ... (" + rows.length + ")";
-      }
-    }
-    return parts.toString();
+    return rows.length == 0 ? say("told.none") : RowAccount.shown(set);
   }
 
   private static String oneLine(String text) {

@@ -14,6 +14,8 @@ import com.sun.star.container.XNameContainer;
 import com.sun.star.lang.XComponent;
 import com.sun.star.lang.XMultiServiceFactory;
 import com.sun.star.uno.UnoRuntime;
+import java.util.Optional;
+import java.util.function.Function;
 import washbook.office.language.OfficeText;
 
 /** Shows what was understood before anything is written, and asks what to write. */
@@ -56,7 +58,7 @@ record FillDialog(Windows windows) {
       Object fill = add(model, "fill", "Button", 236, 208, 56, 16, "Label", say("dialog.fill"));
       set(fill, "PushButtonType", (short) PushButtonType.OK_value);
       set(fill, "DefaultButton", true);
-      return execute(model);
+      return execute(model, FillDialog::chosen).orElse(Choice.CANCEL);
     } catch (com.sun.star.uno.Exception e) {
       throw new StoppedException("stopped.dialog", e);
     }
@@ -66,18 +68,24 @@ record FillDialog(Windows windows) {
     return OfficeText.of(key).in(windows.language());
   }
 
-  private Choice execute(Object model) {
+  private static Choice chosen(XControlContainer controls) {
+    Object formulas = controls.getControl("formulas");
+    return UnoRuntime.queryInterface(XRadioButton.class, formulas).getState()
+        ? Choice.FORMULAS
+        : Choice.NUMBERS;
+  }
+
+  /** Shows a dialog; what its controls hold when it is confirmed, empty when it is called off. */
+  <T> Optional<T> execute(Object model, Function<XControlContainer, T> confirmed) {
     Object dialog = windows.service("com.sun.star.awt.UnoControlDialog");
     XControl control = UnoRuntime.queryInterface(XControl.class, dialog);
     try {
       control.setModel(UnoRuntime.queryInterface(XControlModel.class, model));
       control.createPeer(windows.toolkit(), windows.peer());
       toTheMiddle(UnoRuntime.queryInterface(XWindow.class, dialog));
-      boolean go = UnoRuntime.queryInterface(XDialog.class, dialog).execute() == 1;
-      Object formulas =
-          UnoRuntime.queryInterface(XControlContainer.class, dialog).getControl("formulas");
-      boolean chosen = UnoRuntime.queryInterface(XRadioButton.class, formulas).getState();
-      return !go ? Choice.CANCEL : chosen ? Choice.FORMULAS : Choice.NUMBERS;
+      return UnoRuntime.queryInterface(XDialog.class, dialog).execute() == 1
+          ? Optional.of(confirmed.apply(UnoRuntime.queryInterface(XControlContainer.class, dialog)))
+          : Optional.empty();
     } finally {
       UnoRuntime.queryInterface(XComponent.class, dialog).dispose();
     }
@@ -91,7 +99,7 @@ record FillDialog(Windows windows) {
     dialog.setPosSize(x, y, 0, 0, PosSize.POS);
   }
 
-  private static Object add(
+  static Object add(
       Object dialog,
       String name,
       String kind,
@@ -111,7 +119,7 @@ record FillDialog(Windows windows) {
     return model;
   }
 
-  private static void set(Object model, int x, int y, int width, int height)
+  static void set(Object model, int x, int y, int width, int height)
       throws com.sun.star.uno.Exception {
     set(model, "PositionX", x);
     set(model, "PositionY", y);
@@ -119,8 +127,7 @@ record FillDialog(Windows windows) {
     set(model, "Height", height);
   }
 
-  private static void set(Object model, String property, Object value)
-      throws com.sun.star.uno.Exception {
+  static void set(Object model, String property, Object value) throws com.sun.star.uno.Exception {
     UnoRuntime.queryInterface(XPropertySet.class, model).setPropertyValue(property, value);
   }
 }

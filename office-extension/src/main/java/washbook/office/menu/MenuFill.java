@@ -1,6 +1,7 @@
 package washbook.office.menu;
 
 import washbook.log.Understanding;
+import washbook.log.answer.KeptAnswers;
 import washbook.log.fill.FillOptions;
 import washbook.log.fill.Filling;
 import washbook.log.fill.FormulaStyle;
@@ -18,9 +19,10 @@ record MenuFill(OpenSheet sheet, Windows windows, Command command) {
     sheet.requireWritable();
     Language language = windows.language();
     CalcGrid grid = CalcGrid.of(sheet);
-    Understanding understanding = SheetUnderstanding.understand(grid, LogMap.none());
+    LogMap answers = answers(grid);
+    Understanding understanding = SheetUnderstanding.understand(grid, answers);
     Filling filling = LogFiller.fill(grid, understanding, FillOptions.usual().forUser(language));
-    String story = Story.of(understanding, filling, language);
+    String story = kept(answers) + Story.of(understanding, filling, language);
     if (understanding.isEmpty()) {
       return Outcome.failed(OfficeText.of("fill.noTable", sheet.name()).in(language));
     }
@@ -48,5 +50,25 @@ record MenuFill(OpenSheet sheet, Windows windows, Command command) {
         () -> new PatchWriter(sheet, grid, withFormulas).write(wanted.patch()));
     return Outcome.done(
         command.asks() ? OfficeText.of("fill.done", Story.counts(wanted)).in(language) : story);
+  }
+
+  /** What the document keeps, with what is answered now, which is kept from here on. */
+  private LogMap answers(CalcGrid grid) {
+    DocumentAnswers document = new DocumentAnswers(sheet);
+    LogMap kept = document.read();
+    if (!command.asks()) {
+      return kept;
+    }
+    LogMap answered = new QuestionDialog(windows).ask(grid, kept);
+    if (!answered.equals(kept)) {
+      document.write(answered);
+    }
+    return answered;
+  }
+
+  private String kept(LogMap answers) {
+    return answers.isSilent()
+        ? ""
+        : OfficeText.of("fill.kept", KeptAnswers.PROPERTY).in(windows.language()) + "\n";
   }
 }

@@ -23,7 +23,8 @@ final class Story {
   }
 
   static String of(Understanding understanding, Filling filling, Language language) {
-    Story story = new Story(UnderstandingText.lines(understanding, language), language);
+    Story story =
+        new Story(UnderstandingText.lines(understanding, filling.accounts(), language), language);
     story.tell(filling);
     return story.text.toString();
   }

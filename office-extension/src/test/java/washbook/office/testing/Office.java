@@ -21,6 +21,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 
 /**
@@ -34,10 +35,11 @@ public final class Office implements AutoCloseable {
   private final boolean keepProfile;
 
   private Office(Path profile, boolean keepProfile, boolean headless) {
-    this(profile, keepProfile, headless, "");
+    this(profile, keepProfile, headless, Map.of());
   }
 
-  private Office(Path profile, boolean keepProfile, boolean headless, String javaOptions) {
+  private Office(
+      Path profile, boolean keepProfile, boolean headless, Map<String, String> environment) {
     this.profile = profile;
     this.keepProfile = keepProfile;
     int port = freePort();
@@ -53,7 +55,7 @@ public final class Office implements AutoCloseable {
     if (headless) {
       arguments.add("--headless");
     }
-    process = OfficeProcess.start(arguments, javaOptions);
+    process = OfficeProcess.start(arguments, environment);
     context = connect(port);
   }
 
@@ -69,11 +71,22 @@ public final class Office implements AutoCloseable {
 
   /** The same, with options for the Java machine in it, such as a user can set. */
   public static Office with(Path extension, String javaOptions) {
+    Map<String, String> environment =
+        javaOptions.isEmpty() ? Map.of() : Map.of("JAVA_TOOL_OPTIONS", javaOptions);
+    return new Office(profileWith(extension), false, true, environment);
+  }
+
+  /** The same, with dialogs that wait for an answer: without a head each would be called off. */
+  public static Office withDialogs(Path extension) {
+    return new Office(profileWith(extension), false, false, Map.of("SAL_USE_VCLPLUGIN", "svp"));
+  }
+
+  private static Path profileWith(Path extension) {
     Path profile = freshProfile();
     try (Office first = new Office(profile, true, true)) {
       first.extensions().add(extension);
     }
-    return new Office(profile, false, true, javaOptions);
+    return profile;
   }
 
   /** An office on a profile that the caller keeps. */

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Assumptions;
 
@@ -23,17 +24,15 @@ final class OfficeProcess {
     this.shell = shell;
   }
 
-  /** Takes options for the Java machine in the office; "" for none. */
-  static OfficeProcess start(List<String> arguments, String javaOptions) {
+  /** Takes variables to be set in its environment. */
+  static OfficeProcess start(List<String> arguments, Map<String, String> environment) {
     List<String> command = new ArrayList<>(List.of("setsid", "sh", "-c", GUARDED, "office"));
     command.addAll(arguments);
     requireOffice();
     try {
       ProcessBuilder builder = new ProcessBuilder(command);
       builder.redirectErrorStream(true).redirectOutput(ProcessBuilder.Redirect.DISCARD);
-      if (!javaOptions.isEmpty()) {
-        builder.environment().put("JAVA_TOOL_OPTIONS", javaOptions);
-      }
+      builder.environment().putAll(environment);
       OfficeProcess office = new OfficeProcess(builder.start());
       Runtime.getRuntime().addShutdownHook(new Thread(office::kill));
       return office;

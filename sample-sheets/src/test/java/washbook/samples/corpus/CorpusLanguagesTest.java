@@ -67,7 +67,8 @@ class CorpusLanguagesTest {
       written.add(refusal.reason(language));
     }
     written.forEach(text -> find(where, WRITTEN, text, own));
-    find(where, TOLD, UnderstandingText.lines(sheet.understanding(), language), own);
+    String told = UnderstandingText.lines(sheet.understanding(), filling.accounts(), language);
+    find(where, TOLD, told, own);
   }
 
   /** Words that stand in the sheet itself are the person's, who is quoted. */

@@ -10,10 +10,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import washbook.log.RowAccount;
 
-/** Every row with a value in the reading column is filled or refused, never passed over. */
+/**
+ * Every row with a value in the reading column is filled or refused, never passed over, and the
+ * counts of filled, refused and passed over rows add up to the rows of a table's range.
+ */
 class AccountingTest {
   private int rows;
+  private final List<String> wrongAccounts = new ArrayList<>();
 
   @Test
   void everyReadingOfTheCorpusIsFilledOrRefused() throws IOException {
@@ -24,6 +29,7 @@ class AccountingTest {
           if (!file.toString().endsWith(".expected")) {
             for (Sheet sheet : Recogniser.read(file)) {
               for (Seen.Table table : Recogniser.look(sheet).tables()) {
+                checkAccount(file.getFileName().toString(), table);
                 vanished(sheet, table)
                     .forEach(r -> vanished.add(file.getFileName() + " row " + (r + 1)));
               }
@@ -33,6 +39,7 @@ class AccountingTest {
       }
     }
     assertTrue(rows > 1000, rows + " rows");
+    assertEquals(List.of(), wrongAccounts);
     List<String> tooMany = new ArrayList<>();
     Allowed.compare("corpus", vanished.size(), Allowed.UNACCOUNTED, Allowed.LOGS, tooMany);
     assertEquals(List.of(), tooMany, vanished.toString());
@@ -44,15 +51,35 @@ class AccountingTest {
     for (int number = 0; number < Allowed.LOGS; number++) {
       GeneratedLog log = GeneratedLog.of(GeneratedLogsTest.SEED, number);
       for (Seen.Table table : Recogniser.look(log.sheet()).tables()) {
+        checkAccount(log.seed() + "/" + log.number(), table);
         List<Integer> readings = vanished(log.sheet(), table);
         readings.retainAll(log.truth().rows().stream().map(Truth.Row::row).toList());
         readings.forEach(r -> vanished.add(log.seed() + "/" + log.number() + " row " + (r + 1)));
       }
     }
     assertTrue(rows > 10_000, rows + " rows");
+    assertEquals(List.of(), wrongAccounts);
     List<String> tooMany = new ArrayList<>();
     Allowed.compare("inside a range", vanished.size(), Allowed.UNACCOUNTED, Allowed.LOGS, tooMany);
     assertEquals(List.of(), tooMany, vanished.toString());
+  }
+
+  /** The account covers the range, says of a filled table what its cells show, and adds up. */
+  private void checkAccount(String where, Seen.Table table) {
+    RowAccount account = table.account();
+    int filled = table.settled() ? table.filled().size() : 0;
+    boolean right =
+        account != null
+            && account.rows() == table.lastRow() - table.headerRow() + 1
+            && account.rows() == account.filled() + account.refused() + account.passedOver()
+            && account.passedOver()
+                == account.passed().stream().mapToInt(RowAccount.Passed::count).sum()
+            && account.filled() == filled
+            && (!table.settled() || account.refused() == table.refused().size());
+    if (!right) {
+      wrongAccounts.add(
+          where + ": " + account + ", " + filled + " filled, " + table.refused().size());
+    }
   }
 
   /** Rows inside a filled table's range with a value of which nothing is said. */

@@ -16,6 +16,7 @@ import washbook.log.ComputedColumn;
 import washbook.log.Doubt;
 import washbook.log.LogTable;
 import washbook.log.Role;
+import washbook.log.RowAccount;
 import washbook.log.Understanding;
 import washbook.log.fill.FillOptions;
 import washbook.log.fill.Filling;
@@ -38,8 +39,11 @@ final class Recogniser {
   static Seen look(Sheet sheet) {
     Grid grid = new SheetGrid(sheet);
     Understanding understood = SheetUnderstanding.understand(grid, LogMap.none());
-    List<Seen.Table> tables = understood.tables().stream().map(t -> table(understood.seen(grid), t)).toList();
     Filling filling = LogFiller.fill(grid, understood, FillOptions.usual());
+    List<Seen.Table> tables =
+        understood.tables().stream()
+            .map(t -> table(understood.seen(grid), t, filling.accounts().get(t)))
+            .toList();
     return new Seen(
         tables,
         understood.doubts().stream().map(Recogniser::question).toList(),
@@ -51,7 +55,7 @@ final class Recogniser {
     return doubt.cell() + ": " + doubt.question();
   }
 
-  private static Seen.Table table(Grid grid, LogTable table) {
+  private static Seen.Table table(Grid grid, LogTable table, RowAccount account) {
     Set<Integer> readings = new HashSet<>();
     table.columns().stream()
         .filter(c -> c.role() == Role.GRAVITY || c.role() == Role.REFRACTOMETER)
@@ -71,7 +75,8 @@ final class Recogniser {
         table.settled(),
         readings,
         filled,
-        refused(grid, table));
+        refused(grid, table),
+        account);
   }
 
   /** One table alone with one computed column, so that it is plain whose figures they are. */

@@ -3,6 +3,7 @@ package washbook.samples.generator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import washbook.log.RowAccount;
 
 /**
  * What the program made of a sheet.
@@ -23,6 +24,7 @@ record Seen(List<Table> tables, List<String> questions, int writtenColumns, bool
    * @param readingColumns hydrometer and refractometer columns
    * @param filled figures by row
    * @param refused rows that are refused, each with its reason
+   * @param account what the program says became of its rows
    */
   record Table(
       int headerRow,
@@ -33,7 +35,8 @@ record Seen(List<Table> tables, List<String> questions, int writtenColumns, bool
       boolean settled,
       Set<Integer> readingColumns,
       Map<Integer, Figures> filled,
-      Map<Integer, String> refused) {}
+      Map<Integer, String> refused,
+      RowAccount account) {}
 
   boolean wroteFigures() {
     return tables.stream().anyMatch(t -> !t.filled().isEmpty());

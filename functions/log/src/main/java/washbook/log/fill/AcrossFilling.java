@@ -1,11 +1,16 @@
 package washbook.log.fill;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeSet;
+import washbook.log.LogTable;
+import washbook.log.RowAccount;
 import washbook.log.language.Language;
 import washbook.log.language.Message;
 import washbook.log.sheet.AcrossGrid;
+import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.ColumnPatch;
 import washbook.log.sheet.Grid;
 import washbook.log.sheet.SheetPatch;
@@ -38,10 +43,6 @@ final class AcrossFilling {
    * @param computed in the directions of the turned sheet
    */
   static Filling of(Grid sheet, AcrossGrid turned, Filling computed) {
-    List<Filling.TableCount> counts =
-        computed.tables().stream()
-            .map(t -> new Filling.TableCount(turned.range(), t.batches(), t.isRun()))
-            .toList();
     List<ColumnPatch> columns =
         computed.columns().isEmpty()
             ? List.of()
@@ -54,8 +55,21 @@ final class AcrossFilling {
     return new Filling(
         new SheetPatch(computed.patch().sheet(), columns),
         computed.columns(),
-        counts,
-        computed.refusals());
+        computed.tables(),
+        computed.refusals(),
+        accounts(turned, computed.accounts()));
+  }
+
+  /** What became of the rows of the turned log, which are columns of the sheet. */
+  private static Map<LogTable, RowAccount> accounts(
+      AcrossGrid turned, Map<LogTable, RowAccount> accounts) {
+    Map<LogTable, RowAccount> told = new LinkedHashMap<>();
+    accounts.forEach(
+        (table, account) ->
+            told.put(
+                table,
+                account.shownBy(row -> CellAddress.letters(turned.sheetColumn(row)))));
+    return told;
   }
 
   private List<ColumnPatch> columns() {

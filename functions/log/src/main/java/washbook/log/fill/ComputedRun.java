@@ -2,6 +2,7 @@ package washbook.log.fill;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
@@ -11,6 +12,7 @@ import java.util.Set;
 import washbook.functions.Answer.Code;
 import washbook.functions.Numbers;
 import washbook.log.ComputedColumn;
+import washbook.log.LogTable;
 import washbook.log.Role;
 import washbook.log.StillRun;
 import washbook.log.language.Figure;
@@ -155,6 +157,21 @@ final class ComputedRun implements ComputedCells {
         : missing == null ? null : Message.of("run.sum", missing).in(language);
   }
 
+  LogTable table() {
+    return run.table();
+  }
+
+  /** Rows with a jar, refused ones too. */
+  BitSet jars() {
+    BitSet rows = new BitSet();
+    run.parts().forEach(part -> Arrays.stream(part.rows()).forEach(rows::set));
+    return rows;
+  }
+
+  int refusedRows() {
+    return refusedRows.size();
+  }
+
   boolean hasRefusals() {
     return !refusedRows.isEmpty();
   }
@@ -164,6 +181,6 @@ final class ComputedRun implements ComputedCells {
   }
 
   Filling.TableCount count() {
-    return new Filling.TableCount(run.table().range(), List.copyOf(counts), true);
+    return new Filling.TableCount(run.table(), List.copyOf(counts), true);
   }
 }

@@ -53,6 +53,9 @@ public final class ComputedTable implements ComputedCells {
 
   private int refusedCount;
 
+  /** Rows with a reading, refused ones too. */
+  private final BitSet read = new BitSet();
+
   /** Batches whose readings go up and down as only those of several batches do. */
   private final BitSet mixed = new BitSet();
 
@@ -91,7 +94,7 @@ public final class ComputedTable implements ComputedCells {
   }
 
   private Filling.BatchCount fill(int index, Batch batch) {
-    int read = 0;
+    int readHere = 0;
     int refusedBefore = refusedCount;
     double originalGravity = Double.NaN;
     double originalExtract = Double.NaN;
@@ -117,7 +120,8 @@ public final class ComputedTable implements ComputedCells {
       if (state == HydrometerRows.State.NOTHING) {
         continue;
       }
-      read++;
+      readHere++;
+      read.set(row);
       gravityNow = Double.NaN;
       if (state == HydrometerRows.State.REFUSED
           || !compute(row, batch, originalGravity, originalExtract, lowest)) {
@@ -133,7 +137,7 @@ public final class ComputedTable implements ComputedCells {
       }
     }
     openFrom[index] = watch.openFrom();
-    if (watch.isMixed(read)) {
+    if (watch.isMixed(readHere)) {
       mixed.set(index);
       refuseFrom(index, batch, 0, refusedBefore);
     } else if (openFrom[index] < rows.length) {
@@ -144,7 +148,7 @@ public final class ComputedTable implements ComputedCells {
     }
     int refusedHere = refusedCount - refusedBefore;
     return new Filling.BatchCount(
-        batch.name(), batch.originalGravity(), read, read - refusedHere, refusedHere);
+        batch.name(), batch.originalGravity(), readHere, readHere - refusedHere, refusedHere);
   }
 
   private void follow(ProgressToDate course, int row) {
@@ -352,6 +356,15 @@ public final class ComputedTable implements ComputedCells {
     return refusedCount > 0;
   }
 
+  /** Rows with a reading, refused ones too. */
+  BitSet read() {
+    return (BitSet) read.clone();
+  }
+
+  int refusedRows() {
+    return refusedCount;
+  }
+
   /** Why a row was refused, null when it was not. */
   String note(int row, Language language) {
     int at = Arrays.binarySearch(refused, 0, refusedCount, (long) row << 32);
@@ -370,6 +383,6 @@ public final class ComputedTable implements ComputedCells {
   }
 
   public Filling.TableCount count() {
-    return new Filling.TableCount(table.range(), counts);
+    return new Filling.TableCount(table, counts);
   }
 }

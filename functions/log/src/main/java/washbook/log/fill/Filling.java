@@ -1,10 +1,12 @@
 package washbook.log.fill;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import washbook.log.ComputedColumn;
 import washbook.log.LogTable;
+import washbook.log.RowAccount;
 import washbook.log.sheet.CellRefusal;
 import washbook.log.sheet.SheetPatch;
 
@@ -15,12 +17,14 @@ import washbook.log.sheet.SheetPatch;
  * @param columns the same column by column, with what each holds
  * @param tables counts for the report, one for each table
  * @param refusals every refused row once, in the order of the sheet
+ * @param accounts what became of each row of each table, tables that wait for an answer too
  */
 public record Filling(
     SheetPatch patch,
     List<FilledColumn> columns,
     List<TableCount> tables,
-    List<CellRefusal> refusals) {
+    List<CellRefusal> refusals,
+    Map<LogTable, RowAccount> accounts) {
 
   /** The column of a table with that content. */
   public Optional<FilledColumn> column(LogTable table, ComputedColumn wanted) {
@@ -34,9 +38,9 @@ public record Filling(
    *
    * @param isRun whether its batches are still runs
    */
-  public record TableCount(String range, List<BatchCount> batches, boolean isRun) {
-    TableCount(String range, List<BatchCount> batches) {
-      this(range, batches, false);
+  public record TableCount(LogTable table, List<BatchCount> batches, boolean isRun) {
+    TableCount(LogTable table, List<BatchCount> batches) {
+      this(table, batches, false);
     }
   }
 

@@ -133,7 +133,8 @@ public final class LogFiller {
             Stream.concat(
                     fills.values().stream().map(ComputedTable::refusals),
                     runs.computed.stream().map(ComputedRun::refusals))
-                .toList()));
+                .toList()),
+        new RowAccounts(grid, understanding).of(fills, runs.computed));
   }
 
   /** Whether no column of a ferment was asked for. */

@@ -2,18 +2,19 @@ package washbook.log.layout;
 
 import java.util.BitSet;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import washbook.log.PassedOver;
 import washbook.log.Role;
 import washbook.log.layout.Header.HeaderCell;
 import washbook.log.sheet.Grid;
 import washbook.log.sheet.Grid.Kind;
-import washbook.log.words.AmountUnit;
 import washbook.log.words.BatchNameText;
 import washbook.log.words.CellText;
 import washbook.log.words.Concept;
 import washbook.log.words.DateText;
-import washbook.log.words.ReadingScale;
 import washbook.log.words.Vocabulary;
 
 /** The rows below one header: where the table ends, and which rows are no readings. */
@@ -30,6 +31,7 @@ public final class TableRows {
   private final int firstRow;
   private int lastRow;
   private final BitSet skipped = new BitSet();
+  private final Map<Integer, PassedOver> aside = new HashMap<>();
   private String lastLabel = "";
   private boolean lastIsTotal;
   private boolean lastIsKey;
@@ -97,23 +99,11 @@ public final class TableRows {
         return true;
       }
       CellText text = kind == Kind.TEXT ? CellText.read(grid.text(row, column)) : null;
-      if (text != null && isReading(text)) {
+      if (text != null && text.isReading()) {
         return true;
       }
     }
     return false;
-  }
-
-  /** A value; an amount of mass or volume, as {@code 1500 L}, is none of a reading. */
-  private static boolean isReading(CellText text) {
-    return text.form == CellText.Form.PAIR
-        || text.form == CellText.Form.VALUE && !isAmount(text);
-  }
-
-  private static boolean isAmount(CellText text) {
-    return text.form == CellText.Form.VALUE
-        && AmountUnit.isOne(text.unit)
-        && !ReadingScale.looksLikeGravity(text.value);
   }
 
   private void findEnd(int end) {
@@ -131,13 +121,16 @@ public final class TableRows {
       if (gap && (startsSomethingElse(row) || onlyStatementsFrom(row, end))) {
         return;
       }
-      if (isTotalOrKey(row) || isUnnamedTotal(row)) {
+      boolean labelled = isTotalOrKey(row);
+      if (labelled || isUnnamedTotal(row)) {
         skipped.set(row);
+        aside.put(row, labelled && !lastIsTotal ? PassedOver.NOTE : PassedOver.AVERAGE);
       } else if (isNameLine(row)) {
         continue;
       } else if (hasReading(row, gap)) {
         lastRow = row;
-        labelsAreWords |= isWord(row);
+        labelsAreWords |=
+            grid.kind(row, labelColumn) == Kind.TEXT && !hasDigit(grid.text(row, labelColumn));
       }
       gap &= isLoneText(row);
     }
@@ -155,6 +148,12 @@ public final class TableRows {
   /** Whether a row is a total or a line about the log. */
   public boolean isSkipped(int row) {
     return skipped.get(row);
+  }
+
+  /** The rows that are skipped, with what they are. */
+  public Map<Integer, PassedOver> setAside() {
+    skipped.stream().forEach(row -> aside.putIfAbsent(row, PassedOver.HEADING));
+    return aside;
   }
 
   private boolean isBlank(int row) {
@@ -175,10 +174,10 @@ public final class TableRows {
         case TEXT:
           String text = grid.text(row, column);
           CellText cell = CellText.read(text);
-          if (isReading(cell)) {
+          if (cell.isReading()) {
             return true;
           }
-          if (isAmount(cell)) {
+          if (cell.isAmount()) {
             break;
           }
           boolean begun = lastRow >= firstRow;
@@ -234,10 +233,6 @@ public final class TableRows {
       }
     }
     return false;
-  }
-
-  private boolean isWord(int row) {
-    return grid.kind(row, labelColumn) == Kind.TEXT && !hasDigit(grid.text(row, labelColumn));
   }
 
   /** A row behind a gap that holds only words, at least two: another table's header. */

@@ -1,8 +1,11 @@
 package washbook.log.run;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import washbook.log.PassedOver;
 import washbook.log.sheet.Grid;
 
 /** Which rows below a header hold jars, and the lines between them that name a cut or a run. */
@@ -20,6 +23,9 @@ final class RunRows {
 
   /** For each jar the text of the line that stands over its group, "" for none. */
   final List<String> groups = new ArrayList<>();
+
+  /** Rows below the header that hold no jar, blank ones apart. */
+  final Map<Integer, PassedOver> setAside = new HashMap<>();
 
   /** Jars before which a line without numbers stands that names no cut. */
   final List<Integer> begun = new ArrayList<>();
@@ -48,17 +54,17 @@ final class RunRows {
       boolean strong = isNumber(row, strength);
       boolean both = strong && isNumber(row, volume);
       if (isTotal(row) || isAverage(row)) {
+        setAside.put(row, PassedOver.AVERAGE);
         continue;
       }
       if (isLine(row) && !isLabelOfJar(row)) {
         group = firstText(row);
         line = true;
+        setAside.put(row, PassedOver.HEADING);
         continue;
       }
       if (afterBlank && !both || !both && !isJarAtAll(row)) {
-        if (jars.isEmpty() && !afterBlank) {
-          continue;
-        }
+        setAside.put(row, PassedOver.NOTE);
         if (afterBlank) {
           break;
         }

@@ -205,7 +205,8 @@ final class RunTable {
         List.of(),
         LogSettings.none().written(said.writing()),
         remarks(settings, parts),
-        settled);
+        settled,
+        rows.setAside);
   }
 
   private List<Message> remarks(StillRun.Settings settings, List<StillRun.Part> parts) {

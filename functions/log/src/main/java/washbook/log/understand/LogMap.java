@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import washbook.log.Doubt;
 import washbook.log.Role;
 import washbook.log.Understanding;
@@ -120,7 +122,24 @@ public record LogMap(List<TableMap> tables) {
 
   /** Whether it says nothing. */
   public boolean isSilent() {
-    return tables.isEmpty();
+    return tables.stream().allMatch(TableMap::saysNothing);
+  }
+
+  /** Whether it says nothing about a sheet. */
+  boolean isSilentAbout(String sheet) {
+    return tables.stream().noneMatch(table -> table.isFor(sheet) && !table.saysNothing());
+  }
+
+  /** Rows of which it speaks without naming a table of the sheet, from 0. */
+  Set<Integer> rowsOfAnyTable(String sheet) {
+    Set<Integer> rows = new TreeSet<>();
+    for (TableMap table : tables) {
+      if (table.isFor(sheet) && table.headerRow() < 0) {
+        rows.addAll(table.feeds().sugar().keySet());
+        rows.addAll(table.feeds().batches().keySet());
+      }
+    }
+    return rows;
   }
 
   /** The same about the turned sheet of a log that runs across. */

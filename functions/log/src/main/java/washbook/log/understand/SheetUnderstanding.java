@@ -100,6 +100,7 @@ public final class SheetUnderstanding {
         case OTHER -> leftAlone.add(leftAlone(header, evidence));
       }
     }
+    askAboutRowsOfNoTable(grid, map, tables, doubts);
     if (headers.isEmpty()) {
       Optional<TransposedLog> across = TransposedLog.in(grid);
       Optional<Understanding> turned =
@@ -110,7 +111,7 @@ public final class SheetUnderstanding {
       across.ifPresent(log -> log.askToTurn(doubts));
     }
     boolean nothing = tables.isEmpty() && leftAlone.isEmpty() && doubts.all().isEmpty();
-    if (asksWithoutHeaders && nothing && map.isSilent()) {
+    if (asksWithoutHeaders && nothing && map.isSilentAbout(grid.name())) {
       new LogWithoutHeaders(grid).askAbout(doubts);
     }
     return new Understanding(
@@ -137,6 +138,17 @@ public final class SheetUnderstanding {
             doubts ->
                 new Understanding(
                     seen.sheet(), seen.tables(), doubts, leftAlone, List.of(), Optional.of(grid)));
+  }
+
+  /** A map that names no table speaks of a row that is in none. */
+  private static void askAboutRowsOfNoTable(
+      Grid grid, LogMap map, List<LogTable> tables, Doubts doubts) {
+    for (int row : map.rowsOfAnyTable(grid.name())) {
+      boolean inTable = tables.stream().anyMatch(t -> row >= t.firstRow() && row <= t.lastRow());
+      if (!inTable && (!tables.isEmpty() || map.sheets().contains(grid.name()))) {
+        doubts.ask(CellAddress.of(row, 0), Message.of("ask.otherRow", row + 1));
+      }
+    }
   }
 
   /** Whether another vessel of the same rows is known as a ferment. */
@@ -192,7 +204,8 @@ public final class SheetUnderstanding {
         List.of(),
         table.settings(),
         table.remarks(),
-        false);
+        false,
+        table.setAside());
   }
 
   private static void askAboutOpen(Header header, Evidence evidence, Doubts doubts) {

@@ -179,6 +179,11 @@ public record TableMap(
         run);
   }
 
+  /** Whether it holds no statement about any table. */
+  boolean saysNothing() {
+    return headerRow < 0 && equals(of(sheet, headerRow, Map.of()));
+  }
+
   /** Whether it says something that only a ferment has. */
   boolean isFerment() {
     boolean column =

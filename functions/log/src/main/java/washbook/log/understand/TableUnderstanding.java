@@ -158,7 +158,8 @@ final class TableUnderstanding {
                 .wash()
                 .remark(
                     batches.isEmpty() ? OptionalDouble.empty() : batches.get(0).originalGravity())),
-        columns.isSettled());
+        columns.isSettled(),
+        rows.setAside());
   }
 
   /** One question where nothing says at what temperature was read, not a refusal in each row. */

@@ -48,7 +48,7 @@ public enum AmountUnit {
   }
 
   /** Whether words after a number name a unit of sugar or water. */
-  public static boolean isOne(String words) {
+  static boolean isOne(String words) {
     Set<Concept> meanings = Vocabulary.meanings(words);
     return in(meanings, true).isPresent() || in(meanings, false).isPresent();
   }

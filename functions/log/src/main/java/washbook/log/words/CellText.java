@@ -322,6 +322,16 @@ public final class CellText {
     return word;
   }
 
+  /** Whether it may be a reading: a value that is no amount, with a temperature or without. */
+  public boolean isReading() {
+    return form == Form.PAIR || form == Form.VALUE && !isAmount();
+  }
+
+  /** Whether it is an amount of mass or volume, as {@code 1500 L}. */
+  public boolean isAmount() {
+    return form == Form.VALUE && AmountUnit.isOne(unit) && !ReadingScale.looksLikeGravity(value);
+  }
+
   /** The temperature in °C, NaN when there is none. */
   public double celsius() {
     return temperatureUnit.toCelsius(temperature);

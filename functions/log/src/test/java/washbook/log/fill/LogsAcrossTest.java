@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import washbook.log.RowAccount;
 import washbook.log.Understanding;
 import washbook.log.UnderstandingText;
 import washbook.log.sheet.ColumnPatch;
@@ -97,7 +98,9 @@ class LogsAcrossTest {
   void aRefusalNamesTheCellOfTheSheet() {
     Filling filling = fill(TestGrid.of("Log", ACROSS.replace("| 26 |", "| hot |")));
     assertEquals(List.of("C4"), filling.refusals().stream().map(r -> r.cell()).toList());
-    assertEquals("A2:E5", filling.tables().get(0).range());
+    RowAccount account = filling.accounts().values().iterator().next();
+    assertEquals(List.of(5, 3, 1), List.of(account.rows(), account.filled(), account.refused()));
+    assertEquals("A", account.passed().get(0).rows());
   }
 
   @Test

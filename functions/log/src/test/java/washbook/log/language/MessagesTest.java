@@ -24,6 +24,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import washbook.log.PassedOver;
 import washbook.log.Role;
 
 /** The texts of all languages are there, whole, and in that language. */
@@ -44,6 +45,8 @@ class MessagesTest {
           "scale.THOUSANDTHS",
           "answer.remark",
           "each",
+          "account.passed",
+          "account.and",
           "told.of",
           "FR scale.POINTS",
           "DE told.unit",
@@ -72,6 +75,7 @@ class MessagesTest {
       Set.of(
           "too few readings",
           "Washbook charts",
+          "Washbook answers",
           "above plan",
           "not falling",
           "reading overdue",
@@ -172,6 +176,9 @@ class MessagesTest {
     for (Role role : Role.values()) {
       families.add("role." + role);
     }
+    for (PassedOver reason : PassedOver.values()) {
+      families.add("passed." + reason);
+    }
     Set<String> literals = new TreeSet<>();
     for (Path file : sources("")) {
       LITERAL.matcher(code(file)).results().forEach(found -> literals.add(found.group(1)));
@@ -179,7 +186,9 @@ class MessagesTest {
     Set<String> unused =
         texts(Language.EN).stringPropertyNames().stream()
             .filter(
-                key -> key.matches("(ask|alone|because|col|from|remark|told|map|limit|role)\\..*"))
+                key ->
+                    key.matches(
+                        "(ask|alone|because|col|from|remark|told|map|limit|role|account|passed)\\..*"))
             .filter(key -> !literals.contains(key) && !families.contains(key))
             .collect(Collectors.toSet());
     assertEquals(Set.of(), unused);

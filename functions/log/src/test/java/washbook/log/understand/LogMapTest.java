@@ -1,6 +1,7 @@
 package washbook.log.understand;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -215,5 +216,43 @@ class LogMapTest {
     assertEquals(List.of("A2"), understood.doubts().stream().map(Doubt::cell).toList());
     assertEquals("A3:B5", understood.tables().get(0).range());
     assertEquals(140.0 / 9, understood.tables().get(0).settings().calibrationC(), 1e-12);
+  }
+
+  private static final String LOG =
+      "Day | SG | Temp °C\n0 | 1.085 | 20\n3 | 1.05 | 24\n6 | 1.0 | 21";
+
+  private static List<String> questions(String sheet, String map) {
+    return SheetUnderstanding.understand(TestGrid.of("Log", sheet), LogMap.parse(map))
+        .doubts()
+        .stream()
+        .map(Doubt::question)
+        .toList();
+  }
+
+  @Test
+  void aLineOnARowOfNoTableIsAskedAboutAlsoWhereNoTableIsNamed() {
+    assertEquals(List.of(), questions(LOG, ""));
+    for (String line : List.of("sugar added at row 9 = 1 KG", "batch from row 9 = Plum 4")) {
+      List<String> asked = questions(LOG, line);
+      assertEquals(1, asked.size(), line);
+      assertTrue(asked.get(0).contains("row 9"), asked.get(0));
+      assertEquals(asked, questions(LOG, "sheet = Log\n" + line));
+      assertEquals(List.of(), questions(LOG, "sheet = Another\n" + line));
+      assertEquals(List.of(), questions("Shopping | sugar", line));
+    }
+  }
+
+  @Test
+  void aMapThatSaysNothingOfASheetLeavesItsQuestionsAsTheyAre() {
+    String withoutHeaders =
+        "Plum wine, fermentation log | \n1 | 1.085\n2 | 1.07\n3 | 1.05\n4 | 1.03\n5 | 1.01\n6 | 1.0";
+    List<String> asked = questions(withoutHeaders, "");
+    assertEquals(1, asked.size(), asked.toString());
+    assertEquals(asked, questions(withoutHeaders, "[table]\n"));
+    assertEquals(asked, questions(withoutHeaders, "sheet = Log\n"));
+    assertEquals(
+        asked, questions(withoutHeaders, "sheet = Another\nheader row = 1\ntemperature = 20 C"));
+    assertTrue(LogMap.parse("[table]\n").isSilent());
+    assertFalse(LogMap.parse("temperature = 20 C").isSilent());
   }
 }
