@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -25,7 +26,7 @@ class UnderstandingTextTest {
   }
 
   private static List<Section> told(String log) {
-    return UnderstandingText.of(understood("Plum 3", log), Language.EN);
+    return UnderstandingText.of(understood("Plum 3", log), Map.of(), Language.EN);
   }
 
   private static final String LOG =
@@ -55,7 +56,7 @@ class UnderstandingTextTest {
     assertEquals(1, batches.size());
     assertEquals(List.of("Plum 3", "2-4", "1.0850"), batches.get(0).subList(0, 3));
     assertFalse(batches.get(0).get(3).isEmpty());
-    List<Section> german = UnderstandingText.of(understood("Plum 3", LOG), Language.DE);
+    List<Section> german = UnderstandingText.of(understood("Plum 3", LOG), Map.of(), Language.DE);
     assertEquals("1,0850", german.get(0).rows().get(1).cells().get(0).get(2));
     assertEquals(1, german.size());
   }
@@ -108,7 +109,7 @@ class UnderstandingTextTest {
   @Test
   void questionsStandUnderAHeadingOfTheirOwnWithTheirCells() {
     Understanding open = understood("Log", "Day|SG|Temp\n0|1.085|50\n4|1.04|49\n8|1.01|51");
-    List<Section> sections = UnderstandingText.of(open, Language.EN);
+    List<Section> sections = UnderstandingText.of(open, Map.of(), Language.EN);
     assertEquals(2, sections.size());
     List<String> questions = sections.get(1).sentences();
     assertEquals(1, questions.size());
@@ -147,7 +148,7 @@ class UnderstandingTextTest {
   @ParameterizedTest
   @EnumSource(Language.class)
   void itIsToldInEveryLanguage(Language language) {
-    String lines = UnderstandingText.lines(understood("Plum 3", LOG), language);
+    String lines = UnderstandingText.lines(understood("Plum 3", LOG), Map.of(), language);
     assertTrue(lines.lines().filter(l -> l.startsWith("  ")).count() >= 6, lines);
     assertFalse(lines.contains("{"), lines);
     assertEquals(

@@ -95,11 +95,8 @@ public final class TableRows {
   private boolean isNumericReading(int row) {
     for (int column : readingColumns) {
       Kind kind = grid.kind(row, column);
-      if (kind == Kind.NUMBER) {
-        return true;
-      }
-      CellText text = kind == Kind.TEXT ? CellText.read(grid.text(row, column)) : null;
-      if (text != null && text.isReading()) {
+      if (kind == Kind.NUMBER
+          || kind == Kind.TEXT && CellText.read(grid.text(row, column)).isReading()) {
         return true;
       }
     }
