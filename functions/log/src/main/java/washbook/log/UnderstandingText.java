@@ -2,8 +2,8 @@ package washbook.log;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.IntSummaryStatistics;
 import java.util.BitSet;
+import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.Map;
 import java.util.StringJoiner;
@@ -89,8 +89,7 @@ public final class UnderstandingText {
     for (LogTable table : sheet.tables()) {
       sections.add(
           new Section(
-              say(
-                  "told.table", name, sheet.range(table)),
+              say("told.table", name, sheet.range(table)),
               List.of(columns(sheet, table), batches(sheet, table)),
               sentences(sheet, table)));
     }
@@ -174,10 +173,7 @@ public final class UnderstandingText {
       cells.add(
           List.of(
               oneLine(batch.name()),
-              sheet
-                  .across()
-                  .map(grid -> letters(grid, batch.rows()))
-                  .orElse(rows(batch.rows())),
+              sheet.across().map(grid -> letters(grid, batch.rows())).orElse(rows(batch.rows())),
               known
                   ? new Figure(Numbers.fixed(batch.originalGravity().getAsDouble(), 4)).in(language)
                   : say("told.unknown"),

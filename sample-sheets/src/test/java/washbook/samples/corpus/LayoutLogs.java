@@ -199,9 +199,7 @@ final class LayoutLogs {
 
   private static Log transposed() {
     Log log =
-        new Log(
-                "en-across.xlsx",
-                "Days run to the right; whose Brix they are nobody says")
+        new Log("en-across.xlsx", "Days run to the right; whose Brix they are nobody says")
             .verdict(Expected.Verdict.ASK);
     Page page = log.page("Plum 3");
     List<Entry> e = Entry.readings(PLUM_3, HYDROMETER, Thermometer.C, TWO_WEEKS);

@@ -47,10 +47,7 @@ final class AcrossFilling {
         computed.columns().isEmpty()
             ? List.of()
             : new AcrossFilling(
-                    sheet,
-                    turned,
-                    computed.patch().columns(),
-                    computed.columns().get(0).language())
+                    sheet, turned, computed.patch().columns(), computed.columns().get(0).language())
                 .columns();
     return new Filling(
         new SheetPatch(computed.patch().sheet(), columns),
@@ -66,9 +63,7 @@ final class AcrossFilling {
     Map<LogTable, RowAccount> told = new LinkedHashMap<>();
     accounts.forEach(
         (table, account) ->
-            told.put(
-                table,
-                account.shownBy(row -> CellAddress.letters(turned.sheetColumn(row)))));
+            told.put(table, account.shownBy(row -> CellAddress.letters(turned.sheetColumn(row)))));
     return told;
   }
 
@@ -125,8 +120,7 @@ final class AcrossFilling {
     private ColumnPatch of(int row) {
       return computed.stream()
           .filter(c -> turned.sheetRow(c.column()) == row)
-          .filter(
-              c -> isLabel() || turnedRow >= c.firstRow() && turnedRow <= c.lastRow())
+          .filter(c -> isLabel() || turnedRow >= c.firstRow() && turnedRow <= c.lastRow())
           .findFirst()
           .orElse(null);
     }

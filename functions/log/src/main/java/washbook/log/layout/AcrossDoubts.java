@@ -74,8 +74,7 @@ public final class AcrossDoubts {
     Message asked = doubt.asked();
     for (int column : named.descendingSet()) {
       asked =
-          Message.of(
-              "ask.turned", CellAddress.letters(column), grid.sheetRow(column) + 1, asked);
+          Message.of("ask.turned", CellAddress.letters(column), grid.sheetRow(column) + 1, asked);
     }
     return answers.isEmpty()
         ? Optional.empty()

@@ -104,7 +104,9 @@ public final class SheetUnderstanding {
     if (headers.isEmpty()) {
       Optional<TransposedLog> across = TransposedLog.in(grid);
       Optional<Understanding> turned =
-          asksWithoutHeaders ? across.flatMap(TransposedLog::turned).flatMap(g -> turned(g, map)) : Optional.empty();
+          asksWithoutHeaders
+              ? across.flatMap(TransposedLog::turned).flatMap(g -> turned(g, map))
+              : Optional.empty();
       if (turned.isPresent()) {
         return turned.get();
       }

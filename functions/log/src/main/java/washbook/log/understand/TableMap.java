@@ -34,7 +34,8 @@ import washbook.log.sheet.AcrossGrid;
  *     stated elsewhere
  * @param sugarReadings null when not said
  * @param wash what ferments, null when not said
- * @param feeds what is said of single rows: of sugar that was added, and of batches that begin there
+ * @param feeds what is said of single rows: of sugar that was added, and of batches that begin
+ *     there
  * @param writing how it is to be written into
  * @param run what is said of it as a still run
  */
