@@ -55,6 +55,9 @@ public final class Evidence {
   /** Days that a ferment takes at least; common practice, no source. */
   private static final double SHORTEST = 0.7;
 
+  /** Days after which a wash that ferments has lost a third of its extract; common practice. */
+  private static final double LONGEST_LAG = 21;
+
   /** Of this many rows notes are read, and as many lines above. */
   private static final int ROWS_READ = 400;
 
@@ -286,9 +289,15 @@ public final class Evidence {
       levelsOff = course.levelsOff();
     } else if (course.fallsShortly() && !warm) {
       clues.add(Clue.SHORT_FALL);
-    } else if (course.mayHaveBegun() && !warm) {
+    } else if (course.mayHaveBegun() && !warm && !isLong()) {
       clues.add(Clue.BEGUN);
     }
+  }
+
+  /** Whether it was read for longer than a wash takes to begin. */
+  private boolean isLong() {
+    RowTimes times = RowTimes.of(grid, table);
+    return Math.abs(times.days(table.lastRow()) - times.days(table.firstRow())) > LONGEST_LAG;
   }
 
   /** Whether the order of the rows is known: newest on top, a wash seems to rise. */

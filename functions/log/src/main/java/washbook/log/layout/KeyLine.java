@@ -6,6 +6,7 @@ import washbook.log.Role;
 import washbook.log.sheet.CellAddress;
 import washbook.log.words.AmountUnit;
 import washbook.log.words.Concept;
+import washbook.log.words.ReadingScale;
 import washbook.log.words.Statement;
 import washbook.log.words.Vocabulary;
 
@@ -77,8 +78,12 @@ public record KeyLine(
             || has(Concept.KGM3) && value > 1020 && value < 1200);
   }
 
-  /** Whether it states that readings are corrected already. */
+  /** Whether it states that readings are corrected already; what stands behind a gravity is of that one. */
   public boolean saysCorrected() {
+    boolean ofItself = isOriginalGravity() || ReadingScale.looksLikeGravity(value) && value != 1;
+    if (ofItself && !has(Concept.READING)) {
+      return false;
+    }
     boolean inValue = has(Concept.READING) && Statement.saysCorrected(text);
     if (!(Statement.saysCorrected(meanings) || inValue)
         || has(Concept.FACTOR)

@@ -14,6 +14,7 @@ import washbook.log.sheet.Grid.Kind;
 import washbook.log.words.BatchNameText;
 import washbook.log.words.CellText;
 import washbook.log.words.Concept;
+import washbook.log.words.ReadingScale;
 import washbook.log.words.Statement;
 import washbook.log.words.Vocabulary;
 
@@ -109,11 +110,15 @@ public final class KeyLines {
       return;
     }
     Set<Concept> all = Vocabulary.meanings(text);
-    boolean original = all.contains(Concept.ORIGINAL) || all.contains(Concept.ORIGINALGRAVITY);
+    KeyLine own = beside(Vocabulary.meanings(parts[0]), parts[0], row, column);
+    boolean ofOne =
+        all.contains(Concept.ORIGINAL)
+            || all.contains(Concept.ORIGINALGRAVITY)
+            || own != null && ReadingScale.looksLikeGravity(own.value());
     for (String part : parts) {
       KeyLine line = part.isBlank() ? null : read(part.strip(), row, column, false);
-      // What is said to be corrected beside an original gravity is that one, not the readings.
-      if (line != null && !(original && line.saysCorrected())) {
+      // What is said to be corrected beside one gravity is that one, not the readings.
+      if (line != null && !(ofOne && line.saysCorrected())) {
         lines.add(line);
       }
     }

@@ -195,12 +195,16 @@ public final class TransposedLog {
         && ComputedHeader.read(grid.text(row, label).strip()).isPresent();
   }
 
-  /** Whether a word of the trade stands near the top: then labels need not say more. */
+  /** Whether a word of the trade stands near the top, or a hydrometer in the first row: then labels need not say more. */
   private static boolean speaksOfFerment(Grid grid) {
     for (int row = 0; row < Math.min(grid.rowCount(), TOP_ROWS); row++) {
       for (int column = 0; column < Math.min(grid.columnsUsed(row), MOST_COLUMNS); column++) {
-        if (grid.kind(row, column) == Kind.TEXT
-            && TradeWords.in(grid.text(row, column)).equals(Set.of(TradeWords.Side.FERMENT))) {
+        if (grid.kind(row, column) != Kind.TEXT) {
+          continue;
+        }
+        String text = grid.text(row, column);
+        if (TradeWords.in(text).equals(Set.of(TradeWords.Side.FERMENT))
+            || row == 0 && Vocabulary.meanings(text).contains(Concept.HYDROMETER)) {
           return true;
         }
       }

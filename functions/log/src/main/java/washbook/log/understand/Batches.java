@@ -192,6 +192,7 @@ final class Batches {
   private String begun(int row) {
     String text = onlyText(row);
     String name = BatchNameText.of(text);
+    name = name.isEmpty() ? BatchNameText.vessel(text) : name;
     if (!name.isEmpty() || !tellsOfParts(text)) {
       return name;
     }

@@ -140,6 +140,7 @@ final class ReadingColumn {
         continue;
       }
       if (filled.contains(other) && !agree(chosen, other)) {
+        boolean alike = chosen.text().equals(other.text());
         columns.unsettle();
         columns.doubt(
             other,
@@ -157,7 +158,7 @@ final class ReadingColumn {
                 MapPrinter.column(chosen.column()) + " = GRAVITY",
                 MapPrinter.column(other.column()) + " = GRAVITY"),
             MapAnswer.of(
-                MapPrinter.column(chosen.column()) + " = GRAVITY",
+                MapPrinter.column(chosen.column()) + " = " + (alike ? "REFRACTOMETER" : "GRAVITY"),
                 MapPrinter.column(other.column()) + " = REFRACTOMETER"));
       }
       columns.change(

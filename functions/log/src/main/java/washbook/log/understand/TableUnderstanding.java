@@ -3,6 +3,7 @@ package washbook.log.understand;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
 import washbook.functions.Numbers;
 import washbook.log.Batch;
 import washbook.log.Doubts;
@@ -177,10 +178,24 @@ final class TableUnderstanding {
         columns.doubt(
             cell,
             Message.of("ask.temperature", CellAddress.letters(cell.column()), cell.text()),
-            MapAnswer.like("temperature = 20 C"),
-            MapAnswer.of("corrected = yes"));
+            answersAboutTemperature().toArray(MapAnswer[]::new));
       }
     }
+  }
+
+  /** Also a column of the room's temperature, for those who read at that. */
+  private List<MapAnswer> answersAboutTemperature() {
+    List<MapAnswer> answers = new ArrayList<>();
+    answers.add(MapAnswer.like("temperature = 20 C"));
+    answers.add(MapAnswer.of("corrected = yes"));
+    for (HeaderCell cell : header.cells()) {
+      if (cell.meanings().containsAll(Set.of(Concept.TEMPERATURE, Concept.AMBIENT))) {
+        String unit = cell.meanings().contains(Concept.F) ? "F" : "C";
+        answers.add(
+            MapAnswer.of(MapPrinter.column(cell.column()) + " = TEMPERATURE in " + unit));
+      }
+    }
+    return answers;
   }
 
   /** Whether a column of readings has temperatures in its cells, as {@code 1.052 @ 15C}. */

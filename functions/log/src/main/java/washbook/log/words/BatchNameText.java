@@ -33,6 +33,23 @@ public final class BatchNameText {
     return isDate || !ALLOWED.containsAll(Vocabulary.meanings(name)) ? "" : name;
   }
 
+  /**
+   * What a line is about that begins with a word for batch or vessel, itself or after a dash:
+   * {@code Carboy B} of {@code stage 2 - Carboy B (with cherries)}; "" where it does not.
+   */
+  public static String vessel(String text) {
+    for (String part : text.strip().split("\\s+[-\u2013\u2014]+\\s+")) {
+      String name = part.split("[(\\[,;:]", 2)[0].strip();
+      String[] words = name.split("\\s+");
+      Set<Concept> first = Vocabulary.meanings(words[0]);
+      boolean named = first.contains(Concept.VESSEL) || first.contains(Concept.BATCH);
+      if (named && (words.length == 2 || words.length == 3) && !part.endsWith(".")) {
+        return name;
+      }
+    }
+    return "";
+  }
+
   /** Whether a text may follow a word for batch as its name: short, and no sentence. */
   public static boolean mayFollow(String text) {
     if (text.isEmpty() || text.length() > 40 || text.endsWith(".")) {

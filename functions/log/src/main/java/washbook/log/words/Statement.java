@@ -31,16 +31,24 @@ public final class Statement {
   private static final Pattern IN_WATER =
       Pattern.compile("\\b(0[.,]9[89]\\d*|1[.,]0[01]\\d*|99\\d|100\\d|101\\d)\\b");
 
-  /** The only temperature in a text in °C; NaN when there is none or more than one. */
+  /** The only temperature in a text in °C, as in 60 °F/60 °F too; NaN when there is none or more. */
   public static double temperatureIn(String text) {
     Matcher matcher = DEGREES.matcher(text);
     if (!matcher.find()) {
       return Double.NaN;
     }
-    double shown = Double.parseDouble(matcher.group(1).replace(',', '.'));
-    double celsius =
-        TemperatureUnit.valueOf(matcher.group(2).toUpperCase(Locale.ROOT)).toCelsius(shown);
-    return matcher.find() ? Double.NaN : celsius;
+    double celsius = celsius(matcher);
+    while (matcher.find()) {
+      if (celsius(matcher) != celsius) {
+        return Double.NaN;
+      }
+    }
+    return celsius;
+  }
+
+  private static double celsius(Matcher found) {
+    double shown = Double.parseDouble(found.group(1).replace(',', '.'));
+    return TemperatureUnit.valueOf(found.group(2).toUpperCase(Locale.ROOT)).toCelsius(shown);
   }
 
   /** What a hydrometer shows in water less 1, where a text says so; else NaN. */

@@ -12,6 +12,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Words by which a text speaks of a ferment or of another trade; they stand in trade-words.txt. */
 public final class TradeWords {
@@ -25,6 +26,10 @@ public final class TradeWords {
 
   /** Longer texts are prose: they speak of many things. */
   private static final int LONGEST = 120;
+
+  /** The quarter of the sky, in many languages the German word for a brew without its number. */
+  private static final Pattern SOUTH =
+      Pattern.compile("(?iu)\\bs[u\u00fc]d\\b(?=\\s*(/|-|\u2013|$|\\p{L}))(?<!^sud)");
 
   /** By their first token, as every note of a log is looked through for them. */
   private static final Map<String, List<Entry>> BY_FIRST_TOKEN = new HashMap<>();
@@ -53,7 +58,7 @@ public final class TradeWords {
       return Set.of();
     }
     Set<Side> sides = EnumSet.noneOf(Side.class);
-    List<String> tokens = Vocabulary.tokens(text);
+    List<String> tokens = Vocabulary.tokens(SOUTH.matcher(text).replaceAll(" "));
     for (int at = 0; at < tokens.size(); at++) {
       String token = tokens.get(at);
       for (Entry entry : BY_FIRST_TOKEN.getOrDefault(token, List.of())) {
