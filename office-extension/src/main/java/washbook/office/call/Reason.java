@@ -101,7 +101,7 @@ final class Reason {
 
   private static Message refusal(Answer answer) {
     return answer instanceof Answer.Refusal refusal
-        ? OfficeText.of("reason", refusal.told())
+        ? OfficeText.of("reason.said", refusal.told())
         : Message.NONE;
   }
 }
