@@ -29,7 +29,8 @@ final class ColumnLook {
 
   /** The longest word of the header has room, and so have numbers and states. */
   int width(ColumnPatch column) {
-    return widths.computeIfAbsent(column, ColumnLook::measure);
+    return widths.computeIfAbsent(
+        column, c -> c.cells().nameRows() ? measureNames(c) : measure(c));
   }
 
   private static int measure(ColumnPatch column) {
@@ -45,6 +46,15 @@ final class ColumnLook {
       }
     }
     return Math.max(NARROWEST, Math.min(WIDEST, longest + 1));
+  }
+
+  private static int measureNames(ColumnPatch column) {
+    int longest = 0;
+    for (int row = column.firstRow(); row <= column.lastRow(); row++) {
+      String text = column.cells().text(row);
+      longest = text == null ? longest : Math.max(longest, text.length());
+    }
+    return Math.max(NARROWEST, Math.min(NOTE, longest + 1));
   }
 
   /** How many lines a text takes where words wrap. */

@@ -142,6 +142,11 @@ final class AcrossFilling {
     }
 
     @Override
+    public boolean nameRows() {
+      return isLabel();
+    }
+
+    @Override
     public int decimals(int row, int usual) {
       ColumnPatch column = of(row);
       return column == null ? usual : column.decimals();

@@ -62,6 +62,11 @@ public record ColumnPatch(
       return null;
     }
 
+    /** Whether the texts name the rows, so that they should be read whole. */
+    default boolean nameRows() {
+      return false;
+    }
+
     /** The decimal places of a row's number, where they are not the column's usual ones. */
     default int decimals(int row, int usual) {
       return usual;
