@@ -56,7 +56,7 @@ final class JournalArguments {
     String sign = JournalPlace.sign(all);
     Path file = place != null ? place : JournalPlace.of(command, sign, System.getenv());
     if (place != null && !Journal.mayReplace(place)) {
-      throw WashbookCommand.Wrong.usage(spec, notOurs(place));
+      throw WashbookCommand.Wrong.usage(spec, "usage.journalThere", place);
     }
     try {
       Journal journal = Journal.open(file, sign, resume);
@@ -77,11 +77,6 @@ final class JournalArguments {
   private static String none(IOException failure, Language language) {
     String reason = Failure.reason(failure, language);
     return UnusableFileException.message("journal.none", reason).in(language);
-  }
-
-  /** What is said when --journal names another file. */
-  static String notOurs(Path file) {
-    return "--journal " + file + " is there already and is no journal of this program.";
   }
 
   /** What is said of lines that a crash has torn. */

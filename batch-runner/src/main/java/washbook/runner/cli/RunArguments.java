@@ -148,7 +148,7 @@ final class RunArguments {
     if (report != null) {
       FileIdentity own = FileIdentity.of(report);
       if (!Reports.mayReplace(report) && items.stream().anyMatch(item -> reads(item, own))) {
-        throw usage("--report " + report + " is one of the files to read.");
+        throw usage("usage.reportRead", report);
       }
       items.removeIf(item -> FileIdentity.of(item.file()).equals(own));
       for (WorkItem item : items) {

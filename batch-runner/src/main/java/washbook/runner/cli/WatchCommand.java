@@ -146,7 +146,7 @@ final class WatchCommand implements Callable<Integer> {
     Map<String, String> environment = System.getenv();
     Path place = journalFile != null ? journalFile : JournalPlace.of("watch", sign, environment);
     if (journalFile != null && !Journal.mayReplace(place)) {
-      throw usage(JournalArguments.notOurs(place));
+      throw usage("usage.journalThere", place);
     }
     if (fill.out() != null) {
       LeftBehind.clearTree(fill.out());

@@ -103,7 +103,7 @@ final class SharedFolderTest {
             (XDG_STATE_HOME=s1 container %1$s fill logs --in-place > one.txt 2> /dev/null) &
             (XDG_STATE_HOME=s2 container %1$s fill logs --in-place > two.txt 2> /dev/null) &
             wait
-            grep -h refused: one.txt two.txt | grep -v 'changed by another' | grep -v 'at work on it'
+            grep -h '^ *refused:' one.txt two.txt | grep -v 'changed by another' | grep -v 'at work on it'
             %1$s fill logs --in-place > /dev/null 2>&1; echo "exit $?"
             diff -r filled logs && echo same
             """);

@@ -57,7 +57,7 @@ public final class HeaderRoles {
       return m.contains(REAL) ? Role.OWN_REAL_ATTENUATION : Role.OWN_APPARENT_ATTENUATION;
     }
     if (m.contains(POTENTIAL)) {
-      return Role.GRAVITY;
+      return m.contains(ORIGINAL) ? Role.ORIGINAL_GRAVITY : Role.GRAVITY;
     }
     boolean refracted = m.contains(REFRACTOMETER) && has(m, BRIX, OECHSLE, KMW, PLATO, BALLING);
     if (m.contains(ALCOHOL) && !refracted) {

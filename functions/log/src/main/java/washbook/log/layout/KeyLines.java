@@ -57,8 +57,17 @@ public final class KeyLines {
   private static final Pattern NAMED_GRAVITY =
       Pattern.compile("([\\p{L}.]+)\\s*[:=]?\\s*(1[.,][01]\\d{2,3})(?!\\d)");
 
+  /** Brackets and marks between the things that a cell says; the point of an abbreviation is none. */
+  private static final Pattern PARTS =
+      Pattern.compile(
+          "[()\\[\\];]|,\\s"
+              + "|(?<!\\b(?i:cal|temp|hyd|ref|corr|init|vol|alc|pot|prob|nr|no))\\.\\s");
+
   /** As many words name a number that follows without a mark. */
   private static final int WORDS_BEFORE_NUMBER = 2;
+
+  /** So many words are no title. */
+  private static final int SHORT_LABEL = 3;
 
   /** A cell says one thing, or several separated by brackets, semicolons or commas. */
   private void read(int row, int column, List<KeyLine> lines) {
@@ -93,7 +102,7 @@ public final class KeyLines {
               false));
       return;
     }
-    String[] parts = text.split("[()\\[\\];]|,\\s|\\.\\s", -1);
+    String[] parts = PARTS.split(text, -1);
     if (parts.length == 1) {
       KeyLine line = read(text, row, column, true);
       add(lines, line == null ? wordsOnly(text, row, column) : line);
@@ -225,7 +234,7 @@ public final class KeyLines {
   /** What stands right before a number: a title's other words do not name it. */
   private static String lastWords(String label) {
     String[] words = label.strip().split("\\s+");
-    int from = Math.max(0, words.length - WORDS_BEFORE_NUMBER);
+    int from = words.length <= SHORT_LABEL ? 0 : words.length - WORDS_BEFORE_NUMBER;
     return String.join(" ", Arrays.asList(words).subList(from, words.length));
   }
 
