@@ -29,8 +29,7 @@ final class ColumnLook {
 
   /** The longest word of the header has room, and so have numbers and states. */
   int width(ColumnPatch column) {
-    return widths.computeIfAbsent(
-        column, c -> c.cells().nameRows() ? measureNames(c) : measure(c));
+    return widths.computeIfAbsent(column, c -> c.cells().nameRows() ? measureNames(c) : measure(c));
   }
 
   private static int measure(ColumnPatch column) {

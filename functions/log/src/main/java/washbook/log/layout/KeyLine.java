@@ -78,7 +78,10 @@ public record KeyLine(
             || has(Concept.KGM3) && value > 1020 && value < 1200);
   }
 
-  /** Whether it states that readings are corrected already; what stands behind a gravity is of that one. */
+  /**
+   * Whether it states that readings are corrected already; what stands behind a gravity is of that
+   * one.
+   */
   public boolean saysCorrected() {
     boolean ofItself = isOriginalGravity() || ReadingScale.looksLikeGravity(value) && value != 1;
     if (ofItself && !has(Concept.READING)) {

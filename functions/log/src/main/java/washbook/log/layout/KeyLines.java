@@ -57,7 +57,9 @@ public final class KeyLines {
   private static final Pattern NAMED_GRAVITY =
       Pattern.compile("([\\p{L}.]+)\\s*[:=]?\\s*(1[.,][01]\\d{2,3})(?!\\d)");
 
-  /** Brackets and marks between the things that a cell says; the point of an abbreviation is none. */
+  /**
+   * Brackets and marks between the things that a cell says; the point of an abbreviation is none.
+   */
   private static final Pattern PARTS =
       Pattern.compile(
           "[()\\[\\];]|,\\s"

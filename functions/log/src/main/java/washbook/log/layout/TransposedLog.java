@@ -195,7 +195,10 @@ public final class TransposedLog {
         && ComputedHeader.read(grid.text(row, label).strip()).isPresent();
   }
 
-  /** Whether a word of the trade stands near the top, or a hydrometer in the first row: then labels need not say more. */
+  /**
+   * Whether a word of the trade stands near the top, or a hydrometer in the first row: then labels
+   * need not say more.
+   */
   private static boolean speaksOfFerment(Grid grid) {
     for (int row = 0; row < Math.min(grid.rowCount(), TOP_ROWS); row++) {
       for (int column = 0; column < Math.min(grid.columnsUsed(row), MOST_COLUMNS); column++) {

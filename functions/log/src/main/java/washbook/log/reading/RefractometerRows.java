@@ -42,7 +42,7 @@ final class RefractometerRows {
       }
       boolean inBrix =
           cell.form == CellText.Form.VALUE
-              && ReadingScale.behind(cell.unit).filter(ReadingScale::isPercentOfExtract).isPresent()
+              && isPercent(cell.unit)
               && Double.isNaN(cell.temperature);
       if (!inBrix) {
         refusal =
@@ -63,6 +63,11 @@ final class RefractometerRows {
     return check(
         row,
         scale == ReadingScale.BRIX ? value : SugarScale.BRIX.fromGravity(scale.toGravity(value)));
+  }
+
+  private static boolean isPercent(String unit) {
+    return unit.equals("%")
+        || ReadingScale.behind(unit).filter(ReadingScale::isPercentOfExtract).isPresent();
   }
 
   private HydrometerRows.State check(int row, double inBrix) {

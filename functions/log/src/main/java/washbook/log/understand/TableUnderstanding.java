@@ -191,8 +191,7 @@ final class TableUnderstanding {
     for (HeaderCell cell : header.cells()) {
       if (cell.meanings().containsAll(Set.of(Concept.TEMPERATURE, Concept.AMBIENT))) {
         String unit = cell.meanings().contains(Concept.F) ? "F" : "C";
-        answers.add(
-            MapAnswer.of(MapPrinter.column(cell.column()) + " = TEMPERATURE in " + unit));
+        answers.add(MapAnswer.of(MapPrinter.column(cell.column()) + " = TEMPERATURE in " + unit));
       }
     }
     return answers;

@@ -31,7 +31,9 @@ public final class Statement {
   private static final Pattern IN_WATER =
       Pattern.compile("\\b(0[.,]9[89]\\d*|1[.,]0[01]\\d*|99\\d|100\\d|101\\d)\\b");
 
-  /** The only temperature in a text in °C, as in 60 °F/60 °F too; NaN when there is none or more. */
+  /**
+   * The only temperature in a text in °C, as in 60 °F/60 °F too; NaN when there is none or more.
+   */
   public static double temperatureIn(String text) {
     Matcher matcher = DEGREES.matcher(text);
     if (!matcher.find()) {

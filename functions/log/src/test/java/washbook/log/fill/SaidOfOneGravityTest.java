@@ -63,7 +63,8 @@ class SaidOfOneGravityTest {
   @Test
   void readingsThatAreCorrectedAreNotCorrectedAgain() {
     assertEquals(
-        1.060, firstGravity("Readings corrected to 20 C |\n" + WARM, "original gravity = 1.066 SG"));
+        1.060,
+        firstGravity("Readings corrected to 20 C |\n" + WARM, "original gravity = 1.066 SG"));
   }
 
   @Test
@@ -100,6 +101,36 @@ class SaidOfOneGravityTest {
     Understanding sheet = understand("Plum 3", log, "");
     assertEquals(List.of(), sheet.doubts());
     assertEquals(3, sheet.tables().get(0).batches().get(0).rows().length);
+  }
+
+  @Test
+  void refractometersShowPerCentToo() {
+    String log =
+        """
+        date | refractometer Brix | temp C
+        #2025-07-01 | 21.6 % | 20
+        #2025-07-05 | 14.4 % | 23
+        #2025-07-20 | 8.4 % | 19\
+        """;
+    TestGrid grid = TestGrid.of("Cherry wine", log);
+    Understanding sheet = SheetUnderstanding.understand(grid, LogMap.none());
+    Filling filling = LogFiller.fill(grid, sheet, FillOptions.usual());
+    assertEquals(List.of(), filling.refusals());
+    assertEquals(3, filling.tables().get(0).batches().get(0).filled());
+  }
+
+  @Test
+  void anAbbreviationEndsNoStatement() {
+    String said = "Starting pot. alc. 12.4 |\n";
+    String log =
+        """
+        date | pot. alc. % | temp C
+        #2025-08-09 | 11.9 | 20
+        #2025-08-16 | 2.9 | 20\
+        """;
+    Understanding sheet = understand("Plum wine", said + log, "");
+    assertEquals(
+        1.0922, sheet.tables().get(0).batches().get(0).originalGravity().getAsDouble(), 2e-4);
   }
 
   @Test
