@@ -46,7 +46,10 @@ public record MapBeside(Path file, LogMap map, boolean isKept) {
     Optional<String> kept = CustomProperty.of(log, KeptAnswers.PROPERTY);
     if (kept.isPresent()) {
       try {
-        return new MapBeside(null, KeptAnswers.read(kept.get()), true);
+        LogMap said = KeptAnswers.read(kept.get());
+        if (!said.isSilent()) {
+          return new MapBeside(null, said, true);
+        }
       } catch (ToldException wrong) {
         throw UnusableFileException.from(
             wrong, "map.inside", UnusableFileException.quoted(KeptAnswers.PROPERTY), wrong.told());

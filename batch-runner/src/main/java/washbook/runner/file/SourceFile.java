@@ -50,8 +50,13 @@ public final class SourceFile implements Closeable {
           folder == null
               ? FileChannel.open(full, READING)
               : folder.newByteChannel(full.getFileName(), READING);
-      if (channel instanceof FileChannel file && key.equals(key(folder, full))) {
-        return new SourceFile(full, key, file);
+      try {
+        if (channel instanceof FileChannel file && key.equals(key(folder, full))) {
+          return new SourceFile(full, key, file);
+        }
+      } catch (IOException | RuntimeException gone) {
+        channel.close();
+        throw gone;
       }
       channel.close();
       throw UnusableFileException.of("write.changed");

@@ -63,6 +63,16 @@ final class WorkFolder implements Closeable {
       throw new NoSuchFileException(path.toString());
     }
     SecureDirectoryStream<Path> entries = SecureFolder.open(root, path);
+    try {
+      return open(entries, path);
+    } catch (IOException | RuntimeException failure) {
+      close(entries);
+      throw failure;
+    }
+  }
+
+  private static WorkFolder open(SecureDirectoryStream<Path> entries, Path path)
+      throws IOException {
     Object key = entries == null ? FileIdentity.key(path) : key(entries, path);
     synchronized (OPEN) {
       WorkFolder folder = OPEN.get(key);
@@ -73,12 +83,7 @@ final class WorkFolder implements Closeable {
           LeftBehind.clear(path);
         }
         folder = new WorkFolder(path, key, entries);
-        try {
-          folder.lock = RunnerLock.in(folder);
-        } catch (IOException | RuntimeException failure) {
-          folder.closeEntries();
-          throw failure;
-        }
+        folder.lock = RunnerLock.in(folder);
         OPEN.put(key, folder);
       }
       folder.users++;

@@ -3,11 +3,14 @@ package washbook.runner.read;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import washbook.runner.archive.Archive;
 import washbook.runner.archive.Part;
+import washbook.runner.file.ReadFile;
+import washbook.runner.file.UnusableFileException;
 
 /**
  * Custom properties of a workbook: the part of the relationship {@code custom-properties}
@@ -16,6 +19,8 @@ import washbook.runner.archive.Part;
  */
 public final class CustomProperty {
   private static final int LARGEST_MANIFEST = 8 << 20;
+
+  private static final Pattern ESCAPED = Pattern.compile("_x([0-9A-Fa-f]{4})_");
 
   private CustomProperty() {}
 
@@ -37,13 +42,28 @@ public final class CustomProperty {
         return Optional.empty();
       }
       Found found = new Found(openDocument ? "user-defined" : "property", name);
-      SmallXml.read(archive, part.get(), found);
-      return Optional.ofNullable(found.text);
+      try {
+        SmallXml.read(archive, part.get(), found);
+      } catch (UnusableFileException damaged) {
+        // Its sheets may be whole: a property that nobody can read is none.
+        return Optional.empty();
+      }
+      return Optional.ofNullable(found.text).map(CustomProperty::decoded);
     }
   }
 
+  /** With the characters that are written as {@code _xHHHH_} (ECMA-376-1:2016, 22.4.2.4). */
+  private static String decoded(String text) {
+    return ESCAPED
+        .matcher(text)
+        .replaceAll(
+            found ->
+                Matcher.quoteReplacement(
+                    String.valueOf((char) Integer.parseInt(found.group(1), 16))));
+  }
+
   private static boolean isPackage(Path file) throws IOException {
-    try (InputStream in = Files.newInputStream(file)) {
+    try (InputStream in = ReadFile.stream(file)) {
       byte[] start = in.readNBytes(4);
       return start.length == 4 && start[0] == 'P' && start[1] == 'K' && start[2] == 3;
     }

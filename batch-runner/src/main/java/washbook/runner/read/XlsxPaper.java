@@ -79,7 +79,7 @@ public final class XlsxPaper {
       lastColumn = CellReference.column(Math.max(-1, CellReference.parse(last, 0, last.length)));
     } else if (tag.is(ascii("pageSetUpPr"))) {
       own |= tag.attribute(FIT) && (tag.value().equals("1") || tag.value().equals("true"));
-    } else if (tag.is(ascii("colBreaks"))) {
+    } else if (tag.is(ascii("colBreaks")) || tag.is(ascii("rowBreaks"))) {
       own |= XlsxSizes.number(tag, ascii("count")) != 0;
     } else if (tag.is(ascii("pageMargins"))) {
       double left = XlsxSizes.number(tag, LEFT);

@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import washbook.log.ComputedHeaders;
+import washbook.log.layout.TransposedLog;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.ColumnPatch;
 import washbook.log.sheet.Grid;
@@ -86,6 +87,9 @@ final class ReadBack {
             return true;
           }
         }
+        if (TransposedLog.isFilled(grid)) {
+          return true;
+        }
       }
       return false;
     } catch (IOException | RuntimeException unreadable) {
@@ -143,6 +147,9 @@ final class ReadBack {
 
   private static void check(Grid grid, ColumnPatch column) throws UnusableFileException {
     for (int row = column.firstRow(); row <= column.lastRow(); row++) {
+      if (!column.owns(row)) {
+        continue;
+      }
       double number = column.cells().number(row);
       String text = column.cells().text(row);
       boolean holds =

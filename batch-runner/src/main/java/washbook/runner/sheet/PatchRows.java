@@ -64,7 +64,7 @@ public final class PatchRows {
       if (column.isHeader(row)) {
         active.add(column);
         contents.add(new CellContent(Double.NaN, patch.header(), null));
-      } else if (row >= patch.firstRow() && row <= patch.lastRow()) {
+      } else if (patch.owns(row)) {
         active.add(column);
         contents.add(content(patch.cells(), row));
       }

@@ -146,7 +146,7 @@ public final class CsvWriter implements SheetWriter {
       for (ColumnPatch patch : columns) {
         if (row == patch.headerRow()) {
           fields.put(patch.column(), new Field(patch, CsvDialect.harmless(patch.header()), false));
-        } else if (row >= patch.firstRow() && row <= patch.lastRow()) {
+        } else if (patch.owns(row)) {
           fields.put(patch.column(), cell(patch, row));
         }
       }

@@ -105,6 +105,9 @@ public final class XlsWriter implements SheetWriter {
             patch.sheet(), column.headerRow(), column.column(), ours, isBlank(header));
         putHeader(sheet, column);
         for (int row = column.firstRow(); row <= column.lastRow(); row++) {
+          if (!column.owns(row)) {
+            continue;
+          }
           HSSFCell old = find(sheet, row, column.column());
           OwnCells.refuseOthers(patch.sheet(), row, column.column(), ours, isBlank(old));
           putCell(sheet, column, row);
@@ -130,6 +133,7 @@ public final class XlsWriter implements SheetWriter {
           sheet.getFitToPage()
               || print.getScale() != 0 && print.getScale() != 100
               || sheet.getColumnBreaks().length > 0
+              || sheet.getRowBreaks().length > 0
               || paper > PrintSetup.LETTER_PAPERSIZE && paper != PrintSetup.A4_PAPERSIZE;
       if (own) {
         return;

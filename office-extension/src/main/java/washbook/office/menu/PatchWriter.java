@@ -54,6 +54,10 @@ final class PatchWriter {
     int column = patch.column();
     text(patch.headerRow(), column, patch.header());
     for (int row = patch.firstRow(); row <= patch.lastRow(); row++) {
+      if (!patch.owns(row)) {
+        run.end();
+        continue;
+      }
       double number = patch.cells().number(row);
       String text = patch.cells().text(row);
       String formula = formulas ? patch.cells().formula(row) : null;
@@ -68,10 +72,24 @@ final class PatchWriter {
     run.end();
     look.apply(patch);
     if (patch.decimals() >= 0) {
-      XCellRange cells =
-          sheet.sheet().getCellRangeByPosition(column, patch.firstRow(), column, patch.lastRow());
-      UnoRuntime.queryInterface(XPropertySet.class, cells)
-          .setPropertyValue("NumberFormat", format(patch.decimals()));
+      formats(patch);
+    }
+  }
+
+  /** A format for each stretch of rows with the same digits. */
+  private void formats(ColumnPatch patch) throws com.sun.star.uno.Exception {
+    int from = patch.firstRow();
+    for (int row = from; row <= patch.lastRow(); row++) {
+      boolean last = row == patch.lastRow();
+      if (last || patch.decimals(row + 1) != patch.decimals(from) || !patch.owns(row + 1)) {
+        if (patch.owns(from) && patch.decimals(from) >= 0) {
+          XCellRange cells =
+              sheet.sheet().getCellRangeByPosition(patch.column(), from, patch.column(), row);
+          UnoRuntime.queryInterface(XPropertySet.class, cells)
+              .setPropertyValue("NumberFormat", format(patch.decimals(from)));
+        }
+        from = row + 1;
+      }
     }
   }
 

@@ -46,7 +46,8 @@ public record AnswerTrial(
       if (!table.settled() || table.headerRow() != doubt.headerRow()) {
         continue;
       }
-      ComputedTable figures = new ComputedTable(grid, table, EnumSet.of(ComputedColumn.ABV));
+      ComputedTable figures =
+          new ComputedTable(sheet.seen(grid), table, EnumSet.of(ComputedColumn.ABV));
       for (Batch batch : table.batches()) {
         for (int row : batch.rows()) {
           double abv = figures.number(ComputedColumn.ABV, row);

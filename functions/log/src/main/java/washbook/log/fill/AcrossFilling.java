@@ -75,6 +75,12 @@ final class AcrossFilling {
         rows.add(row);
       }
     }
+    for (int column = turned.sheetColumn(rows.last()) + 1; column < sheet.columnCount(); column++) {
+      // Figures of a reading that is there no more.
+      if (sheet.kind(headingRow, column) != Grid.Kind.BLANK && isNumber(there(column))) {
+        rows.add(column - turned.sheetColumn(0));
+      }
+    }
     List<ColumnPatch> columns = new ArrayList<>();
     for (int row : rows) {
       int at = turned.sheetColumn(row);
@@ -82,7 +88,7 @@ final class AcrossFilling {
           row == turned.headerRow()
               ? Message.of("header.across").in(language)
               : String.valueOf(row - turned.headerRow());
-      String there = there(at);
+      String there = isNumber(there(at)) || row == turned.headerRow() ? there(at) : "";
       columns.add(
           new ColumnPatch(
               at,
@@ -95,6 +101,10 @@ final class AcrossFilling {
               new TurnedCells(row)));
     }
     return columns;
+  }
+
+  private static boolean isNumber(String text) {
+    return text.matches("[1-9]\\d{0,3}");
   }
 
   /** What the heading row says now: a text file's numbers are read as such. */
@@ -123,6 +133,11 @@ final class AcrossFilling {
           .filter(c -> isLabel() || turnedRow >= c.firstRow() && turnedRow <= c.lastRow())
           .findFirst()
           .orElse(null);
+    }
+
+    @Override
+    public boolean owns(int row) {
+      return computed.stream().anyMatch(c -> turned.sheetRow(c.column()) == row);
     }
 
     private boolean isLabel() {

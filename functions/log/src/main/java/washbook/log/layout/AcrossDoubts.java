@@ -54,6 +54,10 @@ public final class AcrossDoubts {
 
   private Optional<Doubt> turned(Doubt doubt) {
     TreeSet<Integer> named = new TreeSet<>();
+    int own = grid.column(Integer.parseInt(doubt.cell().replaceAll("\\D", "")) - 1);
+    if (own >= 0) {
+      named.add(own);
+    }
     List<MapAnswer> answers = new ArrayList<>();
     for (MapAnswer answer : doubt.answers()) {
       List<String> lines = new ArrayList<>();
@@ -63,7 +67,7 @@ public final class AcrossDoubts {
           int at = CellAddress.column(column.group(1));
           named.add(at);
           lines.add("row " + (grid.sheetRow(at) + 1) + column.group(2));
-        } else if (OF_TABLE.contains(line.substring(0, line.indexOf(" = ")))) {
+        } else if (OF_TABLE.contains(line.split(" = ", 2)[0])) {
           lines.add(line);
         } else {
           return Optional.empty();
@@ -78,6 +82,6 @@ public final class AcrossDoubts {
     }
     return answers.isEmpty()
         ? Optional.empty()
-        : Optional.of(new Doubt(grid.inSheet(doubt.cell()), doubt.headerRow(), asked, answers));
+        : Optional.of(new Doubt(doubt.cell(), doubt.headerRow(), asked, answers));
   }
 }

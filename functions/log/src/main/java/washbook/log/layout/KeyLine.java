@@ -28,6 +28,7 @@ public record KeyLine(
     String label,
     int row,
     int column,
+    String cell,
     String text,
     double value,
     Set<Concept> units,
@@ -41,20 +42,26 @@ public record KeyLine(
   /** The same read at a temperature; its own one where it has one. */
   KeyLine at(double celsius) {
     double read = Double.isNaN(temperatureC) ? celsius : temperatureC;
-    return new KeyLine(meanings, label, row, column, text, value, units, read, numberCell);
+    return new KeyLine(meanings, label, row, column, cell, text, value, units, read, numberCell);
   }
 
   /** The same of another column's number. */
   public KeyLine in(int otherColumn, double number) {
-    return new KeyLine(meanings, label, row, otherColumn, "", number, units, temperatureC, true);
+    return new KeyLine(
+        meanings,
+        label,
+        row,
+        otherColumn,
+        CellAddress.of(row, otherColumn),
+        "",
+        number,
+        units,
+        temperatureC,
+        true);
   }
 
   boolean hasUnit(Concept concept) {
     return meanings.contains(concept) || units.contains(concept);
-  }
-
-  public String cell() {
-    return CellAddress.of(row, column);
   }
 
   public boolean hasValue() {

@@ -82,6 +82,7 @@ public final class KeyLines {
               text,
               row,
               column,
+              grid.address(row, column),
               text,
               inWater,
               Set.of(),
@@ -97,6 +98,7 @@ public final class KeyLines {
               text,
               row,
               column,
+              grid.address(row, column),
               text,
               samples,
               Set.of(),
@@ -154,11 +156,21 @@ public final class KeyLines {
   }
 
   /** A line of which only the words count. */
-  private static KeyLine wordsOnly(String text, int row, int column) {
+  private KeyLine wordsOnly(String text, int row, int column) {
     Set<Concept> meanings = Vocabulary.meanings(text);
     return meanings.isEmpty()
         ? null
-        : new KeyLine(meanings, text, row, column, "", Double.NaN, Set.of(), Double.NaN, false);
+        : new KeyLine(
+            meanings,
+            text,
+            row,
+            column,
+            grid.address(row, column),
+            "",
+            Double.NaN,
+            Set.of(),
+            Double.NaN,
+            false);
   }
 
   private static void add(List<KeyLine> lines, KeyLine line) {
@@ -180,7 +192,16 @@ public final class KeyLines {
     if (mark < 0 && digit > 0) {
       if (all.contains(Concept.CORRECTED)) {
         return new KeyLine(
-            all, text, row, column, "", Double.NaN, Set.of(), Statement.temperatureIn(text), false);
+            all,
+            text,
+            row,
+            column,
+            grid.address(row, column),
+            "",
+            Double.NaN,
+            Set.of(),
+            Statement.temperatureIn(text),
+            false);
       }
       Set<Concept> meanings = Vocabulary.meanings(text.substring(0, digit));
       if (meanings.equals(EnumSet.of(Concept.BATCH))) {
@@ -205,11 +226,21 @@ public final class KeyLines {
     }
     return meanings.equals(EnumSet.of(Concept.BATCH))
         ? named(text, row, column)
-        : new KeyLine(meanings, text, row, column, "", Double.NaN, Set.of(), Double.NaN, false);
+        : new KeyLine(
+            meanings,
+            text,
+            row,
+            column,
+            grid.address(row, column),
+            "",
+            Double.NaN,
+            Set.of(),
+            Double.NaN,
+            false);
   }
 
   /** An original gravity inside a title, as {@code Kit 2 - start 1.093 - 23 L}. */
-  private static Optional<KeyLine> inside(String text, int row, int column) {
+  private Optional<KeyLine> inside(String text, int row, int column) {
     Matcher matcher = NAMED_GRAVITY.matcher(text);
     while (matcher.find()) {
       Set<Concept> meanings = Vocabulary.meanings(matcher.group(1));
@@ -223,6 +254,7 @@ public final class KeyLines {
                 matcher.group(1),
                 row,
                 column,
+                grid.address(row, column),
                 matcher.group(2),
                 value,
                 Set.of(),
@@ -262,7 +294,7 @@ public final class KeyLines {
   }
 
   /** A batch's name after the word for batch. */
-  private static KeyLine named(String text, int row, int column) {
+  private KeyLine named(String text, int row, int column) {
     int space = text.indexOf(' ');
     if (space < 0
         || !Vocabulary.meanings(text.substring(0, space)).contains(Concept.BATCH)
@@ -274,6 +306,7 @@ public final class KeyLines {
         text.substring(0, space),
         row,
         column,
+        grid.address(row, column),
         text.substring(space + 1).strip(),
         Double.NaN,
         Set.of(),
@@ -281,7 +314,7 @@ public final class KeyLines {
         false);
   }
 
-  private static KeyLine inOneCell(String label, String value, int row, int column) {
+  private KeyLine inOneCell(String label, String value, int row, int column) {
     Set<Concept> meanings = Vocabulary.meanings(label);
     if (meanings.isEmpty()) {
       return null;
@@ -289,8 +322,7 @@ public final class KeyLines {
     return withText(meanings, label, value, row, column);
   }
 
-  private static KeyLine withText(
-      Set<Concept> meanings, String label, String value, int row, int column) {
+  private KeyLine withText(Set<Concept> meanings, String label, String value, int row, int column) {
     CellText cell = CellText.read(value);
     boolean number = cell.form == CellText.Form.VALUE || cell.form == CellText.Form.TEMPERATURE;
     if (!number
@@ -302,6 +334,7 @@ public final class KeyLines {
           label,
           row,
           column,
+          grid.address(row, column),
           value,
           Double.NaN,
           Set.of(),
@@ -312,7 +345,16 @@ public final class KeyLines {
     Set<Concept> units = EnumSet.noneOf(Concept.class);
     if (cell.form == CellText.Form.TEMPERATURE) {
       return new KeyLine(
-          meanings, label, row, column, value, cell.value, Set.of(), temperatureC, false);
+          meanings,
+          label,
+          row,
+          column,
+          grid.address(row, column),
+          value,
+          cell.value,
+          Set.of(),
+          temperatureC,
+          false);
     }
     if (!cell.unit.isEmpty()) {
       units.addAll(Vocabulary.meanings(cell.unit));
@@ -325,6 +367,7 @@ public final class KeyLines {
         label,
         row,
         column,
+        grid.address(row, column),
         value,
         number ? cell.value : Double.NaN,
         units,
@@ -344,7 +387,16 @@ public final class KeyLines {
           units.addAll(unitsOnly(grid.text(row, at + 1)));
         }
         return new KeyLine(
-            meanings, label, row, at, "", grid.number(row, at), units, Double.NaN, true);
+            meanings,
+            label,
+            row,
+            at,
+            grid.address(row, at),
+            "",
+            grid.number(row, at),
+            units,
+            Double.NaN,
+            true);
       }
       if (kind == Kind.TEXT) {
         String text = grid.text(row, at).strip();

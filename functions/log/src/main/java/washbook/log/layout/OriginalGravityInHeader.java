@@ -5,6 +5,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import washbook.log.Role;
+import washbook.log.sheet.CellAddress;
 import washbook.log.words.Concept;
 import washbook.log.words.ReadingScale;
 import washbook.log.words.Vocabulary;
@@ -32,6 +33,7 @@ public final class OriginalGravityInHeader {
         header,
         row,
         column,
+        CellAddress.of(row, column),
         parts.group(2),
         number(parts.group(2)),
         Set.of(),

@@ -85,17 +85,22 @@ public final class TransposedLog {
     doubts.ask(CellAddress.of(gravity, label), Message.of("ask.across", time + 1, gravity + 1));
   }
 
-  /** The sheet with the log turned; empty where merged cells, or what stands left of it, forbid. */
+  /**
+   * The sheet with the log turned; empty where merged cells, what stands left of it or figures
+   * below it forbid. Of what stands below only single texts are looked at.
+   */
   public Optional<AcrossGrid> turned() {
     int top = Math.min(time, gravity);
     int bottom = Math.max(time, gravity);
-    int last = lastColumn(bottom);
+    int last = Math.max(lastColumn(top), lastColumn(bottom));
     while (top > 0 && figures(top - 1, last) * 2 > last - label) {
       top--;
     }
     while (bottom + 1 < grid.rowCount() && isPart(bottom + 1, last)) {
       bottom++;
-      last = Math.max(last, lastColumn(bottom));
+    }
+    for (int row = top; row <= bottom; row++) {
+      last = Math.max(last, lastColumn(row));
     }
     int heading = headingBelow(bottom);
     int lastOurs = heading;
@@ -104,18 +109,53 @@ public final class TransposedLog {
     }
     List<Integer> block = new ArrayList<>();
     List<Integer> below = new ArrayList<>();
+    boolean endsWithOurs = true;
     for (int row = top; row < grid.rowCount(); row++) {
-      if (row <= bottom || row > heading && row <= lastOurs) {
+      boolean ours = row > heading && row <= lastOurs && (isOurs(row) || isBlank(row));
+      if (row <= bottom || ours) {
         block.add(row);
-      } else if (row != heading) {
-        below.add(row);
+      } else if (row != heading && !isBlank(row)) {
+        if (row < heading && figures(row, MOST_COLUMNS) >= FEWEST) {
+          return Optional.empty();
+        }
+        endsWithOurs &= row < lastOurs;
+        if (row < heading && isLoneText(row)) {
+          below.add(row);
+        }
       }
     }
+    int firstNew = endsWithOurs ? lastOurs + 1 : grid.rowCount() + 1;
     return isWhole(top, bottom, last)
         ? Optional.of(
-            new AcrossGrid(
-                grid, label, last, numbers(block), numbers(below), heading, lastOurs + 1))
+            new AcrossGrid(grid, label, last, numbers(block), numbers(below), heading, firstNew))
         : Optional.empty();
+  }
+
+  /** Whether a sheet holds rows that we have written below such a log. */
+  public static boolean isFilled(Grid grid) {
+    for (int row = 0; row < grid.rowCount(); row++) {
+      int column = firstText(grid, row);
+      if (column >= 0 && isHeading(grid.text(row, column).strip())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private boolean isBlank(int row) {
+    return filled(row) == 0;
+  }
+
+  private boolean isLoneText(int row) {
+    return filled(row) == 1 && firstText(grid, row) >= 0;
+  }
+
+  private int filled(int row) {
+    int filled = 0;
+    for (int column = 0; column < grid.columnsUsed(row); column++) {
+      filled += grid.kind(row, column) == Kind.BLANK ? 0 : 1;
+    }
+    return filled;
   }
 
   private static int[] numbers(List<Integer> rows) {
@@ -152,7 +192,7 @@ public final class TransposedLog {
   /** How many cells right of the label hold something that is no plain text. */
   private int figures(int row, int last) {
     int figures = 0;
-    for (int column = label + 1; column <= last; column++) {
+    for (int column = label + 1; column <= last && column < grid.columnCount(); column++) {
       boolean figure =
           DateText.isDate(grid, row, column)
               || !Double.isNaN(CellText.plainNumber(grid, row, column));

@@ -81,16 +81,6 @@ public final class AcrossGrid implements Grid {
     return -1;
   }
 
-  /** The address in the sheet of a cell by its address in this grid. */
-  public String inSheet(String address) {
-    int digits = 0;
-    while (digits < address.length() && Character.isLetter(address.charAt(digits))) {
-      digits++;
-    }
-    int row = Integer.parseInt(address.substring(digits)) - 1;
-    return address(row, CellAddress.column(address.substring(0, digits)));
-  }
-
   private boolean isTurned(int row) {
     return row >= block[0] && row < block[0] + width;
   }

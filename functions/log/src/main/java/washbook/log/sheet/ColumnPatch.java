@@ -35,6 +35,11 @@ public record ColumnPatch(
     this(column, headerRow, header, header, firstRow, lastRow, decimals, cells);
   }
 
+  /** Whether a row below the header is one that this column fills. */
+  public boolean owns(int row) {
+    return row >= firstRow && row <= lastRow && cells.owns(row);
+  }
+
   /** The decimal places that a reader wants to see in a row. */
   public int decimals(int row) {
     return cells.decimals(row, decimals);
@@ -60,6 +65,11 @@ public record ColumnPatch(
     /** The formula with the sheet's own A1 references, without "=", or null for a plain value. */
     default String formula(int row) {
       return null;
+    }
+
+    /** Whether a row between the first and the last is one of these; others are not touched. */
+    default boolean owns(int row) {
+      return true;
     }
 
     /** Whether the texts name the rows, so that they should be read whole. */

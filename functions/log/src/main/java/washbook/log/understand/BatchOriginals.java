@@ -21,7 +21,6 @@ import washbook.log.language.Message;
 import washbook.log.layout.KeyLine;
 import washbook.log.reading.HydrometerRows;
 import washbook.log.reading.RowRefusals;
-import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
 import washbook.log.words.CellText;
 import washbook.log.words.ReadingScale;
@@ -99,7 +98,7 @@ final class BatchOriginals {
         found = value;
         foundRow = row;
       } else if (Math.abs(value - found) > 1e-9) {
-        String cell = CellAddress.of(row, use.column());
+        String cell = grid.address(row, use.column());
         doubts.ask(
             cell,
             Message.of(
@@ -120,7 +119,7 @@ final class BatchOriginals {
         batchRows,
         found,
         scale(found, Optional.empty(), Optional.ofNullable(ofColumn)),
-        CellAddress.of(foundRow, use.column()),
+        grid.address(foundRow, use.column()),
         grid.kind(foundRow, use.column()) == Grid.Kind.NUMBER);
   }
 

@@ -25,7 +25,6 @@ import washbook.log.layout.KeyLines;
 import washbook.log.layout.TableRows;
 import washbook.log.reading.NewestFirst;
 import washbook.log.reading.RowTimes;
-import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
 import washbook.log.words.BatchNameText;
 import washbook.log.words.Concept;
@@ -144,7 +143,7 @@ final class Batches {
       boolean ofThis = inside || said.headerRow() >= 0;
       if (ofThis
           && batches.stream().noneMatch(b -> Arrays.stream(b.rows()).anyMatch(r -> r == row))) {
-        doubts.ask(CellAddress.of(row, table.firstColumn()), Message.of("ask.otherRow", row + 1));
+        doubts.ask(grid.address(row, table.firstColumn()), Message.of("ask.otherRow", row + 1));
       }
     }
   }
@@ -199,7 +198,7 @@ final class Batches {
     String words = text.split("[\\d(,;:.]", 2)[0].strip();
     String called =
         words.isEmpty() || words.length() > LONGEST_NAME ? String.valueOf(row + 1) : words;
-    partedInside.put(called, CellAddress.of(row, table.firstColumn()));
+    partedInside.put(called, grid.address(row, table.firstColumn()));
     return called;
   }
 

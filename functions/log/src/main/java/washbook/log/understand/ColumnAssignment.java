@@ -13,7 +13,6 @@ import washbook.log.language.Message;
 import washbook.log.layout.Header;
 import washbook.log.layout.Header.HeaderCell;
 import washbook.log.layout.TableRows;
-import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
 import washbook.log.words.ReadingScale;
 
@@ -113,7 +112,7 @@ final class ColumnAssignment {
   }
 
   void doubt(HeaderCell cell, Message asked, MapAnswer... answers) {
-    doubts.ask(CellAddress.of(header.bottomRow(), cell.column()), asked, answers);
+    doubts.ask(grid.address(header.bottomRow(), cell.column()), asked, answers);
   }
 
   ColumnValues facts(HeaderCell cell) {

@@ -14,7 +14,6 @@ import washbook.log.RowStatement;
 import washbook.log.language.Message;
 import washbook.log.reading.HydrometerRows;
 import washbook.log.reading.RiseWatch;
-import washbook.log.sheet.CellAddress;
 import washbook.log.words.FeedWords;
 
 /** One batch while it is gone through from its first reading on. */
@@ -377,7 +376,7 @@ final class FedBatch {
 
   private Message askNote(int position) {
     int row = rows[position];
-    String cell = CellAddress.of(row, feeds.noteColumn(row));
+    String cell = feeds.address(row, feeds.noteColumn(row));
     askOnce(() -> questions.askNote(feed(position), cell));
     return Message.of("why.note", cell, RowStatement.sugarByTheRise(row));
   }
@@ -387,7 +386,7 @@ final class FedBatch {
     reading.read(row);
     LogColumn use = sugarHere != 0 ? feeds.sugar : feeds.water;
     boolean inColumn = use != null && !said.sugar().containsKey(row);
-    String cell = inColumn ? CellAddress.of(row, use.column()) : reading.cell(row);
+    String cell = inColumn ? feeds.address(row, use.column()) : reading.cell(row);
     Message why =
         Double.isNaN(sugarHere) || Double.isNaN(waterHere)
             ? questions.askAmount(cell, sugarHere != 0 && feeds.sugar != null)

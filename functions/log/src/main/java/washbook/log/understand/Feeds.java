@@ -13,7 +13,6 @@ import washbook.log.language.Message;
 import washbook.log.reading.HydrometerRows;
 import washbook.log.reading.RiseWatch;
 import washbook.log.reading.RowTimes;
-import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
 import washbook.log.words.AmountUnit;
 import washbook.log.words.CellText;
@@ -53,6 +52,11 @@ final class Feeds {
   /**
    * @param said what a map says of single rows
    */
+  /** The address by which a person finds a cell. */
+  String address(int row, int column) {
+    return grid.address(row, column);
+  }
+
   Feeds(Grid grid, LogTable table, RowTimes order, TableMap.RowPart said, Doubts doubts) {
     this.doubts = doubts;
     this.grid = grid;
@@ -126,7 +130,7 @@ final class Feeds {
 
   /** Spirit or another wash was put in: what is read from then on tells nothing of this ferment. */
   Message askChanged(int row, String what) {
-    String cell = CellAddress.of(row, note.column());
+    String cell = grid.address(row, note.column());
     doubts.ask(cell, Message.of(what.equals("fortified") ? "ask.fortified" : "ask.blendedIn"));
     return Message.of("why." + what, cell);
   }

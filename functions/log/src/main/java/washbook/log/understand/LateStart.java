@@ -12,7 +12,6 @@ import washbook.log.OriginalGravity.FirstReading;
 import washbook.log.OriginalGravity.Unknown;
 import washbook.log.Role;
 import washbook.log.language.Message;
-import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
 import washbook.log.words.CellText;
 import washbook.log.words.LateWords;
@@ -92,7 +91,7 @@ final class LateStart {
     for (int row = from; row < end; row++) {
       for (int column = columns[0]; column <= columns[1]; column++) {
         if (grid.kind(row, column) == Grid.Kind.TEXT && says.test(grid.text(row, column))) {
-          return CellAddress.of(row, column);
+          return grid.address(row, column);
         }
       }
     }
@@ -111,7 +110,7 @@ final class LateStart {
     for (int column = table.firstColumn(); column <= table.lastColumn(); column++) {
       if (grid.kind(first.row(), column) == Grid.Kind.TEXT
           && saysLate(grid.text(first.row(), column), first)) {
-        return CellAddress.of(first.row(), column);
+        return grid.address(first.row(), column);
       }
     }
     for (Role role : List.of(Role.DAY, Role.HOURS)) {
@@ -119,7 +118,7 @@ final class LateStart {
       double day = counted == null ? Double.NaN : days(first.row(), counted);
       boolean counts = table.column(Role.DATE).isPresent();
       if (day >= LATE_DAY && (counts || first.sg() <= MOST_BEGUN)) {
-        return CellAddress.of(first.row(), counted.column());
+        return grid.address(first.row(), counted.column());
       }
     }
     return "";

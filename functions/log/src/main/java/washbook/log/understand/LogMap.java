@@ -142,9 +142,19 @@ public record LogMap(List<TableMap> tables) {
     return rows;
   }
 
-  /** The same about the turned sheet of a log that runs across. */
-  LogMap turned(AcrossGrid grid) {
-    return new LogMap(tables.stream().map(table -> table.turned(grid)).toList());
+  /**
+   * The same about the turned sheet of a log that runs across; empty where it says what only a log
+   * that runs down has.
+   */
+  Optional<LogMap> turned(AcrossGrid grid) {
+    return tables.stream().allMatch(t -> !t.isFor(grid.name()) || t.mayTurn(grid))
+        ? Optional.of(new LogMap(tables.stream().map(table -> table.turned(grid)).toList()))
+        : Optional.empty();
+  }
+
+  /** Whether a log without headers of a sheet is to be left alone. */
+  boolean ignores(String sheet) {
+    return tables.stream().anyMatch(t -> t.isFor(sheet) && t.ignored());
   }
 
   /** Names of the sheets that something is said about, tables to be left alone apart. */

@@ -67,7 +67,7 @@ final class LogWithoutHeaders {
     for (int row = 0; row < Math.min(grid.rowCount(), MOST_ROWS); row++) {
       int first = namesReading(row) ? fallsAcross(row) : -1;
       if (first >= 0) {
-        doubts.ask(CellAddress.of(row, first), Message.of("ask.acrossRow", row + 1));
+        doubts.ask(grid.address(row, first), Message.of("ask.acrossRow", row + 1));
         return;
       }
     }
@@ -77,7 +77,7 @@ final class LogWithoutHeaders {
     String letters = CellAddress.letters(column);
     double value = figure(firstRow, column);
     doubts.ask(
-        CellAddress.of(firstRow, column),
+        grid.address(firstRow, column),
         Message.of("ask.figures", letters, firstRow + 1),
         new MapAnswer(
             List.of(

@@ -119,6 +119,11 @@ final class MapPrinter {
         : RowStatement.sugar(row, Numbers.show(feed.kilograms().getAsDouble()));
   }
 
+  /** The key of what a column of a table holds: a row where the log runs across. */
+  private static String place(Understanding sheet, int column) {
+    return sheet.across().map(grid -> "row " + (grid.sheetRow(column) + 1)).orElse(column(column));
+  }
+
   /** The key of what a column holds. */
   static String column(int column) {
     return "column " + CellAddress.letters(column);
@@ -149,13 +154,18 @@ final class MapPrinter {
       }
       for (LogTable table : sheet.tables()) {
         out.append("\n[table]\n");
+        boolean across = sheet.across().isPresent();
+        boolean printed = table.settled() && !across;
         print(
             out,
-            TableMap.of(
-                sheet.sheet(), table.headerRow(), table.settled() ? columns(table) : Map.of()));
+            TableMap.of(sheet.sheet(), table.headerRow(), printed ? columns(table) : Map.of()));
         if (!table.settled()) {
           comment(out, "map.unsettled");
-          columns(table).forEach((column, use) -> put(out, "# " + column(column), show(use)));
+        }
+        if (!printed) {
+          String start = table.settled() ? "" : "# ";
+          columns(table)
+              .forEach((column, use) -> put(out, start + place(sheet, column), show(use)));
         }
         settings(out, table);
         feedsAsked(out, sheet, table);

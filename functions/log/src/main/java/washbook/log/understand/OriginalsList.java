@@ -9,7 +9,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import washbook.log.Role;
 import washbook.log.layout.HeaderRoles;
-import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
 import washbook.log.sheet.Grid.Kind;
 import washbook.log.words.CellText;
@@ -65,7 +64,7 @@ final class OriginalsList {
         if (isOriginal(value)) {
           found.add(
               new Entry(
-                  CellAddress.of(row, column),
+                  grid.address(row, column),
                   value,
                   Optional.empty(),
                   List.of(plain(named.group(1)))));
@@ -103,7 +102,7 @@ final class OriginalsList {
           names.add(plain(grid.text(row, other)));
         }
       }
-      entries.add(new Entry(CellAddress.of(row, column), value, scale, names));
+      entries.add(new Entry(grid.address(row, column), value, scale, names));
     }
   }
 

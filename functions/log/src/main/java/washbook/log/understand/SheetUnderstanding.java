@@ -22,7 +22,6 @@ import washbook.log.layout.TransposedLog;
 import washbook.log.layout.Vessels;
 import washbook.log.run.StillRuns;
 import washbook.log.sheet.AcrossGrid;
-import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
 import washbook.log.words.Vocabulary;
 
@@ -93,16 +92,17 @@ public final class SheetUnderstanding {
         case OPEN -> {
           tables.add(unsettled(table));
           if (own.all().isEmpty()) {
-            askAboutOpen(header, evidence, own);
+            askAboutOpen(grid, header, evidence, own);
           }
           takeOver(own, header, doubts);
         }
-        case OTHER -> leftAlone.add(leftAlone(header, evidence));
+        case OTHER -> leftAlone.add(leftAlone(grid, header, evidence));
       }
     }
     askAboutRowsOfNoTable(grid, map, tables, doubts);
     if (headers.isEmpty()) {
-      Optional<TransposedLog> across = TransposedLog.in(grid);
+      Optional<TransposedLog> across =
+          map.ignores(grid.name()) ? Optional.empty() : TransposedLog.in(grid);
       Optional<Understanding> turned =
           asksWithoutHeaders
               ? across.flatMap(TransposedLog::turned).flatMap(g -> turned(g, map))
@@ -125,21 +125,26 @@ public final class SheetUnderstanding {
 
   /** A log that runs across; empty where only turning it in the sheet would help. */
   private static Optional<Understanding> turned(AcrossGrid grid, LogMap map) {
-    Understanding seen = ferments(grid, map.turned(grid), false);
+    Optional<LogMap> said = map.turned(grid);
+    if (said.isEmpty()) {
+      return Optional.empty();
+    }
+    Understanding seen = ferments(grid, said.get(), false);
     boolean other = seen.tables().stream().anyMatch(t -> t.headerRow() != grid.headerRow());
     if (other || seen.tables().isEmpty() && seen.leftAlone().isEmpty()) {
       return Optional.empty();
     }
-    List<LeftAlone> leftAlone =
-        seen.leftAlone().stream()
-            .map(left -> new LeftAlone(grid.inSheet(left.cell()), left.why()))
-            .toList();
     return new AcrossDoubts(grid)
         .of(seen.doubts())
         .map(
             doubts ->
                 new Understanding(
-                    seen.sheet(), seen.tables(), doubts, leftAlone, List.of(), Optional.of(grid)));
+                    seen.sheet(),
+                    seen.tables(),
+                    doubts,
+                    seen.leftAlone(),
+                    List.of(),
+                    Optional.of(grid)));
   }
 
   /** A map that names no table speaks of a row that is in none. */
@@ -148,7 +153,7 @@ public final class SheetUnderstanding {
     for (int row : map.rowsOfAnyTable(grid.name())) {
       boolean inTable = tables.stream().anyMatch(t -> row >= t.firstRow() && row <= t.lastRow());
       if (!inTable && (!tables.isEmpty() || map.sheets().contains(grid.name()))) {
-        doubts.ask(CellAddress.of(row, 0), Message.of("ask.otherRow", row + 1));
+        doubts.ask(grid.address(row, 0), Message.of("ask.otherRow", row + 1));
       }
     }
   }
@@ -210,11 +215,11 @@ public final class SheetUnderstanding {
         table.setAside());
   }
 
-  private static void askAboutOpen(Header header, Evidence evidence, Doubts doubts) {
+  private static void askAboutOpen(Grid grid, Header header, Evidence evidence, Doubts doubts) {
     String row = String.valueOf(header.bottomRow() + 1);
     Message against = evidence.mostly(true);
     doubts.ask(
-        CellAddress.of(header.bottomRow(), header.firstColumn()),
+        grid.address(header.bottomRow(), header.firstColumn()),
         Message.of(
             "ask.isFerment",
             row,
@@ -225,11 +230,11 @@ public final class SheetUnderstanding {
   }
 
   /** Why a table is not filled that nobody has to be asked about. */
-  private static LeftAlone leftAlone(Header header, Evidence evidence) {
+  private static LeftAlone leftAlone(Grid grid, Header header, Evidence evidence) {
     String row = String.valueOf(header.bottomRow() + 1);
     Message why = evidence.mostly(true);
     return new LeftAlone(
-        CellAddress.of(header.bottomRow(), header.firstColumn()),
+        grid.address(header.bottomRow(), header.firstColumn()),
         Message.of(
             "alone.ferment",
             row,
@@ -246,7 +251,7 @@ public final class SheetUnderstanding {
       }
       Header header = mapped(grid, headers, table);
       if (headsNothing(grid, found, header)) {
-        askAboutHeader(header, doubts);
+        askAboutHeader(grid, header, doubts);
         continue;
       }
       headers.removeIf(
@@ -280,9 +285,9 @@ public final class SheetUnderstanding {
     return next < Integer.MAX_VALUE;
   }
 
-  private static void askAboutHeader(Header header, Doubts doubts) {
+  private static void askAboutHeader(Grid grid, Header header, Doubts doubts) {
     doubts.ask(
-        CellAddress.of(header.bottomRow(), header.firstColumn()),
+        grid.address(header.bottomRow(), header.firstColumn()),
         Message.of("ask.header", header.bottomRow() + 1));
   }
 

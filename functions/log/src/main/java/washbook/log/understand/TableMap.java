@@ -147,6 +147,15 @@ public record TableMap(
         RunPart.NONE);
   }
 
+  /** Whether all that it says can be said of a log that runs across. */
+  boolean mayTurn(AcrossGrid grid) {
+    return lastRow < 0
+        && columns.isEmpty()
+        && feeds.sugar().isEmpty()
+        && feeds.batches().isEmpty()
+        && feeds.uses().keySet().stream().allMatch(row -> grid.column(row) >= 0);
+  }
+
   /** The same about the turned sheet, where rows have become columns. */
   TableMap turned(AcrossGrid grid) {
     Map<Integer, ColumnMap> turned = new TreeMap<>();

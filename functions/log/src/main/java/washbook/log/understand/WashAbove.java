@@ -4,7 +4,6 @@ import java.util.Set;
 import washbook.functions.liquid.WashKind;
 import washbook.log.StatedWash;
 import washbook.log.language.Message;
-import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
 import washbook.log.sheet.Grid.Kind;
 import washbook.log.words.WashWords;
@@ -27,13 +26,14 @@ final class WashAbove {
           continue;
         }
         String text = grid.text(row, column).strip();
-        StatedWash here = one(WashWords.inValue(valueOf(grid, row, column, text)), row, column);
+        StatedWash here =
+            one(grid, WashWords.inValue(valueOf(grid, row, column, text)), row, column);
         if (here.isStated()) {
           two |= line.isStated() && line.kind() != here.kind();
           line = here;
           continue;
         }
-        StatedWash named = one(WashWords.inTitle(text), row, column);
+        StatedWash named = one(grid, WashWords.inTitle(text), row, column);
         if (named.isStated()) {
           two |= title.isStated() && title.kind() != named.kind();
           title = named;
@@ -53,10 +53,10 @@ final class WashAbove {
     return beside && WashWords.isLabel(text) ? grid.text(row, column + 1).strip() : "";
   }
 
-  private static StatedWash one(Set<WashKind> kinds, int row, int column) {
+  private static StatedWash one(Grid grid, Set<WashKind> kinds, int row, int column) {
     return kinds.size() == 1
         ? new StatedWash(
-            kinds.iterator().next(), Message.of("from.cell", CellAddress.of(row, column)))
+            kinds.iterator().next(), Message.of("from.cell", grid.address(row, column)))
         : StatedWash.none();
   }
 }

@@ -4,8 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.EnumSet;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import washbook.log.ComputedColumn;
 import washbook.log.RowAccount;
 import washbook.log.Understanding;
 import washbook.log.UnderstandingText;
@@ -140,5 +142,100 @@ class LogsAcrossTest {
     TestGrid grid = TestGrid.of("Log", ACROSS).merge(2, 1, 2, 2);
     assertFalse(understand(grid).across().isPresent());
     assertTrue(understand(grid).doubts().get(0).question().contains("Can it be turned?"));
+  }
+
+  private static TestGrid filledAnd(String... more) {
+    TestGrid grid = TestGrid.of("Log", ACROSS);
+    TestGrid filled = grid.with(fill(grid).patch());
+    for (String cell : more) {
+      String[] parts = cell.split("=");
+      int row = Integer.parseInt(parts[0].substring(1)) - 1;
+      filled =
+          TestGrid.copyWith(
+              filled, row, parts[0].charAt(0) - 'A', parts.length < 2 ? null : parts[1]);
+    }
+    return filled;
+  }
+
+  @Test
+  void aRowOfThePersonBelowOursIsNotOurs() {
+    TestGrid grid = filledAnd("A14=pH", "B14=3.5", "C14=3.4", "D14=3.4");
+    Filling again =
+        LogFiller.fill(
+            grid,
+            understand(grid),
+            new FillOptions(
+                EnumSet.of(
+                    ComputedColumn.CORRECTED_GRAVITY,
+                    ComputedColumn.ABV,
+                    ComputedColumn.APPARENT_ATTENUATION,
+                    ComputedColumn.REAL_ATTENUATION,
+                    ComputedColumn.TRUE_EXTRACT),
+                FormulaStyle.VALUES));
+    ColumnPatch labels = column(again, 0);
+    assertFalse(labels.owns(13));
+    assertTrue(labels.owns(labels.lastRow()));
+    assertTrue(labels.lastRow() > 13);
+  }
+
+  @Test
+  void whatAPersonWroteIntoTheHeadingIsNotTakenForOurs() {
+    ColumnPatch beside = column(fill(filledAnd("E9=checked by us")), 4);
+    assertFalse(beside.isOurs("checked by us"));
+  }
+
+  @Test
+  void figuresOfAReadingThatIsGoneGoToo() {
+    TestGrid grid = filledAnd("E2=", "E3=", "E4=");
+    ColumnPatch gone = column(fill(grid), 4);
+    assertTrue(gone.owns(9));
+    assertTrue(Double.isNaN(gone.cells().number(9)));
+  }
+
+  @Test
+  void readingsWithoutADateAreCountedToo() {
+    TestGrid grid = TestGrid.of("Log", ACROSS.replace(" | #2025-11-17", " |"));
+    assertEquals(5, fill(grid).accounts().values().iterator().next().rows());
+  }
+
+  @Test
+  void figuresBelowAreAskedAbout() {
+    Understanding two = understand(TestGrid.of("Log", ACROSS + "\n" + ACROSS));
+    assertFalse(two.across().isPresent());
+    assertTrue(two.doubts().get(0).question().contains("Can it be turned?"));
+  }
+
+  @Test
+  void whatAMapCanOnlySayOfALogThatRunsDownIsNotPassedOver() {
+    TestGrid grid = TestGrid.of("Log", ACROSS);
+    for (String line :
+        List.of(
+            "sugar added at row 3 = 2 KG",
+            "batch from row 4 = Plum 9",
+            "row 40 = TEMPERATURE in C",
+            "column B = GRAVITY in SG")) {
+      Understanding sheet = SheetUnderstanding.understand(grid, LogMap.parse(line));
+      assertFalse(sheet.doubts().isEmpty() && !sheet.tables().isEmpty(), line);
+    }
+    Understanding ignored =
+        SheetUnderstanding.understand(grid, LogMap.parse("sheet = Log\nignore = yes"));
+    assertTrue(ignored.isEmpty() && ignored.doubts().isEmpty());
+  }
+
+  @Test
+  void theMapThatIsWrittenOfItSaysTheSame() {
+    TestGrid grid = TestGrid.of("Log", ACROSS);
+    String map = LogMap.write(List.of(understand(grid)));
+    assertTrue(map.contains("row 3 = GRAVITY in SG"), map);
+    Understanding again = SheetUnderstanding.understand(grid, LogMap.parse(map));
+    assertEquals(List.of(), again.doubts());
+    assertEquals(understand(grid).range(understand(grid).tables().get(0)), "A2:E5");
+    assertTrue(again.across().isPresent());
+  }
+
+  @Test
+  void aSentenceBelowIsFoundInItsOwnRow() {
+    Understanding sheet = understand(TestGrid.of("Log", ACROSS + "\nhydrometer 15 C | | | |"));
+    assertTrue(UnderstandingText.lines(sheet).contains("A8"), UnderstandingText.lines(sheet));
   }
 }
