@@ -76,34 +76,12 @@ public final class KeyLines {
     String text = grid.text(row, column).strip();
     double inWater = Statement.readingInWater(text);
     if (!Double.isNaN(inWater)) {
-      lines.add(
-          new KeyLine(
-              EnumSet.of(Concept.OFFSET),
-              text,
-              row,
-              column,
-              grid.address(row, column),
-              text,
-              inWater,
-              Set.of(),
-              Double.NaN,
-              false));
+      lines.add(figure(EnumSet.of(Concept.OFFSET), text, row, column, inWater));
       return;
     }
     double samples = Statement.samplesReadAt(text);
     if (!Double.isNaN(samples)) {
-      lines.add(
-          new KeyLine(
-              EnumSet.of(Concept.TEMPERATURE, Concept.C),
-              text,
-              row,
-              column,
-              grid.address(row, column),
-              text,
-              samples,
-              Set.of(),
-              Double.NaN,
-              false));
+      lines.add(figure(EnumSet.of(Concept.TEMPERATURE, Concept.C), text, row, column, samples));
       return;
     }
     String[] parts = PARTS.split(text, -1);
@@ -155,22 +133,22 @@ public final class KeyLines {
     return ofInstrument ? line : line.at(Statement.temperatureIn(text));
   }
 
+  private KeyLine words(
+      Set<Concept> meanings, String text, int row, int column, double temperatureC) {
+    String cell = grid.address(row, column);
+    return new KeyLine(
+        meanings, text, row, column, cell, "", Double.NaN, Set.of(), temperatureC, false);
+  }
+
+  private KeyLine figure(Set<Concept> meanings, String text, int row, int column, double value) {
+    String cell = grid.address(row, column);
+    return new KeyLine(meanings, text, row, column, cell, text, value, Set.of(), Double.NaN, false);
+  }
+
   /** A line of which only the words count. */
   private KeyLine wordsOnly(String text, int row, int column) {
     Set<Concept> meanings = Vocabulary.meanings(text);
-    return meanings.isEmpty()
-        ? null
-        : new KeyLine(
-            meanings,
-            text,
-            row,
-            column,
-            grid.address(row, column),
-            "",
-            Double.NaN,
-            Set.of(),
-            Double.NaN,
-            false);
+    return meanings.isEmpty() ? null : words(meanings, text, row, column, Double.NaN);
   }
 
   private static void add(List<KeyLine> lines, KeyLine line) {
@@ -191,17 +169,7 @@ public final class KeyLines {
     int digit = firstDigit(text);
     if (mark < 0 && digit > 0) {
       if (all.contains(Concept.CORRECTED)) {
-        return new KeyLine(
-            all,
-            text,
-            row,
-            column,
-            grid.address(row, column),
-            "",
-            Double.NaN,
-            Set.of(),
-            Statement.temperatureIn(text),
-            false);
+        return words(all, text, row, column, Statement.temperatureIn(text));
       }
       Set<Concept> meanings = Vocabulary.meanings(text.substring(0, digit));
       if (meanings.equals(EnumSet.of(Concept.BATCH))) {
@@ -226,17 +194,7 @@ public final class KeyLines {
     }
     return meanings.equals(EnumSet.of(Concept.BATCH))
         ? named(text, row, column)
-        : new KeyLine(
-            meanings,
-            text,
-            row,
-            column,
-            grid.address(row, column),
-            "",
-            Double.NaN,
-            Set.of(),
-            Double.NaN,
-            false);
+        : words(meanings, text, row, column, Double.NaN);
   }
 
   /** An original gravity inside a title, as {@code Kit 2 - start 1.093 - 23 L}. */
