@@ -34,7 +34,7 @@ class OfficeTextIT {
       Set.of(
           "menu.title",
           "explain.refused",
-          "reason",
+          "reason.said",
           "portable.why",
           "stopped.because",
           "stopped.then",
