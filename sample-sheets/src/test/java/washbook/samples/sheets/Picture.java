@@ -7,6 +7,7 @@ import com.sun.star.frame.XController;
 import com.sun.star.frame.XDispatchHelper;
 import com.sun.star.frame.XDispatchProvider;
 import com.sun.star.frame.XModel;
+import com.sun.star.lang.DisposedException;
 import com.sun.star.lang.XComponent;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
@@ -87,9 +88,13 @@ public final class Picture {
 
   private static void fill(Office office, XController window) {
     XDispatchProvider frame = UnoRuntime.queryInterface(XDispatchProvider.class, window.getFrame());
-    office
-        .service("com.sun.star.frame.DispatchHelper", XDispatchHelper.class)
-        .executeDispatch(frame, "washbook.office:fill", "_self", 0, new PropertyValue[0]);
+    try {
+      office
+          .service("com.sun.star.frame.DispatchHelper", XDispatchHelper.class)
+          .executeDispatch(frame, "washbook.office:fill", "_self", 0, new PropertyValue[0]);
+    } catch (DisposedException gone) {
+      // The office ended with the dialog open, as it should.
+    }
   }
 
   /** A window says nothing when it is drawn: so it is given its time. */
