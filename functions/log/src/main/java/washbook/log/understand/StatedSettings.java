@@ -12,13 +12,16 @@ import washbook.log.StatedWash;
 import washbook.log.WritingWish;
 import washbook.log.language.Figure;
 import washbook.log.language.Message;
+import washbook.log.layout.Header.HeaderCell;
 import washbook.log.layout.HeaderRoles;
 import washbook.log.layout.KeyLine;
 import washbook.log.reading.RowRefusals;
+import washbook.log.sheet.CellAddress;
 import washbook.log.words.Concept;
 
 /** What the lines above a table say about all its readings. */
 final class StatedSettings {
+  private final TableMap said;
   private final Doubts doubts;
 
   /** What the readings are corrected to if they are, °C; NaN when nothing says it. */
@@ -33,7 +36,11 @@ final class StatedSettings {
   private double factor = 1;
   private double volumeL = Double.NaN;
 
-  StatedSettings(Doubts doubts) {
+  /**
+   * @param said what a map says, which need not be asked
+   */
+  StatedSettings(TableMap said, Doubts doubts) {
+    this.said = said;
     this.doubts = doubts;
   }
 
@@ -43,6 +50,7 @@ final class StatedSettings {
       calibrationC = columns.reading.calibrationByHeader;
       calibrationWhy = Message.of("from.header");
     }
+    columns.columns.with(Role.CALIBRATION).forEach(cell -> readCalibration(cell, columns.columns));
     for (KeyLine line : lines) {
       if (line.isCalibration() || isOfInstrument(line, columns)) {
         readCalibration(line);
@@ -92,6 +100,28 @@ final class StatedSettings {
         LogSettings.SugarReadings.TOLD_BY_RISE,
         wash,
         WritingWish.NONE);
+  }
+
+  /** A column of the instrument's calibration temperatures: one for all rows, or it is asked. */
+  private void readCalibration(HeaderCell cell, ColumnAssignment columns) {
+    ColumnValues values = columns.facts(cell);
+    if (values.numbers() == 0 || !Double.isNaN(said.calibrationC())) {
+      return;
+    }
+    boolean inF = cell.meanings().contains(Concept.F);
+    double celsius = inF ? TemperatureUnit.F.toCelsius(values.min()) : values.min();
+    if (values.min() == values.max()
+        && celsius >= Quantity.CALIBRATION_TEMPERATURE.min()
+        && celsius <= Quantity.CALIBRATION_TEMPERATURE.max()) {
+      calibrationC = celsius;
+      calibrationWhy = Message.of("from.header");
+      return;
+    }
+    columns.unsettle();
+    columns.doubt(
+        cell,
+        Message.of("ask.calibrationColumn", CellAddress.letters(cell.column())),
+        MapAnswer.like("calibration = 20 C"));
   }
 
   /** A hydrometer's temperature where a column holds those of the readings: its calibration. */

@@ -77,7 +77,7 @@ final class TableUnderstanding {
     List<KeyLine> lines = keyLines();
     ColumnRoles settler = new ColumnRoles(grid, header, rows, said, doubts);
     settler.settle(lines);
-    StatedSettings reader = new StatedSettings(doubts);
+    StatedSettings reader = new StatedSettings(said, doubts);
     LogSettings settings = said.over(reader.read(lines, settler, wash()), reader.correctedToC);
     ColumnAssignment columns = settler.columns;
     refuseDensityAtOtherTemperature(columns, settings);

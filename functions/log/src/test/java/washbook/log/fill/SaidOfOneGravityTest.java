@@ -120,6 +120,23 @@ class SaidOfOneGravityTest {
   }
 
   @Test
+  void aColumnOfCalibrationsIsNotPassedOver() {
+    String log =
+        """
+        Day | SG | Temp C | Calibration temp °C
+        0 | 1.085 | 15 | 15
+        3 | 1.050 | 15 | 15
+        9 | 1.010 | 15 | 15\
+        """;
+    assertEquals(15, understand("Plum 3", log, "").tables().get(0).settings().calibrationC(), 1e-9);
+    String mixed = log.replace("9 | 1.010 | 15 | 15", "9 | 1.010 | 15 | 20");
+    Understanding two = understand("Plum 3", mixed, "");
+    assertFalse(two.tables().get(0).settled());
+    assertTrue(two.doubts().get(0).question().contains("calibration = 20 C"));
+    assertTrue(understand("Plum 3", mixed, "calibration = 20 C").tables().get(0).settled());
+  }
+
+  @Test
   void anAbbreviationEndsNoStatement() {
     String said = "Starting pot. alc. 12.4 |\n";
     String log =
