@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Set;
 import washbook.functions.RefusedException;
 import washbook.functions.scale.Conversion;
-import washbook.functions.scale.TemperatureUnit;
 import washbook.log.LogColumn;
 import washbook.log.LogTable;
 import washbook.log.OriginalGravity;
@@ -46,11 +45,6 @@ public final class Evidence {
 
   /** Higher figures are thousandths of a gravity. */
   private static final double MOST_DEGREES = 40;
-
-  /** Temperatures that a ferment has, °C; warmer than any is hot work. */
-  private static final double COLDEST = -3;
-
-  private static final double WARMEST = 46;
 
   /** Days that a ferment takes at least; common practice, no source. */
   private static final double SHORTEST = 0.7;
@@ -269,7 +263,7 @@ public final class Evidence {
     }
     table.batches().forEach(b -> batches.add(gravities(reading, b.rows())));
     Course course = new Course(batches);
-    boolean warm = isTooWarm();
+    boolean warm = HotWork.isIn(grid, table);
     if (course.isOutside() || warm) {
       clues.add(Clue.OTHER_WORLD);
     }
@@ -379,39 +373,5 @@ public final class Evidence {
     } catch (RefusedException refused) {
       return 1 + value * PER_DEGREE;
     }
-  }
-
-  /** Whether most temperatures are none of a ferment. */
-  private boolean isTooWarm() {
-    LogColumn column = table.column(Role.TEMPERATURE).orElse(null);
-    if (column == null) {
-      return false;
-    }
-    int all = 0;
-    int outside = 0;
-    for (int row = table.firstRow(); row <= table.lastRow(); row++) {
-      double celsius = celsius(row, column);
-      if (!Double.isNaN(celsius)) {
-        all++;
-        outside += celsius < COLDEST || celsius > WARMEST ? 1 : 0;
-      }
-    }
-    return all > 0 && outside > 0.5 * all;
-  }
-
-  /** A temperature whose unit the cell or its column says; else NaN. */
-  private double celsius(int row, LogColumn column) {
-    if (grid.kind(row, column.column()) == Grid.Kind.TEXT) {
-      CellText cell = CellText.read(grid.text(row, column.column()));
-      if (cell.form == CellText.Form.TEMPERATURE) {
-        return cell.temperatureUnit.toCelsius(cell.temperature);
-      }
-    }
-    double value = CellText.number(grid, row, column.column());
-    return switch (column.unit()) {
-      case "C" -> value;
-      case "F" -> TemperatureUnit.F.toCelsius(value);
-      default -> Double.NaN;
-    };
   }
 }
