@@ -38,7 +38,7 @@ enum Clue {
   /** A word of another trade in the sheet's name alone. */
   OTHER_SHEET(-5),
   /** The readings rise, stay or go up and down. */
-  OTHER_COURSE(-4),
+  OTHER_COURSE(-2),
   /** The readings rise day by day, as those of fruit that ripens: no wash does. */
   RISES(-12),
   /** Readings or temperatures that no ferment has. */

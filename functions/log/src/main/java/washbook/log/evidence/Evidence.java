@@ -40,6 +40,9 @@ public final class Evidence {
 
   private static final int WORTH_ASKING = 2;
 
+  /** More than a word and a scale. */
+  private static final int SURE = 5;
+
   /** Points of SG that a degree of a scale of sugar is roughly. */
   private static final double PER_DEGREE = 0.004;
 
@@ -59,6 +62,9 @@ public final class Evidence {
   private final LogTable table;
   private final int above;
   private final Set<Clue> clues = EnumSet.noneOf(Clue.class);
+
+  /** Whether the readings have not fallen for longer than a wash takes to begin. */
+  private boolean restsLong;
 
   /** Whether the readings fall less and less in the end, as those of eggs that age do not. */
   private boolean levelsOff;
@@ -107,6 +113,9 @@ public final class Evidence {
       return Verdict.OPEN;
     }
     if (!levelsOff && clues.equals(EnumSet.of(Clue.COURSE))) {
+      return Verdict.OPEN;
+    }
+    if (restsLong && sum >= ENOUGH && sum < SURE) {
       return Verdict.OPEN;
     }
     return sum >= ENOUGH ? Verdict.FERMENT : sum >= WORTH_ASKING ? Verdict.OPEN : Verdict.OTHER;
@@ -276,6 +285,7 @@ public final class Evidence {
       clues.add(Clue.ONE_EACH);
     } else if (course.isUnlike()) {
       clues.add(Clue.OTHER_COURSE);
+      restsLong = isLong();
     } else if (!clues.contains(Clue.TRADE_WORD) && isWithinADay()) {
       return;
     } else if (course.isLikeFerment() && !warm) {

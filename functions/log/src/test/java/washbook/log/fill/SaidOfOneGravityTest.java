@@ -186,6 +186,27 @@ class SaidOfOneGravityTest {
   }
 
   @Test
+  void whatRestsForMonthsIsAskedAboutAndWhatRestsForDaysIsNot() {
+    String log =
+        """
+        Date | SG | Temp C (pulp)
+        #2025-10-06 | 1.0868 | 14
+        #2025-%s | 1.0865 | 12
+        #2025-%s | 1.0852 | 11
+        #2025-%s | 1.0849 | 10
+        #2025-%s | 1.0843 | 9
+        #2025-%s | 1.0838 | 9\
+        """;
+    Understanding months =
+        understand("Store 3", log.formatted("10-20", "11-03", "11-17", "12-01", "12-15"), "");
+    assertFalse(months.tables().stream().anyMatch(LogTable::settled));
+    assertEquals(1, months.doubts().size());
+    Understanding days =
+        understand("Store 3", log.formatted("10-07", "10-08", "10-09", "10-10", "10-11"), "");
+    assertTrue(days.tables().get(0).settled());
+  }
+
+  @Test
   void whoReadsAtTheRoomsTemperatureCanSaySo() {
     String log =
         """
