@@ -76,8 +76,8 @@ class ArchitectureTest {
           runner.read, runner.write, runner.chart, runner.report, runner.ask, runner.language
           runner.season: functions, log.sheet, log.understand, log.overview, log.language, runner, \
           runner.file, runner.archive, runner.sheet, runner.report, runner.run, runner.language
-          runner.card: functions, functions.catalogue, log.sheet, log.fill, log.language, runner, runner.file, \
-          runner.archive, runner.sheet
+          runner.card: functions, functions.catalogue, log.sheet, log.fill, log.language, runner, \
+          runner.file, runner.archive, runner.sheet
           runner.cli: functions, functions.catalogue, functions.portable, log.*, runner, \
           runner.file, runner.sheet, runner.read, runner.write, runner.report, runner.run, \
           runner.season, runner.card, runner.ask, runner.language
