@@ -87,22 +87,6 @@ public record LogTable(
         setAside);
   }
 
-  /** The same with rows that are set aside. */
-  public LogTable settingAside(Map<Integer, PassedOver> rows) {
-    return new LogTable(
-        headerRow,
-        firstRow,
-        lastRow,
-        firstColumn,
-        lastColumn,
-        columns,
-        batches,
-        settings,
-        remarks,
-        settled,
-        rows);
-  }
-
   /** The area from header to last row, as A3:F40. */
   public String range() {
     return CellAddress.of(headerRow, firstColumn) + ":" + CellAddress.of(lastRow, lastColumn);

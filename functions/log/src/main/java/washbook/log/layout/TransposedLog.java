@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import washbook.log.ComputedHeader;
 import washbook.log.Doubts;
@@ -34,6 +35,12 @@ public final class TransposedLog {
   private static final int ROWS_BETWEEN = 12;
   private static final int TOP_ROWS = 30;
   private static final int MOST_COLUMNS = 64;
+
+  /** What the row above ours begins with, in all languages. */
+  private static final Set<String> HEADINGS =
+      Stream.of(Language.values())
+          .map(language -> Message.of("header.across").in(language))
+          .collect(Collectors.toUnmodifiableSet());
 
   private final Grid grid;
   private final int time;
@@ -226,8 +233,7 @@ public final class TransposedLog {
   }
 
   private static boolean isHeading(String text) {
-    return Stream.of(Language.values())
-        .anyMatch(language -> Message.of("header.across").in(language).equals(text));
+    return HEADINGS.contains(text);
   }
 
   private boolean isOurs(int row) {
