@@ -27,7 +27,7 @@ final class RunnableJarIT {
   private static final Path JAR = Path.of("target/washbook.jar").toAbsolutePath();
 
   /** Moments at which a run is killed: a few in each build, more with -Dwashbook.kills=500. */
-  private static final int KILLS = Integer.getInteger("washbook.kills", 60);
+  private static final int KILLS = Integer.getInteger("washbook.kills", 25);
 
   @TempDir private Path folder;
 

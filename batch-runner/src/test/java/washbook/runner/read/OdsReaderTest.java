@@ -163,15 +163,16 @@ class OdsReaderTest {
   @Test
   void encryptedFilesOfTheOfficeAreRefused() throws Exception {
     Path file = OdsSamples.log(directory);
-    Path locked = directory.resolve("locked");
-    Files.createDirectories(locked);
-    Path basic = directory.resolve("profile").resolve("locked.ods");
+    Path locked = directory.resolve("locked.ods");
     // The office encrypts on its command line only through a filter option it does not have, so
     // the mark of encryption is put into the manifest that it wrote.
-    Files.copy(file, basic);
+    Files.copy(file, locked);
     edit(
-        basic, "META-INF/manifest.xml", "/>", "><manifest:encryption-data/></manifest:file-entry>");
-    refused(basic, "encrypted");
+        locked,
+        "META-INF/manifest.xml",
+        "/>",
+        "><manifest:encryption-data/></manifest:file-entry>");
+    refused(locked, "encrypted");
   }
 
   @Test

@@ -12,11 +12,12 @@ import org.junit.jupiter.api.Assumptions;
 
 /**
  * One office process with everything it starts. It runs in a process group of its own under a shell
- * that waits on a pipe from this program: when the pipe closes, because the test is over or because
- * this program was killed, the shell kills the group.
+ * that ends with it. Beside it a second shell waits on a pipe from this program: when the pipe
+ * closes, because the test is over or because this program was killed, it kills the group.
  */
 final class OfficeProcess {
-  private static final String GUARDED = "soffice \"$@\" & read -r _; kill -9 0";
+  private static final String GUARDED =
+      "exec 3<&0; (read -r _ <&3; kill -9 0) & soffice \"$@\" < /dev/null 3<&-; kill -9 0";
 
   private final Process shell;
 
@@ -58,21 +59,19 @@ final class OfficeProcess {
     throw new IllegalStateException(lacks);
   }
 
-  /** The shell and the office's own processes that still run. */
+  /** The second shell and the office's own processes that still run. */
   List<ProcessHandle> alive() {
     return shell.descendants().filter(ProcessHandle::isAlive).toList();
   }
 
   /** Waits until the office has ended by itself. */
   boolean endsWithin(int seconds) {
-    long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(seconds);
-    while (!alive().isEmpty()) {
-      if (System.nanoTime() > end) {
-        return false;
-      }
-      pause();
+    try {
+      return shell.waitFor(seconds, TimeUnit.SECONDS);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      return false;
     }
-    return true;
   }
 
   void kill() {
