@@ -104,7 +104,7 @@ final class ComputedColumnPlaces {
       if (grid.kind(table.headerRow(), column) == Grid.Kind.TEXT) {
         int at = column;
         ComputedHeader.read(grid.text(table.headerRow(), column).strip())
-            .filter(h -> !h.label().isEmpty() && labels(table).contains(h.label()))
+            .filter(h -> labels(table).contains(h.label()))
             .ifPresent(h -> found.add(new Place(at, h, grid.text(table.headerRow(), at).strip())));
       }
     }
@@ -143,9 +143,7 @@ final class ComputedColumnPlaces {
         places.put(
             open.get(i),
             new Place(
-                first + i,
-                new ComputedHeader(open.get(i), WrittenScale.SG, !label.isEmpty(), label),
-                ""));
+                first + i, new ComputedHeader(open.get(i), WrittenScale.SG, false, label), ""));
       }
     }
     for (Place place : places.values()) {

@@ -86,7 +86,6 @@ public final class ComputedTable implements ComputedCells {
       }
     }
     openFrom = new int[table.batches().size()];
-    Arrays.fill(openFrom, Integer.MAX_VALUE);
     for (int i = 0; i < table.batches().size(); i++) {
       counts.add(fill(i, table.batches().get(i)));
     }
@@ -100,7 +99,6 @@ public final class ComputedTable implements ComputedCells {
     double originalExtract = Double.NaN;
     int begun = 0;
     int[] rows = batch.rows();
-    reading.begin(batch);
     double lowest = Double.POSITIVE_INFINITY;
     RiseWatch watch = new RiseWatch();
     ProgressToDate course = order == null ? null : new ProgressToDate();
