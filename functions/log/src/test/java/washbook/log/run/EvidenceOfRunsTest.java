@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import washbook.log.StillRun;
 import washbook.log.Understanding;
+import washbook.log.language.Language;
 import washbook.log.sheet.TestGrid;
 import washbook.log.understand.LogMap;
 import washbook.log.understand.SheetUnderstanding;
@@ -74,6 +75,11 @@ class EvidenceOfRunsTest {
         "74 74 74 74; nothing",
         "40 60 72 74; nothing",
         "74 72 0 60 40; run",
+        "74 40 74 40; run",
+        "74 40 74 40 74; nothing",
+        "60 50 58 52; run",
+        "60 50 58 52.5; nothing",
+        "60 50 57.9 50; nothing",
       })
   void strengthsThatFallAreThoseOfJars(String strengths, String outcome) {
     StringBuilder jars = new StringBuilder("Jar^mL^ABV^Temp C");
@@ -82,6 +88,36 @@ class EvidenceOfRunsTest {
       jars.append(" ; " + jar++ + "^500^" + strength + "^18");
     }
     assertEquals(outcome, outcome(understand("Sheet1", jars.toString())));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "1 2 3 4, run",
+    "5 6 7 8, run",
+    "1 2 1 2, run",
+    "jar1 jar2 jar3 jar4, run",
+    "1 2 4 5, asks",
+    "a b c d, asks",
+    "10001 10002 10003 10004, asks",
+  })
+  void jarsThatAreNumberedSpeakForARun(String labels, String outcome) {
+    String[] label = labels.split(" ");
+    StringBuilder jars = new StringBuilder("Jar^mL^ABV^Temp C");
+    for (int i = 0; i < 4; i++) {
+      jars.append(" ; " + label[i] + "^500^" + (74 - 10 * i) + "^18");
+    }
+    assertEquals(outcome, outcome(understand("Sheet1", jars.toString())));
+  }
+
+  /** A strength that rises by more than 20 % vol begins another run, which is asked about. */
+  @ParameterizedTest
+  @CsvSource({"60, 0", "61, 1"})
+  void aHigherStrengthMayBeginAnotherRun(int strength, int questions) {
+    String log =
+        "Still run ; Jar^mL^ABV^Temp C ; a^500^74^18 ; b^500^60^18 ; c^500^40^18 ; d^500^"
+            + strength
+            + "^18 ; e^500^30^18";
+    assertEquals(questions, understand("Still", log).doubts().size());
   }
 
   /** A run takes a day or two. */
@@ -150,6 +186,24 @@ class EvidenceOfRunsTest {
         understand("Sheet1", "Bottle^mL^ABV^Temp C" + NUMBERED).doubts().get(0).question();
     assertTrue(asks.contains("header row = 1"), asks);
     assertTrue(asks.contains("run = yes"), asks);
+    assertTrue(asks.contains("its strengths fall as those of a run"), asks);
+    assertTrue(asks.contains("nothing else says so"), asks);
+    String alone =
+        understand("Sheet1", "Jar^mL^ABV^Price" + NUMBERED)
+            .leftAlone()
+            .get(0)
+            .why()
+            .in(Language.EN);
+    assertTrue(alone.contains("its headers speak of purchases"), alone);
+    assertTrue(alone.contains("header row = 1, run = yes"), alone);
+    String little =
+        understand("Sheet1", "No^mL^ABV^Temp C" + NUMBERED)
+            .leftAlone()
+            .get(0)
+            .why()
+            .in(Language.EN);
+    assertTrue(little.contains("below row 1 is left alone"), little);
+    assertTrue(little.contains("little says that it is one"), little);
     assertEquals(
         "A1", understand("Sheet1", "Jar^mL^ABV^Price" + NUMBERED).leftAlone().get(0).cell());
   }

@@ -90,6 +90,36 @@ class JarFiguresTest {
     assertTrue(Double.isNaN(rows.pureAlcohol));
   }
 
+  private static String reason(String header, String jar) {
+    return rows("Still run; calibrated at 60 F", header, jar).refusal.reason(Language.EN);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "Jar^mL^ABV^Temp C^Head C, 1^500^-1^20^84, 0.01 to 100 % vol",
+    "Jar^mL^ABV^Temp C^Head C, 1^-1^72^20^84, 1 to 1000000000 mL",
+    "Jar^Litres^ABV^Temp C^Head C, 1^-1^72^20^84, 0.001 to 1000000 L",
+    "Jar^mL^ABV^Temp C^Head C, 1^500^72^41^84, -20 to 40 °C",
+    "Jar^mL^ABV^Temp F^Head C, 1^500^72^105^84, -4 to 104 °F",
+  })
+  void aRefusalTellsTheRangeInTheUnitOfTheColumn(String header, String jar, String range) {
+    String reason = reason(header, jar);
+    assertTrue(reason.contains(range), reason);
+  }
+
+  @Test
+  void oneTemperatureHoldsWhereNoColumnTellsAny() {
+    TestGrid grid =
+        TestGrid.of(
+            "Run",
+            "Still run; spirit read at 15 °C\nJar|mL|ABV\n1|500|72\n2|500|60\n3|500|50\n4|500|40");
+    StillRun run = SheetUnderstanding.understand(grid, LogMap.none()).runs().get(0);
+    JarRows rows = new JarRows(grid, run);
+    assertTrue(rows.read(2));
+    assertEquals(Spirit.pureAlcohol(0.5, rows.trueStrength, 15), rows.pureAlcohol, 1e-12);
+    assertTrue(rows.trueStrength > 72.5);
+  }
+
   @Test
   void aHeadThatIsNotReadRefusesNoJar() {
     JarRows jar = usual("1^500^72^20^");
