@@ -176,4 +176,41 @@ class HeaderRowsTest {
     }
     assertEquals(headers, found(grid(log.toString())));
   }
+
+  /** Values and statements have no meaning as headers. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '!',
+      value = {
+        "Temp C ! TEMPERATURE",
+        " SG  ! GRAVITY",
+        "T tank ! TEMPERATURE",
+        "T. sample ! TEMPERATURE",
+        "SG (start 1.090) ! GRAVITY",
+        "SG: 1.085 ! OTHER",
+        "SG = 1.085 ! OTHER",
+        "SG: ! GRAVITY",
+        "SG 2 ! OTHER",
+        "SG #2 ! OTHER",
+        "SG two ! GRAVITY",
+        "20 °C ! OTHER",
+        "-5 °C ! OTHER",
+        "~20 °C ! OTHER",
+        "+20 °C ! OTHER",
+      })
+  void oneCellSaysByItself(String text, Role role) {
+    assertEquals(role, HeaderWords.judge(text).role());
+  }
+
+  @Test
+  void aWordBeginsWithALetterAndIsNoDate() {
+    assertEquals(true, HeaderWords.isWord(" plum"));
+    assertEquals(false, HeaderWords.isWord("3 plums"));
+    assertEquals(false, HeaderWords.isWord("  "));
+    assertEquals(true, HeaderWords.isValue("3 plums"));
+    assertEquals(true, HeaderWords.isValue("-3"));
+    assertEquals(false, HeaderWords.isValue("-"));
+    assertEquals(false, HeaderWords.isValue("plum 3"));
+    assertEquals(Role.OTHER, HeaderWords.judge("  ").role());
+  }
 }

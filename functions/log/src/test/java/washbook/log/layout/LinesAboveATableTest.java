@@ -86,6 +86,23 @@ class LinesAboveATableTest {
     assertEquals(all, all(line).stream().anyMatch(KeyLine::isReadingTemperature));
   }
 
+  /** 60 °F is 140/9 °C. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "Hydrometer: the one for 60 F; 15.555555555555555",
+        "Calibration: made for 15 C; 15",
+        "Readings: corrected to 15 C; 15",
+        "Hydrometer: glass; NaN",
+      })
+  void aTemperatureInWordsBehindALabel(String line, double celsius) {
+    KeyLine found = all(line).get(0);
+    assertEquals(celsius, found.temperatureC(), 1e-9);
+    assertEquals(Double.NaN, found.value());
+    assertEquals(line.replaceAll("^\\w+: ", ""), found.text());
+  }
+
   @Test
   void theSameLineOfAnotherColumn() {
     KeyLine line = all("OG^1.085 ").get(0).in(3, 1.065);

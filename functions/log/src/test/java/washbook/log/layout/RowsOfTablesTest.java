@@ -46,6 +46,13 @@ class RowsOfTablesTest {
         "0^1.085^20 ; 2^1.05^20 ; 3^n/a^20 ! 3",
         "0^1.085^20 ; 2^1.05^20 ; 3^5 L^20 ! 3",
         "0^^20 ; 2^^20 ! 1",
+        "0^1.085^20 ; 2^1.05^20 ; 3^#2025-11-04^20 ! 4",
+        "0^1.085^20 ; 2^1.05^20 ; ^#2025-11-04^ ! 3",
+        // a batch's name alone, or after a word for vessel, with words where the readings stand
+        "0^1.085^20 ; 2^1.05^20 ; Tank^plum^ ! 3",
+        "0^1.085^20 ; 2^1.05^20 ; Tank^plum^20 ! 4",
+        "0^1.085^20 ; 2^1.05^20 ; Yeast^plum^ ! 4",
+        "0^1.085^20 ; 2^1.05^20 ; Tank^^ ! 3",
         // words that begin another table, behind a gap
         "0^1.085^20 ; 2^1.05^20 ; ; Name^Weight^ ; Plum^1.01^ ! 3",
         "0^1.085^20 ; 2^1.05^20 ; Name^Weight^ ; 3^1.01^ ! 5",
@@ -139,6 +146,30 @@ class RowsOfTablesTest {
     assertEquals(2, headers.size());
     assertEquals("3", told(new TableRows(grid, headers.get(0), 4, new BitSet())));
     assertEquals("6", told(new TableRows(grid, headers.get(1), 6, new BitSet())));
+  }
+
+  /** Figures in thousandths are summed up in thousandths. */
+  @ParameterizedTest
+  @CsvSource({
+    "Max, 1080, true",
+    "Max, 1070, false",
+    "Min, 1010, true",
+    "Min, 1020, false",
+    "median, 1060, true",
+    "average, 1050, true",
+    "average, 1048, false",
+    "Max, 1081, false",
+    "Min, 1009, false",
+  })
+  void thousandthsAreSummedUpAsTheyStand(String label, String figure, boolean sumsUp) {
+    TestGrid grid = grid("1080 ; 1060 ; 1010 ; " + figure);
+    assertEquals(sumsUp, Aggregate.sumsUp(grid, label, new int[] {0}, 0, 3, new BitSet()));
+  }
+
+  @Test
+  void theMiddleOfFourIsHalfwayBetweenTheTwoInside() {
+    TestGrid grid = grid("1.09 ; 1.06 ; 1.02 ; 1.01 ; 1.04");
+    assertEquals(true, Aggregate.sumsUp(grid, "median", new int[] {0}, 0, 4, new BitSet()));
   }
 
   private static int kept(String text) {

@@ -201,12 +201,6 @@ class ColumnsOfJarsTest {
     assertEquals(none, StillRuns.in(none, (t, b, f, l) -> RunMap.none()).rest());
   }
 
-  private static String remarks(String above) {
-    return run(above).table().remarks().stream()
-        .map(remark -> remark.in(Language.EN))
-        .collect(Collectors.joining("; "));
-  }
-
   @ParameterizedTest
   @CsvSource(
       delimiter = '!',
