@@ -123,7 +123,7 @@ final class Course {
     thin += gravities.length > 1 && highest < THIN ? 1 : 0;
     boolean canBegin = highest >= LEAST_START && highest <= MOST_BEGUN;
     boolean falls = fall >= FALL * (highest - 1);
-    boolean fed = rises <= 1 + gravities.length / 8 && up <= 0.5 * down;
+    boolean fed = rises <= 1 + gravities.length / 8 && up <= 0.55 * down;
     if (gravities.length < FEWEST) {
       shortFalls += canBegin && rises == 0 && falls ? 1 : 0;
       begun += canBegin && rises == 0 ? 1 : 0;

@@ -76,6 +76,8 @@ public record KeyLine(
   /** Whether what was in the beginning is a gravity by its figure, whatever it is called. */
   private boolean isInitialGravity() {
     return has(Concept.ORIGINAL)
+        && !has(Concept.TARGET)
+        && !has(Concept.FINALGRAVITY)
         && !has(Concept.TEMPERATURE)
         && !has(Concept.VOLUME)
         && !has(Concept.SUGAR)

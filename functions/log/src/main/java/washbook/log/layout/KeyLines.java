@@ -65,6 +65,10 @@ public final class KeyLines {
           "[()\\[\\];]|,\\s"
               + "|(?<!\\b(?i:cal|temp|hyd|ref|corr|init|vol|alc|pot|prob|nr|no))\\.\\s");
 
+  /** Nothing but 60/60 or the like, as behind the instrument's name. */
+  private static final Pattern REFERENCE_ALONE =
+      Pattern.compile("(\\d{2}).{0,4}/\\s*(\\1|4)\\s*[\u00b0\u00ba]?\\s*[CcFf]?");
+
   /** As many words name a number that follows without a mark. */
   private static final int WORDS_BEFORE_NUMBER = 2;
 
@@ -107,6 +111,12 @@ public final class KeyLines {
             || all.contains(Concept.ORIGINALGRAVITY)
             || own != null && ReadingScale.looksLikeGravity(own.value());
     for (String part : parts) {
+      if (REFERENCE_ALONE.matcher(part.strip()).matches()) {
+        lines.add(
+            words(
+                EnumSet.of(Concept.CALIBRATION), part, row, column, Statement.referenceIn(part)));
+        continue;
+      }
       KeyLine line = part.isBlank() ? null : read(part.strip(), row, column, false);
       // What is said to be corrected beside one gravity is that one, not the readings.
       if (line != null && !(ofOne && line.saysCorrected())) {

@@ -32,9 +32,7 @@ public final class TableRows {
   private int lastRow;
   private final BitSet skipped = new BitSet();
   private final Map<Integer, PassedOver> aside = new HashMap<>();
-  private String lastLabel = "";
-  private boolean lastIsTotal;
-  private boolean lastIsKey;
+  private final RowLabel label;
   private boolean labelsAreWords;
 
   /**
@@ -59,6 +57,7 @@ public final class TableRows {
     sums = new ColumnSums(grid, numbers, firstRow, skipped);
     labelColumn = cells.get(0).column();
     labelRole = cells.get(0).role();
+    label = new RowLabel(grid, cells);
     skipped.or(repeated);
     findEnd(end);
     if (end < grid.rowCount()) {
@@ -121,7 +120,7 @@ public final class TableRows {
       boolean labelled = isTotalOrKey(row);
       if (labelled || isUnnamedTotal(row)) {
         skipped.set(row);
-        aside.put(row, labelled && !lastIsTotal ? PassedOver.NOTE : PassedOver.AVERAGE);
+        aside.put(row, labelled && !label.isTotal() ? PassedOver.NOTE : PassedOver.AVERAGE);
       } else if (isNameLine(row)) {
         continue;
       } else if (hasReading(row, gap)) {
@@ -257,15 +256,14 @@ public final class TableRows {
    * name of a batch.
    */
   private boolean isTotalOrKey(int row) {
-    if (!isLabelled(row)) {
+    if (!label.read(row)) {
       return false;
     }
     if (!hasValue(row)) {
-      return lastIsTotal || !hasAddition(row);
+      return label.isTotal() || !hasAddition(row);
     }
-    return lastIsTotal
-        ? Aggregate.sumsUp(
-            grid, grid.text(row, labelColumn), readingColumns, firstRow, row, skipped)
+    return label.isTotal()
+        ? Aggregate.sumsUp(grid, label.text(), readingColumns, firstRow, row, skipped)
         : isStatement(row) && isBelowName(row);
   }
 
@@ -288,43 +286,6 @@ public final class TableRows {
     };
   }
 
-  /** Whether a row begins with a word for a total or for something said about the log. */
-  private boolean isLabelled(int row) {
-    if (grid.kind(row, labelColumn) != Kind.TEXT
-        || labelRole == Role.GRAVITY
-        || labelRole == Role.NOTE
-        || labelRole == Role.TEMPERATURE) {
-      return false;
-    }
-    String text = grid.text(row, labelColumn);
-    if (text.isEmpty() || !Character.isLetter(text.charAt(0)) || text.length() > 60) {
-      return false;
-    }
-    if (!text.equals(lastLabel)) {
-      lastLabel = text;
-      Set<Concept> meanings = Vocabulary.meanings(text);
-      lastIsTotal =
-          meanings.contains(Concept.TOTAL) && (labelRole != Role.BATCH || meanings.size() == 1);
-      lastIsKey =
-          labelRole != Role.BATCH
-              && isKey(meanings)
-              && Double.isNaN(DateText.serial(text, DateText.Order.DAY_FIRST));
-    }
-    return lastIsTotal || lastIsKey;
-  }
-
-  private static boolean isKey(Set<Concept> meanings) {
-    Role role = HeaderRoles.role(meanings);
-    return role == Role.ORIGINAL_GRAVITY
-        || role == Role.CALIBRATION
-        || role == Role.TEMPERATURE
-        || role == Role.OWN_ABV
-        || role == Role.VOLUME
-        || role == Role.GRAVITY
-        || role == Role.OWN_CORRECTED_GRAVITY
-        || meanings.contains(Concept.FINALGRAVITY);
-  }
-
   private boolean hasAddition(int row) {
     return header.cells().stream()
         .filter(c -> c.role() == Role.SUGAR_ADDED || c.role() == Role.WATER_ADDED)
@@ -333,7 +294,7 @@ public final class TableRows {
 
   /** A label and one value. */
   private boolean isStatement(int row) {
-    return isLabelled(row) && filled(row) == 2;
+    return label.read(row) && filled(row) == 2;
   }
 
   private int filled(int row) {

@@ -217,9 +217,11 @@ public final class Vessels {
     return readings.stream().filter(r -> r.column() >= first && r.column() < end).count();
   }
 
+  /** What stands in brackets behind a name is said of the vessel, as its place or its yeast. */
   private static boolean isName(String text) {
     Set<Concept> meanings = EnumSet.noneOf(Concept.class);
-    meanings.addAll(Vocabulary.meanings(text));
+    String before = text.replaceAll("(?<=\\S\\s)[(\\[].*", "");
+    meanings.addAll(Vocabulary.meanings(before));
     if (meanings.contains(Concept.VESSEL) || meanings.contains(Concept.BATCH)) {
       meanings.remove(Concept.WEEKDAY);
     }

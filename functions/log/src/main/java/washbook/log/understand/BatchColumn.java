@@ -41,15 +41,21 @@ final class BatchColumn {
   private final Grid grid;
   private final TableRows rows;
   private final LogColumn reading;
+  private final boolean newestFirst;
 
   BatchColumn(Grid grid, TableRows rows, LogColumn reading) {
     this.grid = grid;
     this.rows = rows;
     this.reading = reading;
+    this.newestFirst = endsHigher();
   }
 
-  /** The one among columns of no known meaning that parts the readings so. */
-  Optional<HeaderCell> among(List<HeaderCell> cells) {
+  /**
+   * The one among columns of no known meaning that parts the readings so.
+   *
+   * @param dateColumn where the dates stand, -1 for nowhere
+   */
+  Optional<HeaderCell> among(List<HeaderCell> cells, int dateColumn) {
     int together = rises(-1);
     if (together == 0) {
       return Optional.empty();
@@ -57,7 +63,8 @@ final class BatchColumn {
     List<HeaderCell> found = new ArrayList<>();
     int fewest = Integer.MAX_VALUE;
     for (HeaderCell cell : cells) {
-      if (!namesSeveral(cell.column())) {
+      if (!namesSeveral(cell.column())
+          || !standTogether(cell.column()) && !shareDays(cell.column(), dateColumn)) {
         continue;
       }
       int rises = rises(cell.column());
@@ -163,6 +170,38 @@ final class BatchColumn {
         && goUpAndDown(cell.column(), readings);
   }
 
+  /** Whether the rows of each name follow one another: what comes and goes is who has read. */
+  private boolean standTogether(int column) {
+    Set<String> seen = new HashSet<>();
+    String before = null;
+    for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
+      String name = Double.isNaN(gravity(row)) ? "" : name(row, column);
+      if (!name.isEmpty() && !name.equals(before)) {
+        if (!seen.add(name)) {
+          return false;
+        }
+        before = name;
+      }
+    }
+    return true;
+  }
+
+  /** Whether two names or more stand on half of the days: vessels that are read on one round. */
+  private boolean shareDays(int column, int dateColumn) {
+    if (dateColumn < 0) {
+      return true;
+    }
+    Map<String, Set<String>> byDay = new HashMap<>();
+    for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
+      String name = Double.isNaN(gravity(row)) ? "" : name(row, column);
+      if (!name.isEmpty()) {
+        byDay.computeIfAbsent(day(row, dateColumn), d -> new HashSet<>()).add(name);
+      }
+    }
+    long shared = byDay.values().stream().filter(names -> names.size() > 1).count();
+    return 2 * shared >= byDay.size();
+  }
+
   /** Whether readings stand above those before them in many rows, but in few of one name. */
   private boolean goUpAndDown(int column, int readings) {
     int together = rises(-1, LEAST_RISE);
@@ -213,7 +252,9 @@ final class BatchColumn {
   private int rises(int column, double least) {
     Map<String, Double> last = new HashMap<>();
     int rises = 0;
-    for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
+    int count = rows.lastRow() - rows.firstRow() + 1;
+    for (int i = 0; i < count; i++) {
+      int row = newestFirst ? rows.lastRow() - i : rows.firstRow() + i;
       double gravity = gravity(row);
       if (!Double.isNaN(gravity)) {
         Double before = last.put(column < 0 ? "" : name(row, column), gravity);
@@ -221,6 +262,18 @@ final class BatchColumn {
       }
     }
     return rises;
+  }
+
+  /** Whether the last reading stands above the first: the newest stand on top. */
+  private boolean endsHigher() {
+    double first = Double.NaN;
+    double last = Double.NaN;
+    for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
+      double gravity = gravity(row);
+      first = Double.isNaN(first) ? gravity : first;
+      last = Double.isNaN(gravity) ? last : gravity;
+    }
+    return last > first;
   }
 
   private double gravity(int row) {

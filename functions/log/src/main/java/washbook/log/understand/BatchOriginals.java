@@ -1,5 +1,7 @@
 package washbook.log.understand;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import washbook.functions.Numbers;
@@ -106,7 +108,7 @@ final class BatchOriginals {
                 name,
                 new Figure(Numbers.show(found)),
                 new Figure(Numbers.show(value))),
-            MapAnswer.like("original gravity of " + name + " = 1.085 SG"));
+            answers(name, List.of(found, value), use));
         return Batch.unknown(name, batchRows, cell, Message.of("why.two"));
       }
     }
@@ -121,6 +123,18 @@ final class BatchOriginals {
         scale(found, Optional.empty(), Optional.ofNullable(ofColumn)),
         grid.address(foundRow, use.column()),
         grid.kind(foundRow, use.column()) == Grid.Kind.NUMBER);
+  }
+
+  /** Each of the figures that a column states, or that the column is about something else. */
+  private static MapAnswer[] answers(String name, List<Double> figures, LogColumn column) {
+    List<MapAnswer> answers = new ArrayList<>();
+    for (double figure : figures) {
+      String unit = column.unit().isEmpty() ? "SG" : column.unit();
+      answers.add(
+          MapAnswer.of("original gravity of " + name + " = " + Numbers.show(figure) + " " + unit));
+    }
+    answers.add(MapAnswer.of(MapPrinter.column(column.column()) + " = OTHER"));
+    return answers.toArray(MapAnswer[]::new);
   }
 
   /** By the list above; a list that does not name the batch is not passed over. */

@@ -184,7 +184,7 @@ final class ColumnRoles {
     List<HeaderCell> cells = columns.with(role);
     for (int i = 0; i < cells.size(); i++) {
       HeaderCell cell = cells.get(i);
-      if (i > 0) {
+      if (i > 0 || !columns.isSaid(cell) && holdsOnlyWords(cell.column())) {
         columns.change(cell, Role.OTHER, "", Message.of("col.other"));
         continue;
       }
@@ -196,6 +196,21 @@ final class ColumnRoles {
                   .orElse("");
       columns.change(cell, role, unit, Message.of(unit.isEmpty() ? "col.noUnit" : "col.header"));
     }
+  }
+
+  /** Words without a figure, several of them: a finding such as none or traces, no amounts. */
+  private boolean holdsOnlyWords(int column) {
+    int words = 0;
+    for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
+      Grid.Kind kind = rows.isSkipped(row) ? Grid.Kind.BLANK : grid.kind(row, column);
+      if (kind == Grid.Kind.NUMBER
+          || kind == Grid.Kind.TEXT
+              && grid.text(row, column).chars().anyMatch(Character::isDigit)) {
+        return false;
+      }
+      words += kind == Grid.Kind.TEXT ? 1 : 0;
+    }
+    return words > 2;
   }
 
   /** A column of days that holds dates is one of dates. */
@@ -338,20 +353,24 @@ final class ColumnRoles {
     if (columns.with(Role.BATCH).isEmpty()) {
       List<HeaderCell> open =
           columns.with(Role.OTHER).stream().filter(c -> !columns.isSaid(c)).toList();
+      List<HeaderCell> times = times();
       byReadings
-          .among(open)
+          .among(open, times.isEmpty() ? -1 : times.get(0).column())
           .ifPresent(c -> columns.change(c, Role.BATCH, "", Message.of("col.restarts")));
       if (columns.with(Role.BATCH).isEmpty()) {
-        askAboutTurns(byReadings, open);
+        askAboutTurns(byReadings, open, times);
       }
     }
   }
 
-  private void askAboutTurns(BatchColumn byReadings, List<HeaderCell> open) {
-    List<HeaderCell> times = new ArrayList<>(columns.with(Role.DATE));
-    times.addAll(columns.with(Role.DAY));
-    times.addAll(columns.with(Role.HOURS));
-    times.addAll(columns.with(Role.TIME));
+  private List<HeaderCell> times() {
+    return Stream.of(Role.DATE, Role.DAY, Role.HOURS, Role.TIME)
+        .flatMap(role -> columns.with(role).stream())
+        .toList();
+  }
+
+  private void askAboutTurns(
+      BatchColumn byReadings, List<HeaderCell> open, List<HeaderCell> times) {
     for (HeaderCell cell : open) {
       boolean turns =
           !times.isEmpty()

@@ -179,7 +179,7 @@ final class FedBatch {
     }
     tells = true;
     if (missing.equals(Message.NONE) && !byRise) {
-      missing = noted ? askNote(position) : missing(row, sugarHere, waterHere);
+      missing = noted ? askNote(position) : missing(position, sugarHere, waterHere);
     }
     int from = position + (feeds.readAfter(rows, position) || begunBefore ? 0 : 1);
     coveredTo = Math.max(coveredTo, feeds.after(rows, position));
@@ -382,15 +382,16 @@ final class FedBatch {
   }
 
   /** What is missing to calculate with an addition, as a sentence; asks for it once a batch. */
-  private Message missing(int row, double sugarHere, double waterHere) {
+  private Message missing(int position, double sugarHere, double waterHere) {
+    int row = rows[position];
     reading.read(row);
     LogColumn use = sugarHere != 0 ? feeds.sugar : feeds.water;
     boolean inColumn = use != null && !said.sugar().containsKey(row);
     String cell = inColumn ? feeds.address(row, use.column()) : reading.cell(row);
     Message why =
         Double.isNaN(sugarHere) || Double.isNaN(waterHere)
-            ? questions.askAmount(cell, sugarHere != 0 && feeds.sugar != null)
-            : Double.isNaN(baseLitres) ? questions.askVolume(batch.name(), cell) : Message.NONE;
+            ? questions.askAmount(feed(position), cell, sugarHere != 0 && feeds.sugar != null)
+            : Double.isNaN(baseLitres) ? questions.askVolume(feed(position), cell) : Message.NONE;
     asked |= !why.equals(Message.NONE);
     return why;
   }

@@ -92,11 +92,7 @@ final class FeedQuestions {
 
   private List<MapAnswer> amounts(Feed feed) {
     List<MapAnswer> answers = new ArrayList<>();
-    if (feed.riseTells()) {
-      answers.add(
-          MapAnswer.of(RowStatement.sugarByTheRise(feed.row()))
-              .with(Message.of("answer.littleFermented")));
-    }
+    addByTheRise(feed, answers);
     OptionalDouble told = told(feed);
     List<String> lines = new ArrayList<>();
     lines.add(
@@ -200,21 +196,32 @@ final class FeedQuestions {
   }
 
   /** Asks for the volume of a batch to which an amount was added; tells what is missing. */
-  Message askVolume(String batch, String cell) {
-    doubts.ask(
-        cell, Message.of("ask.volume", batch), MapAnswer.like("volume = " + EXAMPLE_L + " L"));
+  Message askVolume(Feed feed, String cell) {
+    List<MapAnswer> answers = new ArrayList<>();
+    answers.add(MapAnswer.like("volume = " + EXAMPLE_L + " L"));
+    addByTheRise(feed, answers);
+    doubts.ask(cell, Message.of("ask.volume", feed.batch()), answers.toArray(MapAnswer[]::new));
     return Message.of("why.volume", cell);
   }
 
   /** Asks for an amount that is not clear; tells what is missing. */
-  Message askAmount(String cell, boolean isSugar) {
-    doubts.ask(
-        cell,
-        Message.of("ask.amount"),
+  Message askAmount(Feed feed, String cell, boolean isSugar) {
+    List<MapAnswer> answers = new ArrayList<>();
+    answers.add(
         MapAnswer.like(
             "column "
                 + cell.replaceAll("\\d", "")
                 + (isSugar ? " = SUGAR_ADDED in KG" : " = WATER_ADDED in L")));
+    addByTheRise(feed, answers);
+    doubts.ask(cell, Message.of("ask.amount"), answers.toArray(MapAnswer[]::new));
     return Message.of("why.amount", cell);
+  }
+
+  private static void addByTheRise(Feed feed, List<MapAnswer> answers) {
+    if (feed.riseTells()) {
+      answers.add(
+          MapAnswer.of(RowStatement.sugarByTheRise(feed.row()))
+              .with(Message.of("answer.littleFermented")));
+    }
   }
 }

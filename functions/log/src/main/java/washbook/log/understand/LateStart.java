@@ -64,11 +64,15 @@ final class LateStart {
       }
     }
     String parted = said(above, topRow, columns, LateWords::sayParted);
+    String already = said(above, topRow, columns, LateWords::sayAlready);
+    boolean inTurn = batches.stream().anyMatch(b -> beginsLater(b, batches));
     List<Batch> checked = new ArrayList<>();
     for (Batch batch : batches) {
       String cell =
           batch.original() instanceof FirstReading first
-              ? said.isEmpty() ? lateCell(first, parted) : said
+              ? said.isEmpty()
+                  ? lateCell(first, inTurn && !beginsLater(batch, batches) ? "" : parted, already)
+                  : said
               : "";
       if (cell.isEmpty()) {
         checked.add(batch);
@@ -87,6 +91,13 @@ final class LateStart {
     return checked;
   }
 
+  /** Whether another batch had been read twice by then: what is parted from it comes after it. */
+  private static boolean beginsLater(Batch batch, List<Batch> batches) {
+    return batches.stream()
+        .anyMatch(
+            b -> b != batch && b.rows().length > 1 && b.rows()[1] < batch.rows()[0]);
+  }
+
   private String said(int from, int end, int[] columns, Predicate<String> says) {
     for (int row = from; row < end; row++) {
       for (int column = columns[0]; column <= columns[1]; column++) {
@@ -102,8 +113,12 @@ final class LateStart {
    * The cell by which a batch begins late; "" for none.
    *
    * @param parted cell of a line above that tells of parts, "" for none
+   * @param already cell of a line above by which it fermented by then, "" for none
    */
-  private String lateCell(FirstReading first, String parted) {
+  private String lateCell(FirstReading first, String parted, String already) {
+    if (first.sg() <= MOST_BEGUN && !already.isEmpty()) {
+      return already;
+    }
     if (first.sg() <= MOST_PARTED && !parted.isEmpty()) {
       return parted;
     }

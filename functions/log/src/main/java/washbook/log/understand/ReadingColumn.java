@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.regex.Pattern;
 import washbook.log.MapAnswer;
 import washbook.log.Role;
@@ -75,7 +77,7 @@ final class ReadingColumn {
                   : HeaderRoles.isGeneric(m) ? generic : strong)
           .add(cell);
     }
-    generic.removeIf(this::countsReadings);
+    generic.removeIf(cell -> countsReadings(cell) || isWords(cell));
     List<HeaderCell> corrected = columns.with(Role.OWN_CORRECTED_GRAVITY);
     List<List<HeaderCell>> byStrength = List.of(strong, generic, corrected, last, potential);
     HeaderCell reading = null;
@@ -94,12 +96,32 @@ final class ReadingColumn {
       settleScale(reading);
       double celsius = Statement.temperatureIn(reading.text());
       if (reading.meanings().contains(Concept.CALIBRATION)
-          || reading.meanings().contains(Concept.HYDROMETER)) {
+          || reading.meanings().contains(Concept.HYDROMETER)
+          || !Double.isNaN(Statement.referenceIn(reading.text()))) {
         calibrationByHeader = celsius;
       } else {
         temperatureByHeader = celsius;
       }
     }
+  }
+
+  /** A column called measured, or the like, that says who has: none has a figure. */
+  private boolean isWords(HeaderCell cell) {
+    int words = 0;
+    for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
+      Grid.Kind kind = rows.isSkipped(row) ? Grid.Kind.BLANK : grid.kind(row, cell.column());
+      boolean letters =
+          kind == Grid.Kind.TEXT && grid.text(row, cell.column()).matches("[\\p{L}. ]+");
+      if (kind != Grid.Kind.BLANK && !letters) {
+        return false;
+      }
+      words += letters ? 1 : 0;
+    }
+    if (words < FEWEST_COUNTED || columns.isSaid(cell)) {
+      return false;
+    }
+    columns.change(cell, Role.OTHER, "", Message.of("col.other"));
+    return true;
   }
 
   /** A column called reading that only counts the readings: 1, 2, 3. */
@@ -135,31 +157,14 @@ final class ReadingColumn {
       filled = raw.size() == 1 ? raw : hydrometer.size() == 1 ? hydrometer : filled;
     }
     HeaderCell chosen = filled.isEmpty() ? cells.get(0) : filled.get(0);
+    List<HeaderCell> differing =
+        filled.stream().filter(other -> other != chosen && !agree(chosen, other)).toList();
+    if (!differing.isEmpty()) {
+      askWhich(chosen, differing);
+    }
     for (HeaderCell other : cells) {
       if (other == chosen) {
         continue;
-      }
-      if (filled.contains(other) && !agree(chosen, other)) {
-        boolean alike = chosen.text().equals(other.text());
-        columns.unsettle();
-        columns.doubt(
-            other,
-            Message.of(
-                "ask.twoReadings",
-                CellAddress.letters(chosen.column()),
-                CellAddress.letters(other.column())),
-            MapAnswer.of(
-                MapPrinter.column(chosen.column()) + " = GRAVITY",
-                MapPrinter.column(other.column()) + " = OTHER"),
-            MapAnswer.of(
-                MapPrinter.column(other.column()) + " = GRAVITY",
-                MapPrinter.column(chosen.column()) + " = OTHER"),
-            MapAnswer.of(
-                MapPrinter.column(chosen.column()) + " = GRAVITY",
-                MapPrinter.column(other.column()) + " = GRAVITY"),
-            MapAnswer.of(
-                MapPrinter.column(chosen.column()) + " = " + (alike ? "REFRACTOMETER" : "GRAVITY"),
-                MapPrinter.column(other.column()) + " = REFRACTOMETER"));
       }
       columns.change(
           other,
@@ -168,6 +173,41 @@ final class ReadingColumn {
           Message.of("col.readingFrom", CellAddress.letters(chosen.column())));
     }
     return chosen;
+  }
+
+  /** Asks once about all columns that could be the reading: one of them, or a vessel each. */
+  private void askWhich(HeaderCell chosen, List<HeaderCell> differing) {
+    List<HeaderCell> all = new ArrayList<>(List.of(chosen));
+    all.addAll(differing);
+    boolean alike = differing.stream().allMatch(other -> chosen.text().equals(other.text()));
+    List<MapAnswer> answers = new ArrayList<>();
+    for (HeaderCell one : all) {
+      answers.add(each(all, cell -> cell == one ? "GRAVITY" : "OTHER"));
+    }
+    answers.add(each(all, cell -> "GRAVITY"));
+    answers.add(
+        each(all, cell -> cell == chosen && !alike ? "GRAVITY" : "REFRACTOMETER"));
+    columns.unsettle();
+    columns.doubt(
+        differing.get(0),
+        Message.of(
+            all.size() == 2 ? "ask.twoReadings" : "ask.severalReadings",
+            letters(all.subList(0, all.size() - 1)),
+            letters(all.subList(all.size() - 1, all.size()))),
+        answers.toArray(MapAnswer[]::new));
+  }
+
+  private static String letters(List<HeaderCell> cells) {
+    return cells.stream()
+        .map(cell -> CellAddress.letters(cell.column()))
+        .collect(Collectors.joining(", "));
+  }
+
+  private static MapAnswer each(List<HeaderCell> cells, Function<HeaderCell, String> use) {
+    return MapAnswer.of(
+        cells.stream()
+            .map(cell -> MapPrinter.column(cell.column()) + " = " + use.apply(cell))
+            .toArray(String[]::new));
   }
 
   private boolean agree(HeaderCell one, HeaderCell other) {

@@ -32,6 +32,8 @@ final class TemperatureColumn {
       Pattern.compile(
           "\\d{1,2}([.,]\\d)? ?([\u00b0\u00ba]|(?i:grad|gr|grados|gradi|graus|graden|grade|degrees|deg)\\b)");
 
+  private static final Pattern BOTH = Pattern.compile("\\p{L} ?[/=+&] ?\\p{L}");
+
   private static final double WARMEST = 45;
 
   private static final int ROWS_READ = 200;
@@ -105,7 +107,7 @@ final class TemperatureColumn {
     columns.with(Role.BATCH).stream().filter(c -> UNIT.matcher(c.text()).find()).forEach(open::add);
     List<HeaderCell> found =
         open.stream()
-            .filter(c -> !columns.isSaid(c) && !c.meanings().contains(Concept.AMBIENT))
+            .filter(c -> !columns.isSaid(c) && !isOfTheRoom(c))
             .filter(c -> LETTER.matcher(c.text()).find() || UNIT.matcher(c.text()).find())
             .filter(this::canBeFerments)
             .toList();
@@ -113,11 +115,19 @@ final class TemperatureColumn {
       found.forEach(c -> columns.change(c, Role.TEMPERATURE, "", Message.of("col.headerValues")));
     } else {
       columns.with(Role.OTHER).stream()
-          .filter(c -> !columns.isSaid(c) && !c.meanings().contains(Concept.AMBIENT))
+          .filter(c -> !columns.isSaid(c) && !isOfTheRoom(c))
           .filter(this::holdsDegrees)
           .findFirst()
           .ifPresent(c -> columns.change(c, Role.TEMPERATURE, "", Message.of("col.temperatures")));
     }
+  }
+
+  /** Whether it is the room's and not the wash's too, as in {@code cellar = must}. */
+  private static boolean isOfTheRoom(HeaderCell cell) {
+    boolean both =
+        BOTH.matcher(cell.text()).find()
+            && TradeWords.in(cell.text()).contains(TradeWords.Side.FERMENT);
+    return cell.meanings().contains(Concept.AMBIENT) && !both;
   }
 
   /** Whether most cells hold a number with a unit of temperature, as {@code 70F}. */

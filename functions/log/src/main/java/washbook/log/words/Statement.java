@@ -31,19 +31,43 @@ public final class Statement {
   private static final Pattern IN_WATER =
       Pattern.compile("\\b(0[.,]9[89]\\d*|1[.,]0[01]\\d*|99\\d|100\\d|101\\d)\\b");
 
+  /** The temperatures of sample and water that a specific gravity is of, as 60/60, 20 °C/4 °C. */
+  private static final Pattern REFERENCE =
+      Pattern.compile(
+          "(?<![\\d./,-])(\\d{2}(?:[.,]5)?)\\s*[\u00b0\u00ba]?\\s*[CcFf]?\\s*/\\s*(?:\\1|4)"
+              + "\\s*[\u00b0\u00ba]?\\s*([CcFf]?)(?![\\d/.,-]|\\p{L})");
+
+  /** A warmer reference without a unit is one in °F. */
+  private static final double WARMEST_REFERENCE_C = 30;
+
   /**
-   * The only temperature in a text in °C, as in 60 °F/60 °F too; NaN when there is none or more.
+   * The temperature of the sample of a specific gravity such as 60/60, °C; NaN when none is named.
    */
-  public static double temperatureIn(String text) {
-    Matcher matcher = DEGREES.matcher(text);
+  public static double referenceIn(String text) {
+    Matcher matcher = REFERENCE.matcher(text);
     if (!matcher.find()) {
       return Double.NaN;
     }
-    double celsius = celsius(matcher);
+    double shown = Double.parseDouble(matcher.group(1).replace(',', '.'));
+    boolean inF =
+        matcher.group(2).isEmpty()
+            ? shown > WARMEST_REFERENCE_C
+            : matcher.group(2).equalsIgnoreCase("F");
+    return inF ? TemperatureUnit.F.toCelsius(shown) : shown;
+  }
+
+  /**
+   * The only temperature in a text in °C, as in 60/60 and 60 °F/60 °F too; NaN when there is none
+   * or more.
+   */
+  public static double temperatureIn(String text) {
+    double celsius = referenceIn(text);
+    Matcher matcher = DEGREES.matcher(REFERENCE.matcher(text).replaceAll(" "));
     while (matcher.find()) {
-      if (celsius(matcher) != celsius) {
+      if (!Double.isNaN(celsius) && celsius(matcher) != celsius) {
         return Double.NaN;
       }
+      celsius = celsius(matcher);
     }
     return celsius;
   }

@@ -189,7 +189,7 @@ class SaidOfOneGravityTest {
   void whatRestsForMonthsIsAskedAboutAndWhatRestsForDaysIsNot() {
     String log =
         """
-        Date | SG | Temp C (pulp)
+        Date | SG | Temp C (must)
         #2025-10-06 | 1.0868 | 14
         #2025-%s | 1.0865 | 12
         #2025-%s | 1.0852 | 11
