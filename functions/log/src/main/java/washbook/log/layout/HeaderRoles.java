@@ -67,6 +67,9 @@ public final class HeaderRoles {
     if (reading && m.contains(CORRECTED) && Statement.saysCorrected(m)) {
       return Role.OWN_CORRECTED_GRAVITY;
     }
+    if (hasScaleOrGravity(m) && m.contains(CORRECTED) && m.contains(NEGATION)) {
+      return m.contains(REFRACTOMETER) ? Role.REFRACTOMETER : Role.GRAVITY;
+    }
     boolean degrees = has(m, C, F) && !hasScaleOrGravity(m) && !m.contains(ORIGINALGRAVITY);
     if (m.contains(TEMPERATURE) || degrees) {
       return m.contains(AMBIENT) ? Role.OTHER : Role.TEMPERATURE;

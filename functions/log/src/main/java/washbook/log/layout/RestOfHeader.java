@@ -8,6 +8,7 @@ import washbook.log.sheet.Grid;
 import washbook.log.sheet.Grid.Kind;
 import washbook.log.words.CellText;
 import washbook.log.words.Concept;
+import washbook.log.words.DateText;
 import washbook.log.words.Vocabulary;
 
 /** Rows below the one that names the columns which go on with the header. */
@@ -24,7 +25,8 @@ final class RestOfHeader {
   }
 
   /**
-   * Words over the first reading that no date stands beside, or that speak of the instrument.
+   * Words over the first reading that no date stands beside, or that speak of the instrument; or
+   * when the vessels were filled.
    *
    * @param isTime whether a date, a day or an hour stands in a row
    */
@@ -33,6 +35,7 @@ final class RestOfHeader {
     for (int row = firstRow; row < lastRow && row < firstRow + MOST; row++) {
       boolean words = false;
       boolean instrument = readingColumns.length > 0;
+      boolean dates = readingColumns.length > 0;
       for (int column : readingColumns) {
         Kind kind = grid.kind(row, column);
         CellText text = kind == Kind.TEXT ? CellText.read(grid.text(row, column)) : null;
@@ -41,8 +44,9 @@ final class RestOfHeader {
         }
         words |= text != null && isRemark(grid.text(row, column));
         instrument &= text != null && isOfInstrument(grid.text(row, column));
+        dates &= text != null && isDate(grid.text(row, column));
       }
-      if (!words || isTime.test(row) && !instrument) {
+      if (!words || isTime.test(row) && !instrument && !dates) {
         return found;
       }
       found.add(row);
@@ -53,6 +57,10 @@ final class RestOfHeader {
   /** Words, or something in brackets as {@code (60/60)}. */
   private static boolean isRemark(String text) {
     return text.chars().anyMatch(Character::isLetter) || text.strip().matches("[(\\[].*[)\\]]");
+  }
+
+  private static boolean isDate(String text) {
+    return !Double.isNaN(DateText.serial(text, DateText.Order.DAY_FIRST));
   }
 
   private static boolean isOfInstrument(String text) {

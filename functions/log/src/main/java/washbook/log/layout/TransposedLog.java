@@ -69,7 +69,8 @@ public final class TransposedLog {
       Role role = HeaderRoles.role(meanings);
       boolean degrees =
           HeaderRoles.hasScaleOrGravity(meanings) && !meanings.equals(Set.of(Concept.GRAVITY));
-      if (isTime(role) && values(grid, row, column, false) >= FEWEST
+      if (isTime(role)
+              && (values(grid, row, column, false) >= FEWEST || dates(grid, row, column) >= FEWEST)
           || words && dates(grid, row, column) >= FEWEST_DATES) {
         time = row;
         label = label < 0 ? column : label;
@@ -283,7 +284,10 @@ public final class TransposedLog {
     int dates = 0;
     int columns = Math.min(grid.columnsUsed(row), MOST_COLUMNS);
     for (int column = label + 1; column < columns; column++) {
-      dates += DateText.isDate(grid, row, column) ? 1 : 0;
+      boolean weekday =
+          grid.kind(row, column) == Kind.TEXT
+              && Vocabulary.meanings(grid.text(row, column)).contains(Concept.WEEKDAY);
+      dates += weekday || DateText.isDate(grid, row, column) ? 1 : 0;
     }
     return dates;
   }

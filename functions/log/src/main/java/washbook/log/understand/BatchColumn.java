@@ -189,7 +189,7 @@ final class BatchColumn {
   /** Whether two names or more stand on half of the days: vessels that are read on one round. */
   private boolean shareDays(int column, int dateColumn) {
     if (dateColumn < 0) {
-      return true;
+      return takeTurns(column);
     }
     Map<String, Set<String>> byDay = new HashMap<>();
     for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
@@ -200,6 +200,35 @@ final class BatchColumn {
     }
     long shared = byDay.values().stream().filter(names -> names.size() > 1).count();
     return 2 * shared >= byDay.size();
+  }
+
+  /** Whether all rows with readings have one name. */
+  boolean isOneName(HeaderCell cell) {
+    Set<String> names = new HashSet<>();
+    for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
+      if (!Double.isNaN(gravity(row))) {
+        names.add(name(row, cell.column()));
+      }
+    }
+    return names.size() == 1;
+  }
+
+  /** Whether two names or more stand on some days, and the readings of each rise less often. */
+  boolean partsDays(HeaderCell cell, int dateColumn) {
+    return shareDays(cell.column(), dateColumn) && rises(cell.column()) < rises(-1);
+  }
+
+  /** Whether no name stands in two rows one after the other. */
+  private boolean takeTurns(int column) {
+    String before = "";
+    for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
+      String name = Double.isNaN(gravity(row)) ? "" : name(row, column);
+      if (!name.isEmpty() && name.equals(before)) {
+        return false;
+      }
+      before = name.isEmpty() ? before : name;
+    }
+    return true;
   }
 
   /** Whether readings stand above those before them in many rows, but in few of one name. */

@@ -100,7 +100,7 @@ final class Batches {
     askAboutOtherRows(batches);
     return said.firstReadingIsOriginal()
         ? batches
-        : new PartedBatches(grid, table, order).withoutTheirStart(batches);
+        : new PartedBatches(grid, table, order, doubts).withoutTheirStart(batches);
   }
 
   /** The rows of each batch in the order of time, parted where a map says that another begins. */

@@ -184,7 +184,7 @@ final class ColumnRoles {
     List<HeaderCell> cells = columns.with(role);
     for (int i = 0; i < cells.size(); i++) {
       HeaderCell cell = cells.get(i);
-      if (i > 0 || !columns.isSaid(cell) && holdsOnlyWords(cell.column())) {
+      if (i > 0 || !columns.isSaid(cell) && ColumnValues.areWords(grid, rows, cell.column())) {
         columns.change(cell, Role.OTHER, "", Message.of("col.other"));
         continue;
       }
@@ -196,21 +196,6 @@ final class ColumnRoles {
                   .orElse("");
       columns.change(cell, role, unit, Message.of(unit.isEmpty() ? "col.noUnit" : "col.header"));
     }
-  }
-
-  /** Words without a figure, several of them: a finding such as none or traces, no amounts. */
-  private boolean holdsOnlyWords(int column) {
-    int words = 0;
-    for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
-      Grid.Kind kind = rows.isSkipped(row) ? Grid.Kind.BLANK : grid.kind(row, column);
-      if (kind == Grid.Kind.NUMBER
-          || kind == Grid.Kind.TEXT
-              && grid.text(row, column).chars().anyMatch(Character::isDigit)) {
-        return false;
-      }
-      words += kind == Grid.Kind.TEXT ? 1 : 0;
-    }
-    return words > 2;
   }
 
   /** A column of days that holds dates is one of dates. */
@@ -314,11 +299,7 @@ final class ColumnRoles {
     columns.takeOnlyNamed(Role.BATCH);
     settleBatchByReadings();
     List<HeaderCell> cells = columns.with(Role.BATCH);
-    HeaderCell chosen =
-        cells.stream()
-            .filter(c -> c.meanings().contains(Concept.BATCH))
-            .findFirst()
-            .orElse(cells.isEmpty() ? null : cells.get(0));
+    HeaderCell chosen = chosen(cells);
     for (HeaderCell cell : cells) {
       if (cell != chosen) {
         columns.change(cell, Role.OTHER, "", Message.of("col.otherBatch"));
@@ -329,13 +310,36 @@ final class ColumnRoles {
     }
   }
 
+  /** The lot; the vessel where one lot stands in several that are read on the same days. */
+  private HeaderCell chosen(List<HeaderCell> cells) {
+    HeaderCell lot =
+        cells.stream()
+            .filter(c -> c.meanings().contains(Concept.BATCH))
+            .findFirst()
+            .orElse(cells.isEmpty() ? null : cells.get(0));
+    List<HeaderCell> times = times();
+    if (lot == null || columns.isSaid(lot) || times.isEmpty()) {
+      return lot;
+    }
+    LogColumn of = readingColumn();
+    BatchColumn byReadings = of == null ? null : new BatchColumn(grid, rows, of);
+    return cells.stream()
+        .filter(c -> c != lot && c.meanings().contains(Concept.VESSEL) && byReadings != null)
+        .filter(c -> byReadings.isOneName(lot) && byReadings.partsDays(c, times.get(0).column()))
+        .findFirst()
+        .orElse(lot);
+  }
+
+  private LogColumn readingColumn() {
+    return Stream.of(Role.GRAVITY, Role.REFRACTOMETER)
+        .flatMap(role -> columns.all().stream().filter(u -> u.role() == role))
+        .findFirst()
+        .orElse(null);
+  }
+
   /** Where no header names the batch the readings may; and none has a reading of its own each. */
   private void settleBatchByReadings() {
-    LogColumn of =
-        Stream.of(Role.GRAVITY, Role.REFRACTOMETER)
-            .flatMap(role -> columns.all().stream().filter(u -> u.role() == role))
-            .findFirst()
-            .orElse(null);
+    LogColumn of = readingColumn();
     if (of == null) {
       return;
     }

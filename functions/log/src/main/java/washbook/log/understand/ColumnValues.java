@@ -11,6 +11,8 @@ import washbook.log.words.ReadingScale;
 
 /** What the numbers of one column look like; texts that are a number without a unit count too. */
 final class ColumnValues {
+  private static final int FEWEST_WORDS = 3;
+
   private int numbers;
   private int likeGravity;
   private int below32;
@@ -28,6 +30,21 @@ final class ColumnValues {
       }
     }
     return facts;
+  }
+
+  /** Whether several words stand in a column and no figure: names, or findings such as traces. */
+  static boolean areWords(Grid grid, TableRows rows, int column) {
+    int words = 0;
+    for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
+      Grid.Kind kind = rows.isSkipped(row) ? Grid.Kind.BLANK : grid.kind(row, column);
+      String text = kind == Grid.Kind.TEXT ? grid.text(row, column) : "";
+      if (kind != Grid.Kind.BLANK && kind != Grid.Kind.TEXT
+          || text.chars().anyMatch(Character::isDigit)) {
+        return false;
+      }
+      words += text.chars().anyMatch(Character::isLetter) ? 1 : 0;
+    }
+    return words >= FEWEST_WORDS;
   }
 
   private void add(double value) {

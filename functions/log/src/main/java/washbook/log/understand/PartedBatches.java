@@ -3,8 +3,11 @@ package washbook.log.understand;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import washbook.functions.Numbers;
 import washbook.log.Batch;
+import washbook.log.Doubts;
 import washbook.log.LogTable;
+import washbook.log.MapAnswer;
 import washbook.log.OriginalGravity.FirstReading;
 import washbook.log.OriginalGravity.Stated;
 import washbook.log.Role;
@@ -53,11 +56,13 @@ final class PartedBatches {
   private final Grid grid;
   private final LogTable table;
   private final RowTimes order;
+  private final Doubts doubts;
 
-  PartedBatches(Grid grid, LogTable table, RowTimes order) {
+  PartedBatches(Grid grid, LogTable table, RowTimes order, Doubts doubts) {
     this.grid = grid;
     this.table = table;
     this.order = order;
+    this.doubts = doubts;
   }
 
   /** The batches, those that begin in mid ferment with an unknown original gravity. */
@@ -164,7 +169,7 @@ final class PartedBatches {
    */
   private Batch toldApart(Batch batch, FirstReading first, double day, List<Batch> batches) {
     for (Batch other : batches) {
-      double original = other.originalGravity().orElse(Double.NaN);
+      double original = begun(other);
       if (other == batch || !(original > first.sg() + SAME)) {
         continue;
       }
@@ -188,7 +193,30 @@ final class PartedBatches {
     return false;
   }
 
-  private static Batch parted(Batch batch, FirstReading first, Batch other) {
+  private static String stated(Batch batch, String gravity) {
+    return "original gravity of " + batch.name() + " = " + gravity + " SG";
+  }
+
+  /** What a batch began with, also where nobody knows what was put in later; SG, or NaN. */
+  private static double begun(Batch batch) {
+    return batch.original() instanceof FirstReading first
+        ? first.sg()
+        : batch.originalGravity().orElse(Double.NaN);
+  }
+
+  private Batch parted(Batch batch, FirstReading first, Batch other) {
+    double original = begun(other);
+    List<MapAnswer> answers = new ArrayList<>();
+    if (!Double.isNaN(original)) {
+      answers.add(
+          MapAnswer.of(stated(batch, Numbers.round(original, 4)))
+              .with(Message.of("answer.nothingElse")));
+    }
+    answers.add(MapAnswer.like(stated(batch, "1.085")));
+    doubts.ask(
+        first.cell(),
+        Message.of("ask.parted", batch.name(), other.name(), first.cell()),
+        answers.toArray(MapAnswer[]::new));
     return batch.withoutOriginal(
         first.cell(), Message.of("original.parted", first.cell(), other.name(), batch.name()));
   }
@@ -202,7 +230,7 @@ final class PartedBatches {
     double high = Double.NEGATIVE_INFINITY;
     for (Batch other : batches) {
       int row = other == batch ? -1 : reading.lastRead(other.rows(), other.rows().length - 1);
-      double original = other.originalGravity().orElse(Double.NaN);
+      double original = begun(other);
       if (row < 0 || !(Math.abs(order.days(row) - day) <= 1) || !(original > first.sg() + NEAR)) {
         continue;
       }
@@ -219,7 +247,7 @@ final class PartedBatches {
 
   /** Whether another batch had fallen to the first reading of this one when it was taken. */
   private boolean stoodSo(Batch other, FirstReading first, double day) {
-    double original = other.originalGravity().orElse(Double.NaN);
+    double original = begun(other);
     if (!(original - first.sg() > LOST * (original - 1))) {
       return false;
     }

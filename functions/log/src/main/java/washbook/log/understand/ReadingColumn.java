@@ -107,17 +107,7 @@ final class ReadingColumn {
 
   /** A column called measured, or the like, that says who has: none has a figure. */
   private boolean isWords(HeaderCell cell) {
-    int words = 0;
-    for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
-      Grid.Kind kind = rows.isSkipped(row) ? Grid.Kind.BLANK : grid.kind(row, cell.column());
-      boolean letters =
-          kind == Grid.Kind.TEXT && grid.text(row, cell.column()).matches("[\\p{L}. ]+");
-      if (kind != Grid.Kind.BLANK && !letters) {
-        return false;
-      }
-      words += letters ? 1 : 0;
-    }
-    if (words < FEWEST_COUNTED || columns.isSaid(cell)) {
+    if (columns.isSaid(cell) || !ColumnValues.areWords(grid, rows, cell.column())) {
       return false;
     }
     columns.change(cell, Role.OTHER, "", Message.of("col.other"));
