@@ -43,6 +43,9 @@ public final class KeyLines {
         if (grid.kind(row, column) == Kind.TEXT) {
           List<KeyLine> said = new ArrayList<>();
           read(row, column, said);
+          if (isBehindGravity(row, column)) {
+            said.removeIf(KeyLine::saysCorrected);
+          }
           if (said.stream().noneMatch(KeyLine::isOriginalGravity)) {
             inside(grid.text(row, column).strip(), row, column).ifPresent(said::add);
           }
@@ -51,6 +54,17 @@ public final class KeyLines {
       }
     }
     return lines;
+  }
+
+  /** Whether one gravity stands left of a cell: what is said there is said of that one. */
+  private boolean isBehindGravity(int row, int column) {
+    for (int at = column - 1; at >= Math.max(0, column - FARTHEST); at--) {
+      if (grid.kind(row, at) != Kind.BLANK) {
+        double value = CellText.number(grid, row, at);
+        return ReadingScale.looksLikeGravity(value) && value != 1;
+      }
+    }
+    return false;
   }
 
   /** A word and a gravity behind it. */

@@ -28,7 +28,7 @@ public final class RowTimes {
 
   /**
    * Reads the time columns: date and time, else hours, else day number. A row without a time has
-   * that of the row before it.
+   * that of the row before it, and one of which only the day is known is no earlier on that day.
    */
   public static RowTimes of(Grid grid, LogTable table) {
     int date = column(table, Role.DATE);
@@ -62,7 +62,8 @@ public final class RowTimes {
           at = (Double.isNaN(at) ? Math.floor(before) : Math.floor(at)) + clock;
         }
       }
-      if (Double.isNaN(at)) {
+      boolean onlyDay = at == Math.floor(at) && Math.floor(before) == at;
+      if (Double.isNaN(at) || onlyDay && hours < 0) {
         at = before;
       }
       before = at;

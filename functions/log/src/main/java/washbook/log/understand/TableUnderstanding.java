@@ -232,6 +232,7 @@ final class TableUnderstanding {
         lines.add(start);
       }
     }
+    lines.addAll(restOfHeader());
     if (lines.stream().noneMatch(TableUnderstanding::isAboutInstrument)) {
       lines.addAll(linesOfTheSheet());
     }
@@ -260,12 +261,7 @@ final class TableUnderstanding {
   /** What is said of the instrument above all tables of the sheet holds for each of them. */
   private List<KeyLine> linesOfTheSheet() {
     int top = headers.stream().mapToInt(Header::topRow).min().orElse(0);
-    return top == 0 || headers.size() < 2
-        ? List.of()
-        : new KeyLines(grid)
-            .find(0, top - 1, 0, grid.columnCount() - 1).stream()
-                .filter(TableUnderstanding::isAboutInstrument)
-                .toList();
+    return headers.size() < 2 ? List.of() : ofInstrument(0, top - 1, 0, grid.columnCount() - 1);
   }
 
   private static boolean saysUncorrected(KeyLine line) {
@@ -281,12 +277,23 @@ final class TableUnderstanding {
   private List<KeyLine> linesBelow() {
     int end = Math.min(nextTable(), rows.lastRow() + 1 + LINES_BELOW);
     int[] columns = columnsAbove();
-    return rows.lastRow() + 1 >= end
-        ? List.of()
-        : new KeyLines(grid)
-            .find(rows.lastRow() + 1, end - 1, columns[0], columns[1]).stream()
-                .filter(TableUnderstanding::isAboutInstrument)
-                .toList();
+    return ofInstrument(rows.lastRow() + 1, end - 1, columns[0], columns[1]);
+  }
+
+  /** What is said of the instrument between the header and the first reading. */
+  private List<KeyLine> restOfHeader() {
+    int end = rows.firstRow();
+    while (end < rows.lastRow() && rows.isSkipped(end)) {
+      end++;
+    }
+    return ofInstrument(rows.firstRow(), end - 1, header.firstColumn(), header.lastColumn());
+  }
+
+  private List<KeyLine> ofInstrument(int from, int to, int first, int last) {
+    return new KeyLines(grid)
+        .find(from, to, first, last).stream()
+            .filter(TableUnderstanding::isAboutInstrument)
+            .toList();
   }
 
   /** Where the next table over these columns begins, else the end of the sheet. */
@@ -305,9 +312,8 @@ final class TableUnderstanding {
       return List.of();
     }
     int[] columns = columnsAbove();
-    List<KeyLine> lines =
-        new KeyLines(grid).find(above, header.topRow() - 1, columns[0], columns[1]);
-    return vessel.of(lines);
+    return vessel.of(
+        new KeyLines(grid).find(above, header.topRow() - 1, columns[0], columns[1]));
   }
 
   /** First and last column whose cells above the header may speak of this table. */
