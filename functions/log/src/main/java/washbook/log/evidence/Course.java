@@ -41,6 +41,9 @@ final class Course {
   /** The part of the steepest fall that the last one has at most. */
   private static final double LEVEL = 0.6;
 
+  /** The part of its extract that is left at most where a ferment shows by itself. */
+  private static final double LITTLE = 0.45;
+
   /** What has fermented out stays below it, SG. */
   private static final double FINISHED = 1.003;
 
@@ -57,6 +60,7 @@ final class Course {
   private int rising;
   private int thin;
   private boolean level;
+  private boolean low;
 
   /**
    * @param gravities readings of each batch as SG, in the order of time
@@ -130,6 +134,7 @@ final class Course {
     } else if (highest >= LEAST_START && falls && (up <= 0.35 * down || fed)) {
       like++;
       level |= endsLevel(gravities);
+      low |= before - 1 <= LITTLE * (highest - 1);
     } else if (rises >= 2 && up > 0.4 * down || !falls && gravities.length >= LONG_ENOUGH) {
       unlike++;
     } else {
@@ -154,6 +159,11 @@ final class Course {
 
   boolean levelsOff() {
     return level;
+  }
+
+  /** Whether a batch has lost most of its extract. */
+  boolean endsLow() {
+    return low;
   }
 
   /** Whether most batches run as a ferment does. */

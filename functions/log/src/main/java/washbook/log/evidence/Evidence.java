@@ -66,7 +66,10 @@ public final class Evidence {
   /** Whether the readings have not fallen for longer than a wash takes to begin. */
   private boolean restsLong;
 
-  /** Whether the readings fall less and less in the end, as those of eggs that age do not. */
+  /**
+   * Whether the readings fall less and less in the end, as those of eggs that age do not, and far,
+   * as those of a paste that is thinned do not.
+   */
   private boolean levelsOff;
 
   private Evidence(Grid grid, LogTable table, int above) {
@@ -290,7 +293,7 @@ public final class Evidence {
       return;
     } else if (course.isLikeFerment() && !warm) {
       clues.add(Clue.COURSE);
-      levelsOff = course.levelsOff();
+      levelsOff = course.levelsOff() && course.endsLow();
     } else if (course.fallsShortly() && !warm) {
       clues.add(Clue.SHORT_FALL);
     } else if (course.mayHaveBegun() && !warm && !isLong()) {

@@ -233,12 +233,31 @@ public final class RowTimes {
     return Arrays.stream(days).map(day -> day - start).toArray();
   }
 
-  /** Sorts rows by time where they are not in order; rows of the same time keep their order. */
+  /**
+   * Sorts rows by time where they are not in order; rows of the same time keep their order, or turn
+   * it where the newest stand on top.
+   */
   public void sort(int[] rows) {
     if (!any || isSorted(rows)) {
       return;
     }
+    if (isNewestFirst(rows)) {
+      for (int i = 0, j = rows.length - 1; i < j; i++, j--) {
+        int row = rows[i];
+        rows[i] = rows[j];
+        rows[j] = row;
+      }
+    }
     mergeSort(rows, new int[rows.length], 0, rows.length);
+  }
+
+  private boolean isNewestFirst(int[] rows) {
+    for (int i = 1; i < rows.length; i++) {
+      if (days(rows[i]) > days(rows[i - 1])) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private boolean isSorted(int[] rows) {

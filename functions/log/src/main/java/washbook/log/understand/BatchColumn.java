@@ -18,6 +18,7 @@ import washbook.log.sheet.Grid;
 import washbook.log.words.CellText;
 import washbook.log.words.Concept;
 import washbook.log.words.DateText;
+import washbook.log.words.LateWords;
 import washbook.log.words.ReadingScale;
 import washbook.log.words.Vocabulary;
 
@@ -211,6 +212,42 @@ final class BatchColumn {
       }
     }
     return names.size() == 1;
+  }
+
+  /** Whether one wash goes on where the name changes: it was moved from vessel to vessel. */
+  boolean isMovedOn(HeaderCell cell) {
+    return standTogether(cell.column())
+        && !isOneName(cell)
+        && rises(-1) == 0
+        && !isParted(cell.column());
+  }
+
+  /** Whether a text beside the last row of a name or the first of the next tells of parts. */
+  private boolean isParted(int column) {
+    String before = "";
+    int last = rows.firstRow();
+    for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
+      String name = name(row, column);
+      if (!name.isEmpty() && !name.equals(before) && !before.isEmpty()) {
+        for (int at = last; at <= row; at++) {
+          if (tellsOfParts(at)) {
+            return true;
+          }
+        }
+      }
+      last = name.isEmpty() ? last : row;
+      before = name.isEmpty() ? before : name;
+    }
+    return false;
+  }
+
+  private boolean tellsOfParts(int row) {
+    for (int column = 0; column < grid.columnsUsed(row); column++) {
+      if (grid.kind(row, column) == Grid.Kind.TEXT && LateWords.sayParted(grid.text(row, column))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether two names or more stand on some days, and the readings of each rise less often. */

@@ -2,7 +2,6 @@ package washbook.log.understand;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -28,11 +27,6 @@ import washbook.log.words.ReadingScale;
 final class ColumnRoles {
   /** Rows that are looked through for remarks. */
   private static final int NOTES_READ = 1000;
-
-  /** Fewer do not show that a column holds dates. */
-  private static final int FEWEST_DATES = 3;
-
-  private static final int MONTHS = 12;
 
   private final Grid grid;
   private final Header header;
@@ -64,6 +58,7 @@ final class ColumnRoles {
     settleAmount(Role.VOLUME);
     settleDays();
     settleDates();
+    settleClock();
     settleOneOnly(Role.DATE);
     settleBatch();
     settleNote();
@@ -202,7 +197,7 @@ final class ColumnRoles {
   private void settleDays() {
     columns.takeOnlyNamed(Role.DAY);
     for (HeaderCell cell : columns.with(Role.DAY)) {
-      if (!columns.has(Role.DATE) && areDaysAndMonths(cell.column())) {
+      if (!columns.has(Role.DATE) && ColumnValues.areDaysAndMonths(grid, rows, cell.column())) {
         columns.change(cell, Role.DATE, "", Message.of("col.dates"));
         continue;
       }
@@ -219,36 +214,6 @@ final class ColumnRoles {
     }
   }
 
-  /** Numbers as 30.11 and 2.12, which count no days: they go back where a month begins. */
-  private boolean areDaysAndMonths(int column) {
-    int numbers = 0;
-    int back = 0;
-    int order = 0;
-    double before = Double.NaN;
-    for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
-      double value =
-          rows.isSkipped(row) || grid.kind(row, column) != Grid.Kind.NUMBER
-              ? Double.NaN
-              : grid.number(row, column);
-      if (Double.isNaN(value)) {
-        continue;
-      }
-      long month = Math.round(100 * (value - Math.floor(value)));
-      if (value < 1 || value >= 32 || month < 1 || month > MONTHS) {
-        return false;
-      }
-      int at = (int) (100 * month + (long) Math.floor(value));
-      numbers++;
-      back += value < before ? 1 : 0;
-      before = value;
-      if (at < order && !(order >= 100 * MONTHS && at < 200)) {
-        return false;
-      }
-      order = at;
-    }
-    return numbers >= FEWEST_DATES && back > 0;
-  }
-
   /** Where no header names the dates the column that holds nothing else does. */
   private void settleDates() {
     if (columns.has(Role.DATE) || columns.has(Role.DAY) || columns.has(Role.HOURS)) {
@@ -257,34 +222,20 @@ final class ColumnRoles {
     List<HeaderCell> cells = new ArrayList<>(columns.with(Role.TIME));
     cells.addAll(columns.with(Role.OTHER));
     for (HeaderCell cell : cells) {
-      if (!columns.isSaid(cell) && holdsDates(cell.column())) {
+      if (!columns.isSaid(cell) && ColumnValues.areDates(grid, rows, cell.column())) {
         columns.change(cell, Role.DATE, "", Message.of("col.dates"));
         return;
       }
     }
   }
 
-  private boolean holdsDates(int column) {
-    Set<String> days = new HashSet<>();
-    int dates = 0;
-    int filled = 0;
-    int last = Math.min(rows.lastRow(), rows.firstRow() + NOTES_READ);
-    for (int row = rows.firstRow(); row <= last; row++) {
-      Grid.Kind kind = rows.isSkipped(row) ? Grid.Kind.BLANK : grid.kind(row, column);
-      filled += kind == Grid.Kind.BLANK ? 0 : 1;
-      boolean date =
-          DateText.isDate(grid, row, column)
-              && kind != Grid.Kind.BLANK
-              && !(kind == Grid.Kind.DATE && grid.number(row, column) < 1);
-      if (date) {
-        dates++;
-        days.add(
-            kind == Grid.Kind.DATE
-                ? Double.toString(grid.number(row, column))
-                : grid.text(row, column));
-      }
-    }
-    return days.size() >= FEWEST_DATES && 10 * dates >= 9 * filled;
+  /** The column of the clock whose header is a letter, as h. */
+  private void settleClock() {
+    columns.with(Role.OTHER).stream()
+        .filter(c -> columns.has(Role.DATE) && !columns.has(Role.TIME) && !columns.isSaid(c))
+        .filter(c -> ColumnValues.areClock(grid, rows, c.column()))
+        .findFirst()
+        .ifPresent(c -> columns.change(c, Role.TIME, "", Message.of("col.clock")));
   }
 
   private void settleOneOnly(Role role) {
@@ -305,7 +256,16 @@ final class ColumnRoles {
         columns.change(cell, Role.OTHER, "", Message.of("col.otherBatch"));
       } else if (!cell.meanings().contains(Concept.BATCH)
           && cell.meanings().contains(Concept.VESSEL)) {
-        columns.change(cell, Role.BATCH, "", Message.of("col.vessel"));
+        LogColumn of = readingColumn();
+        boolean moved =
+            of != null
+                && !columns.isSaid(cell)
+                && new BatchColumn(grid, rows, of).isMovedOn(cell);
+        columns.change(
+            cell,
+            moved ? Role.OTHER : Role.BATCH,
+            "",
+            Message.of(moved ? "col.moved" : "col.vessel"));
       }
     }
   }

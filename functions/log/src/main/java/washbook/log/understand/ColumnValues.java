@@ -1,17 +1,28 @@
 package washbook.log.understand;
 
+import java.util.HashSet;
 import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
 import washbook.functions.scale.TemperatureUnit;
 import washbook.log.language.Message;
 import washbook.log.layout.TableRows;
 import washbook.log.reading.RowRefusals;
 import washbook.log.sheet.Grid;
 import washbook.log.words.CellText;
+import washbook.log.words.DateText;
 import washbook.log.words.ReadingScale;
 
 /** What the numbers of one column look like; texts that are a number without a unit count too. */
 final class ColumnValues {
   private static final int FEWEST_WORDS = 3;
+
+  /** Fewer do not show that a column holds dates. */
+  private static final int FEWEST_DATES = 3;
+
+  private static final int MONTHS = 12;
+  private static final int ROWS_READ = 1000;
+  private static final Pattern CLOCK = Pattern.compile("\\d{1,2}[:h.]\\d{2}");
 
   private int numbers;
   private int likeGravity;
@@ -45,6 +56,76 @@ final class ColumnValues {
       words += text.chars().anyMatch(Character::isLetter) ? 1 : 0;
     }
     return words >= FEWEST_WORDS;
+  }
+
+  /** Whether nothing but times of the day stands in a column, as 08:00. */
+  static boolean areClock(Grid grid, TableRows rows, int column) {
+    int times = 0;
+    for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
+      Grid.Kind kind = rows.isSkipped(row) ? Grid.Kind.BLANK : grid.kind(row, column);
+      boolean time =
+          kind == Grid.Kind.DATE && grid.number(row, column) < 1
+              || kind == Grid.Kind.TEXT && CLOCK.matcher(grid.text(row, column).strip()).matches();
+      if (kind != Grid.Kind.BLANK && !time) {
+        return false;
+      }
+      times += time ? 1 : 0;
+    }
+    return times >= FEWEST_WORDS;
+  }
+
+  /** Numbers as 30.11 and 2.12, which count no days: they go back where a month begins. */
+  static boolean areDaysAndMonths(Grid grid, TableRows rows, int column) {
+    int numbers = 0;
+    int back = 0;
+    int order = 0;
+    double before = Double.NaN;
+    for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
+      double value =
+          rows.isSkipped(row) || grid.kind(row, column) != Grid.Kind.NUMBER
+              ? Double.NaN
+              : grid.number(row, column);
+      if (Double.isNaN(value)) {
+        continue;
+      }
+      long month = Math.round(100 * (value - Math.floor(value)));
+      if (value < 1 || value >= 32 || month < 1 || month > MONTHS) {
+        return false;
+      }
+      int at = (int) (100 * month + (long) Math.floor(value));
+      numbers++;
+      back += value < before ? 1 : 0;
+      before = value;
+      if (at < order && !(order >= 100 * MONTHS && at < 200)) {
+        return false;
+      }
+      order = at;
+    }
+    return numbers >= FEWEST_DATES && back > 0;
+  }
+
+  /** Whether nearly all that stands in a column are dates, of several days. */
+  static boolean areDates(Grid grid, TableRows rows, int column) {
+    Set<String> days = new HashSet<>();
+    int dates = 0;
+    int filled = 0;
+    int last = Math.min(rows.lastRow(), rows.firstRow() + ROWS_READ);
+    for (int row = rows.firstRow(); row <= last; row++) {
+      Grid.Kind kind = rows.isSkipped(row) ? Grid.Kind.BLANK : grid.kind(row, column);
+      filled += kind == Grid.Kind.BLANK ? 0 : 1;
+      boolean date =
+          DateText.isDate(grid, row, column)
+              && kind != Grid.Kind.BLANK
+              && !(kind == Grid.Kind.DATE && grid.number(row, column) < 1);
+      if (date) {
+        dates++;
+        days.add(
+            kind == Grid.Kind.DATE
+                ? Double.toString(grid.number(row, column))
+                : grid.text(row, column));
+      }
+    }
+    return days.size() >= FEWEST_DATES && 10 * dates >= 9 * filled;
   }
 
   private void add(double value) {

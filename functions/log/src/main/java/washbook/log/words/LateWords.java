@@ -41,7 +41,8 @@ public final class LateWords {
     }
     for (String sentence : text.split(BETWEEN)) {
       if (saysUnknown(sentence)
-          || parts(sentence).containsAll(EnumSet.of(Part.FIRST, Part.DAYS, Part.NOT_NOTED))) {
+          || parts(sentence).containsAll(EnumSet.of(Part.FIRST, Part.DAYS, Part.NOT_NOTED))
+          || parts(sentence).containsAll(EnumSet.of(Part.SINCE, Part.FIRST, Part.NOT_NOTED))) {
         return true;
       }
     }

@@ -32,6 +32,9 @@ public final class Vocabulary {
   private static final ThreadLocal<Map<String, Set<Concept>>> KNOWN =
       ThreadLocal.withInitial(HashMap::new);
 
+  /** In capitals it is short for an original gravity in two languages. */
+  private static final String PREPOSITION = " di ";
+
   private Vocabulary() {}
 
   /** All meanings of a text; empty when there are none or when it is prose. */
@@ -42,7 +45,7 @@ public final class Vocabulary {
     Map<String, Set<Concept>> known = KNOWN.get();
     Set<Concept> found = known.get(text);
     if (found == null) {
-      found = meaningsOf(tokens(text));
+      found = meaningsOf(tokens(text.replace(PREPOSITION, " ")));
       if (known.size() >= REMEMBERED) {
         known.clear();
       }

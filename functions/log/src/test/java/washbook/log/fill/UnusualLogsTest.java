@@ -59,7 +59,7 @@ class UnusualLogsTest {
         TestGrid.of(
             "Met",
             """
-            Ansatz Nr | Datum | Dichte | Temp C
+            Ansatz Nr | Datum | Dichte | Most C
             1 | #2025-11-02 | 1.080 | 20
             2 | #2025-11-04 | 1.060 | 20
             3 | #2025-11-07 | 1.030 | 20
