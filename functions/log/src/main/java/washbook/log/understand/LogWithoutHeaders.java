@@ -1,5 +1,6 @@
 package washbook.log.understand;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -75,16 +76,48 @@ final class LogWithoutHeaders {
 
   private void askColumn(int column, int firstRow, Doubts doubts) {
     String letters = CellAddress.letters(column);
-    double value = figure(firstRow, column);
+    String scale = scale(figure(firstRow, column), firstRow);
+    List<String> lines = new ArrayList<>();
+    lines.add("header row = " + Math.max(1, firstRow));
+    lines.add(MapPrinter.column(column) + " = GRAVITY in " + scale);
+    boolean warmth = false;
+    for (int at = column + 1; at < Math.min(grid.columnCount(), MOST_COLUMNS); at++) {
+      if (fallsDown(at) == firstRow && areAlike(column, at, firstRow)) {
+        lines.add(MapPrinter.column(at) + " = GRAVITY in " + scale);
+      } else if (isTemperature(at, firstRow)) {
+        lines.add(MapPrinter.column(at) + " = TEMPERATURE");
+        warmth = true;
+      }
+    }
     doubts.ask(
         grid.address(firstRow, column),
         Message.of("ask.figures", letters, firstRow + 1),
         new MapAnswer(
-            List.of(
-                "header row = " + Math.max(1, firstRow),
-                MapPrinter.column(column) + " = GRAVITY in " + scale(value, firstRow)),
-            Message.of("ask.withTemperature", "column X = TEMPERATURE in C"),
+            lines,
+            warmth
+                ? Message.NONE
+                : Message.of("ask.withTemperature", "column X = TEMPERATURE in C"),
             true));
+  }
+
+  /** Whether two columns begin near one another: those of vessels beside one another. */
+  private boolean areAlike(int one, int other, int row) {
+    double first = figure(row, one);
+    double second = figure(row, other);
+    boolean gravities = ReadingScale.looksLikeGravity(first);
+    return gravities == ReadingScale.looksLikeGravity(second)
+        && (gravities || Math.abs(first - second) <= FALL * first);
+  }
+
+  /** Whether a word for temperature stands over a column, or T, and figures below it. */
+  private boolean isTemperature(int column, int firstRow) {
+    if (firstRow == 0
+        || grid.kind(firstRow - 1, column) != Kind.TEXT
+        || Double.isNaN(figure(firstRow, column))) {
+      return false;
+    }
+    String text = grid.text(firstRow - 1, column).strip();
+    return text.equals("T") || HeaderRoles.role(Vocabulary.meanings(text)) == Role.TEMPERATURE;
   }
 
   /** The scale that a line above names, else one that the value can stand on. */

@@ -17,7 +17,8 @@ public final class LateWords {
     FIRST,
     DAYS,
     PARTED,
-    ALREADY
+    ALREADY,
+    NO_START
   }
 
   /** What is said together stands between two of these. */
@@ -41,8 +42,8 @@ public final class LateWords {
     }
     for (String sentence : text.split(BETWEEN)) {
       if (saysUnknown(sentence)
-          || parts(sentence).containsAll(EnumSet.of(Part.FIRST, Part.DAYS, Part.NOT_NOTED))
-          || parts(sentence).containsAll(EnumSet.of(Part.SINCE, Part.FIRST, Part.NOT_NOTED))) {
+          || parts(sentence).contains(Part.NO_START)
+          || parts(sentence).containsAll(EnumSet.of(Part.FIRST, Part.DAYS, Part.NOT_NOTED))) {
         return true;
       }
     }

@@ -35,7 +35,7 @@ public final class Statement {
   private static final Pattern REFERENCE =
       Pattern.compile(
           "(?<![\\d./,-])(\\d{2}(?:[.,]5)?)\\s*[\u00b0\u00ba]?\\s*[CcFf]?\\s*/\\s*(?:\\1|4)"
-              + "\\s*[\u00b0\u00ba]?\\s*([CcFf]?)(?![\\d/.,-]|\\p{L})");
+              + "\\s*[\u00b0\u00ba]?\\s*([CcFf]?)(?![\\d/-]|[.,]\\d|\\p{L})");
 
   /** A warmer reference without a unit is one in °F. */
   private static final double WARMEST_REFERENCE_C = 30;

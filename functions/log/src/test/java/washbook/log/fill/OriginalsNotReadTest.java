@@ -40,6 +40,8 @@ class OriginalsNotReadTest {
   @ValueSource(
       strings = {
         "Mead - started measuring on day 6",
+        "Started 4 May, the hydrometer came on 13 May so no first figure",
+        "Apfelwein, keine erste Messung",
         "Cider wash, readings from day 5 only",
         "Aufzeichnung erst ab 5. Tag, vorher keine Spindel",
         "Cidre, mesures notées seulement à partir du jour 4",
