@@ -42,7 +42,7 @@ final class Course {
   private static final double LEVEL = 0.6;
 
   /** The part of its extract that is left at most where a ferment shows by itself. */
-  private static final double LITTLE = 0.45;
+  private static final double LITTLE = 0.55;
 
   /** What has fermented out stays below it, SG. */
   private static final double FINISHED = 1.003;

@@ -66,11 +66,11 @@ public final class Evidence {
   /** Whether the readings have not fallen for longer than a wash takes to begin. */
   private boolean restsLong;
 
-  /**
-   * Whether the readings fall less and less in the end, as those of eggs that age do not, and far,
-   * as those of a paste that is thinned do not.
-   */
+  /** Whether the readings fall far, less and less: not as those of eggs or of a thinned paste. */
   private boolean levelsOff;
+
+  /** Whether most of the extract is gone, as of a ferment that nothing else tells of. */
+  private boolean endsLow;
 
   private Evidence(Grid grid, LogTable table, int above) {
     this.grid = grid;
@@ -117,6 +117,9 @@ public final class Evidence {
     }
     if (!levelsOff && clues.equals(EnumSet.of(Clue.COURSE))) {
       return Verdict.OPEN;
+    }
+    if (!endsLow && clues.equals(EnumSet.of(Clue.COURSE, Clue.NAMED_SCALE))) {
+      return Verdict.OTHER;
     }
     if (restsLong && sum >= ENOUGH && sum < SURE) {
       return Verdict.OPEN;
@@ -293,7 +296,8 @@ public final class Evidence {
       return;
     } else if (course.isLikeFerment() && !warm) {
       clues.add(Clue.COURSE);
-      levelsOff = course.levelsOff() && course.endsLow();
+      endsLow = course.endsLow();
+      levelsOff = course.levelsOff() && endsLow;
     } else if (course.fallsShortly() && !warm) {
       clues.add(Clue.SHORT_FALL);
     } else if (course.mayHaveBegun() && !warm && !isLong()) {
@@ -373,6 +377,10 @@ public final class Evidence {
   private static double gravity(double value, LogColumn reading) {
     if (value >= 900) {
       return ReadingScale.SG.toGravity(value);
+    }
+    if (reading.unit().isEmpty()
+        && Vocabulary.meanings(reading.header()).contains(Concept.POINTS)) {
+      return ReadingScale.POINTS.toGravity(value);
     }
     boolean density = reading.unit().equals(ReadingScale.GCM3.name());
     boolean plain = reading.unit().isEmpty() || reading.unit().equals(ReadingScale.SG.name());

@@ -124,13 +124,16 @@ public final class KeyLines {
         all.contains(Concept.ORIGINAL)
             || all.contains(Concept.ORIGINALGRAVITY)
             || own != null && ReadingScale.looksLikeGravity(own.value());
+    boolean instrument = false;
     for (String part : parts) {
-      if (REFERENCE_ALONE.matcher(part.strip()).matches()) {
+      boolean degrees = CellText.read(part).form == CellText.Form.TEMPERATURE;
+      if (REFERENCE_ALONE.matcher(part.strip()).matches() || instrument && degrees) {
         lines.add(
             words(
-                EnumSet.of(Concept.CALIBRATION), part, row, column, Statement.referenceIn(part)));
+                EnumSet.of(Concept.CALIBRATION), part, row, column, Statement.temperatureIn(part)));
         continue;
       }
+      instrument = Vocabulary.meanings(part).equals(EnumSet.of(Concept.HYDROMETER));
       KeyLine line = part.isBlank() ? null : read(part.strip(), row, column, false);
       // What is said to be corrected beside one gravity is that one, not the readings.
       if (line != null && !(ofOne && line.saysCorrected())) {

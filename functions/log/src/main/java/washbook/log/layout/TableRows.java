@@ -22,6 +22,9 @@ public final class TableRows {
   private static final Set<Role> READINGS =
       EnumSet.of(Role.GRAVITY, Role.REFRACTOMETER, Role.OWN_CORRECTED_GRAVITY);
 
+  /** More words are a sentence. */
+  private static final int WORDS_OF_READING = 3;
+
   private final Grid grid;
   private final Header header;
   private final int[] readingColumns;
@@ -121,7 +124,7 @@ public final class TableRows {
       if (labelled || isUnnamedTotal(row)) {
         skipped.set(row);
         aside.put(row, labelled && !label.isTotal() ? PassedOver.NOTE : PassedOver.AVERAGE);
-      } else if (isNameLine(row)) {
+      } else if (isNameLine(row) || isRemark(row)) {
         continue;
       } else if (hasReading(row, gap)) {
         lastRow = row;
@@ -340,6 +343,15 @@ public final class TableRows {
       }
     }
     return false;
+  }
+
+  /** A sentence alone in a row, though it stands where the readings do and holds figures. */
+  private boolean isRemark(int row) {
+    String text = isLoneText(row) ? grid.text(row, labelColumn).strip() : "";
+    return !text.isEmpty()
+        && Character.isLetter(text.charAt(0))
+        && text.split("\\s+").length > WORDS_OF_READING
+        && !CellText.read(text).isReading();
   }
 
   private boolean isLoneText(int row) {

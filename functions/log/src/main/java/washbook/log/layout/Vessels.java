@@ -68,7 +68,12 @@ public final class Vessels {
         header.cells().stream()
             .filter(c -> c.role() == Role.GRAVITY || isSaidOfOne(c, said))
             .toList();
-    this.readings = read.isEmpty() ? with(header, Role.OWN_CORRECTED_GRAVITY) : read;
+    List<HeaderCell> refracted = with(header, Role.REFRACTOMETER);
+    boolean alike =
+        refracted.size() > 1
+            && refracted.stream().map(HeaderCell::text).distinct().count() == 1;
+    this.readings =
+        !read.isEmpty() ? read : alike ? refracted : with(header, Role.OWN_CORRECTED_GRAVITY);
   }
 
   /** Whether a map says of one of several alike columns that it is a refractometer's. */
@@ -145,7 +150,9 @@ public final class Vessels {
       boolean besideReading =
           !cells.isEmpty() && cells.get(cells.size() - 1).role() == Role.GRAVITY;
       boolean called =
-          cell.role() == Role.OTHER && cell.text().strip().matches("[Tt]\\.? \\S{1,3}");
+          cell.role() == Role.OTHER && cell.text().strip().matches("[Tt]\\.? \\S{1,3}")
+              || (cell.role() == Role.OTHER || cell.role() == Role.BATCH)
+                  && cell.text().strip().matches(".*\\p{L} T\\.?( ?[\u00b0\u00ba] ?[CF])?");
       cells.add(
           besideReading && called
               ? new HeaderCell(cell.column(), cell.text(), cell.meanings(), Role.TEMPERATURE)
@@ -324,7 +331,15 @@ public final class Vessels {
         || meanings.contains(Concept.VESSEL)
         || meanings.contains(Concept.BATCH)
         || !WashWords.inValue(own).isEmpty()
+        || namesATemperature(own)
         || Vocabulary.meanings(String.join(" ", header)).stream().noneMatch(NO_NAME::contains);
+  }
+
+  /** Whether a temperature beside the readings has the same name, as {@code Plum T}. */
+  private boolean namesATemperature(String own) {
+    return header.cells().stream()
+        .filter(c -> c.role() == Role.TEMPERATURE)
+        .anyMatch(c -> lower(c.text()).startsWith(lower(own) + " "));
   }
 
   /** Whether a word that all headers share belongs to a name, as Tank in Tank 1. */

@@ -145,8 +145,10 @@ final class BatchColumn {
   /**
    * Whether on most days several rows stand, each with another value, and every value comes again
    * and again: two vessels read one after the other, though their readings hardly differ.
+   *
+   * @param hasClock whether the time of the day tells the rows of one day apart
    */
-  boolean isReadInTurn(HeaderCell cell, int dateColumn) {
+  boolean isReadInTurn(HeaderCell cell, int dateColumn, boolean hasClock) {
     Map<String, Set<String>> byDay = new HashMap<>();
     Map<String, Integer> byName = new HashMap<>();
     int readings = 0;
@@ -164,11 +166,11 @@ final class BatchColumn {
     }
     long shared = byDay.values().stream().filter(names -> names.size() > 1).count();
     boolean again = byName.values().stream().allMatch(count -> count >= ROWS_PER_BATCH);
+    boolean often = 2 * shared > byDay.size() && goUpAndDown(cell.column(), readings);
     return byName.size() >= 2
         && again
         && readings >= 2 * ROWS_PER_BATCH
-        && 2 * shared > byDay.size()
-        && goUpAndDown(cell.column(), readings);
+        && (often || shared >= ROWS_PER_BATCH && !hasClock);
   }
 
   /** Whether the rows of each name follow one another: what comes and goes is who has read. */

@@ -339,7 +339,7 @@ final class ColumnRoles {
       boolean turns =
           !times.isEmpty()
               && !byReadings.holdsTimes(cell)
-              && byReadings.isReadInTurn(cell, times.get(0).column());
+              && byReadings.isReadInTurn(cell, times.get(0).column(), columns.has(Role.TIME));
       if (turns) {
         String column = MapPrinter.column(cell.column());
         columns.unsettle();

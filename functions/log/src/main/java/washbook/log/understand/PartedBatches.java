@@ -173,6 +173,10 @@ final class PartedBatches {
       if (other == batch || !(original > first.sg() + SAME)) {
         continue;
       }
+      boolean ofItself = tellsOfParts(first.row()) && other.rows()[0] < first.row();
+      if (ofItself && lastDay(new HydrometerRows(grid, table), other.rows()) >= day - DAYS_TOLD) {
+        return other;
+      }
       for (int row : other.rows()) {
         double since = day - order.days(row);
         if (since >= 0 && since <= DAYS_TOLD && row != other.rows()[0] && tellsOfParts(row)) {

@@ -104,7 +104,9 @@ final class TemperatureColumn {
    */
   private void byLetterAndValues() {
     List<HeaderCell> open = new ArrayList<>(columns.with(Role.OTHER));
-    columns.with(Role.BATCH).stream().filter(c -> UNIT.matcher(c.text()).find()).forEach(open::add);
+    columns.with(Role.BATCH).stream()
+        .filter(c -> UNIT.matcher(c.text()).find() || LETTER.matcher(c.text()).find())
+        .forEach(open::add);
     List<HeaderCell> found =
         open.stream()
             .filter(c -> !columns.isSaid(c) && !isOfTheRoom(c))
