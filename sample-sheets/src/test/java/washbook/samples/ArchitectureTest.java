@@ -74,7 +74,7 @@ class ArchitectureTest {
           runner.report: functions, log, log.overview, log.language, runner.file, runner.language
           runner.run: functions, log.*, runner, runner.file, runner.archive, runner.sheet, \
           runner.read, runner.write, runner.chart, runner.report, runner.ask, runner.language
-          runner.season: functions, log.sheet, log.understand, log.overview, log.language, runner, \
+          runner.season: functions, log, log.sheet, log.understand, log.overview, log.language, runner, \
           runner.file, runner.archive, runner.sheet, runner.report, runner.run, runner.language
           runner.card: functions, functions.catalogue, log.sheet, log.fill, log.language, runner, \
           runner.file, runner.archive, runner.sheet

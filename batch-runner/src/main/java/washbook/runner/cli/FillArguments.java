@@ -15,6 +15,7 @@ import washbook.log.ComputedColumn;
 import washbook.log.WrittenScale;
 import washbook.log.fill.FillOptions;
 import washbook.log.fill.FormulaStyle;
+import washbook.log.fill.RowNotes;
 import washbook.log.language.Language;
 import washbook.runner.language.Wording;
 import washbook.runner.run.Destination;
@@ -85,6 +86,13 @@ final class FillArguments {
               + " over time, or redraw it (.xlsx, .xlsm and .ods).")
   private boolean chart;
 
+  @Option(
+      names = "--no-warnings",
+      description =
+          "Write no warnings (stuck, too warm, a suspicious reading and so on) into the note"
+              + " column. Reports have them all the same.")
+  private boolean unwarned;
+
   @Mixin private MapArgument map = new MapArgument();
 
   /** Takes an option without a value; false where it is not ours or there already. */
@@ -93,6 +101,8 @@ final class FillArguments {
       inPlace = true;
     } else if (option.equals("--backup") && !backup) {
       backup = true;
+    } else if (option.equals("--no-warnings") && !unwarned) {
+      unwarned = true;
     } else {
       return false;
     }
@@ -151,10 +161,16 @@ final class FillArguments {
     return chart;
   }
 
-  SheetFiller filler() {
-    return new LogSheetFiller(
-        map.read(userLanguage()),
-        new FillOptions(computed(), style, scale(), language(), userLanguage()));
+  /**
+   * Fills as the arguments say.
+   *
+   * @param warnings for the note column
+   */
+  SheetFiller filler(RowNotes warnings) {
+    FillOptions options =
+        new FillOptions(computed(), style, scale(), language(), userLanguage())
+            .noting(unwarned ? RowNotes.NONE : warnings);
+    return new LogSheetFiller(map.read(userLanguage()), options);
   }
 
   /** Sheets that the map speaks of. Ask after {@link #filler}. */
@@ -172,6 +188,7 @@ final class FillArguments {
         scale().toString(),
         language() + " " + userLanguage(),
         Boolean.toString(chart),
+        Boolean.toString(unwarned),
         map.text());
   }
 

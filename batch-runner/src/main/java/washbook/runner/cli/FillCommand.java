@@ -12,6 +12,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
+import washbook.log.overview.Overviews;
 import washbook.runner.file.LeftBehind;
 import washbook.runner.language.Wording;
 import washbook.runner.report.ConsoleReport;
@@ -109,7 +110,8 @@ final class FillCommand implements Callable<Integer> {
     Path report = run.report(files, fill.out());
     Shard shard = run.shard(System.getenv());
     int threads = run.threads();
-    SheetFiller filler = fill.filler();
+    Overviews overviews = warnings.overviews(fill.wording().language());
+    SheetFiller filler = fill.filler(overviews);
     FillJob job =
         new FillJob(
             filler,
@@ -118,7 +120,7 @@ final class FillCommand implements Callable<Integer> {
             fill.charts(),
             dryRun,
             report != null && Reports.hasCharts(report),
-            report == null ? null : warnings.overviews(fill.wording().language()));
+            report == null ? null : overviews);
     if (fill.out() != null && !dryRun) {
       LeftBehind.clearTree(fill.out());
     }

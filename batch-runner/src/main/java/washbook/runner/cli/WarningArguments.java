@@ -8,7 +8,7 @@ import picocli.CommandLine.Spec;
 import washbook.log.language.Language;
 import washbook.log.language.ToldException;
 import washbook.log.overview.Overviews;
-import washbook.log.overview.WarningLimits;
+import washbook.log.WarningLimits;
 import washbook.runner.language.Wording;
 
 /** When a batch is worth a warning. */
@@ -23,7 +23,8 @@ final class WarningArguments {
       description =
           "When a batch is worth a warning: warmest=32 and coldest=10 (°C), lag-days=3 (the gravity"
               + " has not begun to fall), overdue-days=4 (a wash that works was not read),"
-              + " closed-days=90 (an older log is not waited for), off-points=8 (a reading off its"
+              + " closed-days=90 (an older log is not waited for), final-gravity=1.000 (a wash that"
+              + " stands still above it is stuck), off-points=8 (a reading off its"
               + " neighbours or the fitted course), planned-abv (%% vol; no usual value). The usual"
               + " values are common practice, no source.")
   private List<String> given = List.of();

@@ -15,6 +15,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
+import washbook.log.overview.Overviews;
 import washbook.runner.file.LeftBehind;
 import washbook.runner.run.FillJob;
 import washbook.runner.run.Journal;
@@ -124,7 +125,8 @@ final class WatchCommand implements Callable<Integer> {
     if (!Files.isDirectory(folder)) {
       throw usage("usage.noFolder", folder);
     }
-    SheetFiller filler = fill.filler();
+    Overviews overviews = warnings.overviews(fill.wording().language());
+    SheetFiller filler = fill.filler(overviews);
     if (season != null) {
       SeasonCommand.checkPlace(spec, "--season", season);
     }
@@ -136,10 +138,11 @@ final class WatchCommand implements Callable<Integer> {
             fill.charts(),
             false,
             season != null,
-            season == null ? null : warnings.overviews(fill.wording().language()));
+            season == null ? null : overviews);
     List<String> settings = new ArrayList<>(fill.settings());
+    settings.add(warnings.settings());
     if (season != null) {
-      settings.addAll(List.of("season", warnings.settings()));
+      settings.add("season");
     }
     settings.add(folder.toAbsolutePath().normalize().toString());
     String sign = JournalPlace.sign(settings);

@@ -3,7 +3,7 @@ package washbook.runner.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import washbook.log.overview.WarningLimits;
+import washbook.log.WarningLimits;
 import washbook.runner.language.Wording;
 import washbook.runner.report.FileReport;
 import washbook.runner.report.FileResult;

@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import washbook.log.overview.BatchOverview;
-import washbook.log.overview.WarningLimits;
+import washbook.log.WarningLimits;
 import washbook.log.understand.SeasonSheet;
 import washbook.runner.language.Wording;
 import washbook.runner.report.BatchSeries;

@@ -7,7 +7,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import washbook.log.overview.WarningLimits;
+import washbook.log.WarningLimits;
 import washbook.runner.language.Wording;
 import washbook.runner.report.FileReport;
 

@@ -1,12 +1,15 @@
 package washbook.office.menu;
 
+import java.time.LocalDate;
 import washbook.log.Understanding;
+import washbook.log.WarningLimits;
 import washbook.log.answer.KeptAnswers;
 import washbook.log.fill.FillOptions;
 import washbook.log.fill.Filling;
 import washbook.log.fill.FormulaStyle;
 import washbook.log.fill.LogFiller;
 import washbook.log.language.Language;
+import washbook.log.overview.Overviews;
 import washbook.log.understand.LogMap;
 import washbook.log.understand.SheetUnderstanding;
 import washbook.office.language.MenuText;
@@ -21,7 +24,11 @@ record MenuFill(OpenSheet sheet, Windows windows, Command command) {
     CalcGrid grid = CalcGrid.of(sheet);
     LogMap answers = answers(grid);
     Understanding understanding = SheetUnderstanding.understand(grid, answers);
-    Filling filling = LogFiller.fill(grid, understanding, FillOptions.usual().forUser(language));
+    FillOptions options =
+        FillOptions.usual()
+            .forUser(language)
+            .noting(new Overviews(WarningLimits.usual(), LocalDate.now()));
+    Filling filling = LogFiller.fill(grid, understanding, options);
     String story = kept(answers) + Story.of(understanding, filling, language);
     if (understanding.isEmpty()) {
       return Outcome.failed(OfficeText.of("fill.noTable", sheet.name()).in(language));
@@ -43,7 +50,7 @@ record MenuFill(OpenSheet sheet, Windows windows, Command command) {
             ? LogFiller.fill(
                 grid,
                 understanding,
-                new FillOptions(FillOptions.usual().columns(), FormulaStyle.PACK).forUser(language))
+                options.as(FormulaStyle.PACK))
             : filling;
     sheet.inOneStep(
         MenuText.of("menu.fill", language),

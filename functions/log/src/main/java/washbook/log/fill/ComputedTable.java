@@ -380,6 +380,11 @@ public final class ComputedTable implements ComputedCells {
     return cells == null ? Double.NaN : cells[row - table.firstRow()];
   }
 
+  /** Whether it was made with that column. */
+  public boolean has(ComputedColumn column) {
+    return numbers.containsKey(column);
+  }
+
   public Filling.TableCount count() {
     return new Filling.TableCount(table, counts);
   }

@@ -16,15 +16,27 @@ import washbook.log.language.Language;
  * @param language of headers and notes; empty for each log's own
  * @param userLanguage decides where a log's words are those of several languages, this one among
  *     them
+ * @param notes what is said in the note column besides why a row was refused
  */
 public record FillOptions(
     Set<ComputedColumn> columns,
     FormulaStyle style,
     Optional<WrittenScale> scale,
     Optional<Language> language,
-    Language userLanguage) {
+    Language userLanguage,
+    RowNotes notes) {
   public FillOptions {
     columns = columns.isEmpty() ? Set.of() : EnumSet.copyOf(columns);
+  }
+
+  /** With nothing but refusals in the note column. */
+  public FillOptions(
+      Set<ComputedColumn> columns,
+      FormulaStyle style,
+      Optional<WrittenScale> scale,
+      Optional<Language> language,
+      Language userLanguage) {
+    this(columns, style, scale, language, userLanguage, RowNotes.NONE);
   }
 
   /** On each log's own scale and in its own language. */
@@ -41,16 +53,26 @@ public record FillOptions(
 
   /** The same with the corrected reading on one scale in all logs. */
   public FillOptions on(WrittenScale scale) {
-    return new FillOptions(columns, style, Optional.of(scale), language, userLanguage);
+    return new FillOptions(columns, style, Optional.of(scale), language, userLanguage, notes);
   }
 
   /** The same in one language in all logs. */
   public FillOptions in(Language language) {
-    return new FillOptions(columns, style, scale, Optional.of(language), userLanguage);
+    return new FillOptions(columns, style, scale, Optional.of(language), userLanguage, notes);
+  }
+
+  /** The same with other contents of the cells. */
+  public FillOptions as(FormulaStyle other) {
+    return new FillOptions(columns, other, scale, language, userLanguage, notes);
   }
 
   /** The same for a user of that language. */
   public FillOptions forUser(Language user) {
-    return new FillOptions(columns, style, scale, language, user);
+    return new FillOptions(columns, style, scale, language, user, notes);
+  }
+
+  /** The same with other notes. */
+  public FillOptions noting(RowNotes other) {
+    return new FillOptions(columns, style, scale, language, userLanguage, other);
   }
 }

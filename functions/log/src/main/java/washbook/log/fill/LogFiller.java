@@ -13,6 +13,7 @@ import washbook.log.LogTable;
 import washbook.log.Understanding;
 import washbook.log.WrittenScale;
 import washbook.log.language.Language;
+import washbook.log.language.Message;
 import washbook.log.sheet.AcrossGrid;
 import washbook.log.sheet.ColumnPatch;
 import washbook.log.sheet.Grid;
@@ -53,6 +54,7 @@ public final class LogFiller {
     understanding.runs().forEach(run -> all.add(run.table()));
     ComputedColumnPlaces placement = new ComputedColumnPlaces(grid, all);
     Map<LogTable, ComputedTable> fills = new LinkedHashMap<>();
+    Map<LogTable, Map<Integer, List<Message>>> notes = new HashMap<>();
     Map<LogTable, Set<ComputedColumn>> wanted = new HashMap<>();
     Map<LogTable, ComputedColumnPlaces.Present> present = new HashMap<>();
     for (LogTable table : understanding.tables()) {
@@ -82,7 +84,10 @@ public final class LogFiller {
         }
         boolean noted = columns.remove(ComputedColumn.NOTE);
         ComputedTable fill = new ComputedTable(grid, table, columns);
-        if (noted || (fill.hasRefusals() && !isForRunsOnly(options))) {
+        Map<Integer, List<Message>> said =
+            isForRunsOnly(options) ? Map.of() : options.notes().of(grid, table, fill);
+        notes.put(table, said);
+        if (noted || ((fill.hasRefusals() || !said.isEmpty()) && !isForRunsOnly(options))) {
           columns.add(ComputedColumn.NOTE);
         }
         if (!fill.fillsAnyRow()) {
@@ -106,9 +111,9 @@ public final class LogFiller {
           source == null
               ? null
               : new RowFormulas(grid, table, source, places, understanding.tables());
+      ComputedCells cells = new NotedCells(fills.get(table), notes.get(table));
       places.forEach(
-          (column, place) ->
-              filled.add(filled(table, column, place, language, fills.get(table), formulas)));
+          (column, place) -> filled.add(filled(table, column, place, language, cells, formulas)));
     }
     RunFiller runs = new RunFiller(grid, placement, options, source);
     understanding.runs().forEach(runs::fill);

@@ -1,5 +1,6 @@
 package washbook.log.language;
 
+import java.time.LocalDate;
 import java.util.List;
 import washbook.functions.Sentence;
 import washbook.functions.TextFile;
@@ -10,7 +11,7 @@ import washbook.functions.TextFile;
  * @param texts the files that it is taken from
  * @param key of the text in the files of all languages
  * @param arguments what its placeholders stand for: texts that are quoted as they are, {@link
- *     Figure}s, {@link Sentence}s and other messages
+ *     Figure}s, days, {@link Sentence}s and other messages
  */
 public record Message(Messages texts, String key, List<Object> arguments) {
   /** Nothing to say. */
@@ -62,6 +63,9 @@ public record Message(Messages texts, String key, List<Object> arguments) {
     if (argument instanceof Sentence sentence) {
       return sentence.in(language.code());
     }
-    return argument instanceof Figure figure ? figure.in(language) : argument.toString();
+    if (argument instanceof Figure figure) {
+      return figure.in(language);
+    }
+    return argument instanceof LocalDate day ? language.shown(day) : argument.toString();
   }
 }

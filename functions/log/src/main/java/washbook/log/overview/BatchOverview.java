@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import washbook.log.WarningLimits;
 import washbook.log.language.Language;
 import washbook.log.language.Message;
 
@@ -32,6 +33,8 @@ import washbook.log.language.Message;
  * @param daysToFinishPlusMinus one standard deviation of it
  * @param lowestTemperatureC as measured
  * @param highestTemperatureC as measured
+ * @param warnings what to look at
+ * @param limits when it is worth a warning, as far as the log's map says so; null for nothing
  */
 public record BatchOverview(
     String sheet,
@@ -55,7 +58,8 @@ public record BatchOverview(
     Double daysToFinishPlusMinus,
     Double lowestTemperatureC,
     Double highestTemperatureC,
-    List<Warning> warnings) {
+    List<Warning> warnings,
+    String limits) {
 
   private static final Set<String> STATES =
       Set.of("lag", "working", "slowing", "stuck", "done", "restarted", "too few readings");
@@ -68,12 +72,15 @@ public record BatchOverview(
   /**
    * The same with the warnings that depend on the day on which it is looked at.
    *
+   * @param wanted limits that go before those of its map
    * @param language in which they are told
    */
-  public BatchOverview asOf(LocalDate today, WarningLimits limits, Language language) {
+  public BatchOverview asOf(LocalDate today, WarningLimits wanted, Language language) {
     List<Warning> now = new ArrayList<>(warnings);
     now.removeIf(warning -> warning.kind() == Warning.Kind.OVERDUE);
-    new Warnings(limits, language).overdue(this, today).ifPresent(now::add);
+    WarningLimits all =
+        limits == null ? wanted : wanted.over(WarningLimits.parse(List.of(limits.split(","))));
+    new Warnings(all).overdue(this, today, 0).ifPresent(found -> now.add(found.in(language)));
     return with(now);
   }
 
@@ -107,6 +114,7 @@ public record BatchOverview(
         daysToFinishPlusMinus,
         lowestTemperatureC,
         highestTemperatureC,
-        other);
+        other,
+        limits);
   }
 }

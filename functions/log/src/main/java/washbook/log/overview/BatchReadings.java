@@ -19,7 +19,8 @@ import washbook.log.sheet.Grid;
  * @param days of each, NaN without a time
  * @param gravities corrected, SG 20/20
  * @param cells addresses of the readings
- * @param temperatureCells where a temperature was measured, also beside refused readings
+ * @param temperatureRows rows in the sheet with a temperature, also beside refused readings
+ * @param temperatureCells where it was measured
  * @param temperaturesC as measured in them
  */
 record BatchReadings(
@@ -27,6 +28,7 @@ record BatchReadings(
     double[] days,
     double[] gravities,
     List<String> cells,
+    int[] temperatureRows,
     List<String> temperatureCells,
     double[] temperaturesC) {
 
@@ -55,6 +57,7 @@ record BatchReadings(
             .mapToDouble(r -> computed.number(ComputedColumn.CORRECTED_GRAVITY, r))
             .toArray(),
         Arrays.stream(rows).mapToObj(r -> cell(grid, reading, r)).toList(),
+        Arrays.stream(measured).map(i -> batch.rows()[i]).toArray(),
         Arrays.stream(measured)
             .mapToObj(i -> temperatureCell(grid, table, reading, batch.rows()[i]))
             .toList(),
@@ -89,6 +92,11 @@ record BatchReadings(
     return rows.length;
   }
 
+  /** The row of the last one. */
+  int lastRow() {
+    return rows[count() - 1];
+  }
+
   /** Whether every reading has a time. */
   boolean isTimed() {
     return Arrays.stream(days).allMatch(Double::isFinite);
@@ -110,6 +118,7 @@ record BatchReadings(
         Arrays.copyOfRange(days, from, count()),
         Arrays.copyOfRange(gravities, from, count()),
         cells.subList(from, count()),
+        temperatureRows,
         temperatureCells,
         temperaturesC);
   }

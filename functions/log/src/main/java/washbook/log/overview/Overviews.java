@@ -4,8 +4,11 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
+import washbook.log.WarningLimits;
 import washbook.functions.Answer;
 import washbook.functions.RefusedException;
 import washbook.functions.catalogue.Catalogue;
@@ -20,15 +23,14 @@ import washbook.log.Role;
 import washbook.log.Understanding;
 import washbook.log.fill.ComputedTable;
 import washbook.log.fill.Filling;
+import washbook.log.fill.RowNotes;
 import washbook.log.language.Language;
+import washbook.log.language.Message;
 import washbook.log.reading.RowTimes;
 import washbook.log.sheet.Grid;
 
-/** Makes the overviews of a sheet's batches. */
-public final class Overviews {
-  /** SG where a wash is taken to end when nothing else is known; the catalogue's own default. */
-  private static final double EXPECTED_FINAL = 1.0;
-
+/** Makes the overviews of a sheet's batches, and the warnings about them for the log itself. */
+public final class Overviews implements RowNotes {
   /** Readings back that the course is fitted to. */
   private static final int MOST_READINGS = 1000;
 
@@ -75,19 +77,57 @@ public final class Overviews {
         if (counts.get(i).rows() > 0) {
           Batch batch = table.batches().get(i);
           BatchReadings readings = BatchReadings.of(grid, table, batch, computed, order);
-          overviews.add(overview(understanding.sheet(), table, batch, counts.get(i), readings));
+          overviews.add(
+              look(understanding.sheet(), table, batch, counts.get(i), readings).overview(language));
         }
       }
     }
     return overviews;
   }
 
-  private BatchOverview overview(
+  /** A warning on the row that it is about, on the last one where it is about the batch. */
+  @Override
+  public Map<Integer, List<Message>> of(Grid grid, LogTable table, ComputedTable computed) {
+    Map<Integer, List<Message>> notes = new TreeMap<>();
+    if (!table.settings().writing().warned()) {
+      return notes;
+    }
+    ComputedTable figures =
+        computed.has(ComputedColumn.CORRECTED_GRAVITY)
+            ? computed
+            : new ComputedTable(grid, table, Set.of(ComputedColumn.CORRECTED_GRAVITY));
+    List<Filling.BatchCount> counts = figures.count().batches();
+    RowTimes order = RowTimes.of(grid, table);
+    for (int i = 0; i < counts.size(); i++) {
+      Batch batch = table.batches().get(i);
+      BatchReadings readings = BatchReadings.of(grid, table, batch, figures, order);
+      if (readings.count() > 0) {
+        String last = readings.cells().get(readings.count() - 1);
+        for (FoundWarning found : look("", table, batch, counts.get(i), readings).warnings()) {
+          notes
+              .computeIfAbsent(found.row(), row -> new ArrayList<>())
+              .add(found.note(found.cell().isEmpty() ? last : found.cell()));
+        }
+      }
+    }
+    return notes;
+  }
+
+  /** An overview and what is to be put in its warnings. */
+  private record Look(BatchOverview plain, List<FoundWarning> warnings) {
+    BatchOverview overview(Language language) {
+      return plain.with(warnings.stream().map(found -> found.in(language)).toList());
+    }
+  }
+
+  private Look look(
       String sheet, LogTable table, Batch batch, Filling.BatchCount count, BatchReadings readings) {
     WashKind kind = table.settings().wash().kind();
+    WarningLimits ofMap = table.settings().writing().limits();
     Optional<Balance> now = balance(batch, readings, kind);
     BatchReadings fitted = readings.last(MOST_READINGS);
-    Outlook outlook = outlook(fitted);
+    WarningLimits all = limits.over(ofMap);
+    Outlook outlook = outlook(fitted, all.of(WarningLimits.Limit.FINAL));
     boolean dated = table.column(Role.DATE).isPresent();
     BatchOverview plain =
         new BatchOverview(
@@ -114,10 +154,14 @@ public final class Overviews {
                 : known(outlook.finish().plusMinus(), 1),
             known(Arrays.stream(readings.temperaturesC()).min().orElse(Double.NaN), 1),
             known(Arrays.stream(readings.temperaturesC()).max().orElse(Double.NaN), 1),
-            List.of());
-    return plain
-        .with(new Warnings(limits, language).of(plain, fitted, outlook))
-        .asOf(today, limits, language);
+            List.of(),
+            ofMap.isUsual() ? null : ofMap.toString());
+    Warnings warnings = new Warnings(all);
+    List<FoundWarning> found = warnings.of(plain, fitted, outlook);
+    if (readings.count() > 0) {
+      warnings.overdue(plain, today, readings.lastRow()).ifPresent(found::add);
+    }
+    return new Look(plain, found);
   }
 
   private static double original(Batch batch, BatchReadings readings) {
@@ -146,12 +190,12 @@ public final class Overviews {
     return answer instanceof Answer.Number number ? known(number.value(), 2) : null;
   }
 
-  private static Outlook outlook(BatchReadings readings) {
+  private static Outlook outlook(BatchReadings readings, double expectedFinal) {
     if (readings.count() == 0 || !readings.isTimed()) {
       return null;
     }
     try {
-      return Outlook.of(readings.days(), readings.gravities(), EXPECTED_FINAL);
+      return Outlook.of(readings.days(), readings.gravities(), expectedFinal);
     } catch (RefusedException cannot) {
       return null;
     }

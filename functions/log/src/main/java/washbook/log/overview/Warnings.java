@@ -9,10 +9,10 @@ import java.util.Optional;
 import java.util.Set;
 import washbook.functions.ferment.Outlook;
 import washbook.log.language.Figure;
-import washbook.log.language.Language;
 import washbook.log.language.Message;
 import washbook.log.overview.Warning.Kind;
-import washbook.log.overview.WarningLimits.Limit;
+import washbook.log.WarningLimits;
+import washbook.log.WarningLimits.Limit;
 
 /** Finds what a person should look at in one batch. */
 final class Warnings {
@@ -29,14 +29,9 @@ final class Warnings {
   private static final Set<String> AT_WORK = Set.of("lag", "working", "slowing", "restarted");
 
   private final WarningLimits limits;
-  private final Language language;
 
-  /**
-   * @param language in which the reasons are told
-   */
-  Warnings(WarningLimits limits, Language language) {
+  Warnings(WarningLimits limits) {
     this.limits = limits;
-    this.language = language;
   }
 
   /**
@@ -44,23 +39,24 @@ final class Warnings {
    *
    * @param outlook null where there is none
    */
-  List<Warning> of(BatchOverview batch, BatchReadings readings, Outlook outlook) {
-    List<Warning> warnings = new ArrayList<>();
+  List<FoundWarning> of(BatchOverview batch, BatchReadings readings, Outlook outlook) {
+    List<FoundWarning> warnings = new ArrayList<>();
     standing(batch, readings).ifPresent(warnings::add);
     temperature(readings, true).ifPresent(warnings::add);
     temperature(readings, false).ifPresent(warnings::add);
-    abovePlan(batch).ifPresent(warnings::add);
+    abovePlan(batch, readings).ifPresent(warnings::add);
     suspicious(readings, outlook, warnings);
     return warnings;
   }
 
-  private Optional<Warning> standing(BatchOverview batch, BatchReadings readings) {
+  private Optional<FoundWarning> standing(BatchOverview batch, BatchReadings readings) {
     if (batch.days() != null && !batch.state().equals("done") && readings.count() > 1) {
       double fall = readings.gravities()[0] - readings.gravities()[readings.count() - 1];
       if (fall < BEGUN && batch.days() > limits.of(Limit.LAG)) {
         return Optional.of(
             warning(
                 Kind.NOT_FALLING,
+                readings.lastRow(),
                 "",
                 Limit.LAG,
                 Message.of(
@@ -70,22 +66,22 @@ final class Warnings {
                     limits.shown(Limit.LAG))));
       }
     }
-    return batch.state().equals("stuck")
-        ? Optional.of(
-            new Warning(
-                Kind.STUCK,
-                "",
-                Message.of(
-                        "warning.stuck",
-                        figure("%.4f", batch.latestGravity()),
-                        figure(
-                            "%.1f", batch.extractLeft() == null ? Double.NaN : batch.extractLeft()))
-                    .in(language),
-                WarningLimits.PRACTICE.in(language)))
-        : Optional.empty();
+    if (!batch.state().equals("stuck")) {
+      return Optional.empty();
+    }
+    double left = batch.extractLeft() == null ? Double.NaN : batch.extractLeft();
+    Message reason =
+        Message.of(
+            "warning.stuck",
+            figure("%.4f", batch.latestGravity()),
+            figure("%.1f", left),
+            figure("%.3f", limits.of(Limit.FINAL)));
+    return Optional.of(
+        new FoundWarning(
+            Kind.STUCK, readings.lastRow(), "", reason, reason, limits.source(Limit.FINAL)));
   }
 
-  private Optional<Warning> temperature(BatchReadings readings, boolean warm) {
+  private Optional<FoundWarning> temperature(BatchReadings readings, boolean warm) {
     Limit limit = warm ? Limit.WARMEST : Limit.COLDEST;
     double most = limits.of(limit);
     int worst = -1;
@@ -101,6 +97,7 @@ final class Warnings {
     return Optional.of(
         warning(
             warm ? Kind.TOO_WARM : Kind.TOO_COLD,
+            readings.temperatureRows()[worst],
             readings.temperatureCells().get(worst),
             limit,
             Message.of(
@@ -109,11 +106,12 @@ final class Warnings {
                 limits.shown(limit))));
   }
 
-  private Optional<Warning> abovePlan(BatchOverview batch) {
+  private Optional<FoundWarning> abovePlan(BatchOverview batch, BatchReadings readings) {
     return batch.alcohol() != null && batch.alcohol() > limits.of(Limit.PLANNED)
         ? Optional.of(
             warning(
                 Kind.ABOVE_PLAN,
+                readings.lastRow(),
                 "",
                 Limit.PLANNED,
                 Message.of(
@@ -124,7 +122,7 @@ final class Warnings {
   }
 
   /** A reading far off its neighbours, else one that the fitted course fits worse than those. */
-  private void suspicious(BatchReadings readings, Outlook outlook, List<Warning> warnings) {
+  private void suspicious(BatchReadings readings, Outlook outlook, List<FoundWarning> warnings) {
     double most = limits.of(Limit.OFF_COURSE) / 1000;
     double[] gravities = readings.gravities();
     double[] offCourse = outlook == null ? new double[0] : outlook.offCourse();
@@ -143,6 +141,7 @@ final class Warnings {
         warnings.add(
             warning(
                 Kind.SUSPICIOUS,
+                readings.rows()[i],
                 readings.cells().get(i),
                 Limit.OFF_COURSE,
                 Message.of(
@@ -184,30 +183,34 @@ final class Warnings {
         : Math.min(0, gravities[i] - gravities[i + 1]);
   }
 
-  /** Whether a wash that works was not read for days; an old log is no longer waited for. */
-  Optional<Warning> overdue(BatchOverview batch, LocalDate today) {
+  /**
+   * Whether a wash that works was not read for days; an old log is no longer waited for.
+   *
+   * @param row of the last reading
+   */
+  Optional<FoundWarning> overdue(BatchOverview batch, LocalDate today, int row) {
     if (batch.lastDate() == null || !AT_WORK.contains(batch.state())) {
       return Optional.empty();
     }
     LocalDate last = LocalDate.parse(batch.lastDate());
     long since = ChronoUnit.DAYS.between(last, today);
-    return since > limits.of(Limit.OVERDUE) && since <= limits.of(Limit.CLOSED)
-        ? Optional.of(
-            warning(
-                Kind.OVERDUE,
-                "",
-                Limit.OVERDUE,
-                Message.of(
-                    "warning.overdue",
-                    language.shown(last),
-                    since,
-                    Message.of("warning.was." + batch.state()),
-                    limits.shown(Limit.OVERDUE))))
-        : Optional.empty();
+    if (since <= limits.of(Limit.OVERDUE) || since > limits.of(Limit.CLOSED)) {
+      return Optional.empty();
+    }
+    Message state = Message.of("warning.was." + batch.state());
+    Message most = limits.shown(Limit.OVERDUE);
+    return Optional.of(
+        new FoundWarning(
+            Kind.OVERDUE,
+            row,
+            "",
+            Message.of("warning.overdue", last, since, state, most),
+            Message.of("warning.overdue.note", last, state, most),
+            limits.source(Limit.OVERDUE)));
   }
 
-  private Warning warning(Kind kind, String cell, Limit limit, Message reason) {
-    return new Warning(kind, cell, reason.in(language), limits.source(limit).in(language));
+  private FoundWarning warning(Kind kind, int row, String cell, Limit limit, Message reason) {
+    return new FoundWarning(kind, row, cell, reason, reason, limits.source(limit));
   }
 
   private static Figure figure(String format, double value) {

@@ -38,6 +38,8 @@ import washbook.log.sheet.AcrossGrid;
  *   <li>of a still run: {@code run} yes or no; {@code charge} what was put in: {@code 25 L}, its
  *       {@code charge strength}: {@code 10 ABV}; {@code volumes at 20} yes where jars are volumes
  *       at 20 °C already; {@code pressure} at the still in hPa
+ *   <li>{@code limit} when a batch is worth a warning: {@code warmest=28}, as the option says them;
+ *       {@code warnings} no where none are to stand in its notes
  *   <li>{@code wash} what ferments: a kind, as {@code SUGAR}, or a yield in % of theory
  * </ul>
  *

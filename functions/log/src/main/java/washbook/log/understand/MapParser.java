@@ -16,6 +16,7 @@ import washbook.functions.scale.Conversion;
 import washbook.log.LogSettings;
 import washbook.log.Role;
 import washbook.log.RowStatement;
+import washbook.log.WarningLimits;
 import washbook.log.WritingWish;
 import washbook.log.WrittenScale;
 import washbook.log.language.Language;
@@ -53,6 +54,8 @@ final class MapParser {
   private Map<Integer, String> batchesFrom;
   private Language written;
   private WrittenScale scale;
+  private boolean warned;
+  private WarningLimits limits;
   private Boolean isRun;
   private Boolean volumesAt20;
   private double chargeLitres;
@@ -110,6 +113,8 @@ final class MapParser {
     batchesFrom = new HashMap<>();
     written = null;
     scale = null;
+    warned = true;
+    limits = WarningLimits.usual();
     isRun = null;
     volumesAt20 = null;
     chargeLitres = Double.NaN;
@@ -138,7 +143,8 @@ final class MapParser {
               sugarReadings,
               wash,
               new TableMap.RowPart(sugar, batchesFrom, rows),
-              new WritingWish(Optional.ofNullable(written), Optional.ofNullable(scale)),
+              new WritingWish(
+                  Optional.ofNullable(written), Optional.ofNullable(scale), warned, limits),
               new TableMap.RunPart(
                   isRun, volumesAt20, chargeLitres, chargePercentVolume, pressureHPa)));
     }
@@ -201,6 +207,8 @@ final class MapParser {
           scale =
               WrittenScale.named(value)
                   .orElseThrow(() -> wrong("map.scale", quoted(value), WrittenScale.words()));
+      case "warnings" -> warned = yes(value);
+      case "limit" -> limits = limits(value).over(limits);
       case "sugar readings" ->
           sugarReadings =
               switch (value.toLowerCase(Locale.ROOT)) {
@@ -209,6 +217,14 @@ final class MapParser {
                 default -> throw wrong("map.oneOf", quoted(value), "before", "after");
               };
       default -> throw wrong("map.key", quoted(key));
+    }
+  }
+
+  private WarningLimits limits(String value) {
+    try {
+      return WarningLimits.parse(Arrays.asList(value.split(",")));
+    } catch (ToldException wrong) {
+      throw new ToldException(Message.of("map.lineWith", line, wrong.told()));
     }
   }
 

@@ -95,6 +95,10 @@ final class MapPrinter {
         .forEach((row, name) -> out.append(RowStatement.batch(row, name)).append('\n'));
     table.writing().language().ifPresent(said -> put(out, "language", said.code()));
     table.writing().scale().ifPresent(said -> put(out, "scale", said.scale().name()));
+    if (!table.writing().warned()) {
+      put(out, "warnings", "no");
+    }
+    table.writing().limits().settings().forEach(said -> put(out, "limit", said));
     if (table.run().isRun() != null) {
       put(out, "run", table.run().isRun() ? "yes" : "no");
     }

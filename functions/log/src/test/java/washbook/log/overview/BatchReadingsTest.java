@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import washbook.log.WarningLimits;
 import washbook.log.ComputedColumn;
 import washbook.log.LogTable;
 import washbook.log.Understanding;

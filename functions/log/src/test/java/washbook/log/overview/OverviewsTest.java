@@ -9,6 +9,7 @@ import static washbook.log.fill.SimpleLogTest.calc;
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import washbook.log.WarningLimits;
 import washbook.log.Doubt;
 import washbook.log.Understanding;
 import washbook.log.fill.FillOptions;

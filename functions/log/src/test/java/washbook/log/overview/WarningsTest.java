@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import washbook.log.WarningLimits;
 import washbook.functions.ferment.Outlook;
 import washbook.log.language.Language;
 import washbook.log.overview.Warning.Kind;
@@ -31,6 +32,7 @@ class WarningsTest {
         IntStream.range(0, sg.length).asDoubleStream().toArray(),
         sg,
         IntStream.range(0, sg.length).mapToObj(i -> "B" + (i + 2)).toList(),
+        IntStream.range(1, warmth.length + 1).toArray(),
         IntStream.range(0, warmth.length).mapToObj(i -> "C" + (i + 2)).toList(),
         warmth);
   }
@@ -58,13 +60,14 @@ class WarningsTest {
         null,
         null,
         null,
-        List.of());
+        List.of(),
+        null);
   }
 
   private static List<Warning> of(
       BatchOverview batch, BatchReadings readings, Outlook outlook, String... limits) {
-    return new Warnings(WarningLimits.parse(List.of(limits)), Language.EN)
-        .of(batch, readings, outlook);
+    return new Warnings(WarningLimits.parse(List.of(limits)))
+        .of(batch, readings, outlook).stream().map(found -> found.in(Language.EN)).toList();
   }
 
   /** Above 32 °C and below 10 °C, common practice; the furthest one is named. */
@@ -127,7 +130,7 @@ class WarningsTest {
         of(batch("stuck", 9.0, 6.0, 12.5), readings("1.085 1.05 1.04", null), null).get(0);
     assertEquals(Kind.STUCK, warning.kind());
     assertEquals(
-        "the gravity stands still at 1.0400, above its expected end; 12.5 % by mass of extract are"
+        "the gravity stands still at 1.0400, above its expected end of 1.000; 12.5 % by mass of extract are"
             + " left.",
         warning.reason());
   }
@@ -203,7 +206,7 @@ class WarningsTest {
     BatchOverview batch = batch(state, 4.0, 5.0, 9.0);
     assertEquals(
         overdue,
-        new Warnings(WarningLimits.usual(), Language.EN).overdue(batch, today).isPresent());
+        new Warnings(WarningLimits.usual()).overdue(batch, today, 4).isPresent());
   }
 
   @ParameterizedTest
@@ -215,9 +218,10 @@ class WarningsTest {
       })
   void anOverdueReadingIsToldWithItsDate(String state, String reason) {
     Warning warning =
-        new Warnings(WarningLimits.usual(), Language.EN)
-            .overdue(batch(state, 4.0, 5.0, 9.0), LocalDate.of(2025, 10, 12))
-            .orElseThrow();
+        new Warnings(WarningLimits.usual())
+            .overdue(batch(state, 4.0, 5.0, 9.0), LocalDate.of(2025, 10, 12), 4)
+            .orElseThrow()
+            .in(Language.EN);
     assertEquals(reason, warning.reason());
     assertEquals("", warning.cell());
   }
@@ -225,17 +229,19 @@ class WarningsTest {
   @Test
   void aWarningIsToldInThePersonsLanguageWithItsDatesAndDecimals() {
     Warning overdue =
-        new Warnings(WarningLimits.usual(), Language.DE)
-            .overdue(batch("working", 4.0, 5.0, 9.0), LocalDate.of(2025, 10, 12))
-            .orElseThrow();
+        new Warnings(WarningLimits.usual())
+            .overdue(batch("working", 4.0, 5.0, 9.0), LocalDate.of(2025, 10, 12), 4)
+            .orElseThrow()
+            .in(Language.DE);
     assertEquals(
         "Zuletzt am 05.10.2025 gemessen, vor 7 Tagen; Stand damals: in Gärung; mehr als 4 Tage.",
         overdue.reason());
     assertEquals("übliche Praxis, ohne Quelle", overdue.source());
     Warning warm =
-        new Warnings(WarningLimits.parse(List.of("warmest=28.5")), Language.FR)
+        new Warnings(WarningLimits.parse(List.of("warmest=28.5")))
             .of(batch("working", 5.0, 5.0, 9.0), readings("1.085 1.06", "20 31.2"), null)
-            .get(0);
+            .get(0)
+            .in(Language.FR);
     assertEquals("31,2 °C dépasse 28,5 °C.", warm.reason());
     assertEquals("trop chaud", warm.kind().message().in(Language.FR));
   }
@@ -249,6 +255,7 @@ class WarningsTest {
     "overdue-days, 0.1, 365",
     "closed-days, 1, 36500",
     "planned-abv, 0.1, 25",
+    "final-gravity, 0.98, 1.1",
     "off-points, 1, 200",
   })
   void aLimitHasARange(String word, double least, double most) {
@@ -285,7 +292,7 @@ class WarningsTest {
     assertEquals("", WarningLimits.usual().toString());
     assertEquals(
         "There is no limit 'hottest'; there are warmest, coldest, lag-days, overdue-days,"
-            + " closed-days, planned-abv, off-points.",
+            + " closed-days, planned-abv, final-gravity, off-points.",
         refusal(List.of("hottest=3")));
   }
 

@@ -1,4 +1,4 @@
-package washbook.log.overview;
+package washbook.log;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -28,6 +28,8 @@ public final class WarningLimits {
     CLOSED("closed-days", 90, 1, 36500, "days"),
     /** Alcohol that was planned, % vol; nothing is planned unless it is set. */
     PLANNED("planned-abv", Double.NaN, 0.1, 25, "% vol"),
+    /** Where a wash is taken to end, SG; the catalogue's own default. One that stops above is stuck. */
+    FINAL("final-gravity", 1, 0.98, 1.1, "SG"),
     /** Points (1000 x SG) that a reading may be off its neighbours or the fitted course. */
     OFF_COURSE("off-points", 8, 1, 200, "points");
 
@@ -47,7 +49,7 @@ public final class WarningLimits {
   }
 
   /** What all limits of ours rest on; each of them can be set. */
-  static final Message PRACTICE = Message.of("warning.practice");
+  public static final Message PRACTICE = Message.of("warning.practice");
 
   private static final WarningLimits USUAL = new WarningLimits(Map.of());
 
@@ -88,6 +90,36 @@ public final class WarningLimits {
     return new WarningLimits(given);
   }
 
+  /** The same with those of another for all that is not set here. */
+  public WarningLimits over(WarningLimits other) {
+    Map<Limit, Double> all = new EnumMap<>(Limit.class);
+    all.putAll(other.given);
+    all.putAll(given);
+    return all.isEmpty() ? USUAL : new WarningLimits(all);
+  }
+
+  /** Whether nothing is set. */
+  public boolean isUsual() {
+    return given.isEmpty();
+  }
+
+  /** What was set, each as {@link #parse} reads it. */
+  public List<String> settings() {
+    List<String> all = new ArrayList<>();
+    given.forEach((limit, value) -> all.add(limit.word + "=" + Numbers.show(value)));
+    return all;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof WarningLimits limits && limits.given.equals(given);
+  }
+
+  @Override
+  public int hashCode() {
+    return given.hashCode();
+  }
+
   private static Limit named(String word) {
     return Arrays.stream(Limit.values())
         .filter(limit -> limit.word.equals(word))
@@ -111,31 +143,23 @@ public final class WarningLimits {
   }
 
   /** The limit's value; NaN for one that holds only when it is set. */
-  double of(Limit limit) {
+  public double of(Limit limit) {
     return given.getOrDefault(limit, limit.usual);
   }
 
   /** Where the limit comes from. */
-  Message source(Limit limit) {
+  public Message source(Limit limit) {
     return given.containsKey(limit) ? Message.of("warning.given") : PRACTICE;
   }
 
   /** The value with its unit. */
-  Message shown(Limit limit) {
-    Object unit =
-        switch (limit.unit) {
-          case "days" -> Message.of("warning.days");
-          case "points" -> Message.of("scale.POINTS");
-          default -> limit.unit;
-        };
-    return Message.of("warning.limit", new Figure(Numbers.show(of(limit))), unit);
+  public Message shown(Limit limit) {
+    return Message.of("warning.limit", new Figure(Numbers.show(of(limit))), said(limit.unit));
   }
 
   /** What was set, for telling one run's settings from another's. */
   @Override
   public String toString() {
-    List<String> all = new ArrayList<>();
-    given.forEach((limit, value) -> all.add(limit.word + "=" + Numbers.show(value)));
-    return String.join(",", all);
+    return String.join(",", settings());
   }
 }
