@@ -53,7 +53,8 @@ class ArchitectureTest {
           log.evidence, log.run, log.language
           log.fill: functions, functions.*, functions.catalogue, functions.portable, log, log.sheet, \
           log.words, log.reading, log.run, log.language
-          log.audit: functions, functions.*, log, log.sheet, log.words, log.reading, log.fill, log.language
+          log.audit: functions, functions.*, log, log.sheet, log.words, log.reading, log.run, log.fill, \
+          log.language
           log.overview: functions, functions.*, functions.catalogue, log, log.sheet, log.reading, \
           log.fill, log.language
           log.answer: functions, log, log.sheet, log.understand, log.fill, log.language

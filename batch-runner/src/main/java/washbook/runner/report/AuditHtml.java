@@ -180,7 +180,7 @@ final class AuditHtml implements ReportWriter<AuditReport> {
 
   /** A gravity says something only in its fourth digit. */
   private String shown(String sign, ColumnReport column, double value) {
-    int digits = column.comparedWith().contains("gravity") ? 4 : 2;
+    int digits = column.comparedWith().matches(".*(gravity|\\(L\\)).*") ? 4 : 2;
     return words.number(sign + digits + "f", value);
   }
 }

@@ -82,7 +82,7 @@ public final class FileAuditor implements FolderRun.Work<AuditReport> {
     LogMap used = MapBeside.of(item.file(), map).map();
     for (Grid grid : FileFormats.of(item.file()).reader().read(item.file())) {
       Understanding understanding = SheetUnderstanding.understand(grid, used);
-      recognised |= !understanding.tables().isEmpty();
+      recognised |= !understanding.tables().isEmpty() || !understanding.runs().isEmpty();
       for (Doubt doubt : understanding.doubts()) {
         String cell = ReportBuilder.inSheet(grid.name(), doubt.cell());
         questions.add(new Refusal(cell, Refusal.NOT_SETTLED, doubt.question(language)));

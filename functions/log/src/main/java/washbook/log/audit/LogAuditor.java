@@ -45,7 +45,7 @@ public final class LogAuditor {
 
   private LogAuditor() {}
 
-  /** Compares every own column of every table that is understood. */
+  /** Compares every own column of every table and every still run that is understood. */
   public static Audit audit(Grid sheet, Understanding understanding) {
     Grid grid = understanding.seen(sheet);
     List<Audit.Column> columns = new ArrayList<>();
@@ -68,6 +68,7 @@ public final class LogAuditor {
         }
       }
     }
+    understanding.runs().forEach(run -> columns.addAll(RunAuditor.audit(grid, run)));
     return new Audit(understanding.sheet(), List.copyOf(columns));
   }
 

@@ -36,6 +36,15 @@ public final class JarRows {
   private final Optional<LogColumn> headColumn;
   private final RunVolumeUnit volumeUnit;
 
+  /** % vol as read in the jar last read, NaN when it is refused; likewise the following. */
+  public double readStrength;
+
+  /** Litres as read. */
+  public double readLitres;
+
+  /** Of the spirit, °C; 20 where none is needed. */
+  public double temperatureC;
+
   /** % vol at 20 \u00b0C of the jar last read, NaN when it is refused; likewise the following. */
   public double trueStrength;
 
@@ -68,6 +77,9 @@ public final class JarRows {
 
   /** Reads a row; false when it is refused. */
   public boolean read(int row) {
+    readStrength = Double.NaN;
+    readLitres = Double.NaN;
+    temperatureC = Double.NaN;
     trueStrength = Double.NaN;
     volumeAt20 = Double.NaN;
     pureAlcohol = Double.NaN;
@@ -76,25 +88,25 @@ public final class JarRows {
     double shown = figure(row, strengthColumn, "run.strength", strengthRange());
     double litres =
         refusal == null ? figure(row, volumeColumn, "run.volume", volumeRange()) : Double.NaN;
-    double temperatureC = refusal == null && needsTemperature() ? temperature(row) : 20;
+    double celsius = refusal == null && needsTemperature() ? temperature(row) : 20;
     if (refusal != null) {
       return false;
     }
     double percent = isProof() ? shown / 2 : shown;
     RunVolumeUnit unit = RunCells.volumeUnit(grid, row, volumeColumn.column()).orElse(volumeUnit);
-    compute(row, percent, unit.toLitres(litres), temperatureC);
+    compute(row, percent, unit.toLitres(litres), celsius);
     return refusal == null;
   }
 
-  private void compute(int row, double percent, double litres, double temperatureC) {
+  private void compute(int row, double percent, double litres, double celsius) {
     double strength =
         settings.corrected()
             ? percent
-            : number(TRUE_STRENGTH.call(percent, temperatureC, settings.calibrationC()));
+            : number(TRUE_STRENGTH.call(percent, celsius, settings.calibrationC()));
     double volume =
         settings.volumesAt20()
             ? number(VOLUME_AT_20.call(litres, 20.0, strength))
-            : number(VOLUME_AT_20.call(litres, temperatureC, strength));
+            : number(VOLUME_AT_20.call(litres, celsius, strength));
     double pure = number(PURE_ALCOHOL.call(volume, strength));
     if (Double.isNaN(strength) || Double.isNaN(volume) || Double.isNaN(pure)) {
       refusal =
@@ -104,6 +116,9 @@ public final class JarRows {
               Message.of("run.together", quoted(row, strengthColumn.column())));
       return;
     }
+    readStrength = percent;
+    readLitres = litres;
+    temperatureC = celsius;
     trueStrength = strength;
     volumeAt20 = volume;
     pureAlcohol = pure;
