@@ -22,6 +22,7 @@ final class HtmlReport implements ReportWriter<FileResult> {
   private final Totals totals = new Totals();
   private int chartCount;
   private boolean anyRefusal;
+  private boolean anyWhole;
   private boolean anyBatch;
   private boolean anyWarning;
   private boolean anyAccount;
@@ -44,7 +45,10 @@ final class HtmlReport implements ReportWriter<FileResult> {
     FileReport report = result.report();
     totals.add(report);
     Writer row = rows.writer();
-    row.write(report.refusals().isEmpty() ? "<tr>" : "<tr class=\"bad\">");
+    boolean whole = report.status() == FileReport.Status.FILLED && report.refusals().isEmpty();
+    anyWhole |= whole;
+    row.write(
+        whole ? "<tr class=\"whole\">" : report.refusals().isEmpty() ? "<tr>" : "<tr class=\"bad\">");
     row.write(Html.cell(report.path()));
     String status = status(report);
     row.write("<td class=\"status\">");
@@ -106,6 +110,10 @@ final class HtmlReport implements ReportWriter<FileResult> {
       end(warnings, page);
     }
     page.write(Html.heading(words.say("head.files")));
+    page.write(
+        anyWhole
+            ? "<p class=\"paper\">" + Html.text(words.say("report.paper")) + "</p>\n"
+            : "");
     page.write(Html.tableHead(heads("file", "status", "batches", "rows", "filled", "refused")));
     end(rows, page);
     if (anyAccount) {
@@ -143,7 +151,8 @@ final class HtmlReport implements ReportWriter<FileResult> {
   /** What became of the rows of a table's range: the three counts add up to them. */
   private String account(String path, TableReport table) {
     RowAccount account = table.account();
-    StringBuilder row = new StringBuilder("<tr>");
+    boolean whole = account.refused() == 0 && account.filled() > 0;
+    StringBuilder row = new StringBuilder(whole ? "<tr class=\"whole\">" : "<tr>");
     row.append(Html.cell(path)).append(Html.cell(table.sheet())).append(Html.cell(table.range()));
     for (int count :
         new int[] {account.rows(), account.filled(), account.refused(), account.passedOver()}) {
