@@ -235,6 +235,21 @@ public final class LogAuditor {
           best = one;
         }
       }
+      return ours == ComputedColumn.ABV ? measured(best, least, noise) : best;
+    }
+
+    /** A multiplier measured from the figures, where the usual ones fit clearly worse. */
+    private WayOfCalculating measured(WayOfCalculating usual, double usualLeft, double noise) {
+      WayOfCalculating best = usual;
+      double least = usualLeft;
+      for (WayOfCalculating one : WayOfCalculating.measured(rows, figures, calibration())) {
+        double left = leftOver(one);
+        boolean more = best != null && one.causes().size() > best.causes().size();
+        if (left < (more ? Math.min(0.5 * least, least - noise) : least - noise)) {
+          least = left;
+          best = one;
+        }
+      }
       return best;
     }
 

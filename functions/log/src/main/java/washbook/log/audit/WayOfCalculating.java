@@ -32,6 +32,11 @@ record WayOfCalculating(
   /** Multipliers of the difference of the gravities: common practice, no source. */
   private static final double[] FACTORS = {131.25, 131, 125, 1000 / 7.36, 1000 / 7.5, 129, 105};
 
+  /** Between these lies what people multiply with. */
+  private static final double LEAST_FACTOR = 95;
+
+  private static final double MOST_FACTOR = 145;
+
   /** Calibrations in use, °C. */
   private static final double[] CALIBRATIONS = {20, 140.0 / 9, 15, 17.5, 25};
 
@@ -66,6 +71,38 @@ record WayOfCalculating(
                         way.figure(),
                         source.original().applyAsDouble(row),
                         source.gravity().applyAsDouble(row))));
+      }
+    }
+    all.sort((a, b) -> Integer.compare(a.causes().size(), b.causes().size()));
+    return all;
+  }
+
+  /**
+   * Alcohol by a multiplier of the person's own, measured to two decimals from each pair of
+   * gravities; simpler ones before others.
+   *
+   * @param figures of the log, one for each row
+   */
+  static List<WayOfCalculating> measured(
+      List<AuditRow> rows, List<Double> figures, double calibrationC) {
+    List<WayOfCalculating> all = new ArrayList<>();
+    for (Source source : sources(calibrationC)) {
+      ToDoubleFunction<AuditRow> fall =
+          row -> source.original().applyAsDouble(row) - source.gravity().applyAsDouble(row);
+      double product = 0;
+      double square = 0;
+      for (int i = 0; i < rows.size(); i++) {
+        double fallen = fall.applyAsDouble(rows.get(i));
+        product += Double.isNaN(fallen) ? 0 : fallen * figures.get(i);
+        square += Double.isNaN(fallen) ? 0 : fallen * fallen;
+      }
+      double factor = Math.rint(100 * product / square) / 100;
+      if (factor >= LEAST_FACTOR && factor <= MOST_FACTOR) {
+        Set<Audit.Cause> causes = EnumSet.of(Audit.Cause.RULE_OF_THUMB);
+        causes.addAll(source.causes());
+        Message detail = join(detail("factor", figure("%.2f", factor)), source.detail());
+        all.add(
+            new WayOfCalculating(causes, detail, row -> factor * fall.applyAsDouble(row)));
       }
     }
     all.sort((a, b) -> Integer.compare(a.causes().size(), b.causes().size()));
