@@ -5,10 +5,10 @@ import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import washbook.log.WarningLimits;
 import washbook.log.language.Language;
 import washbook.log.language.ToldException;
 import washbook.log.overview.Overviews;
-import washbook.log.WarningLimits;
 import washbook.runner.language.Wording;
 
 /** When a batch is worth a warning. */

@@ -48,7 +48,9 @@ final class HtmlReport implements ReportWriter<FileResult> {
     boolean whole = report.status() == FileReport.Status.FILLED && report.refusals().isEmpty();
     anyWhole |= whole;
     row.write(
-        whole ? "<tr class=\"whole\">" : report.refusals().isEmpty() ? "<tr>" : "<tr class=\"bad\">");
+        whole
+            ? "<tr class=\"whole\">"
+            : report.refusals().isEmpty() ? "<tr>" : "<tr class=\"bad\">");
     row.write(Html.cell(report.path()));
     String status = status(report);
     row.write("<td class=\"status\">");
@@ -111,9 +113,7 @@ final class HtmlReport implements ReportWriter<FileResult> {
     }
     page.write(Html.heading(words.say("head.files")));
     page.write(
-        anyWhole
-            ? "<p class=\"paper\">" + Html.text(words.say("report.paper")) + "</p>\n"
-            : "");
+        anyWhole ? "<p class=\"paper\">" + Html.text(words.say("report.paper")) + "</p>\n" : "");
     page.write(Html.tableHead(heads("file", "status", "batches", "rows", "filled", "refused")));
     end(rows, page);
     if (anyAccount) {

@@ -28,7 +28,9 @@ public final class WarningLimits {
     CLOSED("closed-days", 90, 1, 36500, "days"),
     /** Alcohol that was planned, % vol; nothing is planned unless it is set. */
     PLANNED("planned-abv", Double.NaN, 0.1, 25, "% vol"),
-    /** Where a wash is taken to end, SG; the catalogue's own default. One that stops above is stuck. */
+    /**
+     * Where a wash is taken to end, SG; the catalogue's own default. One that stops above is stuck.
+     */
     FINAL("final-gravity", 1, 0.98, 1.1, "SG"),
     /** Points (1000 x SG) that a reading may be off its neighbours or the fitted course. */
     OFF_COURSE("off-points", 8, 1, 200, "points");

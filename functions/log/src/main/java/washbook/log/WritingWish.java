@@ -11,7 +11,12 @@ import washbook.log.language.Language;
  * @param warned whether warnings are written into its notes
  * @param limits when a batch of it is worth a warning
  */
-public record WritingWish(Optional<Language> language, Optional<WrittenScale> scale, boolean warned, WarningLimits limits) {
+public record WritingWish(
+    Optional<Language> language,
+    Optional<WrittenScale> scale,
+    boolean warned,
+    WarningLimits limits) {
   /** Nothing said: in the log's own language, on its own scale. */
-  public static final WritingWish NONE = new WritingWish(Optional.empty(), Optional.empty(), true, WarningLimits.usual());
+  public static final WritingWish NONE =
+      new WritingWish(Optional.empty(), Optional.empty(), true, WarningLimits.usual());
 }

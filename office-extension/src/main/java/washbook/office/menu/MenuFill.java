@@ -46,12 +46,7 @@ record MenuFill(OpenSheet sheet, Windows windows, Command command) {
     }
     boolean withFormulas = formulas;
     Filling wanted =
-        formulas
-            ? LogFiller.fill(
-                grid,
-                understanding,
-                options.as(FormulaStyle.PACK))
-            : filling;
+        formulas ? LogFiller.fill(grid, understanding, options.as(FormulaStyle.PACK)) : filling;
     sheet.inOneStep(
         MenuText.of("menu.fill", language),
         () -> new PatchWriter(sheet, grid, withFormulas).write(wanted.patch()));

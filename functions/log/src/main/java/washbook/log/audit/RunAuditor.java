@@ -122,10 +122,7 @@ final class RunAuditor {
     ways.add(RunWay.asRead("strengthAsRead", jar -> jar.volumeAt20() * jar.readStrength() / 100));
     ways.add(RunWay.asRead("asRead", jar -> jar.readLitres() * jar.readStrength() / 100));
     return column(
-        use,
-        scale.isSum() ? ComputedColumn.PURE_SUM : ComputedColumn.PURE_ALCOHOL,
-        scale,
-        ways);
+        use, scale.isSum() ? ComputedColumn.PURE_SUM : ComputedColumn.PURE_ALCOHOL, scale, ways);
   }
 
   private static int[] rows(List<Jar> jars) {

@@ -101,8 +101,7 @@ record WayOfCalculating(
         Set<Audit.Cause> causes = EnumSet.of(Audit.Cause.RULE_OF_THUMB);
         causes.addAll(source.causes());
         Message detail = join(detail("factor", figure("%.2f", factor)), source.detail());
-        all.add(
-            new WayOfCalculating(causes, detail, row -> factor * fall.applyAsDouble(row)));
+        all.add(new WayOfCalculating(causes, detail, row -> factor * fall.applyAsDouble(row)));
       }
     }
     all.sort((a, b) -> Integer.compare(a.causes().size(), b.causes().size()));

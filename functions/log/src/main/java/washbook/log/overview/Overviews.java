@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import washbook.log.WarningLimits;
 import washbook.functions.Answer;
 import washbook.functions.RefusedException;
 import washbook.functions.catalogue.Catalogue;
@@ -21,6 +20,7 @@ import washbook.log.ComputedColumn;
 import washbook.log.LogTable;
 import washbook.log.Role;
 import washbook.log.Understanding;
+import washbook.log.WarningLimits;
 import washbook.log.fill.ComputedTable;
 import washbook.log.fill.Filling;
 import washbook.log.fill.RowNotes;
@@ -78,7 +78,8 @@ public final class Overviews implements RowNotes {
           Batch batch = table.batches().get(i);
           BatchReadings readings = BatchReadings.of(grid, table, batch, computed, order);
           overviews.add(
-              look(understanding.sheet(), table, batch, counts.get(i), readings).overview(language));
+              look(understanding.sheet(), table, batch, counts.get(i), readings)
+                  .overview(language));
         }
       }
     }

@@ -8,11 +8,11 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import washbook.functions.ferment.Outlook;
+import washbook.log.WarningLimits;
+import washbook.log.WarningLimits.Limit;
 import washbook.log.language.Figure;
 import washbook.log.language.Message;
 import washbook.log.overview.Warning.Kind;
-import washbook.log.WarningLimits;
-import washbook.log.WarningLimits.Limit;
 
 /** Finds what a person should look at in one batch. */
 final class Warnings {

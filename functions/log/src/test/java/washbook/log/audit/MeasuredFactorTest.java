@@ -33,8 +33,7 @@ class MeasuredFactorTest {
     TestGrid grid = TestGrid.of("Sugar 4", log.toString());
     Audit.Column column =
         LogAuditor.audit(grid, SheetUnderstanding.understand(grid, LogMap.none())).columns().get(0);
-    assertEquals(
-        List.of(Audit.Cause.WARM_READING, Audit.Cause.RULE_OF_THUMB), column.causes());
+    assertEquals(List.of(Audit.Cause.WARM_READING, Audit.Cause.RULE_OF_THUMB), column.causes());
     assertEquals(
         told + " x (original - current gravity), from the readings as they were",
         column.detail().in(Language.EN));

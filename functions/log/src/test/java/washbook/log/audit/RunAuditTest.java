@@ -31,8 +31,7 @@ class RunAuditTest {
             "%.1f | %.0f | %.2f",
             (jar, sum) -> new Object[] {strength(jar), 1000 * pure(jar), sum});
     assertEquals(
-        List.of(
-            ComputedColumn.TRUE_STRENGTH, ComputedColumn.PURE_ALCOHOL, ComputedColumn.PURE_SUM),
+        List.of(ComputedColumn.TRUE_STRENGTH, ComputedColumn.PURE_ALCOHOL, ComputedColumn.PURE_SUM),
         columns.stream().map(Audit.Column::ours).toList());
     for (Audit.Column column : columns) {
       assertEquals(5, column.compared());
@@ -51,15 +50,10 @@ class RunAuditTest {
     assertEquals(0.3 - pure(JARS[3]), raw.batches().get(0).own()[3] - pure(JARS[3]), 1e-9);
     assertTrue(raw.leftOver() < 1e-4);
     Audit.Column volumes =
-        audit(
-                "LAA (L)",
-                "%.4f",
-                (jar, sum) -> new Object[] {jar[0] * strength(jar) / 1e5})
-            .get(0);
+        audit("LAA (L)", "%.4f", (jar, sum) -> new Object[] {jar[0] * strength(jar) / 1e5}).get(0);
     assertEquals(
         "volumes as they were read, not brought to 20 °C", volumes.detail().in(Language.EN));
-    Audit.Column warm =
-        audit("ABV at 20 °C", "%.1f", (jar, sum) -> new Object[] {jar[1]}).get(0);
+    Audit.Column warm = audit("ABV at 20 °C", "%.1f", (jar, sum) -> new Object[] {jar[1]}).get(0);
     assertEquals("strengths as they were read", warm.detail().in(Language.EN));
   }
 
@@ -67,10 +61,7 @@ class RunAuditTest {
   @CsvSource({"0.30, 0.30", "0.4, 0.40", "0.25, 0.25"})
   void aRuleByTheDegreeIsMeasured(double factor, String told) {
     Audit.Column rule =
-        audit(
-                "ABV at 20 °C",
-                "%.2f",
-                (jar, sum) -> new Object[] {jar[1] - factor * (jar[2] - 20)})
+        audit("ABV at 20 °C", "%.2f", (jar, sum) -> new Object[] {jar[1] - factor * (jar[2] - 20)})
             .get(0);
     boolean agrees = rule.differing() == 0;
     assertEquals(false, agrees);
@@ -131,7 +122,8 @@ class RunAuditTest {
   }
 
   private static double call(String function, double... arguments) {
-    Object[] values = Stream.of(arguments).flatMapToDouble(java.util.Arrays::stream).boxed().toArray();
+    Object[] values =
+        Stream.of(arguments).flatMapToDouble(java.util.Arrays::stream).boxed().toArray();
     return ((Answer.Number) Catalogue.get(function).call(values)).value();
   }
 }

@@ -53,8 +53,9 @@ class WarningNotesTest {
     assertEquals(
         Map.of(
             "3", "C3: warning, too warm: 33.0 °C is above 32 °C." + PRACTICE,
-            "5", "C5: temperature is blank; it must be 0 to 60 °C, or the log must say"
-                + " that its readings are corrected.",
+            "5",
+                "C5: temperature is blank; it must be 0 to 60 °C, or the log must say"
+                    + " that its readings are corrected.",
             "8",
                 "B8: warning, stuck: the gravity stands still at 1.0300, above its expected end of"
                     + " 1.000; 10.0 % by mass of extract are left."
@@ -82,7 +83,9 @@ class WarningNotesTest {
         "C3: warning, too warm: 33.0 °C is above 25 °C. (limit as given)",
         notes(STUCK, "2026-10-01", "limit = planned-abv=20\nlimit = warmest=25").get("3"));
     assertEquals(
-        Map.of("5", "C5: temperature is blank; it must be 0 to 60 °C, or the log must say"
+        Map.of(
+            "5",
+            "C5: temperature is blank; it must be 0 to 60 °C, or the log must say"
                 + " that its readings are corrected."),
         notes(STUCK, "2026-10-01", "warnings = no"));
     assertEquals(Set.of("5", "8"), notes(STUCK, "2026-10-01", "limit = warmest=35").keySet());
@@ -112,7 +115,8 @@ class WarningNotesTest {
     ToldException wrong =
         assertThrows(ToldException.class, () -> LogMap.parse("sheet = A\nlimit = warmest=hot"));
     assertEquals(
-        "line 2 of the map: 'warmest=hot' must be warmest=NUMBER, -20 to 60 °C.", wrong.getMessage());
+        "line 2 of the map: 'warmest=hot' must be warmest=NUMBER, -20 to 60 °C.",
+        wrong.getMessage());
     String text = "limit = warmest=28,planned-abv=12\nwarnings = no\n";
     LogMap map = LogMap.parse(text);
     assertEquals(map, LogMap.parse(map.print()));

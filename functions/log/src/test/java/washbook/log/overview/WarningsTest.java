@@ -11,8 +11,8 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import washbook.log.WarningLimits;
 import washbook.functions.ferment.Outlook;
+import washbook.log.WarningLimits;
 import washbook.log.language.Language;
 import washbook.log.overview.Warning.Kind;
 
@@ -204,9 +204,7 @@ class WarningsTest {
   })
   void aReadingIsOverdue(String state, LocalDate today, boolean overdue) {
     BatchOverview batch = batch(state, 4.0, 5.0, 9.0);
-    assertEquals(
-        overdue,
-        new Warnings(WarningLimits.usual()).overdue(batch, today, 4).isPresent());
+    assertEquals(overdue, new Warnings(WarningLimits.usual()).overdue(batch, today, 4).isPresent());
   }
 
   @ParameterizedTest
