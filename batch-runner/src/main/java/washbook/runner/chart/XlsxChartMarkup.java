@@ -62,9 +62,9 @@ final class XlsxChartMarkup {
         "\"><sheetPr><outlinePr summaryBelow=\"0\"/><pageSetUpPr fitToPage=\"1\"/></sheetPr>");
     text.append("<sheetFormatPr defaultRowHeight=\"12.8\" customHeight=\"1\"");
     text.append(" outlineLevelRow=\"1\"/>");
-    text.append("<cols><col min=\"1\" max=\"4\" width=\"16\" customWidth=\"1\"/>");
+    text.append("<cols><col min=\"1\" max=\"4\" width=\"12\" customWidth=\"1\"/>");
     text.append("<col min=\"5\" max=\"5\" width=\"2\" customWidth=\"1\"/>");
-    text.append("<col min=\"6\" max=\"6\" width=\"22\" customWidth=\"1\"/></cols><sheetData>");
+    text.append("<col min=\"6\" max=\"6\" width=\"14\" customWidth=\"1\"/></cols><sheetData>");
     words(text, 0, List.of(page.title()), true);
     words(text, 1, List.of(page.note()), false);
     for (int i = 0; i < page.curves().size(); i++) {

@@ -22,6 +22,8 @@ public final class OdsExtent {
   public static final byte[] DATABASE_RANGES = ascii("database-ranges");
   private static final byte[] RULE = ascii("conditional-format");
   private static final byte[] DATABASE_RANGE = ascii("database-range");
+  private static final String TAG = "<table:table";
+  private static final byte[] STYLE = ascii("table:style-name");
   private static final byte[] PRINTED = ascii("table:print-ranges");
   private static final byte[] TARGET = ascii("table:target-range-address");
   private static final byte[] BUTTONS = ascii("table:display-filter-buttons");
@@ -36,11 +38,32 @@ public final class OdsExtent {
 
   private OdsExtent() {}
 
-  /** Widens the print range of the sheet whose tag is the present token, if it has just one. */
-  public static void patchPages(XmlSplicer splicer, NewColumns columns) throws IOException {
+  /**
+   * Changes the tag of a sheet, which is the present token: its print range, if it has just one, is
+   * widened, and it gets another style where one is given.
+   *
+   * @return the style that it had, or null
+   */
+  public static String patchSheet(XmlSplicer splicer, NewColumns columns, String style)
+      throws IOException {
+    String old = splicer.attribute(STYLE) ? splicer.value() : null;
+    int start = splicer.valueStart();
+    int end = splicer.valueEnd();
+    byte[] named = (style == null ? "" : style).getBytes(StandardCharsets.UTF_8);
+    int printed = splicer.attribute(PRINTED) ? splicer.valueStart() : Integer.MAX_VALUE;
+    if (style != null && old == null) {
+      byte[] whole = (" table:style-name=\"" + style + "\"").getBytes(StandardCharsets.UTF_8);
+      splicer.insert(splicer.tokenStart() + TAG.length(), whole, whole.length);
+    } else if (style != null && start < printed) {
+      splicer.replace(start, end, named);
+    }
     if (splicer.attribute(PRINTED)) {
       widen(splicer, splicer.value(), columns::endOfPage);
     }
+    if (style != null && old != null && start > printed) {
+      splicer.replace(start, end, named);
+    }
+    return old;
   }
 
   /** Goes through the rules of formatting that the present token opens. */

@@ -21,7 +21,11 @@ public record PageFit(boolean landscape, int pages) {
 
   /** Null where the sheet is narrow enough as it is; all lengths in the same unit. */
   public static PageFit of(double narrowest, boolean landscape, ToDoubleFunction<Boolean> page) {
-    double width = WIDER * narrowest;
+    return exact(WIDER * narrowest, landscape, page);
+  }
+
+  /** The same of columns whose width depends on no font. */
+  static PageFit exact(double width, boolean landscape, ToDoubleFunction<Boolean> page) {
     if (width <= page.applyAsDouble(landscape)) {
       return null;
     }

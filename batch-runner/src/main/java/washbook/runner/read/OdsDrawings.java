@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import washbook.log.sheet.Grid.Area;
+import washbook.runner.markup.Length;
 import washbook.runner.markup.XmlScanner;
 import washbook.runner.markup.XmlScanner.Token;
 import washbook.runner.sheet.CellReference;
@@ -30,10 +31,9 @@ public final class OdsDrawings {
   private static final byte[] COLUMNS_REPEATED = ascii("table:number-columns-repeated");
   private static final byte[] END = ascii("table:end-cell-address");
   private static final Pattern END_CELL = Pattern.compile(".*\\.\\$?([A-Z]{1,3})\\$?(\\d{1,7})");
-  private static final Pattern LENGTH = Pattern.compile("(-?[\\d.]{1,12})(mm|cm|in|pt|pc|px)");
 
   /** Millimetres, where a style says nothing. */
-  private static final double USUAL_WIDTH = 22.58;
+  public static final double USUAL_WIDTH = 22.58;
 
   private static final double USUAL_HEIGHT = 4.52;
 
@@ -91,7 +91,7 @@ public final class OdsDrawings {
       if (scanner.is(STYLE) && scanner.attribute(STYLE_NAME)) {
         style = scanner.value();
       } else if (scanner.attribute(WIDTH) || scanner.attribute(HEIGHT)) {
-        sizes.put(style, length(scanner.value(), USUAL_HEIGHT));
+        sizes.put(style, Length.millimetres(scanner.value(), USUAL_HEIGHT));
       } else if (OdsReader.isTable(scanner, token)) {
         sheet = OdsReader.name(scanner);
       } else if (scanner.is(SHAPES)) {
@@ -140,33 +140,11 @@ public final class OdsDrawings {
   }
 
   private double attribute(String name) throws IOException {
-    return scanner.attribute(ascii(name)) ? length(scanner.value(), 0) : 0;
+    return scanner.attribute(ascii(name)) ? Length.millimetres(scanner.value(), 0) : 0;
   }
 
   private double size(double usual) throws IOException {
     return scanner.attribute(USED_STYLE) ? sizes.getOrDefault(scanner.value(), usual) : usual;
-  }
-
-  /** A length in millimetres. */
-  public static double length(String text, double otherwise) {
-    Matcher parts = LENGTH.matcher(text.strip());
-    if (!parts.matches()) {
-      return otherwise;
-    }
-    double unit =
-        switch (parts.group(2)) {
-          case "cm" -> 10;
-          case "in" -> 25.4;
-          case "pt" -> 25.4 / 72;
-          case "pc" -> 25.4 / 6;
-          case "px" -> 25.4 / 96;
-          default -> 1;
-        };
-    try {
-      return Double.parseDouble(parts.group(1)) * unit;
-    } catch (NumberFormatException e) {
-      return otherwise;
-    }
   }
 
   private void endSheet(String sheet) {

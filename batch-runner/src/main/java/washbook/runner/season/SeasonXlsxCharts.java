@@ -35,7 +35,7 @@ final class SeasonXlsxCharts {
 
   /** Ten colours that differ also for most colour-blind eyes and in print. */
   static final String[] COLOURS = {
-    "1F4E5F", "9C3D10", "3F6B1F", "7A3E8E", "B8860B", "A3231B", "4A6FA5", "6B645B", "C06C84",
+    "1F4E5F", "9C3D10", "3F6B1F", "7A3E8E", "8B6508", "A3231B", "4A6FA5", "6B645B", "B0496A",
     "0B7A75"
   };
 

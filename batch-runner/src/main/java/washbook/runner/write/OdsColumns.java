@@ -12,6 +12,7 @@ import washbook.log.sheet.ColumnPatch;
 import washbook.runner.markup.ByteBuilder;
 import washbook.runner.markup.XmlSplicer;
 import washbook.runner.read.OdsCell;
+import washbook.runner.read.OdsDrawings;
 
 /**
  * The declared columns of one sheet. New columns get a width by which their headers can be read; a
@@ -21,12 +22,13 @@ final class OdsColumns {
   static final byte[] COLUMN = ascii("table-column");
   private static final byte[] REPEATED = ascii("table:number-columns-repeated");
   private static final byte[] STYLE = ascii("table:style-name");
+  private static final byte[] VISIBILITY = ascii("table:visibility");
   private static final byte[] CELL_STYLE = ascii("table:default-cell-style-name");
 
   /** So many equal columns are the rest of the sheet, which nobody has given a width. */
   private static final int REST = 100;
 
-  private record Run(int end, String style, String cellStyle) {}
+  private record Run(int end, String style, String cellStyle, boolean hidden) {}
 
   private final List<Run> runs = new ArrayList<>();
   private final TreeMap<Integer, String> widthStyles = new TreeMap<>();
@@ -50,7 +52,9 @@ final class OdsColumns {
     int start = count();
     int end = Math.min(start + count, Integer.MAX_VALUE / 2);
     String style = splicer.attribute(STYLE) ? splicer.value() : null;
-    runs.add(new Run(end, style, splicer.attribute(CELL_STYLE) ? splicer.value() : null));
+    boolean hidden = splicer.attribute(VISIBILITY) && !splicer.value().equals("visible");
+    String cellStyle = splicer.attribute(CELL_STYLE) ? splicer.value() : null;
+    runs.add(new Run(end, style, cellStyle, hidden));
     if (empty && count >= REST && !widthStyles.subMap(start, end).isEmpty()) {
       StringBuilder others = new StringBuilder();
       splicer.rewindAttributes();
@@ -100,6 +104,22 @@ final class OdsColumns {
     return given;
   }
 
+  /**
+   * Millimetres from the first column to a last one, with the widths given so far; NaN where a page
+   * ends between them.
+   */
+  double width(int lastColumn, OdsStyles styles) {
+    double width = 0;
+    int at = 0;
+    for (Run run : runs) {
+      double each = styles.columnWidth(run.style);
+      for (; at < run.end && at <= lastColumn; at++) {
+        width += run.hidden ? 0 : given.getOrDefault(at, each);
+      }
+    }
+    return width + Math.max(0, lastColumn + 1 - at) * OdsDrawings.USUAL_WIDTH;
+  }
+
   private int count() {
     return runs.isEmpty() ? 0 : runs.get(runs.size() - 1).end;
   }
@@ -120,7 +140,7 @@ final class OdsColumns {
     if (end > count()) {
       String style = runs.isEmpty() ? null : runs.get(runs.size() - 1).style;
       declare(count(), end, style, "", to);
-      runs.add(new Run(end, style, null));
+      runs.add(new Run(end, style, null, false));
     }
   }
 }

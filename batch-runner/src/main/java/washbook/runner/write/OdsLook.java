@@ -8,6 +8,8 @@ final class OdsLook {
   private static final Pattern PARENT =
       Pattern.compile("\\sstyle:parent-style-name\\s*=\\s*\"([^\"]*)\"");
   private static final Pattern NAME = Pattern.compile("\\sstyle:name\\s*=\\s*\"[^\"]*\"");
+  private static final Pattern PAGE =
+      Pattern.compile("\\sstyle:master-page-name\\s*=\\s*\"([^\"]*)\"");
   private static final Pattern CELL_PROPERTIES = properties("table-cell-properties");
   private static final Pattern TEXT_PROPERTIES = properties("text-properties");
   private static final Pattern ATTRIBUTE =
@@ -49,6 +51,32 @@ final class OdsLook {
     }
     String others = attributes(cell, WRAPPING, false);
     return tag + kept.substring(tagEnd, cell.start()) + wraps(others) + kept.substring(cell.end());
+  }
+
+  /**
+   * A sheet's style under another name, on other pages; {@code style} is null where it has none.
+   */
+  static String onPage(String style, String name, String page) {
+    if (style == null) {
+      return "<style:style"
+          + quoted(name)
+          + " style:family=\"table\" style:master-page-name=\""
+          + page
+          + "\"><style:table-properties table:display=\"true\"/></style:style>";
+    }
+    int tagEnd = style.indexOf('>');
+    String tag = NAME.matcher(style.substring(0, tagEnd)).replaceFirst(quoted(name));
+    Matcher old = PAGE.matcher(tag);
+    String master = " style:master-page-name=\"" + page + "\"";
+    String now =
+        old.find() ? old.replaceFirst(master) : tag.replaceFirst("<style:style", "$0" + master);
+    return now + style.substring(tagEnd);
+  }
+
+  /** The page style that a sheet's style names. */
+  static String pageOf(String style) {
+    Matcher page = PAGE.matcher(style == null ? "" : style);
+    return page.find() ? page.group(1) : "Default";
   }
 
   /** Font, border, background and place alone; {@code style} is null where it is a common one. */

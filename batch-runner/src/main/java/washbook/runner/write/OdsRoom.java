@@ -11,6 +11,7 @@ import java.util.regex.Pattern;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.ColumnPatch;
 import washbook.runner.markup.Decimal;
+import washbook.runner.markup.Length;
 import washbook.runner.markup.XmlScanner.Token;
 import washbook.runner.markup.XmlSplicer;
 import washbook.runner.read.OdsCell;
@@ -36,6 +37,11 @@ final class OdsRoom {
 
   boolean isEmpty() {
     return drawings.areas().isEmpty();
+  }
+
+  /** The last one that a drawing lies over, -1 where there is none. */
+  int lastColumn() {
+    return drawings.areas().stream().mapToInt(area -> area.lastColumn()).max().orElse(-1);
   }
 
   /** Drawings that begin in a row with new cells are not tied anew. */
@@ -77,7 +83,7 @@ final class OdsRoom {
       return;
     }
     int column = column(cell.group(2));
-    double offset = OdsDrawings.length(splicer.value(), 0);
+    double offset = Length.millimetres(splicer.value(), 0);
     double right = drawings.columns().edge(column) + offset;
     int now = after.at(right);
     double rest = right - after.edge(now);

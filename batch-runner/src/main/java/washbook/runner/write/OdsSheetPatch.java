@@ -9,6 +9,7 @@ import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.ColumnPatch;
 import washbook.runner.extent.NewColumns;
 import washbook.runner.extent.OdsExtent;
+import washbook.runner.extent.OdsPages;
 import washbook.runner.file.UnusableFileException;
 import washbook.runner.markup.ByteBuilder;
 import washbook.runner.markup.XmlScanner.Token;
@@ -34,6 +35,8 @@ final class OdsSheetPatch {
   private final OdsStyles styles;
   private final OdsRoom room;
   private final NewColumns newColumns;
+  private final String page;
+  private String tableStyle;
   private final ColumnLook look = new ColumnLook();
   private final BitSet patchedColumns = new BitSet();
   private final OdsRow old = new OdsRow();
@@ -43,14 +46,19 @@ final class OdsSheetPatch {
   private boolean rowsBegun;
   private boolean rowsEnded;
 
+  /**
+   * @param page the style that the sheet gets, for other pages, or null
+   */
   OdsSheetPatch(
       XmlSplicer splicer,
       String sheetName,
       List<ColumnPatch> patches,
       OdsStyles styles,
       OdsRoom room,
-      NewColumns newColumns) {
+      NewColumns newColumns,
+      String page) {
     this.newColumns = newColumns;
+    this.page = page;
     this.room = room;
     this.styles = styles;
     this.splicer = splicer;
@@ -83,7 +91,7 @@ final class OdsSheetPatch {
       splicer.replace(end - 2, end, markup.bytes(), markup.length());
       return true;
     }
-    OdsExtent.patchPages(splicer, newColumns);
+    tableStyle = OdsExtent.patchSheet(splicer, newColumns, page);
     int outside = splicer.depth() - 1;
     while (true) {
       Token token = splicer.next();
@@ -120,6 +128,16 @@ final class OdsSheetPatch {
         }
       }
     }
+  }
+
+  /** The style of a sheet like this one that new columns made too wide for its page; or null. */
+  String onOtherPage(OdsPages pages) {
+    if (rows.added().isEmpty()) {
+      return null;
+    }
+    double width = columns.width(Math.max(rows.lastColumn(), room.lastColumn()), styles);
+    String other = pages.fitting(styles.pageOf(tableStyle), width);
+    return other == null ? null : styles.onPage(tableStyle, other);
   }
 
   /** The columns that were not there before. */

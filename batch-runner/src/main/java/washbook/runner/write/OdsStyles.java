@@ -9,10 +9,14 @@ import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import washbook.runner.markup.ByteBuilder;
 import washbook.runner.markup.Decimal;
+import washbook.runner.markup.Length;
 import washbook.runner.markup.XmlScanner.Token;
 import washbook.runner.markup.XmlSplicer;
+import washbook.runner.read.OdsDrawings;
 
 /**
  * The styles that patched columns need, each added once to the automatic styles. These stand before
@@ -24,6 +28,8 @@ final class OdsStyles {
   private static final byte[] NAME = ascii("style:name");
   private static final byte[] FAMILY = ascii("style:family");
   private static final String USUAL = "Default";
+  private static final Pattern WIDTH =
+      Pattern.compile("\\sstyle:column-width\\s*=\\s*\"([^\"]*)\"");
 
   /** Tenths of a millimetre for a bold letter of 11 points, and for the margins of a column. */
   private static final int LETTER = 23;
@@ -35,6 +41,11 @@ final class OdsStyles {
 
   /** Markup of the document's cell styles, by their names. */
   private final Map<String, String> cells = new HashMap<>();
+
+  /** Markup of the document's styles of sheets and columns, by their names. */
+  private final Map<String, String> tables = new HashMap<>();
+
+  private final Map<String, String> columns = new HashMap<>();
 
   /** Which of them look like most cells, as far as asked; null is the style of none. */
   private final Map<String, Boolean> plainOnes = new HashMap<>();
@@ -73,6 +84,27 @@ final class OdsStyles {
                 + " style:column-width=\""
                 + Decimal.format(millimetres(letters))
                 + "mm\"/></style:style>");
+    return name;
+  }
+
+  /** Millimetres of a column of this style, which may be null; NaN where a page ends before it. */
+  double columnWidth(String style) {
+    String markup = columns.getOrDefault(style, "");
+    Matcher width = WIDTH.matcher(markup);
+    return markup.contains("break-before=\"page\"")
+        ? Double.NaN
+        : Length.millimetres(width.find() ? width.group(1) : "", OdsDrawings.USUAL_WIDTH);
+  }
+
+  /** The page style of a sheet's style, which may be null. */
+  String pageOf(String table) {
+    return OdsLook.pageOf(tables.get(table));
+  }
+
+  /** The style of a sheet, which may have none, on pages of another style. */
+  String onPage(String table, String page) {
+    String name = "washbook-sheet-" + (table == null ? page : table);
+    asked.computeIfAbsent(name, key -> OdsLook.onPage(tables.get(table), key, page));
     return name;
   }
 
@@ -168,8 +200,17 @@ final class OdsStyles {
       if ((token == Token.START || token == Token.EMPTY) && splicer.attribute(NAME)) {
         String name = splicer.value();
         names.add(name);
-        if (!written && splicer.is(STYLE) && isOfCells(splicer)) {
-          read(splicer, token, name);
+        Map<String, String> kept =
+            written || !splicer.is(STYLE) || !splicer.attribute(FAMILY)
+                ? null
+                : switch (splicer.value()) {
+                  case "table-cell" -> cells;
+                  case "table" -> tables;
+                  case "table-column" -> columns;
+                  default -> null;
+                };
+        if (kept != null) {
+          kept.put(name, read(splicer, token));
         }
       }
     }
@@ -177,11 +218,7 @@ final class OdsStyles {
     splicer.insert(splicer.tokenStart(), added, added.length);
   }
 
-  private static boolean isOfCells(XmlSplicer splicer) throws IOException {
-    return splicer.attribute(FAMILY) && splicer.value().equals("table-cell");
-  }
-
-  private void read(XmlSplicer splicer, Token first, String name) throws IOException {
+  private static String read(XmlSplicer splicer, Token first) throws IOException {
     splicer.holdFrom(splicer.tokenStart());
     int outside = splicer.depth() - 1;
     Token token = first;
@@ -192,9 +229,7 @@ final class OdsStyles {
     }
     int start = splicer.held();
     splicer.release();
-    String markup =
-        new String(splicer.bytes(), start, splicer.tokenEnd() - start, StandardCharsets.UTF_8);
-    cells.put(name, markup);
+    return new String(splicer.bytes(), start, splicer.tokenEnd() - start, StandardCharsets.UTF_8);
   }
 
   /** Adds automatic styles before the present token of a document that has none. */

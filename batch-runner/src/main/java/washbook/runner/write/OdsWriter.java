@@ -4,16 +4,21 @@ import static washbook.runner.markup.XmlScanner.ascii;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import washbook.log.sheet.ColumnPatch;
 import washbook.log.sheet.SheetPatch;
 import washbook.runner.archive.ArchiveCopy;
+import washbook.runner.archive.Part;
 import washbook.runner.extent.NewColumns;
 import washbook.runner.extent.OdsExtent;
+import washbook.runner.extent.OdsPages;
 import washbook.runner.file.UnusableFileException;
 import washbook.runner.markup.XmlScanner.Token;
 import washbook.runner.markup.XmlSplicer;
@@ -34,6 +39,8 @@ public final class OdsWriter implements SheetWriter {
   /** So many rows show how a log looks; most logs have no more. */
   private static final int LOOKED_AT = 5_000;
 
+  private static final int LARGEST_STYLES = 4 << 20;
+
   @Override
   public void write(Path source, List<SheetPatch> patches, Path target) throws IOException {
     Map<String, List<ColumnPatch>> bySheet = new LinkedHashMap<>();
@@ -48,9 +55,15 @@ public final class OdsWriter implements SheetWriter {
         String name = workbook.content().name();
         OdsStyles styles = new OdsStyles();
         OdsForesight foresight = new OdsForesight(styles);
-        Changes changes = new Changes(bySheet, styles, foresight, OdsDrawings.of(workbook));
+        OdsPages pages = pages(workbook);
+        Map<String, OdsDrawings.OnSheet> drawings = OdsDrawings.of(workbook);
+        Changes changes = new Changes(bySheet, styles, foresight, drawings, pages, new HashMap<>());
         try (InputStream in = workbook.archive().read(workbook.content())) {
           patch(new XmlSplicer(in, name, workbook.content().size()), changes, LOOKED_AT);
+        }
+        if (pages.patched() != null) {
+          byte[] all = pages.patched();
+          copy.change(styles(workbook), (old, to) -> to.write(all, 0, all.length));
         }
         do {
           foresight.begin();
@@ -63,16 +76,35 @@ public final class OdsWriter implements SheetWriter {
     }
   }
 
+  /** Nothing where the part is missing, large, or not in UTF-8. */
+  private static OdsPages pages(OdsPackage workbook) throws IOException {
+    Part part = styles(workbook);
+    if (part == null || part.size() > LARGEST_STYLES) {
+      return new OdsPages("");
+    }
+    byte[] bytes = workbook.archive().bytes(part, LARGEST_STYLES);
+    String text = new String(bytes, StandardCharsets.UTF_8);
+    return new OdsPages(Arrays.equals(bytes, text.getBytes(StandardCharsets.UTF_8)) ? text : "");
+  }
+
+  private static Part styles(OdsPackage workbook) {
+    return workbook.archive().find("styles.xml").orElse(null);
+  }
+
   /**
    * What is to be changed.
    *
    * @param drawings where they stand, by sheet
+   * @param pages the document's, among which a sheet grown too wide finds others
+   * @param onOther the styles of the sheets that get others, found by the first look
    */
   private record Changes(
       Map<String, List<ColumnPatch>> columns,
       OdsStyles styles,
       OdsForesight foresight,
-      Map<String, OdsDrawings.OnSheet> drawings) {}
+      Map<String, OdsDrawings.OnSheet> drawings,
+      OdsPages pages,
+      Map<String, String> onOther) {}
 
   /**
    * Passes the document on with its changes.
@@ -109,8 +141,13 @@ public final class OdsWriter implements SheetWriter {
           OdsRoom room =
               new OdsRoom(changes.drawings.getOrDefault(sheet, OdsDrawings.OnSheet.NONE), columns);
           NewColumns foreseen = changes.foresight.added(sheet, columns);
-          OdsSheetPatch patch = new OdsSheetPatch(splicer, sheet, columns, styles, room, foreseen);
+          String onOther = changes.onOther.get(sheet);
+          OdsSheetPatch patch =
+              new OdsSheetPatch(splicer, sheet, columns, styles, room, foreseen, onOther);
           boolean whole = patch.apply(token, mostRows);
+          if (mostRows == LOOKED_AT) {
+            changes.onOther.put(sheet, patch.onOtherPage(changes.pages));
+          }
           changes.foresight.found(sheet, patch.added());
           if (!whole) {
             return;

@@ -1,6 +1,7 @@
 package washbook.runner.corpus;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
 import java.nio.file.Path;
@@ -17,8 +18,9 @@ import washbook.log.sheet.Grid;
 import washbook.log.sheet.SheetPatch;
 
 /**
- * Only content.xml may change, and in it only by our number styles, declared columns, and what is
- * in the patched column; runs of equal rows and cells may be divided.
+ * Only content.xml may change, and in it only by our styles, declared columns, the style of the
+ * sheet, and what is in the patched column; runs of equal rows and cells may be divided. styles.xml
+ * may get pages of ours.
  */
 public final class OdsChangeCheck implements ChangeCheck {
   private static final String COLUMNS = "table:number-columns-repeated";
@@ -42,7 +44,12 @@ public final class OdsChangeCheck implements ChangeCheck {
   /** Compares the packages only. */
   public static void checkParts(Path before, List<SheetPatch> patches, Path after)
       throws Exception {
-    assertEquals(Set.of("content.xml"), ZipParts.changed(before, after));
+    Set<String> changed = ZipParts.changed(before, after);
+    assertTrue(Set.of("content.xml", "styles.xml").containsAll(changed), changed + "");
+    assertTrue(changed.contains("content.xml"), changed + "");
+    if (changed.contains("styles.xml")) {
+      assertEquals(root(before, "styles.xml"), root(after, "styles.xml"));
+    }
     Set<Integer> ours = new TreeSet<>();
     for (ColumnPatch column : patches.get(0).columns()) {
       ours.add(column.column());
@@ -51,14 +58,21 @@ public final class OdsChangeCheck implements ChangeCheck {
     assertEquals(describe(before, sheet, ours), describe(after, sheet, ours));
   }
 
+  /** A part without what is ours. */
+  private static String root(Path file, String part) throws Exception {
+    return describe(parsed(file, part), "", Set.of());
+  }
+
   private static String describe(Path file, String sheet, Set<Integer> ours) throws Exception {
+    return describe(parsed(file, "content.xml"), sheet, ours);
+  }
+
+  private static Element parsed(Path file, String part) throws Exception {
     DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
     factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
     Document document =
-        factory
-            .newDocumentBuilder()
-            .parse(new ByteArrayInputStream(ZipParts.content(file, "content.xml")));
-    return describe(document.getDocumentElement(), sheet, ours);
+        factory.newDocumentBuilder().parse(new ByteArrayInputStream(ZipParts.content(file, part)));
+    return document.getDocumentElement();
   }
 
   private static String describe(Node node, String sheet, Set<Integer> ours) {
@@ -77,7 +91,8 @@ public final class OdsChangeCheck implements ChangeCheck {
       table(element, sheet, ours, rows, others);
       // Blank rows up to one that a patch adds are no change.
       rows.removeIf(run -> run.what.equals("<table:table-row[]>[]"));
-      return tag(element, "") + others + rows;
+      // A sheet grown too wide gets a style of ours, for pages of ours.
+      return tag(element, "table:style-name") + others + rows;
     }
     return tag(element, "") + children(element, sheet, ours);
   }
