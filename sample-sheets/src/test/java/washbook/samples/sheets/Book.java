@@ -72,6 +72,19 @@ final class Book {
       return new Look("General", background, true, true, true);
     }
 
+    /** A word in a column of words, clear of the number at its left. */
+    Look left() {
+      return new Look(format, background, bold, wrap, framed, points, HorizontalAlignment.LEFT);
+    }
+
+    Look wrapping() {
+      return new Look(format, background, bold, true, framed, points, across);
+    }
+
+    Look strong() {
+      return new Look(format, background, true, wrap, framed, points, across);
+    }
+
     /** A head over numbers, which stand at the right. */
     Look right() {
       return new Look(format, background, bold, wrap, framed, points, HorizontalAlignment.RIGHT);
@@ -174,8 +187,7 @@ final class Book {
     XSSFCellStyle style = workbook.createCellStyle();
     style.setDataFormat(workbook.createDataFormat().getFormat(look.format()));
     style.setWrapText(look.wrap());
-    boolean top = paper || look.wrap();
-    style.setVerticalAlignment(top ? VerticalAlignment.TOP : VerticalAlignment.BOTTOM);
+    style.setVerticalAlignment(upright(look));
     if (look.bold() || paper) {
       Font font = workbook.createFont();
       font.setBold(look.bold());
@@ -201,6 +213,14 @@ final class Book {
       }
     }
     return style;
+  }
+
+  /** On paper no letter touches the rule above it. */
+  private VerticalAlignment upright(Look look) {
+    boolean text = look.wrap() && !look.framed();
+    return paper && !text
+        ? VerticalAlignment.CENTER
+        : paper || look.wrap() ? VerticalAlignment.TOP : VerticalAlignment.BOTTOM;
   }
 
   private void font(Font font, int points) {

@@ -1,7 +1,6 @@
 package washbook.samples.sheets;
 
 import java.util.List;
-import org.apache.poi.ss.usermodel.IndexedColors;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xddf.usermodel.PresetColor;
 import org.apache.poi.xddf.usermodel.XDDFColor;
@@ -24,23 +23,32 @@ import washbook.log.sheet.CellAddress;
 import washbook.samples.sheets.Book.Look;
 
 /**
- * A sheet with the curves of a log below each other, and under them the numbers drawn. A line of
- * the log that is not filled in yet repeats the point before it, and is #N/A before the first, so
- * that no chart shows a false zero. Two points that are not drawn keep the axes of an empty log
- * sensible; where readings go beyond them, the axes follow the readings.
+ * The curves of a log, right of it on its own sheet. The numbers drawn are in hidden columns beside
+ * them. A line of the log that is not filled in yet repeats the point before it, and is #N/A before
+ * the first, so that no chart shows a false zero. Two points that are not drawn keep the axes of an
+ * empty log sensible; where readings go beyond them, the axes follow the readings.
  */
 final class CurvePage {
-  private static final int ROWS_PER_CHART = 20;
+  /** The first column of the charts, right of the log and its hidden columns. */
+  static final int FIRST_COLUMN = 16;
+
+  private static final int COLUMNS_PER_CHART = 4;
+  private static final int ROWS_PER_CHART = 15;
+  private static final int COLUMN_WIDTH = 16;
+
+  /** Behind this one stands what the charts draw: hidden, and not printed. */
+  static final int LAST_COLUMN = FIRST_COLUMN + 2 * COLUMNS_PER_CHART - 1;
+
+  private static final int DRAWN = LAST_COLUMN + 2;
 
   /** Where the axes reach stands this far right of the numbers drawn. */
-  private static final int REACH = 6;
+  private static final int REACH = DRAWN + 5;
 
-  private static final float ROW_POINTS = 15;
-  private static final int COLUMNS = 8;
+  static final int END = REACH + 5;
   private static final int FULL = 100;
 
   /** A little less than a column, so that a chart's frame is not cut off on paper. */
-  private static final int LAST_COLUMN_EMU = 830_000;
+  private static final int LAST_COLUMN_EMU = 1_000_000;
 
   /**
    * One curve: its column in the log, its title, the digits of its cells and of its axis, where the
@@ -55,73 +63,53 @@ final class CurvePage {
       double reach,
       String colour) {}
 
-  private CurvePage() {}
+  private final Book book;
+  private final XSSFSheet sheet;
+  private final int first;
+  private final int rows;
+  private final String timeColumn;
+  private final List<Curve> curves;
 
-  static void add(
-      Book book,
-      String log,
-      int rows,
-      String timeColumn,
-      String timeTitle,
-      List<Curve> curves,
-      double timeReach,
-      int logFirst) {
-    XSSFSheet sheet = book.sheet(log.equals("Example") ? "Example charts" : "Charts");
-    Form.onPaper(sheet, 1);
-    for (int row = 0; row < 1 + curves.size() * ROWS_PER_CHART; row++) {
-      sheet.createRow(row).setHeightInPoints(ROW_POINTS);
-    }
-    book.put(sheet, 0, 0, "Charts of the sheet " + log, Look.HEADLINE);
-    int head = 2 + curves.size() * ROWS_PER_CHART;
-    int first = head + 1;
-    Form.printed(sheet, head - 2, COLUMNS - 1);
-    book.put(sheet, head, 0, "Drawn: across", Look.head(Form.HEADING));
-    book.put(sheet, head, REACH, "Axes reach: across", Look.head(Form.HEADING));
-    for (int c = 0; c < curves.size(); c++) {
-      book.put(sheet, head, c + 1, "Drawn: chart " + (c + 1), Look.head(Form.HEADING));
-      book.put(sheet, head, REACH + c + 1, "Chart " + (c + 1), Look.head(Form.HEADING));
-    }
-    sheet.getRow(head).setHeightInPoints(31);
-    reach(book, sheet, curves, timeReach, first);
-    // Before there are formulas in these cells, which the library would try to evaluate.
-    for (int c = 0; c < curves.size(); c++) {
-      draw(sheet, curves.get(c), timeTitle, c, 1 + c * ROWS_PER_CHART, first, first + rows - 1);
-    }
-    hideMissing(sheet, first, first + rows - 1, curves.size());
-    for (int i = 0; i < rows; i++) {
-      number(
-          book,
-          sheet,
-          log,
-          first + i,
-          0,
-          timeColumn,
-          logFirst + i,
-          timeColumn,
-          curves,
-          first,
-          "0.0");
-      for (int c = 0; c < curves.size(); c++) {
-        String column = curves.get(c).column();
-        number(
-            book,
-            sheet,
-            log,
-            first + i,
-            c + 1,
-            column,
-            logFirst + i,
-            timeColumn,
-            curves,
-            first,
-            curves.get(c).shown());
-      }
-    }
-    book.widths(sheet, 12, 12, 12, 12, 12, 12, 12, 12, 12, 12);
+  /**
+   * @param first the first row of the log, from 0
+   */
+  CurvePage(
+      Book book, XSSFSheet sheet, int first, int rows, String timeColumn, List<Curve> curves) {
+    this.book = book;
+    this.sheet = sheet;
+    this.first = first;
+    this.rows = rows;
+    this.timeColumn = timeColumn;
+    this.curves = curves;
   }
 
-  private static void reach(
-      Book book, XSSFSheet sheet, List<Curve> curves, double timeReach, int first) {
+  /** Draws two charts beside each other, the third below, headed by the batch of this cell. */
+  void add(String batch, String timeTitle, double timeReach) {
+    reach(timeReach);
+    // Before there are formulas in these cells, which the library would try to evaluate.
+    for (int c = 0; c < curves.size(); c++) {
+      draw(c, timeTitle);
+    }
+    for (int i = 0; i < rows; i++) {
+      number(first + i, 0, timeColumn, "0.0");
+      for (int c = 0; c < curves.size(); c++) {
+        number(first + i, c + 1, curves.get(c).column(), curves.get(c).shown());
+      }
+    }
+    book.put(sheet, first - 1, FIRST_COLUMN, null, Look.HEADLINE)
+        .setCellFormula("IF(" + batch + "=\"\",\"Charts\",\"Charts: \"&" + batch + ")");
+    sheet.setColumnWidth(FIRST_COLUMN - 1, 2 * 256);
+    for (int column = FIRST_COLUMN; column <= LAST_COLUMN; column++) {
+      sheet.setColumnWidth(column, COLUMN_WIDTH * 256);
+    }
+    for (int column = LAST_COLUMN + 1; column < END; column++) {
+      sheet.setColumnHidden(column, true);
+    }
+    int last = first + ROWS_PER_CHART * ((curves.size() + 1) / 2) - 1;
+    Form.alsoPrinted(sheet, first, FIRST_COLUMN, last, LAST_COLUMN);
+  }
+
+  private void reach(double timeReach) {
     book.put(sheet, first, REACH, 0, Look.number("0"));
     book.put(sheet, first + 1, REACH, timeReach, Look.number("0"));
     for (int c = 0; c < curves.size(); c++) {
@@ -132,59 +120,37 @@ final class CurvePage {
     }
   }
 
-  /** #N/A keeps a chart from drawing a point; nobody has to see it. */
-  private static void hideMissing(XSSFSheet sheet, int first, int last, int curves) {
-    var formats = sheet.getSheetConditionalFormatting();
-    var missing = formats.createConditionalFormattingRule("ISNA(A" + (first + 1) + ")");
-    missing.createFontFormatting().setFontColorIndex(IndexedColors.WHITE.getIndex());
-    formats.addConditionalFormatting(
-        new CellRangeAddress[] {new CellRangeAddress(first, last, 0, curves)}, missing);
-  }
-
-  private static void number(
-      Book book,
-      XSSFSheet sheet,
-      String log,
-      int row,
-      int column,
-      String from,
-      int logRow,
-      String timeColumn,
-      List<Curve> curves,
-      int first,
-      String shown) {
-    StringBuilder all = new StringBuilder(log + "!" + timeColumn + logRow);
-    curves.forEach(
-        curve -> all.append(',').append(log).append('!').append(curve.column() + logRow));
+  private void number(int row, int column, String from, String shown) {
+    String line = Integer.toString(row + 1);
+    StringBuilder all = new StringBuilder(timeColumn + line);
+    curves.forEach(curve -> all.append(',').append(curve.column()).append(line));
     String none = column == 0 ? "0" : "NA()";
-    String before = row == first ? none : CellAddress.letters(column) + row;
-    String text =
-        "IF(COUNT("
-            + all
-            + ")="
-            + (curves.size() + 1)
-            + ","
-            + log
-            + "!"
-            + from
-            + logRow
-            + ","
-            + before
-            + ")";
-    book.put(sheet, row, column, null, Look.number(shown)).setCellFormula(text);
+    String before = row == first ? none : CellAddress.letters(DRAWN + column) + row;
+    String text = "IF(COUNT(%s)=%d,%s,%s)".formatted(all, curves.size() + 1, from + line, before);
+    book.put(sheet, row, DRAWN + column, null, Look.number(shown)).setCellFormula(text);
   }
 
-  private static void draw(
-      XSSFSheet sheet, Curve curve, String timeTitle, int index, int atRow, int first, int last) {
+  private void draw(int index, String timeTitle) {
+    Curve curve = curves.get(index);
+    int atColumn = FIRST_COLUMN + index % 2 * COLUMNS_PER_CHART;
+    int atRow = first + index / 2 * ROWS_PER_CHART;
     var drawing = sheet.createDrawingPatriarch();
     XSSFChart chart =
         drawing.createChart(
             drawing.createAnchor(
-                0, 0, LAST_COLUMN_EMU, 0, 0, atRow, COLUMNS - 1, atRow + ROWS_PER_CHART - 1));
+                0,
+                0,
+                LAST_COLUMN_EMU,
+                0,
+                atColumn,
+                atRow,
+                atColumn + COLUMNS_PER_CHART - 1,
+                atRow + ROWS_PER_CHART - 1));
     chart.setTitleText(curve.title());
     chart.getGraphicFrame().setName(curve.title());
     chart.setTitleOverlay(false);
     chart.displayBlanksAs(DisplayBlanks.GAP);
+    chart.setPlotOnlyVisibleCells(false);
     XDDFValueAxis bottom = chart.createValueAxis(AxisPosition.BOTTOM);
     bottom.setTitle(timeTitle);
     XDDFValueAxis left = chart.createValueAxis(AxisPosition.LEFT);
@@ -201,15 +167,8 @@ final class CurvePage {
                 new XDDFSolidFillProperties(XDDFColor.from(PresetColor.LIGHT_GRAY))));
     var data = (XDDFScatterChartData) chart.createData(ChartTypes.SCATTER, bottom, left);
     data.setStyle(ScatterStyle.LINE_MARKER);
-    var series =
-        (XDDFScatterChartData.Series)
-            data.addSeries(
-                XDDFDataSourcesFactory.fromNumericCellRange(
-                    sheet, new CellRangeAddress(first, last, 0, 0)),
-                XDDFDataSourcesFactory.fromNumericCellRange(
-                    sheet, new CellRangeAddress(first, last, index + 1, index + 1)));
+    var series = series(data, first + rows - 1, DRAWN, index);
     series.setTitle(curve.title(), null);
-    series.setSmooth(false);
     series.setMarkerStyle(MarkerStyle.CIRCLE);
     int rgb = Integer.parseInt(curve.colour(), 16);
     var fill =
@@ -218,20 +177,27 @@ final class CurvePage {
     XDDFShapeProperties shape = new XDDFShapeProperties();
     shape.setLineProperties(new XDDFLineProperties(fill));
     series.setShapeProperties(shape);
-    var reach =
-        (XDDFScatterChartData.Series)
-            data.addSeries(
-                XDDFDataSourcesFactory.fromNumericCellRange(
-                    sheet, new CellRangeAddress(first, first + 1, REACH, REACH)),
-                XDDFDataSourcesFactory.fromNumericCellRange(
-                    sheet,
-                    new CellRangeAddress(first, first + 1, REACH + index + 1, REACH + index + 1)));
+    var reach = series(data, first + 1, REACH, index);
     reach.setTitle("reach of the axes", null);
-    reach.setSmooth(false);
     reach.setMarkerStyle(MarkerStyle.NONE);
     XDDFShapeProperties unseen = new XDDFShapeProperties();
     unseen.setLineProperties(new XDDFLineProperties(new XDDFNoFillProperties()));
     reach.setShapeProperties(unseen);
     chart.plot(data);
+  }
+
+  /** Points from the first row to the last: across in this column, the curve's right of it. */
+  private XDDFScatterChartData.Series series(
+      XDDFScatterChartData data, int last, int across, int index) {
+    int up = across + index + 1;
+    var series =
+        (XDDFScatterChartData.Series)
+            data.addSeries(
+                XDDFDataSourcesFactory.fromNumericCellRange(
+                    sheet, new CellRangeAddress(first, last, across, across)),
+                XDDFDataSourcesFactory.fromNumericCellRange(
+                    sheet, new CellRangeAddress(first, last, up, up)));
+    series.setSmooth(false);
+    return series;
   }
 }

@@ -71,6 +71,17 @@ final class Form {
     workbook.setPrintArea(workbook.getSheetIndex(sheet), 0, lastColumn, 0, lastRow);
   }
 
+  /** These cells too, on a page of their own. */
+  static void alsoPrinted(XSSFSheet sheet, int row, int column, int lastRow, int lastColumn) {
+    XSSFWorkbook workbook = sheet.getWorkbook();
+    int index = workbook.getSheetIndex(sheet);
+    String area = workbook.getPrintArea(index);
+    String own = area.substring(area.indexOf('!') + 1);
+    String first = new CellReference(row, column, true, true).formatAsString();
+    String last = new CellReference(lastRow, lastColumn, true, true).formatAsString();
+    workbook.setPrintArea(index, own + "," + first + ":" + last);
+  }
+
   /** Nothing is printed below and right of what the form holds now. */
   void done() {
     printed(sheet, sheet.getLastRowNum(), lastColumn);
@@ -180,10 +191,21 @@ final class Form {
     return this;
   }
 
+  /** A unit stands below what it is of, never in two lines. */
+  static String headText(String head) {
+    return head == null ? null : head.replace(" (", "\n(");
+  }
+
   /** The head over a column whose cells are shown so. */
   static Look head(String format) {
     Look head = Look.head(HEADING);
-    return format.equals("General") ? head : head.right();
+    return format.equals("General") ? head.left() : head.right();
+  }
+
+  /** A cell of a table, to type into or not; words stand clear of the column at their left. */
+  static Look cell(String format, boolean typed) {
+    Look cell = typed ? Look.input(format, PAPER) : Look.cell(format);
+    return format.equals("General") ? cell.left() : cell;
   }
 
   /** A value to type; gives its absolute address. */
@@ -251,14 +273,14 @@ final class Form {
     for (int column = 0; column <= lastColumn; column++) {
       String head = column < heads.length ? heads[column] : null;
       String format = column < formats.length ? formats[column] : "General";
-      book.put(sheet, row, column, head, head(format));
+      book.put(sheet, row, column, headText(head), head(format));
     }
     row++;
     int first = row + 1;
     for (int i = 0; i < rows; i++) {
       for (int column = 0; column < formats.length; column++) {
         Object value = i < values.length ? values[i][column] : null;
-        book.put(sheet, row, column, value, Look.input(formats[column], PAPER));
+        book.put(sheet, row, column, value, cell(formats[column], true));
       }
       row++;
     }

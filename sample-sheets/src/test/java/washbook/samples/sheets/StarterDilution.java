@@ -12,7 +12,7 @@ final class StarterDilution {
   static Book make(boolean portable) {
     Book book = Book.forPaper("Dilution and blending");
     bench(book, portable).done();
-    book.widths(book.workbook().getSheetAt(0), 28, 10, 9, 38, 8, 8);
+    book.widths(book.workbook().getSheetAt(0), 26, 10, 8, 34, 7, 7);
     return book;
   }
 

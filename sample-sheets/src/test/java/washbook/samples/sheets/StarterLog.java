@@ -11,6 +11,9 @@ import washbook.samples.sheets.Book.Look;
 
 /** A log sheet ready to be filled in, and the same with a batch as an example. */
 final class StarterLog {
+  /** A sheet each for the batches of one workbook. */
+  private static final List<String> BATCHES = List.of("Log", "Log 2", "Log 3");
+
   private static final int ROWS = 60;
   private static final int PLUS_OR_MINUS = 7;
   private static final int READING = 2;
@@ -66,30 +69,11 @@ final class StarterLog {
   static Book make(boolean portable, LogScale scale) {
     Book book = Book.forPaper("Ferment log");
     StarterLog starter = new StarterLog(book, scale);
-    starter.sheet("Log", null, portable);
-    starter.sheet("Example", Ferment.PLUM_3, portable);
-    for (String log : List.of("Log", "Example")) {
-      CurvePage.add(
-          book,
-          log,
-          ROWS,
-          "E",
-          "Days since the first reading",
-          List.of(
-              new CurvePage.Curve(
-                  "F", "Corrected gravity (SG)", "0.0000", "0.000", 0.98, 1.04, "1F4E5F"),
-              new CurvePage.Curve("G", "Alcohol to date (% vol)", "0.00", "0", 0, 5, "9C3D10"),
-              new CurvePage.Curve(
-                  "D",
-                  "Wash (" + scale.degrees() + ")",
-                  "0.0",
-                  "0",
-                  scale.shown(0),
-                  scale.shown(30),
-                  "3F6B1F")),
-          7,
-          FIRST);
+    for (String name : BATCHES) {
+      starter.sheet(name, null, portable);
     }
+    starter.sheet("Example", Ferment.PLUM_3, portable);
+    StarterBatches.add(book, portable, BATCHES, FIRST, FIRST + ROWS - 1);
     return book;
   }
 
@@ -98,9 +82,11 @@ final class StarterLog {
     form.head(
         "Ferment log",
         "Type into the tinted cells: what you read, at the temperature of the wash. The rest is"
-            + " calculated. A time left blank counts as noon.",
+            + " calculated. A time left blank counts as noon. Each batch has a sheet of its"
+            + " own, with its charts at the right: Log, Log 2, Log 3, and all of them together in"
+            + " Batches.",
         3);
-    form.input("Batch", ferment == null ? null : ferment.name(), "General", "", "");
+    String batch = form.input("Batch", ferment == null ? null : ferment.name(), "General", "", "");
     double usual = scale.isFahrenheit() ? 60 : 20;
     String calibration = form.input("Hydrometer calibrated at", usual, "0.0", scale.degrees(), "");
     String calibratedC = helper(form, scale.celsius(calibration));
@@ -142,7 +128,7 @@ final class StarterLog {
             "");
     String enough = "IF(COUNT(" + gravities + ")<3,\"\",WASHBOOK.";
     if (portable) {
-      form.result("Days so far", Form.plain("MAX(" + days + ")", "$E$" + first), "0.0", "", "");
+      form.result("Days to date", Form.plain("MAX(" + days + ")", "$E$" + first), "0.0", "", "");
       form.result(
           "Fallen in all",
           Form.plain("1000*(" + original + "-MIN(" + gravities + "))", original, "$F$" + first),
@@ -178,7 +164,7 @@ final class StarterLog {
       String head = portable && column == PLUS_OR_MINUS ? "Points fallen" : HEADS[column];
       head = column == READING ? scale.head : head;
       head = column == WASH ? "Wash (" + scale.degrees() + ")" : head;
-      book.put(form.sheet(), header, column, head, Form.head(FORMATS[column]));
+      book.put(form.sheet(), header, column, Form.headText(head), Form.head(FORMATS[column]));
     }
     form.between(
         "C" + first + ":C" + last,
@@ -211,11 +197,27 @@ final class StarterLog {
       example(form, first, ferment);
     }
     form.warn("M" + first + ":M" + last, "ISNUMBER(SEARCH(\"too warm\",$M" + first + "))");
-    book.widths(form.sheet(), 11, 6, 8, 8, 6, 9, 9, 9, 11, 11, 8, 17, 22, 9, 9);
+    book.widths(form.sheet(), 11, 6, 8, 8, 6, 10, 9, 8, 11, 11, 9, 18, 20, 9, 9);
     form.sheet().setColumnHidden(GRAVITY, true);
     form.sheet().setColumnHidden(CELSIUS, true);
     form.done();
     form.sheet().createFreezePane(0, header + 1);
+    new CurvePage(book, form.sheet(), first - 1, ROWS, "E", curves())
+        .add(batch, "Days since the first reading", 7);
+  }
+
+  private List<CurvePage.Curve> curves() {
+    return List.of(
+        new CurvePage.Curve("F", "Corrected gravity (SG)", "0.0000", "0.000", 0.98, 1.04, "1F4E5F"),
+        new CurvePage.Curve("G", "Alcohol to date (% vol)", "0.00", "0", 0, 5, "9C3D10"),
+        new CurvePage.Curve(
+            "D",
+            "Wash (" + scale.degrees() + ")",
+            "0.0",
+            "0",
+            scale.shown(0),
+            scale.shown(30),
+            "3F6B1F"));
   }
 
   /** A calculated cell in the hidden column beside the line written last. */
@@ -243,7 +245,9 @@ final class StarterLog {
           row - 1,
           column,
           null,
-          typed ? Look.input(format(column), Form.PAPER) : Look.cell(FORMATS[column]));
+          column >= NOTES
+              ? Form.cell(format(column), typed).wrapping()
+              : Form.cell(format(column), typed));
     }
     book.put(form.sheet(), row - 1, GRAVITY, null, Look.PLAIN)
         .setCellFormula(number("C" + row, scale.gravity("C" + row)));
@@ -334,11 +338,12 @@ final class StarterLog {
     for (Entry e : entries) {
       Object[] typed = {e.time().toLocalDate(), e.time().toLocalTime(), e.shown(), e.temperature()};
       for (int column = 0; column < typed.length; column++) {
-        book.put(form.sheet(), row, column, typed[column], Look.input(format(column), Form.PAPER));
+        book.put(form.sheet(), row, column, typed[column], Form.cell(format(column), true));
       }
       row++;
     }
-    book.put(form.sheet(), first - 1, NOTES, "invented figures", Look.input("General", Form.PAPER));
+    book.put(
+        form.sheet(), first - 1, NOTES, "invented figures", Form.cell("General", true).wrapping());
   }
 
   private String format(int column) {

@@ -17,8 +17,8 @@ final class StarterMakeUp {
     Book book = Book.forPaper("Making up a wash");
     sugar(book, portable).done();
     juice(book, portable).done();
-    book.widths(book.workbook().getSheetAt(0), 30, 11, 9, 50);
-    book.widths(book.workbook().getSheetAt(1), 28, 10, 9, 38, 8, 8);
+    book.widths(book.workbook().getSheetAt(0), 29, 10, 8, 45);
+    book.widths(book.workbook().getSheetAt(1), 26, 10, 8, 34, 7, 7);
     return book;
   }
 

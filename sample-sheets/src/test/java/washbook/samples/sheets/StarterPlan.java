@@ -42,7 +42,7 @@ final class StarterPlan {
         5);
     plan.backwardsAndForwards();
     plan.form.done();
-    plan.book.widths(plan.form.sheet(), 30, 11, 8, 47);
+    plan.book.widths(plan.form.sheet(), 29, 10, 8, 45);
     return plan.book;
   }
 

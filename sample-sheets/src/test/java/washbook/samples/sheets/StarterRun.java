@@ -13,15 +13,20 @@ final class StarterRun {
     "Minutes",
     "Vapour (°C)",
     "Reading (% vol)",
-    "Sample (°C)",
+    "Spirit (°C)",
     "Litres",
     "True strength (% vol)",
     "Pure alcohol (L)",
-    "So far (L)",
+    "Total to date (L)",
     "Of the charge (%)",
-    "Set aside as",
+    "Cut",
     "Notes"
   };
+  private static final List<String> CUTS = List.of("heads", "hearts", "tails", "back to the still");
+
+  /** Hidden, and not printed: the jar's litres at 20 °C. */
+  private static final int AT_20 = 12;
+
   private static final String[] FORMATS = {
     "0", "0", "0.0", "0.0", "0.0", "0.00", "0.00", "0.000", "0.000", "0.0", "General", "General"
   };
@@ -43,43 +48,41 @@ final class StarterRun {
 
   static Book make(boolean portable) {
     Book book = Book.forPaper("Still-run log");
-    sheet(book, "Run", false, portable);
+    for (String name : List.of("Run", "Run 2", "Run 3")) {
+      sheet(book, name, false, portable);
+    }
     sheet(book, "Example", true, portable);
     if (!portable) {
       plan(book);
-      book.widths(book.workbook().getSheet("Plan"), 30, 11, 9, 50);
+      book.widths(book.workbook().getSheet("Plan"), 29, 10, 8, 45);
     }
-    charts(book, "Run");
-    charts(book, "Example");
     return book;
   }
 
-  private static void charts(Book book, String sheet) {
-    CurvePage.add(
-        book,
-        sheet,
-        ROWS,
-        "B",
-        "Minutes since the first drop",
-        List.of(
-            new CurvePage.Curve("G", "True strength (% vol)", "0.00", "0", 0, Double.NaN, "9C3D10"),
-            new CurvePage.Curve("C", "Vapour (°C)", "0.0", "0", 60, 100, "3F6B1F"),
-            new CurvePage.Curve("I", "Pure alcohol so far (L)", "0.000", "0.0", 0, 1, "1F4E5F")),
-        60,
-        FIRST);
-  }
+  private static final List<CurvePage.Curve> CURVES =
+      List.of(
+          new CurvePage.Curve("G", "True strength (% vol)", "0.00", "0", 0, Double.NaN, "9C3D10"),
+          new CurvePage.Curve("C", "Vapour (°C)", "0.0", "0", 60, 100, "3F6B1F"),
+          new CurvePage.Curve("I", "Pure alcohol to date (L)", "0.000", "0.0", 0, 1, "1F4E5F"));
 
   /** The first row of the table, from 1. */
   private static final int FIRST = 14;
+
+  /** Where the cuts stand, from 0. */
+  private static final int CUTS_ROW = 3;
+
+  private static final int NOTES = 11;
+  private static final int CUTS_COLUMN = 6;
 
   private static void sheet(Book book, String name, boolean example, boolean portable) {
     Form form = new Form(book, name, HEADS.length - 1, 3, portable);
     form.head(
         "Still-run log",
-        "Type into the tinted cells, a line a jar: what the alcoholometer shows in the sample, how"
-            + " warm the sample is, and the litres in the jar at that temperature.",
+        "Type into the tinted cells, a line a jar: what the alcoholometer shows in the spirit, how"
+            + " warm the spirit is, and the litres in the jar at that temperature. Each run has a"
+            + " sheet of its own, with its charts at the right: Run, Run 2, Run 3.",
         3);
-    form.input("Batch", example ? "Plum 3" : null, "General", "", "");
+    String batch = form.input("Batch", example ? "Plum 3" : null, "General", "", "");
     String litres = form.input("Wash in the still", example ? 25 : null, "0.0", "L", "");
     String og = form.input("Original gravity", example ? 1.0837 : null, "0.0000", "SG", "");
     String fg = form.input("Gravity at the end", example ? 0.9989 : null, "0.0000", "SG", "");
@@ -102,12 +105,20 @@ final class StarterRun {
                     + ")/100)"),
             "0.00",
             "L",
-            "for your own books: excise has its own rules");
+            "");
+    book.put(
+        form.sheet(),
+        form.row(),
+        0,
+        "Pure alcohol is for your own books: excise has its own rules.",
+        Look.PLAIN);
+    cuts(book, form, charge);
     int header = FIRST - 2;
     for (int column = 0; column < HEADS.length; column++) {
-      book.put(form.sheet(), header, column, HEADS[column], Form.head(FORMATS[column]));
+      book.put(
+          form.sheet(), header, column, Form.headText(HEADS[column]), Form.head(FORMATS[column]));
     }
-    form.sheet().getRow(header).setHeightInPoints(31);
+    form.sheet().getRow(header).setHeightInPoints(40);
     for (int row = FIRST; row < FIRST + ROWS; row++) {
       line(book, form, row, charge);
     }
@@ -117,9 +128,9 @@ final class StarterRun {
     form.between(cells("B"), 0, 100000, "Minutes since the first drop");
     form.between(cells("C"), 0, 110, "Temperature of the vapour in °C");
     form.between(cells("D"), 0, 100, "% vol as read, 0 to 100");
-    form.between(cells("E"), -20, 40, "Temperature of the sample in °C, -20 to 40");
+    form.between(cells("E"), -20, 40, "Temperature of the spirit in °C, -20 to 40");
     form.between(cells("F"), 0, 10000, "Litres in the jar");
-    form.choose(cells("K"), "first part", "middle", "last part", "back to the still");
+    form.choose(cells("K"), CUTS.toArray(String[]::new));
     form.caution(
         "K" + (FIRST - 1),
         "Where to divide is yours to judge. No figure here says that a spirit is safe to drink:"
@@ -127,15 +138,81 @@ final class StarterRun {
     form.caution(
         "C" + (FIRST - 1),
         "Vapour burns: keep flames and sparks away, ventilate well; never a closed still.");
-    book.widths(form.sheet(), 6, 9, 10, 10, 10, 8, 13, 11, 10, 11, 17, 32);
+    book.widths(form.sheet(), 6, 8, 8, 9, 8, 7, 16, 11, 11, 11, 14, 26);
+    for (int column = AT_20; column < CurvePage.FIRST_COLUMN - 1; column++) {
+      form.sheet().setColumnHidden(column, true);
+    }
     form.done();
     form.sheet().createFreezePane(0, header + 1);
     form.sheet()
         .setRepeatingRows(new org.apache.poi.ss.util.CellRangeAddress(header, header, -1, -1));
+    new CurvePage(book, form.sheet(), FIRST - 1, ROWS, "B", CURVES)
+        .add(batch, "Minutes since the first drop", 60);
   }
 
   private static String cells(String column) {
     return column + FIRST + ":" + column + (FIRST + ROWS - 1);
+  }
+
+  /** Beside the settings: litres, mean strength and pure alcohol of each cut, and of all. */
+  private static void cuts(Book book, Form form, String charge) {
+    String[] heads = {"Cut", "Total", "Mean strength", "Total pure alcohol", "Of the charge", ""};
+    String[] formats = {
+      "General", "0.00\" L\"", "0.0\" % vol\"", "0.000\" L\"", "0.0\" %\"", "General"
+    };
+    int row = CUTS_ROW;
+    for (int i = 0; i < heads.length; i++) {
+      book.put(form.sheet(), row, CUTS_COLUMN + i, Form.headText(heads[i]), Form.head(formats[i]));
+    }
+    form.sheet().getRow(row).setHeightInPoints(40);
+    for (String cut : CUTS) {
+      cut(book, form, ++row, cut, "(" + fixed("K") + "=\"" + cut + "\")*1", charge, formats);
+    }
+    cut(book, form, ++row, "no cut named", "(" + fixed("K") + "=\"\")*1", charge, formats);
+    cut(book, form, ++row, "Total", "(" + fixed("A") + "<>\"\")*1", charge, formats);
+  }
+
+  /**
+   * @param chosen 1 for each jar that counts, else 0
+   */
+  private static void cut(
+      Book book, Form form, int row, String name, String chosen, String charge, String[] formats) {
+    Look word = Form.cell("General", false);
+    book.put(form.sheet(), row, CUTS_COLUMN, name, name.equals("Total") ? word.strong() : word);
+    String jars = "SUMPRODUCT(" + chosen + ",ISNUMBER(" + fixed("F") + ")*1)";
+    String known = "SUMPRODUCT(" + chosen + ",ISNUMBER(" + fixed("M") + ")*1)";
+    String pure = "J" + (row + 1);
+    String[] formulas = {
+      "IF(" + jars + "=0,\"\",SUMPRODUCT(" + chosen + "," + fixed("F") + "))",
+      "IF(N(" + pure + ")<=0,\"\",100*" + pure + "/SUMPRODUCT(" + chosen + "," + fixed("M") + "))",
+      "IF(OR("
+          + jars
+          + "=0,"
+          + jars
+          + "<>"
+          + known
+          + "),\"\",SUMPRODUCT("
+          + chosen
+          + ","
+          + fixed("H")
+          + "))",
+      "IF(COUNT(" + pure + "," + charge + ")<2,\"\",100*" + pure + "/" + charge + ")",
+      "IF(" + jars + "=" + known + ",\"\",\"a jar has no strength yet\")"
+    };
+    for (int i = 0; i < formulas.length; i++) {
+      Look look = Form.cell(formats[i + 1], false);
+      book.put(
+              form.sheet(),
+              row,
+              CUTS_COLUMN + 1 + i,
+              null,
+              name.equals("Total") ? look.strong() : look)
+          .setCellFormula(formulas[i]);
+    }
+  }
+
+  private static String fixed(String column) {
+    return "$" + column + "$" + FIRST + ":$" + column + "$" + (FIRST + ROWS - 1);
   }
 
   private static void line(Book book, Form form, int row, String charge) {
@@ -146,17 +223,17 @@ final class StarterRun {
           row - 1,
           column,
           column == 0 ? row - FIRST + 1 : null,
-          typed ? Look.input(FORMATS[column], Form.PAPER) : Look.cell(FORMATS[column]));
+          column == NOTES
+              ? Form.cell(FORMATS[column], typed).wrapping()
+              : Form.cell(FORMATS[column], typed));
     }
     String both = "IF(COUNT(D" + row + ",E" + row + ")<2,\"\",";
     formula(form, row, "G", both + "WASHBOOK.TRUESTRENGTH(D" + row + ",E" + row + "))");
     String litres =
         form.either("WASHBOOK.VOLUMEAT20(F" + row + ",E" + row + ",G" + row + ")", "F" + row);
-    formula(
-        form,
-        row,
-        "H",
-        "IF(COUNT(F" + row + ",G" + row + ")<2,\"\"," + litres + "*G" + row + "/100)");
+    book.put(form.sheet(), row - 1, AT_20, null, Look.PLAIN)
+        .setCellFormula("IF(COUNT(F" + row + ",G" + row + ")<2,\"\"," + litres + ")");
+    formula(form, row, "H", "IF(ISNUMBER(M" + row + "),M" + row + "*G" + row + "/100,\"\")");
     formula(form, row, "I", "IF(ISNUMBER(H" + row + "),SUM(H$" + FIRST + ":H" + row + "),\"\")");
     formula(
         form,
@@ -173,16 +250,13 @@ final class StarterRun {
     for (int i = 0; i < EXAMPLE.length; i++) {
       for (int j = 0; j < EXAMPLE[i].length; j++) {
         book.put(
-            form.sheet(),
-            FIRST - 1 + i,
-            j + 1,
-            EXAMPLE[i][j],
-            Look.input(FORMATS[j + 1], Form.PAPER));
+            form.sheet(), FIRST - 1 + i, j + 1, EXAMPLE[i][j], Form.cell(FORMATS[j + 1], true));
       }
-      String part = i == 0 ? "first part" : i < 5 ? "middle" : "last part";
-      book.put(form.sheet(), FIRST - 1 + i, 10, part, Look.input("General", Form.PAPER));
+      String cut = CUTS.get(i == 0 ? 0 : i < 5 ? 1 : 2);
+      book.put(form.sheet(), FIRST - 1 + i, 10, cut, Form.cell("General", true));
     }
-    book.put(form.sheet(), FIRST - 1, 11, "invented figures", Look.input("General", Form.PAPER));
+    book.put(
+        form.sheet(), FIRST - 1, 11, "invented figures", Form.cell("General", true).wrapping());
   }
 
   private static void plan(Book book) {

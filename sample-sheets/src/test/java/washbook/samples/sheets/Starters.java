@@ -102,7 +102,7 @@ public final class Starters {
   }
 
   private static void store(Cell cell, XCell shown) {
-    if (shown.getError() == NOT_AVAILABLE && cell.getSheet().getSheetName().endsWith("harts")) {
+    if (shown.getError() == NOT_AVAILABLE && cell.getColumnIndex() > CurvePage.LAST_COLUMN) {
       cell.setCellErrorValue(FormulaError.NA.getCode());
       return;
     }
