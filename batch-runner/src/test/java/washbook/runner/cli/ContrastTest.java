@@ -44,7 +44,10 @@ class ContrastTest {
   /** The recommendation's own ends, and two greys that are well known to lie about the limit. */
   @ParameterizedTest
   @CsvSource({
-    "000000, FFFFFF, 21.00", "FFFFFF, FFFFFF, 1.00", "767676, FFFFFF, 4.54", "777777, FFFFFF, 4.48"
+    "000000, FFFFFF, 21.00",
+    "FFFFFF, FFFFFF, 1.00",
+    "767676, FFFFFF, 4.54",
+    "777777, FFFFFF, 4.48"
   })
   void theRatioIsThatOfTheRecommendation(String letters, String ground, double expected) {
     assertEquals(expected, ratio(letters, ground), 0.005);
@@ -109,8 +112,7 @@ class ContrastTest {
   void readySheetsAndTheirChartsAreReadable() throws IOException {
     int cells = 0;
     // The plain form and the other scales look the same.
-    for (String name :
-        List.of("ferment-log", "still-run-log", "plan", "class", "making-up")) {
+    for (String name : List.of("ferment-log", "still-run-log", "plan", "class", "making-up")) {
       cells += book(SHEETS.resolve("starters/pack/" + name + ".xlsx"));
     }
     assertTrue(cells > 3_000, cells + " cells");
@@ -149,7 +151,8 @@ class ContrastTest {
   }
 
   private static void run(String... arguments) {
-    PrintStream none = new PrintStream(OutputStream.nullOutputStream(), true, StandardCharsets.UTF_8);
+    PrintStream none =
+        new PrintStream(OutputStream.nullOutputStream(), true, StandardCharsets.UTF_8);
     int exit = Main.run(arguments, none, none);
     assertTrue(exit == 0 || exit == 1, List.of(arguments) + " " + exit);
   }
