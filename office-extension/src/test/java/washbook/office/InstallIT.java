@@ -47,9 +47,13 @@ class InstallIT {
       for (String name : List.of("script.xlb", "dialog.xlb", "Start.xba")) {
         assertTrue(Files.size(zip.getPath("Washbook", name)) > 100, name);
       }
-      assertTrue(
-          Files.readString(zip.getPath("description.txt"))
-              .contains(washbook.functions.SafetyNote.text()));
+      for (Language language : Language.values()) {
+        String name =
+            language == Language.EN ? "description.txt" : "description-" + language.code() + ".txt";
+        String note = washbook.functions.SafetyNote.text(language.code());
+        assertTrue(Files.readString(zip.getPath(name)).contains(note), name);
+        assertTrue(description.contains("<src xlink:href=\"" + name + "\" lang="), description);
+      }
     }
   }
 

@@ -59,7 +59,7 @@ class ArchitectureTest {
           log.fill, log.language
           log.answer: functions, log, log.sheet, log.understand, log.fill, log.language
           runner.file: log.language
-          runner.language: functions, log.language
+          runner.language: functions, functions.catalogue, log.language
           runner.archive: runner.file
           runner.markup: functions, runner.file, runner.archive
           runner.sheet: log.sheet, log.language, runner.file, runner.markup
@@ -78,7 +78,7 @@ class ArchitectureTest {
           runner.season: functions, log, log.sheet, log.understand, log.overview, log.language, runner, \
           runner.file, runner.archive, runner.sheet, runner.report, runner.run, runner.language
           runner.card: functions, functions.catalogue, log.sheet, log.fill, log.language, runner, \
-          runner.file, runner.archive, runner.sheet
+          runner.file, runner.archive, runner.sheet, runner.language
           runner.cli: functions, functions.catalogue, functions.portable, log.*, runner, \
           runner.file, runner.sheet, runner.read, runner.write, runner.report, runner.run, \
           runner.season, runner.card, runner.ask, runner.language

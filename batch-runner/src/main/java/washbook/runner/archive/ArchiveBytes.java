@@ -7,6 +7,7 @@ import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.Path;
 import washbook.runner.file.ReadFile;
+import washbook.runner.file.UnusableFileException;
 
 /** The bytes of an archive at any place: those of a small file are read at once and kept. */
 final class ArchiveBytes implements Closeable {
@@ -41,7 +42,7 @@ final class ArchiveBytes implements Closeable {
     ByteBuffer bytes = ByteBuffer.allocate(size);
     while (bytes.hasRemaining()) {
       if (channel.read(bytes, bytes.position()) < 0) {
-        throw new IOException("The file changed while it was read.");
+        throw UnusableFileException.of("changed.read");
       }
     }
     return bytes.array();

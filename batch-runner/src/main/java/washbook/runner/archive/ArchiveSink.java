@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.Path;
+import washbook.runner.file.UnusableFileException;
 import washbook.runner.file.WrittenFile;
 
 /** Takes the bytes of a new archive; short stretches go to the file together. */
@@ -45,7 +46,7 @@ final class ArchiveSink implements Closeable {
     while (position < end) {
       long count = from.transferTo(position, end - position, channel);
       if (count <= 0) {
-        throw new IOException("The file changed while it was copied.");
+        throw UnusableFileException.of("changed.copied");
       }
       position += count;
       written += count;

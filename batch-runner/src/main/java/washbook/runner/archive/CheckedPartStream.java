@@ -83,7 +83,7 @@ final class CheckedPartStream extends InputStream {
   }
 
   private UnusableFileException damaged(Throwable cause) {
-    return UnusableFileException.damaged(part.name() + " is broken", cause);
+    return UnusableFileException.damaged(cause, "how.zipBroken", part.name());
   }
 
   @Override

@@ -44,7 +44,7 @@ record Directory(
         return read(source, tail, at, size - tailLength + at);
       }
     }
-    throw damaged("its end is missing");
+    throw damaged("how.zipEnd");
   }
 
   private static Directory read(ArchiveBytes source, ByteBuffer tail, int at, long endStart)
@@ -57,7 +57,7 @@ record Directory(
     if (at >= 20 && tail.getInt(at - 20) == LOCATOR64_SIGNATURE) {
       ByteBuffer end64 = bytes(source, tail.getLong(at - 12), 56);
       if (end64.getInt(0) != END64_SIGNATURE) {
-        throw damaged("its directory is broken");
+        throw damaged("how.zipDirectory");
       }
       count = end64.getLong(32);
       length = end64.getLong(40);
@@ -67,7 +67,7 @@ record Directory(
       throw UnusableFileException.of("zip.many");
     }
     if (start < 0 || start > endStart - length) {
-      throw damaged("its directory is broken");
+      throw damaged("how.zipDirectory");
     }
     ByteBuffer records = bytes(source, start, (int) length);
     List<Part> listed = new ArrayList<>();
@@ -76,7 +76,7 @@ record Directory(
         listed.add(part(source, records, start));
       }
     } catch (IndexOutOfBoundsException | java.nio.BufferUnderflowException e) {
-      throw damaged("its directory is broken");
+      throw damaged("how.zipDirectory");
     }
     return arranged(listed, start, comment);
   }
@@ -95,7 +95,7 @@ record Directory(
       Part part = listed.get(inOrder.get(i));
       long end = i + 1 < inOrder.size() ? listed.get(inOrder.get(i + 1)).recordStart() : start;
       if (part.dataStart() + part.compressedSize() > end) {
-        throw damaged("its parts overlap");
+        throw damaged("how.zipOverlap");
       }
       Part whole =
           new Part(
@@ -119,7 +119,7 @@ record Directory(
       throws IOException {
     int at = records.position();
     if (records.getInt(at) != RECORD_SIGNATURE) {
-      throw damaged("its directory is broken");
+      throw damaged("how.zipDirectory");
     }
     int flags = ushort(records, at + 8);
     int nameLength = ushort(records, at + 28);
@@ -143,11 +143,11 @@ record Directory(
       start = wide.getLong();
     }
     if (start < 0 || start > directoryStart - LOCAL_LENGTH || compressedSize < 0 || size < 0) {
-      throw damaged(name + " is outside of it");
+      throw damaged("how.zipOutside", name);
     }
     ByteBuffer local = bytes(source, start, LOCAL_LENGTH);
     if (local.getInt(0) != LOCAL_SIGNATURE) {
-      throw damaged(name + " is broken");
+      throw damaged("how.zipBroken", name);
     }
     long dataStart = start + LOCAL_LENGTH + ushort(local, 26) + ushort(local, 28);
     return new Part(
@@ -166,13 +166,13 @@ record Directory(
   static ByteBuffer bytes(ArchiveBytes source, long position, int length) throws IOException {
     ByteBuffer buffer = ByteBuffer.allocate(length).order(ByteOrder.LITTLE_ENDIAN);
     if (position < 0) {
-      throw damaged("its directory is broken");
+      throw damaged("how.zipDirectory");
     }
     int count = 0;
     while (count < length) {
       int got = source.read(buffer.array(), count, length - count, position + count);
       if (got < 0) {
-        throw damaged("it ends early");
+        throw damaged("how.early");
       }
       count += got;
     }
@@ -187,7 +187,7 @@ record Directory(
     return buffer.getInt(at) & 0xFFFFFFFFL;
   }
 
-  private static UnusableFileException damaged(String how) {
-    return UnusableFileException.damaged(how, null);
+  private static UnusableFileException damaged(String how, Object... arguments) {
+    return UnusableFileException.damaged(null, how, arguments);
   }
 }

@@ -3,6 +3,7 @@ package washbook.runner.archive;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import washbook.runner.file.UnusableFileException;
 
 /**
  * Takes the new content of an entry. As long as the content is the same as before only {@link
@@ -62,7 +63,7 @@ public final class PartOutput extends OutputStream {
       while (left > 0) {
         int got = old.read(buffer, 0, (int) Math.min(left, buffer.length));
         if (got < 0) {
-          throw new IOException(part.name() + " changed while it was read.");
+          throw UnusableFileException.of("changed.part", part.name());
         }
         packer.write(buffer, 0, got);
         left -= got;

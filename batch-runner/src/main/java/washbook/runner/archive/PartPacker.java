@@ -1,7 +1,6 @@
 package washbook.runner.archive;
 
 import java.io.IOException;
-import java.io.InterruptedIOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.util.ArrayDeque;
@@ -14,6 +13,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.zip.CRC32;
 import java.util.zip.Deflater;
+import washbook.runner.file.UnusableFileException;
 
 /**
  * Deflates bytes to a channel, block by block on all processors. Every block but the last ends on a
@@ -148,9 +148,9 @@ final class PartPacker implements AutoCloseable {
       spare = inUse.remove();
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
-      throw new InterruptedIOException("interrupted while packing");
+      throw UnusableFileException.from(e, "run.interrupted");
     } catch (ExecutionException e) {
-      throw new IOException("Packing failed: " + e.getCause(), e.getCause());
+      throw UnusableFileException.from(e.getCause(), "packing", e.getCause());
     }
   }
 

@@ -1,10 +1,12 @@
 package washbook.runner.card;
 
 import java.util.List;
+import washbook.runner.language.Wording;
 
 /**
  * What a card says, whatever file it goes into.
  *
+ * @param words of its reader
  * @param kind of what it is a card
  * @param purpose one sentence below the title
  * @param settings of the instrument, which formulas refer to
@@ -12,26 +14,27 @@ import java.util.List;
  * @param notes how to read it and what it does not say
  */
 public record Card(
-    Kind kind, String purpose, List<Setting> settings, List<CardTable> tables, List<String> notes) {
-
-  /** What every card of ours begins with, by which it is known again. */
-  static final String TITLE = "Washbook card: ";
+    Wording words,
+    Kind kind,
+    String purpose,
+    List<Setting> settings,
+    List<CardTable> tables,
+    List<String> notes) {
 
   /** The cards that there are. */
   public enum Kind {
-    SCALES("scales of a wash"),
-    HYDROMETER("corrections of a hydrometer"),
-    ALCOHOLOMETER("true strength from an alcoholometer");
+    SCALES,
+    HYDROMETER,
+    ALCOHOLOMETER
+  }
 
-    private final String subject;
+  /** What every card of ours begins with in that language, by which it is known again. */
+  static String beginOfTitle(Wording words) {
+    return words.say("card.title", "");
+  }
 
-    Kind(String subject) {
-      this.subject = subject;
-    }
-
-    String title() {
-      return TITLE + subject;
-    }
+  String title() {
+    return words.say("card.title", words.say("card." + kind));
   }
 
   /**
@@ -41,8 +44,8 @@ public record Card(
    * @param unit stands beside the value
    */
   record Setting(String name, String label, double value, int decimals, String unit) {
-    String text() {
-      return label + " " + CardNumber.plain(value, decimals) + " " + unit;
+    String text(Wording words) {
+      return label + " " + words.decimal(CardNumber.plain(value, decimals)) + " " + unit;
     }
   }
 }

@@ -7,15 +7,20 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.function.Predicate;
+import washbook.functions.XmlText;
 import washbook.log.fill.FormulaStyle;
+import washbook.log.language.Language;
 import washbook.log.language.Message;
 import washbook.runner.file.FileMode;
 import washbook.runner.file.UnfinishedFile;
 import washbook.runner.file.UnusableFileException;
 import washbook.runner.file.WrittenFile;
+import washbook.runner.language.Wording;
 
 /** The file that holds a card; its ending says of which kind it is. */
 public final class CardFile {
@@ -72,13 +77,22 @@ public final class CardFile {
     try (InputStream in = Files.newInputStream(file)) {
       byte[] bytes = kind(file).equals("pdf") ? in.readAllBytes() : in.readNBytes(BEGIN);
       String text = new String(bytes, StandardCharsets.UTF_8);
-      return kind(file).equals("pdf")
-          ? text.startsWith("%PDF-") && text.contains("/Title<FEFF" + hex(Card.TITLE))
-          : text.contains("<title>" + Card.TITLE)
-              && (text.startsWith("<svg ") || text.startsWith(CardHtml.BEGIN));
+      if (kind(file).equals("pdf")) {
+        return text.startsWith("%PDF-")
+            && anyTitle(title -> text.contains("/Title<FEFF" + hex(title)));
+      }
+      return (text.startsWith("<svg ") || text.startsWith(CardHtml.BEGIN))
+          && anyTitle(title -> text.contains("<title>" + XmlText.escaped(title)));
     } catch (IOException unreadable) {
       return false;
     }
+  }
+
+  /** A card is replaced by one in another language too. */
+  private static boolean anyTitle(Predicate<String> test) {
+    return Arrays.stream(Language.values())
+        .map(language -> Card.beginOfTitle(new Wording(language)))
+        .anyMatch(test);
   }
 
   /** A text as it stands in the information of a PDF. */

@@ -5,15 +5,16 @@ import washbook.functions.XmlText;
 
 /** The pages of a card as one file for a browser, which prints each on a sheet of its own. */
 final class CardHtml {
-  static final String BEGIN =
-      "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">";
+  static final String BEGIN = "<!DOCTYPE html>\n<html lang=\"";
 
   private CardHtml() {}
 
   static String of(Card card, Paper paper, List<String> pages) {
-    String title = XmlText.escaped(card.kind().title());
+    String title = XmlText.escaped(card.title());
     StringBuilder html = new StringBuilder(BEGIN);
-    html.append("\n<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none';")
+    html.append(card.words().language().code())
+        .append(
+            "\">\n<head>\n<meta charset=\"utf-8\">\n<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none';")
         .append(" style-src 'unsafe-inline'; img-src data:\">\n")
         .append("<link rel=\"icon\" href=\"data:,\">\n<title>")
         .append(title)

@@ -61,8 +61,7 @@ final class CardLayout {
   record Line(List<Placed> cells, int lines, boolean across, boolean newPage) {}
 
   private static final String MISSING =
-      "IF(ISERROR(WASHBOOK.CONVERT(1.05,\"SG\",\"BRIX\")),\"The Washbook functions are missing"
-          + " here: no number below is calculated.\",\"\")";
+      "IF(ISERROR(WASHBOOK.CONVERT(1.05,\"SG\",\"BRIX\")),\"%s\",\"\")";
   private static final double CHARACTER_MM = 1.65;
 
   private final Card card;
@@ -80,10 +79,11 @@ final class CardLayout {
     // The plain formula of an alcoholometer grows too long for a cell when it asks a cell for this.
     boolean fixed = style == FormulaStyle.PORTABLE && card.kind() == Kind.ALCOHOLOMETER;
     widthMm = paper.width() - 2 * Paper.MARGIN;
-    one(Placed.text(0, Look.TITLE, card.kind().title()), 1);
+    one(Placed.text(0, Look.TITLE, card.title()), 1);
     across(card.purpose());
     if (style == FormulaStyle.PACK) {
-      Placed check = new Placed(0, Look.CAPTION, "", Double.NaN, 0, false, MISSING);
+      String missing = MISSING.formatted(card.words().say("card.missing"));
+      Placed check = new Placed(0, Look.CAPTION, "", Double.NaN, 0, false, missing);
       lines.add(new Line(List.of(check), 1, true, false));
     }
     for (Setting setting : card.settings()) {
@@ -149,7 +149,7 @@ final class CardLayout {
   private void table(CardTable table) {
     boolean begins = table != card.tables().get(0);
     if (!table.title().isEmpty()) {
-      String title = table.title() + "; across: " + table.across();
+      String title = card.words().say("card.across", table.title(), table.across());
       Placed caption = Placed.text(0, Look.CAPTION, title);
       lines.add(new Line(List.of(caption), 1, true, begins));
     }

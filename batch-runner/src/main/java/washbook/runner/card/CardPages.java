@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import washbook.runner.card.Card.Kind;
-import washbook.runner.card.Card.Setting;
 
 /** A card laid out on sheets of paper. */
 final class CardPages {
@@ -37,13 +36,15 @@ final class CardPages {
   }
 
   private String page(CardTable table, int number, int count) {
-    Drawing page = new Drawing(paper, card.kind().title());
+    Drawing page = new Drawing(paper, card.words(), card.title());
     double left = Paper.MARGIN;
-    page.text(card.kind().title(), left, TOP, Drawing.HEADLINE, "start", true);
+    page.text(card.title(), left, TOP, Drawing.HEADLINE, "start", true);
     double y = page.lines(card.purpose(), left, TOP + 6, width, Drawing.USUAL);
     if (!card.settings().isEmpty()) {
       String settings =
-          card.settings().stream().map(Setting::text).collect(Collectors.joining("  ·  "));
+          card.settings().stream()
+              .map(one -> one.text(card.words()))
+              .collect(Collectors.joining("  ·  "));
       page.text(settings, left, y + 1.5, Drawing.USUAL, "start", true, Drawing.ACCENT);
       y += 5;
     }

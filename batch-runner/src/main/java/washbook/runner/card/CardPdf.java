@@ -76,7 +76,7 @@ final class CardPdf {
       }
     } catch (InterruptedException stopped) {
       Thread.currentThread().interrupt();
-      throw new IOException("stopped", stopped);
+      throw UnusableFileException.from(stopped, "run.interrupted");
     } finally {
       process.descendants().forEach(ProcessHandle::destroyForcibly);
       process.destroyForcibly();
@@ -104,7 +104,7 @@ final class CardPdf {
     text.append(" xmlns:dc=\"http://purl.org/dc/elements/1.1/\" office:version=\"1.3\"")
         .append(" office:mimetype=\"application/vnd.oasis.opendocument.spreadsheet\">")
         .append("<office:meta><dc:title>")
-        .append(XmlText.escaped(card.kind().title()))
+        .append(XmlText.escaped(card.title()))
         .append("</dc:title></office:meta><office:automatic-styles>")
         .append("<style:page-layout style:name=\"paper\"><style:page-layout-properties")
         .append(" fo:margin=\"0mm\" style:print-orientation=\"portrait\"")

@@ -54,7 +54,7 @@ final class CardSheet {
   private static void check(Card card, Path written) throws IOException {
     int rows = card.tables().stream().mapToInt(table -> table.rows().length).sum();
     for (Grid grid : FileFormats.of(written).reader().read(written)) {
-      if (grid.text(0, 0).equals(card.kind().title()) && grid.rowCount() > rows) {
+      if (grid.text(0, 0).equals(card.title()) && grid.rowCount() > rows) {
         return;
       }
     }

@@ -8,40 +8,39 @@ import washbook.functions.Numbers;
 import washbook.runner.card.Card.Kind;
 import washbook.runner.card.Card.Setting;
 import washbook.runner.card.CardTable.Column;
+import washbook.runner.language.Wording;
 
 /** Makes the cards: which rows and columns they have, and what each number is. */
 public final class Cards {
-  static final String MENISCUS =
-      "Read at the bottom of the curve (the meniscus) with your eye at the height of the liquid,"
-          + " unless the instrument's own paper says that it is read at the upper rim.";
-  static final String SAFE = "No number here says that a spirit is safe to drink.";
-  private static final String VALID =
-      CardTable.OUTSIDE
-          + " means: outside the range for which the figures are valid. Nothing is continued beyond"
-          + " it.";
   private static final double COLDEST = 5;
   private static final double WARMEST = 40;
   private static final double TABLE_STEP = 0.002;
   private static final int MOST_COLUMNS = 10;
 
-  private Cards() {}
+  private final Wording words;
 
-  public static Card of(Instrument instrument) {
+  private Cards(Wording words) {
+    this.words = words;
+  }
+
+  /** The card of an instrument in its reader's language. */
+  public static Card of(Instrument instrument, Wording words) {
+    Cards cards = new Cards(words);
     return switch (instrument.kind()) {
-      case SCALES -> scales();
-      case HYDROMETER -> hydrometer(instrument);
-      case ALCOHOLOMETER -> alcoholometer(instrument);
+      case SCALES -> cards.scales();
+      case HYDROMETER -> cards.hydrometer(instrument);
+      case ALCOHOLOMETER -> cards.alcoholometer(instrument);
     };
   }
 
-  private static Card scales() {
+  private Card scales() {
     double[] rows = CardNumber.steps(GravityScale.LIGHTEST, GravityScale.HEAVIEST, TABLE_STEP);
     List<Column> columns = new ArrayList<>();
     for (GravityScale scale : GravityScale.values()) {
       if (scale != GravityScale.GRAVITY) {
         columns.add(
             new Column(
-                scale.title() + " (" + scale.unit() + ")",
+                scale.title(words) + " (" + scale.unit(words) + ")",
                 Double.NaN,
                 0,
                 scale.decimals(),
@@ -51,32 +50,27 @@ public final class Cards {
       }
     }
     return new Card(
+        words,
         Kind.SCALES,
-        "One liquid on all scales, at 20 °C: read straight across. °Brix, °Plato and °Balling are"
-            + " one scale here.",
+        words.say("card.scales.purpose"),
         List.of(),
-        List.of(new CardTable("", "SG (20/20 °C)", "", rows, 3, columns)),
+        List.of(new CardTable("", words.say("card.corner.gravity"), "", rows, 3, columns)),
         List.of(
-            "Potential alcohol is a promise, not a measurement: what a wash could give, not what is"
-                + " in the vessel.",
-            "Rule: grams of sugar per litre over 17, the trade's plain division (common practice,"
-                + " no source); it takes the last gram as fermented. Balance: a malt wash fermented"
-                + " down to SG 1.000, by the balance of sugar, alcohol and gas. They differ because"
-                + " they do not end at the same point and count another yield.",
-            "Below SG 1.000 there is alcohol in the liquid: sugar scales show less than nothing"
-                + " there, and a negative potential only says how far below water it is.",
-            MENISCUS,
-            SAFE));
+            words.say("card.scales.promise"),
+            words.say("card.scales.rule"),
+            words.say("card.scales.below"),
+            words.say("card.meniscus"),
+            words.say("card.safe")));
   }
 
-  private static Card hydrometer(Instrument own) {
+  private Card hydrometer(Instrument own) {
     List<CardTable> tables = new ArrayList<>();
     String degrees = cell(own);
     if (own.brix()) {
       tables.add(
           corrections(
               own,
-              "Wash before the ferment: add to the reading, °Bx",
+              words.say("card.before", "°Bx"),
               CardNumber.steps(0, 36, 4),
               "WASHBOOK.CORRECTEDBRIX({head}," + degrees + ",{calibration},{offset})-{head}",
               (reading, celsius) ->
@@ -86,7 +80,7 @@ public final class Cards {
       tables.add(
           corrections(
               own,
-              "Wash before the ferment: add to the reading, SG",
+              words.say("card.before", gravity()),
               CardNumber.steps(1, 1.16, 0.02),
               "WASHBOOK.CORRECTEDGRAVITY({head}," + degrees + ",{calibration},,{offset})-{head}",
               (reading, celsius) ->
@@ -102,9 +96,7 @@ public final class Cards {
       tables.add(
           corrections(
               own,
-              "Fermenting wash, first SG "
-                  + Numbers.round(own.original(), 4)
-                  + ": add to the reading, SG",
+              words.say("card.during", words.decimal(Numbers.round(own.original(), 4))),
               fermenting(own.original()),
               "WASHBOOK.CORRECTEDGRAVITY({head},"
                   + degrees
@@ -123,34 +115,42 @@ public final class Cards {
     settings.add(
         new Setting(
             "offset",
-            "Shows too much",
+            words.say("card.setting.offset"),
             own.offset(),
             own.brix() ? 1 : 4,
-            own.brix() ? "°Bx" : "SG"));
+            own.brix() ? "°Bx" : gravity()));
     if (!Double.isNaN(own.original())) {
-      settings.add(new Setting("original", "First gravity", own.original(), 4, "SG"));
+      settings.add(
+          new Setting(
+              "original", words.say("card.setting.original"), own.original(), 4, gravity()));
     }
     return new Card(
+        words,
         Kind.HYDROMETER,
-        "Find the temperature of the wash in the first column and the reading in the head; add the"
-            + " number to the reading. The result holds at 20 °C.",
+        words.say("card.hydrometer.purpose"),
         settings,
         tables,
         List.of(
-            "Between two columns or rows take what lies between their numbers. " + VALID,
-            "Once it ferments the wash holds alcohol, which expands more than sugar solution."
+            between(),
+            words.say("card.hydrometer.fermenting")
                 + (own.brix() || !Double.isNaN(own.original())
                     ? ""
-                    : " A card for a fermenting wash needs its first gravity: --original."),
-            "'Shows too much' is the reading in pure water at the calibration temperature, less"
-                + (own.brix() ? " 0." : " 1.000."),
-            MENISCUS,
-            "A ferment gives off carbon dioxide, which can kill in closed rooms: air the room."
-                + " "
-                + SAFE));
+                    : " " + words.say("card.hydrometer.needs")),
+            words.say("card.hydrometer.offset", words.decimal(own.brix() ? "0" : "1.000")),
+            words.say("card.meniscus"),
+            words.say("card.hydrometer.air") + " " + words.say("card.safe")));
   }
 
-  private static CardTable corrections(
+  /** The sign of specific gravity. */
+  private String gravity() {
+    return GravityScale.GRAVITY.title(words);
+  }
+
+  private String between() {
+    return words.say("card.between") + " " + words.say("card.valid", CardTable.OUTSIDE);
+  }
+
+  private CardTable corrections(
       Instrument own,
       String title,
       double[] readings,
@@ -166,7 +166,13 @@ public final class Cards {
       columns.add(
           new Column("", reading, own.brix() ? 0 : 3, own.brix() ? 2 : 4, true, formula, values));
     }
-    return new CardTable(title, "Wash, " + own.degrees(), "the hydrometer shows", rows, 0, columns);
+    return new CardTable(
+        title,
+        words.say("card.corner.wash", own.degrees()),
+        words.say("card.across.hydrometer"),
+        rows,
+        0,
+        columns);
   }
 
   /** From the driest reading up to the first gravity, in steps that leave few enough columns. */
@@ -181,7 +187,7 @@ public final class Cards {
     return CardNumber.steps(least, original, 0.025);
   }
 
-  private static Card alcoholometer(Instrument own) {
+  private Card alcoholometer(Instrument own) {
     List<CardTable> tables = new ArrayList<>();
     for (double least : new double[] {5, 55}) {
       double[] rows = temperatures(own);
@@ -204,29 +210,34 @@ public final class Cards {
       }
       tables.add(
           new CardTable(
-              "True strength, % vol at 20 °C",
-              "Spirit, " + own.degrees(), "the alcoholometer shows, % vol", rows, 0, columns));
+              words.say("card.strength"),
+              words.say("card.corner.spirit", own.degrees()),
+              words.say("card.across.alcoholometer"),
+              rows,
+              0,
+              columns));
     }
     return new Card(
+        words,
         Kind.ALCOHOLOMETER,
-        "Find the temperature of the spirit in the first column and the reading in the head; the"
-            + " number is the strength in % vol at 20 °C.",
+        words.say("card.alcoholometer.purpose"),
         List.of(calibration(own)),
         tables,
         List.of(
-            "Between two columns or rows take what lies between their numbers. " + VALID,
-            "For spirit and water alone: dissolved sugar or wood make it read too low, and no number"
-                + " here mends that.",
-            MENISCUS,
-            "Alcohol vapour burns and can explode: no flame or spark near the sample. Distilling"
-                + " needs a licence in most places: local codes and licensed practice decide. "
-                + SAFE));
+            between(),
+            words.say("card.alcoholometer.alone"),
+            words.say("card.meniscus"),
+            words.say("card.alcoholometer.fire") + " " + words.say("card.safe")));
   }
 
-  private static Setting calibration(Instrument own) {
+  private Setting calibration(Instrument own) {
     double celsius = own.calibrationC();
     return new Setting(
-        "calibration", "Calibrated at", celsius, celsius == Math.rint(celsius) ? 0 : 2, "°C");
+        "calibration",
+        words.say("card.setting.calibration"),
+        celsius,
+        celsius == Math.rint(celsius) ? 0 : 2,
+        "°C");
   }
 
   /** By sums and not by a call: its plain form ends a hair above 40 °C at 104 °F. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import washbook.functions.Numbers;
 import washbook.functions.XmlText;
+import washbook.runner.language.Wording;
 
 /** One page as a picture in SVG 1.1; lengths in mm from the upper left corner. */
 final class Drawing {
@@ -27,10 +28,12 @@ final class Drawing {
   private static final int DECIMALS = 3;
 
   private final Paper paper;
+  private final Wording words;
   private final StringBuilder svg = new StringBuilder();
 
-  Drawing(Paper paper, String title) {
+  Drawing(Paper paper, Wording words, String title) {
     this.paper = paper;
+    this.words = words;
     String size = number(paper.width()) + " " + number(paper.height());
     svg.append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"")
         .append(number(paper.width()))
@@ -49,6 +52,11 @@ final class Drawing {
 
   Paper paper() {
     return paper;
+  }
+
+  /** Of its reader. */
+  Wording words() {
+    return words;
   }
 
   void line(double x1, double y1, double x2, double y2, double thick, String colour) {

@@ -1,14 +1,12 @@
 package washbook.runner.card;
 
 import java.util.function.DoubleUnaryOperator;
+import washbook.runner.language.Wording;
 
 /** The scales that stand side by side over the specific gravity of a wash. */
 enum GravityScale {
-  GRAVITY("SG", "SG", "20/20 °C", 0.001, 0.005, 0.005, 3, "", g -> g),
+  GRAVITY(0.001, 0.005, 0.005, 3, "", g -> g),
   SUGAR(
-      "°Brix °Plato °Balling",
-      "°Brix|°Plato|°Balling",
-      "% sugar by mass",
       0.2,
       1,
       1,
@@ -16,9 +14,6 @@ enum GravityScale {
       "WASHBOOK.CONVERT({row},\"SG\",\"BRIX\")",
       g -> CardNumber.of("CONVERT", g, "SG", "BRIX")),
   BAUME(
-      "°Baumé",
-      "°Baumé",
-      "145 − 145/SG",
       0.1,
       0.5,
       1,
@@ -26,9 +21,6 @@ enum GravityScale {
       "WASHBOOK.CONVERT({row},\"SG\",\"BAUME\")",
       g -> CardNumber.of("CONVERT", g, "SG", "BAUME")),
   OECHSLE(
-      "°Oechsle",
-      "°Oechsle",
-      "1000 × (SG − 1)",
       1,
       5,
       5,
@@ -36,25 +28,13 @@ enum GravityScale {
       "WASHBOOK.CONVERT({row},\"SG\",\"OECHSLE\")",
       g -> CardNumber.of("CONVERT", g, "SG", "OECHSLE")),
   BY_RULE(
-      "Potential, rule",
-      "% vol,|by rule",
-      "% vol, g/L over 17",
       0.1,
       0.5,
       1,
       1,
       "WASHBOOK.POTENTIALABV({row},\"17\")",
       g -> CardNumber.of("POTENTIALABV", g, "17")),
-  BY_BALANCE(
-      "Potential, balance",
-      "% vol,|balance",
-      "% vol, down to 1.000",
-      0.1,
-      0.5,
-      1,
-      1,
-      "WASHBOOK.POTENTIALABV({row})",
-      g -> CardNumber.of("POTENTIALABV", g));
+  BY_BALANCE(0.1, 0.5, 1, 1, "WASHBOOK.POTENTIALABV({row})", g -> CardNumber.of("POTENTIALABV", g));
 
   /** The lightest and the heaviest liquid on the card. */
   static final double LIGHTEST = 0.990;
@@ -63,9 +43,6 @@ enum GravityScale {
 
   private static final int HALVINGS = 40;
 
-  private final String title;
-  private final String narrow;
-  private final String unit;
   private final double tick;
   private final double longer;
   private final double labelled;
@@ -74,18 +51,12 @@ enum GravityScale {
   private final DoubleUnaryOperator value;
 
   GravityScale(
-      String title,
-      String narrow,
-      String unit,
       double tick,
       double longer,
       double labelled,
       int decimals,
       String formula,
       DoubleUnaryOperator value) {
-    this.title = title;
-    this.narrow = narrow;
-    this.unit = unit;
     this.tick = tick;
     this.longer = longer;
     this.labelled = labelled;
@@ -94,17 +65,17 @@ enum GravityScale {
     this.value = value;
   }
 
-  String title() {
-    return title;
+  String title(Wording words) {
+    return words.say("card.scale." + this);
   }
 
   /** The title in short lines with strokes between. */
-  String narrow() {
-    return narrow;
+  String narrow(Wording words) {
+    return words.say("card.scale." + this + ".narrow");
   }
 
-  String unit() {
-    return unit;
+  String unit(Wording words) {
+    return words.say("card.scale." + this + ".unit");
   }
 
   double tick() {

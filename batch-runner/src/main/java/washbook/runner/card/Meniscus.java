@@ -46,12 +46,19 @@ final class Meniscus {
     jar(page, left, right, y);
     stem(page, stemLeft, stemRight, y, level);
     page.line(stemRight + 3, level, x + 27, level, 0.35, Drawing.INK);
-    page.text("read here", x + 28, level + 1, Drawing.SMALL, "start", true);
+    words(page, "card.read.here", x + 28, level + 1, true);
     page.line(stemRight + 0.6, top, x + 27, top - 4, 0.2, Drawing.INK);
-    page.text("not at", x + 28, top - 6.2, Drawing.SMALL, "start", false);
-    page.text("the rim", x + 28, top - 2.7, Drawing.SMALL, "start", false);
-    page.text("eye at this", x + 28, level + 6.4, Drawing.SMALL, "start", false);
-    page.text("height", x + 28, level + 9.9, Drawing.SMALL, "start", false);
+    words(page, "card.read.rim", x + 28, top - 6.2, false);
+    words(page, "card.read.eye", x + 28, level + 6.4, false);
+  }
+
+  /** In short lines, which have strokes between them in the text. */
+  private static void words(Drawing page, String key, double x, double y, boolean bold) {
+    double at = y;
+    for (String line : page.words().say(key).split("\\|", -1)) {
+      page.text(line, x, at, Drawing.SMALL, "start", bold);
+      at += 3.5;
+    }
   }
 
   private static void jar(Drawing page, double left, double right, double y) {

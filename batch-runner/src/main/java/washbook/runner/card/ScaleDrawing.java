@@ -41,11 +41,11 @@ final class ScaleDrawing {
 
   private void head(GravityScale scale, double x, double width, double y) {
     double at = y;
-    for (String line : Drawing.wrapped(scale.title(), width, Drawing.USUAL)) {
+    for (String line : Drawing.wrapped(scale.title(page.words()), width, Drawing.USUAL)) {
       page.text(line, x, at, Drawing.USUAL, "start", true, Drawing.ACCENT);
       at += 3.8;
     }
-    page.text(scale.unit(), x, y + 7.6, Drawing.SMALL, "start", false);
+    page.text(scale.unit(page.words()), x, y + 7.6, Drawing.SMALL, "start", false);
   }
 
   private void ruler(GravityScale scale, double x) {
@@ -63,7 +63,7 @@ final class ScaleDrawing {
         int decimals = scale == GravityScale.GRAVITY ? 3 : 0;
         page.box(x + LONGEST + 0.6, y - 1.5, LABEL_ROOM, 3, "#ffffff");
         page.text(
-            CardNumber.plain(value, decimals),
+            page.words().decimal(CardNumber.plain(value, decimals)),
             x + LONGEST + 1.2,
             y + 1,
             Drawing.SMALL,

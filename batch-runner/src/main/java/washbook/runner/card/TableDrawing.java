@@ -45,11 +45,17 @@ final class TableDrawing {
   private void block(
       int from, int to, double left, double width, double top, double first, boolean words) {
     double each = (width - first) / table.columns().size();
-    head(words ? GravityScale.GRAVITY.narrow() : table.corner(), left + first - 2, top, words);
+    head(
+        words ? GravityScale.GRAVITY.narrow(page.words()) : table.corner(),
+        left + first - 2,
+        top,
+        words);
     for (int c = 0; c < table.columns().size(); c++) {
       double right = left + first + (c + 1) * each - 1;
       String text =
-          words ? GravityScale.values()[c + 1].narrow() : table.columns().get(c).headText();
+          words
+              ? GravityScale.values()[c + 1].narrow(page.words())
+              : page.words().decimal(table.columns().get(c).headText());
       head(text, right, top, words);
     }
     page.line(left, top, left + width, top, 0.4, Drawing.INK);
@@ -64,12 +70,12 @@ final class TableDrawing {
           foot,
           marked ? 0.3 : 0.12,
           marked ? Drawing.INK : Drawing.HAIRLINE);
-      String name = CardNumber.plain(table.rows()[row], table.rowDecimals());
+      String name = page.words().decimal(CardNumber.plain(table.rows()[row], table.rowDecimals()));
       page.text(name, left + first - 2, y, Drawing.SMALL, "end", true);
       for (int c = 0; c < table.columns().size(); c++) {
         Column column = table.columns().get(c);
         double right = left + first + (c + 1) * each - 1;
-        page.text(column.text(row), right, y, Drawing.SMALL, "end", false);
+        page.text(page.words().decimal(column.text(row)), right, y, Drawing.SMALL, "end", false);
       }
     }
     page.line(

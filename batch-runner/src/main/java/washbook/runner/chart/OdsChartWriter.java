@@ -156,7 +156,7 @@ public final class OdsChartWriter implements ChartWriter {
               && splicer.attribute(ascii("style:name"))
               && splicer.value().equals(OdsChartMarkup.PAGE_STYLE);
       if (token == Token.DONE) {
-        throw splicer.damaged("the styles are not closed");
+        throw splicer.damaged("how.stylesOpen");
       }
     }
     if (!there) {

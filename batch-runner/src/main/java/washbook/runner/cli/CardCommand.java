@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -23,7 +24,7 @@ import washbook.runner.card.CardFile;
 import washbook.runner.card.Cards;
 import washbook.runner.card.Instrument;
 import washbook.runner.card.Paper;
-import washbook.runner.language.Wording;
+import washbook.runner.language.LanguageArgument;
 
 /** {@code washbook card}: cards to print and to hang up. */
 @Command(
@@ -59,6 +60,8 @@ final class CardCommand implements Callable<Integer> {
 
   @Parameters(paramLabel = "CARD", description = "scales, hydrometer or alcoholometer.")
   private Card.Kind kind;
+
+  @Mixin private LanguageArgument language;
 
   @Option(
       names = "--out",
@@ -133,7 +136,7 @@ final class CardCommand implements Callable<Integer> {
     if (against.isPresent()) {
       throw usage("usage.noCard", against.get());
     }
-    Card card = Cards.of(instrument);
+    Card card = Cards.of(instrument, language.wording());
     int pages = CardFile.pages(card);
     if (page < 1 || page > pages) {
       throw pages == 1 ? usage("usage.page.one", page) : usage("usage.page.many", page, pages);
@@ -142,7 +145,7 @@ final class CardCommand implements Callable<Integer> {
     boolean more = CardFile.holdsOnePage(out) && pages > 1;
     parent
         .out()
-        .println(more ? Wording.ofUser("").say("usage.cardPage", out, page, pages) : out + ".");
+        .println(more ? language.wording().say("usage.cardPage", out, page, pages) : out + ".");
     return ExitCode.DONE;
   }
 

@@ -161,10 +161,7 @@ final class FillCommand implements Callable<Integer> {
     for (String sheet : fill.mappedSheets()) {
       if (!console.hasSeen(sheet)) {
         used = false;
-        err.println(
-            "--map: there is no log on a sheet named '"
-                + sheet
-                + "'; what the map says of it was not used.");
+        err.println(fill.wording().say("usage.mapSheet", sheet));
       }
     }
     return used;

@@ -2,10 +2,13 @@ package washbook.runner.cli;
 
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import washbook.functions.catalogue.ReferencePage;
 import washbook.functions.portable.PortableFormulas;
+import washbook.runner.language.FunctionList;
+import washbook.runner.language.LanguageArgument;
 
 /** {@code washbook functions}: the catalogue. */
 @Command(
@@ -22,6 +25,7 @@ final class FunctionsCommand implements Callable<Integer> {
     JSON
   }
 
+  @Mixin private LanguageArgument language;
   @ParentCommand private WashbookCommand parent;
 
   @Option(
@@ -37,7 +41,7 @@ final class FunctionsCommand implements Callable<Integer> {
         .out()
         .print(
             switch (format) {
-              case TEXT -> ReferencePage.text();
+              case TEXT -> FunctionList.in(language.wording());
               case MARKDOWN -> ReferencePage.markdown(PortableFormulas::note);
               case JSON -> ReferencePage.json();
             });

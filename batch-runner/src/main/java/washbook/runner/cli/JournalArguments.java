@@ -61,7 +61,7 @@ final class JournalArguments {
     try {
       Journal journal = Journal.open(file, sign, resume);
       if (journal.unreadable() > 0) {
-        err.println(unreadable(journal));
+        err.println(unreadable(journal, language));
       }
       return journal;
     } catch (Journal.InUse other) {
@@ -80,12 +80,9 @@ final class JournalArguments {
   }
 
   /** What is said of lines that a crash has torn. */
-  static String unreadable(Journal journal) {
+  static String unreadable(Journal journal, Language language) {
     int lines = journal.unreadable();
-    return lines
-        + (lines == 1 ? " line of" : " lines of")
-        + " the journal "
-        + journal.file()
-        + " cannot be read; what was done there is done again.";
+    String key = lines == 1 ? "journal.torn.one" : "journal.torn.many";
+    return UnusableFileException.message(key, lines, journal.file()).in(language);
   }
 }

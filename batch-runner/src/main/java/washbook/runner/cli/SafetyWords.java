@@ -45,7 +45,7 @@ final class SafetyWords {
     List<String> footer =
         new ArrayList<>(List.of(command.getCommandSpec().usageMessage().footer()));
     footer.add("");
-    footer.add(words.say("safety.title") + ":");
+    footer.add(Caution.title(words) + ":");
     Caution.lines(words).forEach(sentence -> footer.add("  " + sentence));
     command.getCommandSpec().usageMessage().footer(footer.toArray(String[]::new));
   }

@@ -160,7 +160,8 @@ final class WatchCommand implements Callable<Integer> {
     try (Journal journal = Journal.open(place, sign, true)) {
       log.event("started", folder.toString(), fill.wording().say("watch.started", place));
       if (journal.unreadable() > 0) {
-        log.notice(folder.toString(), JournalArguments.unreadable(journal));
+        log.notice(
+            folder.toString(), JournalArguments.unreadable(journal, fill.wording().language()));
       }
       Watcher.Pace pace = new Watcher.Pace(seconds(intervalSeconds), seconds(settleSeconds), RETRY);
       Watcher watcher = new Watcher(folder, job, Shard.WHOLE, journal, pace, stop);

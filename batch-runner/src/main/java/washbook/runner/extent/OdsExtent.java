@@ -72,7 +72,7 @@ public final class OdsExtent {
     while (splicer.depth() > outside) {
       Token token = splicer.next();
       if (token == Token.DONE) {
-        throw splicer.damaged("rules of formatting are not closed");
+        throw splicer.damaged("how.rulesOpen");
       }
       if (token == Token.START && splicer.is(RULE) && splicer.attribute(SHADED)) {
         patchRule(splicer, columns);
@@ -90,7 +90,7 @@ public final class OdsExtent {
     while (splicer.depth() > outside) {
       Token token = splicer.next();
       if (token == Token.DONE) {
-        throw splicer.damaged("rules of formatting are not closed");
+        throw splicer.damaged("how.rulesOpen");
       }
       if (token == Token.START || token == Token.EMPTY) {
         String value = splicer.attribute(VALUE) ? splicer.value() : "";
@@ -111,7 +111,7 @@ public final class OdsExtent {
     while (splicer.depth() > outside) {
       Token token = splicer.next();
       if (token == Token.DONE) {
-        throw splicer.damaged("the database ranges are not closed");
+        throw splicer.damaged("how.databaseOpen");
       }
       boolean filter =
           (token == Token.START || token == Token.EMPTY)

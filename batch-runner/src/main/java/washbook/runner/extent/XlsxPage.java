@@ -76,7 +76,7 @@ public final class XlsxPage {
     while (true) {
       Token token = splicer.next();
       if (token == Token.DONE) {
-        throw splicer.damaged("the sheet's properties are not closed");
+        throw splicer.damaged("how.propertiesOpen");
       }
       if (token == Token.END && splicer.depth() == outside) {
         if (!there) {

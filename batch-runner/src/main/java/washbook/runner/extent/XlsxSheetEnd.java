@@ -88,7 +88,7 @@ public final class XlsxSheetEnd {
       while (splicer.depth() > outside) {
         Token token = splicer.next();
         if (token == Token.DONE) {
-          throw splicer.damaged("rules of formatting are not closed");
+          throw splicer.damaged("how.rulesOpen");
         }
         if (token == Token.START || token == Token.EMPTY) {
           inFormula = token == Token.START && (splicer.is(FORMULA) || splicer.is('f'));

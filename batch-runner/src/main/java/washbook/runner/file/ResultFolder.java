@@ -2,7 +2,6 @@ package washbook.runner.file;
 
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -38,7 +37,7 @@ public final class ResultFolder {
         // Looked at below.
       }
       if (Files.isSymbolicLink(at)) {
-        throw new FileSystemException(at.toString(), null, "a link, which is not followed");
+        throw new ToldFileException(at, UnusableFileException.message("system.link"));
       }
     }
   }

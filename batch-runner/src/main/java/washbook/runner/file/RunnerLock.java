@@ -58,7 +58,7 @@ final class RunnerLock {
       }
       channel.close();
     }
-    throw new IOException("'" + folder.path() + "': no lock could be taken.");
+    throw UnusableFileException.of("lock.none", UnusableFileException.quoted(folder.path()));
   }
 
   private static byte[] drawn() {

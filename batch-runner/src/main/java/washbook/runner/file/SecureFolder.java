@@ -50,7 +50,7 @@ final class SecureFolder {
   /** The system names the last step only. */
   private static FileSystemException named(Path path, FileSystemException failure) {
     if (Files.isSymbolicLink(path)) {
-      return new FileSystemException(path.toString(), null, "a link, which is not followed");
+      return new ToldFileException(path, UnusableFileException.message("system.link"));
     }
     return failure instanceof NoSuchFileException
         ? new NoSuchFileException(path.toString())

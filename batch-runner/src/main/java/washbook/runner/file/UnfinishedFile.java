@@ -127,8 +127,7 @@ public final class UnfinishedFile implements Closeable {
   /** That the name still stands for the file that was made. */
   public void check() throws IOException {
     if (key == null || !key.equals(folder.key(name)) || !folder.isInPlace()) {
-      throw new FileSystemException(
-          target.toString(), null, "another program moved its unfinished file");
+      throw new ToldFileException(target, UnusableFileException.message("system.moved"));
     }
   }
 
@@ -249,7 +248,7 @@ public final class UnfinishedFile implements Closeable {
     folder.move(name, to);
     placed = true;
     if (!key.equals(folder.key(to))) {
-      throw new FileSystemException(target.toString(), null, "another program is at work on it");
+      throw new ToldFileException(target, UnusableFileException.message("system.atWork"));
     }
   }
 

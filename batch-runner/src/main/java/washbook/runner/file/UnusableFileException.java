@@ -4,9 +4,10 @@ import java.io.IOException;
 import washbook.log.language.Language;
 import washbook.log.language.Message;
 import washbook.log.language.Messages;
+import washbook.log.language.Told;
 
 /** A file that cannot be worked on; says why, in the language of whoever reads it. */
-public final class UnusableFileException extends IOException {
+public final class UnusableFileException extends IOException implements Told {
   private static final long serialVersionUID = 1L;
 
   private static final Messages TEXTS = new Messages(UnusableFileException.class);
@@ -28,9 +29,13 @@ public final class UnusableFileException extends IOException {
     return new UnusableFileException(message(key, arguments), cause);
   }
 
-  /** A damaged file, with how it is damaged, in English, for whoever looks into it. */
-  public static UnusableFileException damaged(String how, Throwable cause) {
-    return from(cause, "damaged", how);
+  /**
+   * A damaged file, with how it is damaged.
+   *
+   * @param how key of one of the texts that stand beside this class
+   */
+  public static UnusableFileException damaged(Throwable cause, String how, Object... arguments) {
+    return from(cause, "damaged", message(how, arguments));
   }
 
   /** One of the texts that stand beside this class. */
@@ -43,7 +48,7 @@ public final class UnusableFileException extends IOException {
     return message("quoted", text.toString());
   }
 
-  /** Why it cannot be worked on. */
+  @Override
   public Message told() {
     return told;
   }

@@ -15,7 +15,7 @@ import washbook.log.language.Messages;
  * needs no plural.
  */
 public final class Wording {
-  private static final Messages TEXTS = new Messages(Wording.class, "usage/");
+  private static final Messages TEXTS = new Messages(Wording.class, "usage/", "card/");
 
   private final Language language;
 

@@ -47,7 +47,7 @@ public final class TextBuffer {
           semicolon++;
         }
         if (semicolon >= end || semicolon - i > 12) {
-          throw UnusableFileException.damaged("a text in it has a broken entity", null);
+          throw UnusableFileException.damaged(null, "how.entity");
         }
         appendEntity(new String(from, i + 1, semicolon - i - 1, StandardCharsets.US_ASCII));
         i = semicolon;
@@ -82,8 +82,7 @@ public final class TextBuffer {
     } catch (NumberFormatException e) {
       // refused below
     }
-    throw UnusableFileException.damaged(
-        "a text in it has an unknown entity (&" + name + ";)", null);
+    throw UnusableFileException.damaged(null, "how.entityUnknown", name);
   }
 
   private void appendCharacter(int code) {

@@ -81,7 +81,7 @@ abstract class XmlBytes {
 
   final void needMore() throws IOException {
     if (!more()) {
-      throw damaged("it ends early");
+      throw damaged("how.early");
     }
   }
 
@@ -97,7 +97,7 @@ abstract class XmlBytes {
     }
     if (limit == buffer.length) {
       if (limit >= LONGEST_TOKEN) {
-        throw damaged("a text or tag in it is longer than in any honest workbook");
+        throw damaged("how.longToken");
       }
       buffer = Arrays.copyOf(buffer, 2 * limit);
     }
@@ -133,7 +133,13 @@ abstract class XmlBytes {
     return tokenEnd;
   }
 
-  public final UnusableFileException damaged(String how) {
-    return UnusableFileException.damaged("in " + partName + ", " + how, null);
+  /**
+   * That this part is damaged.
+   *
+   * @param how a key of {@link UnusableFileException}
+   */
+  public final UnusableFileException damaged(String how, Object... arguments) {
+    return UnusableFileException.damaged(
+        null, "how.in", partName, UnusableFileException.message(how, arguments));
   }
 }

@@ -59,7 +59,7 @@ public class XmlScanner extends XmlBytes {
       tokenStart = position;
       if (position == limit && !more()) {
         if (depth != 0 || !rootSeen) {
-          throw damaged("it ends early");
+          throw damaged("how.early");
         }
         tokenEnd = position;
         return Token.DONE;
@@ -68,7 +68,7 @@ public class XmlScanner extends XmlBytes {
         return text();
       }
       if (position + 1 == limit && !more()) {
-        throw damaged("it ends early");
+        throw damaged("how.early");
       }
       switch (buffer[position + 1]) {
         case '/':
@@ -127,7 +127,7 @@ public class XmlScanner extends XmlBytes {
     tokenEnd = i + 1;
     position = tokenEnd;
     if (--depth < 0) {
-      throw damaged("an element is closed that was not open");
+      throw damaged("how.elementClosed");
     }
     return Token.END;
   }
@@ -141,7 +141,7 @@ public class XmlScanner extends XmlBytes {
         break;
       }
       if (mark == '<') {
-        throw damaged("a tag is not closed");
+        throw damaged("how.tagOpen");
       }
       i = quoteEnd(i + 1, mark) + 1;
     }
@@ -207,7 +207,7 @@ public class XmlScanner extends XmlBytes {
     nameEnd = i;
     attributePosition = i;
     if (nameStart == nameEnd) {
-      throw damaged("a tag has no name");
+      throw damaged("how.tagName");
     }
   }
 
@@ -224,7 +224,7 @@ public class XmlScanner extends XmlBytes {
       find(COMMENT_END, 4);
       return false;
     }
-    throw damaged("it has a document type or the like, which no workbook needs");
+    throw damaged("how.docType");
   }
 
   /** Whether the local name of the present tag is this. */
@@ -273,7 +273,7 @@ public class XmlScanner extends XmlBytes {
       i++;
     }
     if (i >= end || buffer[i] != '=') {
-      throw damaged("an attribute has no value");
+      throw damaged("how.attributeValue");
     }
     i++;
     while (i < end && isSpace(buffer[i])) {
@@ -281,14 +281,14 @@ public class XmlScanner extends XmlBytes {
     }
     byte quote = i < end ? buffer[i] : 0;
     if (quote != '"' && quote != '\'') {
-      throw damaged("an attribute has no quotes");
+      throw damaged("how.attributeQuotes");
     }
     valueStart = ++i;
     while (i < end && buffer[i] != quote) {
       i++;
     }
     if (i >= end) {
-      throw damaged("an attribute is not closed");
+      throw damaged("how.attributeOpen");
     }
     valueEnd = i;
     attributePosition = i + 1;

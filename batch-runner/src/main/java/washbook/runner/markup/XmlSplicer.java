@@ -106,7 +106,7 @@ public final class XmlSplicer extends XmlScanner {
     int outside = depth() - 1;
     while (tag == Token.START && depth() > outside) {
       if (next() == Token.DONE) {
-        throw damaged("an element is not closed");
+        throw damaged("how.elementOpen");
       }
     }
     replace(hold, tokenEnd(), new byte[0]);

@@ -90,7 +90,7 @@ public final class OdsCell {
     int outside = scanner.depth() - 1;
     while (scanner.depth() > outside) {
       if (scanner.next() == Token.DONE) {
-        throw scanner.damaged("an element is not closed");
+        throw scanner.damaged("how.elementOpen");
       }
     }
   }
@@ -174,12 +174,12 @@ public final class OdsCell {
     for (int i = start; i < scanner.valueEnd(); i++) {
       int digit = scanner.bytes()[i] - '0';
       if (digit < 0 || digit > 9 || count > 1 << 28) {
-        throw scanner.damaged("a count is not a number");
+        throw scanner.damaged("how.count");
       }
       count = 10 * count + digit;
     }
     if (count < 1 || count > Integer.MAX_VALUE / 4) {
-      throw scanner.damaged("a count is out of range");
+      throw scanner.damaged("how.countRange");
     }
     return (int) count;
   }
@@ -190,7 +190,7 @@ public final class OdsCell {
     while (true) {
       Token token = scanner.next();
       if (token == Token.DONE) {
-        throw scanner.damaged("a cell is not closed");
+        throw scanner.damaged("how.cellOpen");
       }
       if (token == Token.END && scanner.depth() == outside) {
         return;

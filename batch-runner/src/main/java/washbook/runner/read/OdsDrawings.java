@@ -116,7 +116,7 @@ public final class OdsDrawings {
     while (first == Token.START && scanner.depth() > outside) {
       Token token = scanner.next();
       if (token == Token.DONE) {
-        throw scanner.damaged("a cell is not closed");
+        throw scanner.damaged("how.cellOpen");
       }
       boolean tag = token == Token.START || token == Token.EMPTY;
       if (tag && scanner.prefix().equals("draw:")) {

@@ -52,7 +52,7 @@ public final class OdsPackage implements Closeable {
     content =
         archive
             .find("content.xml")
-            .orElseThrow(() -> UnusableFileException.damaged("it has no content.xml", null));
+            .orElseThrow(() -> UnusableFileException.damaged(null, "how.content"));
   }
 
   public static OdsPackage open(Path file) throws IOException {

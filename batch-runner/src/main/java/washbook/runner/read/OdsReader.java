@@ -121,7 +121,7 @@ public final class OdsReader implements SheetReader {
       while (true) {
         Token token = scanner.next();
         if (token == Token.DONE) {
-          throw scanner.damaged("a sheet is not closed");
+          throw scanner.damaged("how.sheetOpen");
         }
         if (token == Token.END && scanner.depth() == outside) {
           return;
@@ -148,7 +148,7 @@ public final class OdsReader implements SheetReader {
       while (true) {
         Token token = scanner.next();
         if (token == Token.DONE) {
-          throw scanner.damaged("a row is not closed");
+          throw scanner.damaged("how.rowOpen");
         }
         if (token == Token.END && scanner.depth() == outside) {
           break;

@@ -57,7 +57,7 @@ final class OdsText {
             return;
           }
         }
-        case DONE -> throw scanner.damaged("a paragraph is not closed");
+        case DONE -> throw scanner.damaged("how.paragraphOpen");
       }
     }
   }

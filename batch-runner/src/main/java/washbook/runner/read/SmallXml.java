@@ -100,7 +100,7 @@ final class SmallXml {
         case END -> {
           String name = open.pop();
           if (!name.equals(scanner.localName())) {
-            throw scanner.damaged("<" + name + "> is not closed");
+            throw scanner.damaged("how.namedOpen", name);
           }
           handler.end(name);
         }
@@ -139,7 +139,7 @@ final class SmallXml {
       String body = text.replaceFirst("^\\s*<\\?xml[^>]*\\?>", "");
       return new ByteArrayInputStream(body.getBytes(StandardCharsets.UTF_8));
     } catch (CharacterCodingException e) {
-      throw UnusableFileException.damaged(part.name() + " has broken characters", e);
+      throw UnusableFileException.damaged(e, "how.characters", part.name());
     }
   }
 }

@@ -44,7 +44,7 @@ public final class XlsxAnchor {
     while (scanner.depth() > outside) {
       Token token = scanner.next();
       if (token == Token.DONE) {
-        throw scanner.damaged("an anchor is not closed");
+        throw scanner.damaged("how.anchorOpen");
       }
       boolean direct = scanner.depth() - outside == (token == Token.START ? 2 : 1);
       if (token == Token.START && direct) {

@@ -121,9 +121,7 @@ public final class XlsxPackage implements Closeable {
 
   private void addSheet(String name, String id, boolean first) throws IOException {
     Relations.Relation relation =
-        relations
-            .byId(id)
-            .orElseThrow(() -> UnusableFileException.damaged("a sheet has no part", null));
+        relations.byId(id).orElseThrow(() -> UnusableFileException.damaged(null, "how.sheetPart"));
     String kind = relation.kind();
     if (kind.equals("worksheet")) {
       Part part =

@@ -34,7 +34,7 @@ public final class XlsxPosition {
       row = CellReference.number(scanner.bytes(), scanner.valueStart(), scanner.valueEnd()) - 1;
     }
     if (row < 0 || row >= CellReference.ROWS) {
-      throw scanner.damaged("a row is outside of any sheet");
+      throw scanner.damaged("how.rowOutside");
     }
   }
 
@@ -56,7 +56,7 @@ public final class XlsxPosition {
   void goToAddress(XmlScanner scanner) throws UnusableFileException {
     long reference = CellReference.parse(scanner.bytes(), scanner.valueStart(), scanner.valueEnd());
     if (reference < 0) {
-      throw scanner.damaged("a cell has no valid address");
+      throw scanner.damaged("how.cellAddress");
     }
     row = CellReference.row(reference);
     column = CellReference.column(reference);
@@ -65,7 +65,7 @@ public final class XlsxPosition {
   /** Refuses a cell outside of any sheet, once its attributes are read. */
   void check(XmlScanner scanner) throws UnusableFileException {
     if (row < 0 || column >= CellReference.COLUMNS) {
-      throw scanner.damaged("a cell is outside of any sheet");
+      throw scanner.damaged("how.cellOutside");
     }
   }
 }

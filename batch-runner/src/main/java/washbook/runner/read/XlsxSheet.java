@@ -136,7 +136,7 @@ final class XlsxSheet {
     } else if (length == 9 && bytes[start] == 'i') {
       return Type.INLINE;
     }
-    throw scanner.damaged("a cell is of an unknown type");
+    throw scanner.damaged("how.cellType");
   }
 
   private void readContent(Type type, int style, int sharedCount) throws IOException {
@@ -173,7 +173,7 @@ final class XlsxSheet {
             return;
           }
         }
-        case DONE -> throw scanner.damaged("a cell is not closed");
+        case DONE -> throw scanner.damaged("how.cellOpen");
       }
     }
   }
@@ -187,7 +187,7 @@ final class XlsxSheet {
         int number = CellReference.number(content.bytes(), 0, content.length());
         if (number < 0 || number >= sharedCount) {
           if (content.length() > 0) {
-            throw scanner.damaged("a cell points to a text that is not there");
+            throw scanner.damaged("how.cellText");
           }
         } else {
           grid.putText(row, column, number, formula);
@@ -255,7 +255,7 @@ final class XlsxSheet {
     long first = CellReference.parse(bytes, start, colon);
     long last = colon < end ? CellReference.parse(bytes, colon + 1, end) : first;
     if (first < 0 || last < 0) {
-      throw scanner.damaged("a merged area has no valid address");
+      throw scanner.damaged("how.mergedAddress");
     }
     grid.merge(
         new Grid.Area(

@@ -67,7 +67,7 @@ public final class XlsxStrings {
           }
         }
         case EMPTY -> {}
-        case DONE -> throw scanner.damaged("a text is not closed");
+        case DONE -> throw scanner.damaged("how.textOpen");
       }
     }
   }

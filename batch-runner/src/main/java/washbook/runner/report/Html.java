@@ -82,7 +82,7 @@ public final class Html {
 
   public static String foot(Wording words) {
     StringBuilder foot = new StringBuilder("<section class=\"safety\">\n<h2>");
-    foot.append(text(words.say("safety.title"))).append("</h2>\n<ul>\n");
+    foot.append(text(Caution.title(words))).append("</h2>\n<ul>\n");
     for (String line : Caution.lines(words)) {
       foot.append("<li>").append(text(line)).append("</li>\n");
     }

@@ -21,7 +21,11 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import washbook.log.language.Language;
+import washbook.log.language.Message;
+import washbook.log.language.Told;
 import washbook.runner.file.LeftBehind;
+import washbook.runner.file.ToldFileException;
 import washbook.runner.file.UnfinishedFile;
 import washbook.runner.file.UnusableFileException;
 import washbook.runner.file.WrittenFile;
@@ -58,11 +62,23 @@ public final class Journal implements Closeable {
   public record Note(JsonElement report, Path written) {}
 
   /** Another run writes this journal. */
-  public static final class InUse extends IOException {
+  public static final class InUse extends IOException implements Told {
     private static final long serialVersionUID = 1L;
 
+    private final transient Message told;
+
     InUse(Path file) {
-      super("'" + file + "' is in use by another run.");
+      this(UnusableFileException.message("journal.inUse", UnusableFileException.quoted(file)));
+    }
+
+    private InUse(Message told) {
+      super(told.in(Language.EN));
+      this.told = told;
+    }
+
+    @Override
+    public Message told() {
+      return told;
     }
   }
 
@@ -110,7 +126,9 @@ public final class Journal implements Closeable {
       throw known;
     } catch (IOException unnamed) {
       lock.close();
-      throw new FileSystemException(file.toString(), null, unnamed.getMessage());
+      throw unnamed instanceof Told told
+          ? new ToldFileException(file, told.told())
+          : new FileSystemException(file.toString(), null, unnamed.getMessage());
     } catch (RuntimeException failure) {
       lock.close();
       throw failure;

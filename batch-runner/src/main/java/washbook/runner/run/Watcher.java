@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.LongSupplier;
 import washbook.runner.file.FileIdentity;
+import washbook.runner.language.Wording;
 import washbook.runner.report.FileReport;
 import washbook.runner.report.FileReport.Status;
 import washbook.runner.report.FileResult;
@@ -121,7 +122,8 @@ public final class Watcher {
 
   /** Collects the files whose time has come; returns how many are still settling. */
   private int look(List<WorkItem> due, Listener listener) {
-    int waiting = 0;
+    int unsettled = 0;
+    String waiting = Wording.message("watch.waiting").in(job.filler().messages());
     for (WorkItem item :
         FileList.of(List.of(folder), job.destination(), shard, job.filler().messages())) {
       if (leftOut != null && FileIdentity.of(item.file()).equals(leftOut)) {
@@ -137,7 +139,7 @@ public final class Watcher {
       }
       if (OfficeLock.isHeld(item.file())) {
         settling.remove(item.shown());
-        notice(item.shown(), "It is open in an office program; waiting.", listener);
+        notice(item.shown(), waiting, listener);
         continue;
       }
       if (isSettled(item, stamp)) {
@@ -145,10 +147,10 @@ public final class Watcher {
         noticed.remove(item.shown());
         due.add(item);
       } else {
-        waiting++;
+        unsettled++;
       }
     }
-    return waiting;
+    return unsettled;
   }
 
   private void fill(List<WorkItem> due, int threads, Listener listener) throws IOException {

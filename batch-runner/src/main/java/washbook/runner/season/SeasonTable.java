@@ -80,7 +80,7 @@ final class SeasonTable {
   }
 
   static List<String> safety(Wording words) {
-    List<String> lines = new ArrayList<>(List.of(words.say("safety.title")));
+    List<String> lines = new ArrayList<>(List.of(Caution.title(words)));
     lines.addAll(Caution.lines(words));
     return lines;
   }

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import washbook.log.sheet.ColumnPatch;
 import washbook.log.sheet.SheetPatch;
+import washbook.runner.file.UnusableFileException;
 
 /**
  * Keeps the computed numbers of large sheets in a file until they are written, so that a workbook
@@ -149,7 +150,7 @@ public final class PatchStore implements Closeable {
         windowStart = place;
         while (window.hasRemaining()) {
           if (file.read(window, place + window.position()) < 0) {
-            throw new IOException("A file with computed numbers is shorter than it was.");
+            throw UnusableFileException.of("changed.numbers");
           }
         }
       } catch (IOException e) {

@@ -1,6 +1,9 @@
 package washbook.runner.sheet;
 
 import java.lang.management.ManagementFactory;
+import washbook.log.language.Message;
+import washbook.log.language.Told;
+import washbook.runner.file.UnusableFileException;
 
 /**
  * Bounds the processor time that one sheet may take, so that a hostile one is refused instead of
@@ -45,11 +48,16 @@ final class WorkLimit {
   }
 
   /** The sheet takes too long; said through code that knows of no files. */
-  static final class TooMuchWork extends RuntimeException {
+  static final class TooMuchWork extends RuntimeException implements Told {
     private static final long serialVersionUID = 1L;
 
     TooMuchWork() {
-      super("The file takes more processor time than an honest one of its size would.");
+      super("work");
+    }
+
+    @Override
+    public Message told() {
+      return UnusableFileException.message("work");
     }
   }
 }

@@ -132,7 +132,7 @@ final class OdsFormulaCells implements ReplaceableFormula {
           part != Token.END || scanner.depth() > outside;
           part = scanner.next()) {
         if (part == Token.DONE) {
-          throw scanner.damaged("a cell is not closed");
+          throw scanner.damaged("how.cellOpen");
         }
         inside.append(token());
       }

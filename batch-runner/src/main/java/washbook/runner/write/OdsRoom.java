@@ -67,7 +67,7 @@ final class OdsRoom {
     while (first == Token.START && splicer.depth() > outside) {
       Token token = splicer.next();
       if (token == Token.DONE) {
-        throw splicer.damaged("a row is not closed");
+        throw splicer.damaged("how.rowOpen");
       }
       boolean tag = token == Token.START || token == Token.EMPTY;
       if (tag && splicer.prefix().equals("draw:")) {

@@ -111,7 +111,7 @@ final class OdsRow {
       while (true) {
         Token token = splicer.next();
         if (token == Token.DONE) {
-          throw splicer.damaged("a row is not closed");
+          throw splicer.damaged("how.rowOpen");
         }
         if (token == Token.END && splicer.depth() == outside) {
           break;

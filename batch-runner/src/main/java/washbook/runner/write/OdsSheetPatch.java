@@ -96,7 +96,7 @@ final class OdsSheetPatch {
     while (true) {
       Token token = splicer.next();
       if (token == Token.DONE) {
-        throw splicer.damaged("a sheet is not closed");
+        throw splicer.damaged("how.sheetOpen");
       }
       if (token == Token.END && splicer.depth() == outside) {
         beginRows();

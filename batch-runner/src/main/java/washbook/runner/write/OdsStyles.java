@@ -192,7 +192,7 @@ final class OdsStyles {
     while (true) {
       Token token = splicer.next();
       if (token == Token.DONE) {
-        throw splicer.damaged("the styles are not closed");
+        throw splicer.damaged("how.stylesOpen");
       }
       if (token == Token.END && splicer.depth() == outside) {
         break;
@@ -224,7 +224,7 @@ final class OdsStyles {
     Token token = first;
     while (token == Token.START && splicer.depth() > outside) {
       if (splicer.next() == Token.DONE) {
-        throw splicer.damaged("the styles are not closed");
+        throw splicer.damaged("how.stylesOpen");
       }
     }
     int start = splicer.held();

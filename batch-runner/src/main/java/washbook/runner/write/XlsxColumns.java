@@ -89,7 +89,7 @@ final class XlsxColumns {
         int first = number(splicer, MIN);
         int last = number(splicer, MAX);
         if (first < 1 || last < first) {
-          throw splicer.damaged("a column has no number");
+          throw splicer.damaged("how.columnNumber");
         }
         insertBefore(splicer, prefix, first);
         cover(splicer, token, prefix, first, last);

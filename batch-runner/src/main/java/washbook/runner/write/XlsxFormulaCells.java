@@ -118,7 +118,7 @@ final class XlsxFormulaCells implements ReplaceableFormula {
     while (true) {
       Token token = scanner.next();
       if (token == Token.DONE) {
-        throw scanner.damaged("a cell is not closed");
+        throw scanner.damaged("how.cellOpen");
       }
       if (token == Token.END && scanner.depth() == outside) {
         rest = others.toString();

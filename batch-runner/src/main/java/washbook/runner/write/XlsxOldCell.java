@@ -97,7 +97,7 @@ final class XlsxOldCell {
             return;
           }
         }
-        case DONE -> throw scanner.damaged("a cell is not closed");
+        case DONE -> throw scanner.damaged("how.cellOpen");
       }
     }
   }

@@ -78,7 +78,7 @@ final class XlsxSheetPatch {
     while (true) {
       Token token = splicer.next();
       if (token == Token.DONE) {
-        throw splicer.damaged("there is no cell table");
+        throw splicer.damaged("how.noCells");
       }
       boolean child =
           token == Token.START && splicer.depth() == 2
@@ -170,7 +170,7 @@ final class XlsxSheetPatch {
               CellReference.number(splicer.bytes(), splicer.valueStart(), splicer.valueEnd()) - 1;
         }
         if (number <= row || number >= CellReference.ROWS) {
-          throw splicer.damaged("the rows are not in order");
+          throw splicer.damaged("how.rowsOrder");
         }
         insertRowsBefore(number);
         boolean patched = rows.next(number) == number;
@@ -256,7 +256,7 @@ final class XlsxSheetPatch {
       }
       int place = place(column);
       if (place <= column) {
-        throw splicer.damaged("the cells of row " + (row + 1) + " are not in order");
+        throw splicer.damaged("how.cellsOrder", row + 1);
       }
       column = place;
       int first = next;
@@ -285,7 +285,7 @@ final class XlsxSheetPatch {
     }
     long reference = CellReference.parse(splicer.bytes(), splicer.valueStart(), splicer.valueEnd());
     if (reference < 0 || CellReference.row(reference) != row) {
-      throw splicer.damaged("a cell of row " + (row + 1) + " has another address");
+      throw splicer.damaged("how.otherAddress", row + 1);
     }
     return CellReference.column(reference);
   }

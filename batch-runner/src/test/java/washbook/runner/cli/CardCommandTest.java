@@ -1,6 +1,7 @@
 package washbook.runner.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -8,11 +9,14 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import washbook.log.language.Language;
 import washbook.log.sheet.Grid;
 import washbook.runner.FileFormats;
 
@@ -48,6 +52,30 @@ final class CardCommandTest {
     assertNotEquals(scales, second);
     assertTrue(second.contains("Calibrated at 15.56 °C"), second);
     assertEquals(List.of(file), names(), "nothing else is left behind");
+  }
+
+  @ParameterizedTest
+  @EnumSource(value = Language.class, names = "EN", mode = EnumSource.Mode.EXCLUDE)
+  void aCardSpeaksTheLanguageOfItsReaderAndReplacesOneInAnother(Language language)
+      throws IOException {
+    Pattern english =
+        Pattern.compile("\\b(the|and|with|reading|wash|gravity|read|shows|number|vessel|card)\\b");
+    for (String kind : List.of("hydrometer --original 1.085", "scales", "alcoholometer")) {
+      for (String code : List.of("en", language.code())) {
+        Cli run = card(kind + " --language " + code, "mine.html");
+        assertEquals(ExitCode.DONE, run.code(), run.err());
+      }
+      String page = Files.readString(folder.resolve("mine.html"));
+      assertTrue(page.contains("<html lang=\"" + language.code() + "\">"), page);
+      assertFalse(english.matcher(page.replaceAll("<[^>]*>", " ")).find(), page);
+    }
+    Cli run = card("hydrometer --as pack --overwrite --language " + language.code(), "own.ods");
+    assertEquals(ExitCode.DONE, run.code(), run.err());
+    Path sheet = folder.resolve("own.ods");
+    Grid grid = FileFormats.of(sheet).reader().read(sheet).get(0);
+    for (int row = 0; row < 20; row++) {
+      assertFalse(english.matcher(grid.text(row, 0)).find(), grid.text(row, 0));
+    }
   }
 
   @ParameterizedTest

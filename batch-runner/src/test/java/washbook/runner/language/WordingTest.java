@@ -19,6 +19,7 @@ import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -26,8 +27,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import washbook.functions.SafetyNote;
+import washbook.functions.catalogue.CatalogueFunction.Group;
 import washbook.log.language.Language;
 import washbook.log.language.Message;
+import washbook.runner.card.Card;
 import washbook.runner.file.UnusableFileException;
 import washbook.runner.report.AuditReport;
 import washbook.runner.report.FileReport;
@@ -50,6 +53,21 @@ class WordingTest {
           "list",
           "portable.where",
           "usage.of",
+          "how.in",
+          "failed.other",
+          "failed.system",
+          "card.scale.GRAVITY",
+          "card.scale.GRAVITY.narrow",
+          "card.scale.GRAVITY.unit",
+          "card.scale.SUGAR",
+          "card.scale.SUGAR.narrow",
+          "card.scale.BAUME",
+          "card.scale.BAUME.narrow",
+          "card.scale.BAUME.unit",
+          "card.scale.OECHSLE",
+          "card.scale.OECHSLE.narrow",
+          "card.scale.OECHSLE.unit",
+          "card.corner.gravity",
           "usage.against",
           "system",
           "season.sentence",
@@ -64,13 +82,15 @@ class WordingTest {
           "NL head.alcoholVol",
           "NL charts.alcohol",
           "NL audit.open",
+          "ES card.scale.BY_BALANCE.narrow",
           "ES head.alcohol",
           "ES head.alcoholVol",
           "ES charts.alcohol");
 
-  /** Words that programs read, and why a command cannot begin. */
+  /** Words that programs read or write, and typefaces. */
   private static final Set<String> NOT_FOR_THE_FILES =
       Set.of(
+          "(not packaged)",
           "nothing to compare",
           "nothing recognised",
           "partly filled",
@@ -78,13 +98,20 @@ class WordingTest {
           "days since the first reading",
           "Alcohol to date",
           "without dates",
-          "no JSON report of this program",
-          "a report of another command than the first",
-          "' is in more than one report; nothing was written.",
-          "; nothing was written.",
-          "is there already and is no plain file",
-          "is there already and is no season of this program",
-          "is there already and cannot be read as a season of this program");
+          "more points than a chart has",
+          "yyyy-MM-dd HH:mm:ss",
+          "Liberation Sans",
+          "Liberation Sans, DejaVu Sans, Arial, sans-serif",
+          "@media screen { svg { border-bottom: 1px solid #767676; max-width: 100%; }",
+          "Disk quota exceeded",
+          "File name too long",
+          "Input/output error",
+          "No space left on device",
+          "Read-only file system",
+          "Too many levels of symbolic links",
+          "Too many open files");
+
+  private static final Pattern TWO_WORDS = Pattern.compile("[A-Za-z]{2,} [A-Za-z]{2,}");
 
   private static final List<Class<?>> OWNERS = List.of(Wording.class, UnusableFileException.class);
 
@@ -92,15 +119,14 @@ class WordingTest {
     return texts(Wording.class, language);
   }
 
-  /** What is wrong with a command line stands in a folder of its own, which is read only then. */
-  private static Properties usage(Language language) {
-    return texts(Wording.class, "usage/" + language.code());
-  }
-
+  /** What is seldom said stands in folders of its own, which are read only then. */
   private static Properties texts(Class<?> owner, Language language) {
     Properties texts = texts(owner, language.code());
     if (owner == Wording.class) {
-      usage(language).forEach((key, text) -> assertNull(texts.put(key, text), key + " is twice"));
+      for (String folder : List.of("usage/", "card/")) {
+        texts(Wording.class, folder + language.code())
+            .forEach((key, text) -> assertNull(texts.put(key, text), key + " is twice"));
+      }
     }
     return texts;
   }
@@ -180,11 +206,13 @@ class WordingTest {
     Arrays.stream(FileReport.Status.values()).forEach(s -> families.add("status." + s));
     Arrays.stream(AuditReport.Status.values()).forEach(s -> families.add("audit.status." + s));
     Arrays.stream(OverviewColumn.values()).forEach(c -> families.add("column." + c));
+    Arrays.stream(Group.values()).forEach(g -> families.add("functions." + g));
+    Arrays.stream(Card.Kind.values()).forEach(k -> families.add("card." + k));
+    for (String scale : List.of("GRAVITY", "SUGAR", "BAUME", "OECHSLE", "BY_RULE", "BY_BALANCE")) {
+      Stream.of("", ".narrow", ".unit").forEach(p -> families.add("card.scale." + scale + p));
+    }
     Stream.of("MALT", "FRUIT", "SUGAR", "HONEY", "MOLASSES")
         .forEach(w -> families.add("wash." + w));
-    for (int line = 1; line <= SafetyNote.LINES.size(); line++) {
-      families.add("safety." + line);
-    }
     Set<String> unused =
         known.stream()
             .filter(key -> !families.contains(key) && !literals.contains(key))
@@ -219,21 +247,18 @@ class WordingTest {
     assertEquals(Set.of(), unused);
   }
 
-  /** Two words in a literal are a text, unless it is markup or the reason of an exception. */
+  /** Two words in a literal are a text, unless it is markup or what only a programmer can cause. */
   @Test
   void whatPeopleReadStandsInTheFiles() throws IOException {
     Set<String> found = new TreeSet<>();
-    for (String room :
-        List.of("report", "season", "chart", "ask", "run/AuditColumns", "run/FileAuditor")) {
-      for (Path file : sources(room)) {
-        String code = code(file);
-        for (MatchResult literal : LITERAL.matcher(code).results().toList()) {
-          String text = literal.group(1);
-          boolean words = Pattern.compile("[A-Za-z]{2,} [A-Za-z]{2,}").matcher(text).find();
-          boolean markup = text.matches("(?s).*[<>=].*");
-          if (words && !markup && !isReason(code, literal.start())) {
-            found.add(text);
-          }
+    for (Path file : sources("")) {
+      String code = withoutHelp(code(file));
+      for (MatchResult literal : LITERAL.matcher(code).results().toList()) {
+        String text = literal.group(1);
+        boolean words = TWO_WORDS.matcher(text).find();
+        boolean markup = text.matches("(?s).*[<>=].*");
+        if (words && !markup && !isOfProgrammers(code, literal.start())) {
+          found.add(text);
         }
       }
     }
@@ -241,14 +266,38 @@ class WordingTest {
     assertEquals(Set.of(), found);
   }
 
-  /** Whether a literal belongs to a statement that makes an exception. */
-  private static boolean isReason(String code, int at) {
+  /** The help is English beside the options; its other languages have a test of their own. */
+  private static String withoutHelp(String code) {
+    StringBuilder rest = new StringBuilder(code);
+    for (MatchResult help = find(rest); help != null; help = find(rest)) {
+      int end = help.end();
+      for (int depth = 1; depth > 0; end++) {
+        if (rest.charAt(end) == '"') {
+          Matcher literal = LITERAL.matcher(rest).region(end, rest.length());
+          literal.lookingAt();
+          end = literal.end() - 1;
+        }
+        depth += rest.charAt(end) == '(' ? 1 : rest.charAt(end) == ')' ? -1 : 0;
+      }
+      rest.delete(help.start(), end);
+    }
+    return rest.toString();
+  }
+
+  private static MatchResult find(CharSequence code) {
+    Matcher help = Pattern.compile("@(Command|Option|Parameters)\\(").matcher(code);
+    return help.find() ? help.toMatchResult() : null;
+  }
+
+  /** Whether a literal belongs to a statement that makes an exception which no file can cause. */
+  private static boolean isOfProgrammers(String code, int at) {
     String before = LITERAL.matcher(code.substring(0, at)).replaceAll("\"\"");
     int statement =
         Math.max(
             before.lastIndexOf(';'), Math.max(before.lastIndexOf('{'), before.lastIndexOf('}')));
-    String begun = before.substring(statement + 1);
-    return begun.contains("Exception(") || begun.contains(".damaged(");
+    return before
+        .substring(statement + 1)
+        .matches("(?s).*\\bIllegal(State|Argument)Exception\\(.*");
   }
 
   private static String code(Path file) throws IOException {

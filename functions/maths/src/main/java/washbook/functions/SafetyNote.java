@@ -1,8 +1,15 @@
 package washbook.functions;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
 
-/** The caution that stands in the README, the add-in's help and every report. */
+/**
+ * The caution that stands in the README, the add-in's help and every report. Its translations lie
+ * beside this class in {@code safety/}, a file for each language.
+ */
 public final class SafetyNote {
   public static final String TITLE = "Safety";
 
@@ -23,10 +30,44 @@ public final class SafetyNote {
       TITLE
           + ": vapour, carbon dioxide and methanol can kill; 'washbook --help' has the whole note.";
 
+  private static final Set<String> TRANSLATED = Set.of("de", "fr", "es", "it", "pt", "nl", "af");
+  private static final Map<String, Map<String, String>> TEXTS = new ConcurrentHashMap<>();
+
   private SafetyNote() {}
 
   /** The whole note as one paragraph. */
   public static String text() {
-    return TITLE + ": " + String.join(" ", LINES);
+    return text("en");
+  }
+
+  /**
+   * The whole note in a language.
+   *
+   * @param language its code of ISO 639, such as {@code de}; English where there is no file for it
+   */
+  public static String text(String language) {
+    String all = String.join(" ", lines(language));
+    return TRANSLATED.contains(language)
+        ? TextFile.filled(texts(language).get("whole"), part -> part == 0 ? title(language) : all)
+        : TITLE + ": " + all;
+  }
+
+  /** The title in a language. */
+  public static String title(String language) {
+    return TRANSLATED.contains(language) ? texts(language).get("title") : TITLE;
+  }
+
+  /** The sentences in a language. */
+  public static List<String> lines(String language) {
+    return TRANSLATED.contains(language)
+        ? IntStream.rangeClosed(1, LINES.size())
+            .mapToObj(line -> texts(language).get(Integer.toString(line)))
+            .toList()
+        : LINES;
+  }
+
+  private static Map<String, String> texts(String language) {
+    return TEXTS.computeIfAbsent(
+        language, one -> TextFile.read(SafetyNote.class, "safety/" + one + ".properties"));
   }
 }

@@ -1,7 +1,12 @@
 package washbook.office.generate;
 
+import java.util.Arrays;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import washbook.functions.SafetyNote;
 import washbook.functions.catalogue.Catalogue;
+import washbook.log.language.Language;
+import washbook.office.language.OfficeText;
 
 /** Writes what the extension manager shows. */
 final class DescriptionWriter {
@@ -15,30 +20,37 @@ final class DescriptionWriter {
         xmlns:xlink="http://www.w3.org/1999/xlink">
           <identifier value="washbook.office"/>
           <version value="%s"/>
-          <display-name><name lang="en">Washbook</name></display-name>
+          <display-name>%s</display-name>
           <icon><default xlink:href="icons/washbook.png"/></icon>
-          <extension-description><src xlink:href="description.txt" lang="en"/></extension-description>
+          <extension-description>%s</extension-description>
           <dependencies>
             <l:LibreOffice-minimal-version value="7.0" l:name="LibreOffice 7.0"/>
           </dependencies>
         </description>
         """
-        .formatted(version);
+        .formatted(
+            version,
+            each(code -> "<name lang=\"" + code + "\">Washbook</name>"),
+            each(code -> "<src xlink:href=\"" + file(code) + "\" lang=\"" + code + "\"/>"));
   }
 
-  static String text() {
-    return """
-        %d functions for people who ferment and distil in small batches and keep their log in Calc: \
-        readings made right, alcohol to date, sugar and water for a wash, the still charge, dilution \
-        and blends. Type =WASHBOOK. in a cell, or open the function wizard and choose the category \
-        Add-in. The menu Washbook fills a log, says why a cell is refused, and turns formulas into \
-        plain arithmetic for machines without this extension.
+  /** The file with the text in that language. */
+  static String file(String code) {
+    return code.equals("en") ? "description.txt" : "description-" + code + ".txt";
+  }
 
-        %s
+  private static String each(UnaryOperator<String> markup) {
+    return Arrays.stream(Language.values())
+        .map(language -> markup.apply(language.code()))
+        .collect(Collectors.joining());
+  }
 
-        Needs Java 17 or later (Tools, Options, LibreOffice, Advanced). Licence: Apache License 2.0, \
-        in the file LICENSE of the extension.
-        """
-        .formatted(Catalogue.all().size(), SafetyNote.text());
+  static String text(Language language) {
+    return OfficeText.of("description.what", Catalogue.all().size()).in(language)
+        + "\n\n"
+        + SafetyNote.text(language.code())
+        + "\n\n"
+        + OfficeText.of("description.needs").in(language)
+        + "\n";
   }
 }

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import washbook.functions.catalogue.Catalogue;
+import washbook.log.language.Language;
 
 /**
  * Writes from the catalogue everything that the office wants to know about the functions: types,
@@ -32,7 +33,11 @@ public final class Generate {
     write(macros.resolve("dialog.xlb"), BasicWriter.dialogs());
     write(macros.resolve(BasicWriter.MODULE + ".xba"), BasicWriter.module());
     write(extension.resolve("description.xml"), DescriptionWriter.description(arguments[2]));
-    write(extension.resolve("description.txt"), DescriptionWriter.text());
+    for (Language language : Language.values()) {
+      write(
+          extension.resolve(DescriptionWriter.file(language.code())),
+          DescriptionWriter.text(language));
+    }
   }
 
   private static void write(Path file, String text) throws IOException {

@@ -1,7 +1,7 @@
 package washbook.log.language;
 
 /** Something that a person gave makes no sense; says what, in the language of whoever reads it. */
-public final class ToldException extends IllegalArgumentException {
+public final class ToldException extends IllegalArgumentException implements Told {
   private static final long serialVersionUID = 1L;
 
   private final transient Message told;
@@ -11,7 +11,7 @@ public final class ToldException extends IllegalArgumentException {
     this.told = told;
   }
 
-  /** What is wrong. */
+  @Override
   public Message told() {
     return told;
   }

@@ -6,7 +6,9 @@ import java.util.Locale;
 import java.util.StringJoiner;
 import washbook.functions.Answer;
 import washbook.functions.Numbers;
+import washbook.functions.Sentence;
 import washbook.functions.catalogue.Parameter.Kind;
+import washbook.functions.quantity.UnitWords;
 
 /**
  * A function's worked example as a spreadsheet shows it.
@@ -19,6 +21,15 @@ import washbook.functions.catalogue.Parameter.Kind;
 public record Example(String formula, String cells, String command, String answer) {
 
   public static Example of(CatalogueFunction function) {
+    return of(function, "en");
+  }
+
+  /**
+   * Units and answers that have words in them in another language; numbers have a point in all.
+   *
+   * @param language its code of ISO 639, such as {@code de}
+   */
+  public static Example of(CatalogueFunction function, String language) {
     List<String> words = function.example();
     StringJoiner arguments = new StringJoiner("; ", "(", ")");
     List<String> cells = new ArrayList<>();
@@ -39,7 +50,7 @@ public record Example(String formula, String cells, String command, String answe
         "=" + ReferencePage.PREFIX + function.name() + arguments,
         String.join(" and ", cells),
         "washbook calc " + function.name() + " " + String.join(" ", words),
-        answer(function));
+        answer(function, language));
   }
 
   private static String range(char column, String word) {
@@ -47,18 +58,19 @@ public record Example(String formula, String cells, String command, String answe
     return count == 1 ? column + "2" : column + "2:" + column + (count + 1);
   }
 
-  private static String answer(CatalogueFunction function) {
+  private static String answer(CatalogueFunction function, String language) {
     Answer answer = function.call(CommandWords.read(function, function.example()));
     if (answer instanceof Answer.Number number) {
       String unit = unit(function);
       int digits = unit.equals("SG") ? 5 : unit.equals("%") ? 2 : 3;
-      return String.format(Locale.ROOT, "%." + digits + "f %s", number.value(), unit).strip();
+      Object shown = UnitWords.of(unit) instanceof Sentence words ? words.in(language) : unit;
+      return String.format(Locale.ROOT, "%." + digits + "f %s", number.value(), shown).strip();
     }
     if (answer instanceof Answer.Text text) {
       return text.text();
     }
     return (answer instanceof Answer.Told told ? told.told() : ((Answer.Refusal) answer).told())
-        .english();
+        .in(language);
   }
 
   /** A conversion's unit is its last word. */

@@ -10,7 +10,7 @@ import washbook.functions.catalogue.CatalogueFunction.Group;
 import washbook.functions.catalogue.Parameter.Kind;
 import washbook.functions.quantity.Quantity;
 
-/** The reference of all functions as Markdown and as plain text, written from the catalogue. */
+/** The reference of all functions as Markdown, written from the catalogue. */
 public final class ReferencePage {
   static final String PREFIX = "WASHBOOK.";
 
@@ -111,22 +111,6 @@ public final class ReferencePage {
     }
     page.append("Source: ").append(function.source());
     page.append(portableNote.isEmpty() ? "\n" : "\n\n" + portableNote + "\n");
-  }
-
-  /** A list for the terminal: syntax, summary and unit, by group. */
-  public static String text() {
-    StringBuilder page = new StringBuilder(8192);
-    for (Group group : Group.values()) {
-      page.append(page.isEmpty() ? "" : "\n").append(group.title()).append('\n');
-      for (CatalogueFunction function : of(group)) {
-        page.append("  ").append(syntax(function)).append('\n');
-        page.append("      ").append(function.summary());
-        page.append(" Gives ").append(resultOf(function)).append(".\n");
-        page.append("      ").append(Example.of(function).command());
-        page.append("  ->  ").append(Example.of(function).answer()).append('\n');
-      }
-    }
-    return page.append('\n').append(SafetyNote.text()).append('\n').toString();
   }
 
   /** The same facts for programs. */

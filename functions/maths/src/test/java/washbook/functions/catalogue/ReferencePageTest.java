@@ -58,7 +58,6 @@ class ReferencePageTest {
       assertTrue(
           ReferencePage.markdown(PortableFormulas::note)
               .contains("\n### " + function.name() + "\n"));
-      assertTrue(ReferencePage.text().contains(ReferencePage.syntax(function)));
       assertTrue(ReferencePage.json().contains("{\"name\":\"" + function.name() + "\","));
     }
   }
