@@ -232,7 +232,7 @@ class WarningsTest {
             .orElseThrow()
             .in(Language.DE);
     assertEquals(
-        "Zuletzt am 05.10.2025 gemessen, vor 7 Tagen; Stand damals: in Gärung; mehr als 4 Tage.",
+        "Zuletzt am 05.10.2025 gemessen, vor 7 Tagen (Grenze: 4 Tage); Stand damals: in Gärung.",
         overdue.reason());
     assertEquals("übliche Praxis, ohne Quelle", overdue.source());
     Warning warm =
