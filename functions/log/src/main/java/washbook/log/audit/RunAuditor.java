@@ -156,11 +156,13 @@ final class RunAuditor {
     double step = OwnAlcohol.step(grid, use, run.table()) / scale.parts();
     List<Audit.Batch> batches = new ArrayList<>();
     double[] left = new double[ways.size()];
+    int[] compared = new int[ways.size()];
     for (int i = 0; i < parts.size(); i++) {
       Audit.Batch batch = null;
       for (int w = 0; w < left.length; w++) {
         Audit.Batch made = batch(i, use, scale, ways.get(w).figure(), step);
         left[w] += squares(made);
+        compared[w] += made.compared();
         batch = batch == null ? made : batch;
       }
       if (batch != null && batch.compared() > 0) {
@@ -171,7 +173,8 @@ final class RunAuditor {
     boolean agrees = batches.stream().allMatch(b -> b.differing() == 0);
     int best = 0;
     for (int w = 1; w < left.length && !agrees; w++) {
-      boolean explains = Math.sqrt(left[w]) < MOST_LEFT_OVER * Math.sqrt(left[0]);
+      boolean explains =
+          compared[w] == compared[0] && Math.sqrt(left[w]) < MOST_LEFT_OVER * Math.sqrt(left[0]);
       best = explains && left[w] < left[best] ? w : best;
     }
     List<Audit.Cause> causes =

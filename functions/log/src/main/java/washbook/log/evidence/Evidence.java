@@ -72,6 +72,8 @@ public final class Evidence {
   /** Whether most of the extract is gone, as of a ferment that nothing else tells of. */
   private boolean endsLow;
 
+  private boolean namesInstrument;
+
   private Evidence(Grid grid, LogTable table, int above) {
     this.grid = grid;
     this.table = table;
@@ -115,11 +117,10 @@ public final class Evidence {
     if (sum < WORTH_ASKING && twice && both && sum - Clue.OTHER_SHEET.weight >= ENOUGH) {
       return Verdict.OPEN;
     }
-    if (!levelsOff && clues.equals(EnumSet.of(Clue.COURSE))) {
+    boolean scaleAlone =
+        !endsLow && !namesInstrument && clues.equals(EnumSet.of(Clue.COURSE, Clue.NAMED_SCALE));
+    if (scaleAlone || !levelsOff && clues.equals(EnumSet.of(Clue.COURSE))) {
       return Verdict.OPEN;
-    }
-    if (!endsLow && clues.equals(EnumSet.of(Clue.COURSE, Clue.NAMED_SCALE))) {
-      return Verdict.OTHER;
     }
     if (restsLong && sum >= ENOUGH && sum < SURE) {
       return Verdict.OPEN;
@@ -217,10 +218,9 @@ public final class Evidence {
               meanings.contains(Concept.KGM3)
                   || meanings.contains(Concept.GCM3)
                   || meanings.contains(Concept.BAUME);
-          if (scale && !density
-              || meanings.contains(Concept.HYDROMETER)
-              || meanings.contains(Concept.REFRACTOMETER)
-              || meanings.contains(Concept.POTENTIAL)) {
+          namesInstrument |=
+              meanings.contains(Concept.HYDROMETER) || meanings.contains(Concept.REFRACTOMETER);
+          if (scale && !density || namesInstrument || meanings.contains(Concept.POTENTIAL)) {
             clues.add(Clue.NAMED_SCALE);
           }
         }

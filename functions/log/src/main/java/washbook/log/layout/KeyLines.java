@@ -79,10 +79,6 @@ public final class KeyLines {
           "[()\\[\\];]|,\\s"
               + "|(?<!\\b(?i:cal|temp|hyd|ref|corr|init|vol|alc|pot|prob|nr|no))\\.\\s");
 
-  /** Nothing but 60/60 or the like, as behind the instrument's name. */
-  private static final Pattern REFERENCE_ALONE =
-      Pattern.compile("(\\d{2}).{0,4}/\\s*(\\1|4)\\s*[\u00b0\u00ba]?\\s*[CcFf]?");
-
   /** As many words name a number that follows without a mark. */
   private static final int WORDS_BEFORE_NUMBER = 2;
 
@@ -127,7 +123,7 @@ public final class KeyLines {
     boolean instrument = false;
     for (String part : parts) {
       boolean degrees = CellText.read(part).form == CellText.Form.TEMPERATURE;
-      if (REFERENCE_ALONE.matcher(part.strip()).matches() || instrument && degrees) {
+      if (Statement.isReference(part) || instrument && degrees) {
         lines.add(
             words(
                 EnumSet.of(Concept.CALIBRATION), part, row, column, Statement.temperatureIn(part)));

@@ -74,7 +74,8 @@ public final class TransposedLog {
           || words && dates(grid, row, column) >= FEWEST_DATES) {
         time = row;
         label = label < 0 ? column : label;
-      } else if ((role == Role.GRAVITY || role == Role.REFRACTOMETER) && values(grid, row, column, !degrees) >= FEWEST
+      } else if ((role == Role.GRAVITY || role == Role.REFRACTOMETER)
+              && values(grid, row, column, !degrees) >= FEWEST
           || words && time >= 0 && values(grid, row, column, true) >= FEWEST_DATES) {
         gravity = row;
         label = column;

@@ -70,8 +70,7 @@ public final class Vessels {
             .toList();
     List<HeaderCell> refracted = with(header, Role.REFRACTOMETER);
     boolean alike =
-        refracted.size() > 1
-            && refracted.stream().map(HeaderCell::text).distinct().count() == 1;
+        refracted.size() > 1 && refracted.stream().map(HeaderCell::text).distinct().count() == 1;
     this.readings =
         !read.isEmpty() ? read : alike ? refracted : with(header, Role.OWN_CORRECTED_GRAVITY);
   }

@@ -69,13 +69,17 @@ final class Warnings {
     if (!batch.state().equals("stuck")) {
       return Optional.empty();
     }
-    double left = batch.extractLeft() == null ? Double.NaN : batch.extractLeft();
     Message reason =
-        Message.of(
-            "warning.stuck",
-            figure("%.4f", batch.latestGravity()),
-            figure("%.1f", left),
-            figure("%.3f", limits.of(Limit.FINAL)));
+        batch.extractLeft() == null
+            ? Message.of(
+                "warning.stuck.only",
+                figure("%.4f", batch.latestGravity()),
+                figure("%.3f", limits.of(Limit.FINAL)))
+            : Message.of(
+                "warning.stuck",
+                figure("%.4f", batch.latestGravity()),
+                figure("%.1f", batch.extractLeft()),
+                figure("%.3f", limits.of(Limit.FINAL)));
     return Optional.of(
         new FoundWarning(
             Kind.STUCK, readings.lastRow(), "", reason, reason, limits.source(Limit.FINAL)));

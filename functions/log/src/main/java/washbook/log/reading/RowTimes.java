@@ -47,6 +47,7 @@ public final class RowTimes {
     double near = date < 0 ? Double.NaN : firstWithYear(grid, table, date);
     for (int row = table.firstRow(); row <= table.lastRow(); row++) {
       double at = Double.NaN;
+      boolean clocked = time >= 0 && !Double.isNaN(timeOf(grid, row, time));
       if (date >= 0) {
         at = dateOf(grid, row, date, order, Double.isNaN(before) ? near : before);
         double clock = time < 0 ? Double.NaN : timeOf(grid, row, time);
@@ -63,7 +64,7 @@ public final class RowTimes {
         }
       }
       boolean onlyDay = at == Math.floor(at) && Math.floor(before) == at;
-      if (Double.isNaN(at) || onlyDay && hours < 0) {
+      if (Double.isNaN(at) || onlyDay && !clocked && hours < 0) {
         at = before;
       }
       before = at;

@@ -65,11 +65,17 @@ public final class OwnAlcohol {
   }
 
   private static double[] sums(int[] rows, double[] pure, int[] firstRows) {
+    int[] begins = firstRows.clone();
+    Arrays.sort(begins);
     double[] sums = new double[pure.length];
     double sum = 0;
+    int next = 0;
     for (int i = 0; i < pure.length; i++) {
-      int row = rows[i];
-      sum = (Arrays.stream(firstRows).anyMatch(first -> first == row) ? 0 : sum) + pure[i];
+      while (next < begins.length && begins[next] <= rows[i]) {
+        sum = 0;
+        next++;
+      }
+      sum += pure[i];
       sums[i] = sum;
     }
     return sums;

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import washbook.functions.Numbers;
 import washbook.functions.quantity.Quantity;
 import washbook.log.LogColumn;
@@ -21,6 +22,7 @@ import washbook.log.words.DateText;
 import washbook.log.words.LateWords;
 import washbook.log.words.ReadingScale;
 import washbook.log.words.Vocabulary;
+import washbook.log.words.WashWords;
 
 /**
  * The column that names the batches though its header does not say so: the readings of the whole
@@ -39,24 +41,27 @@ final class BatchColumn {
   /** The part of the rows that a column must fill. */
   private static final double FILLED = 0.9;
 
+  private static final Pattern TIME_BEHIND = Pattern.compile("\\d[ T]\\d{1,2}[:hu]");
+
   private final Grid grid;
   private final TableRows rows;
   private final LogColumn reading;
+  private final int dateColumn;
   private final boolean newestFirst;
 
-  BatchColumn(Grid grid, TableRows rows, LogColumn reading) {
+  /**
+   * @param dateColumn where the dates or days stand, -1 for nowhere
+   */
+  BatchColumn(Grid grid, TableRows rows, LogColumn reading, int dateColumn) {
     this.grid = grid;
     this.rows = rows;
     this.reading = reading;
-    this.newestFirst = endsHigher();
+    this.dateColumn = dateColumn;
+    this.newestFirst = time(rows.firstRow()) > time(lastRead());
   }
 
-  /**
-   * The one among columns of no known meaning that parts the readings so.
-   *
-   * @param dateColumn where the dates stand, -1 for nowhere
-   */
-  Optional<HeaderCell> among(List<HeaderCell> cells, int dateColumn) {
+  /** The one among columns of no known meaning that parts the readings so. */
+  Optional<HeaderCell> among(List<HeaderCell> cells) {
     int together = rises(-1);
     if (together == 0) {
       return Optional.empty();
@@ -65,7 +70,7 @@ final class BatchColumn {
     int fewest = Integer.MAX_VALUE;
     for (HeaderCell cell : cells) {
       if (!namesSeveral(cell.column())
-          || !standTogether(cell.column()) && !shareDays(cell.column(), dateColumn)) {
+          || !standTogether(cell.column()) && !shareDays(cell.column())) {
         continue;
       }
       int rises = rises(cell.column());
@@ -97,44 +102,6 @@ final class BatchColumn {
     return times > 0 && times >= 0.8 * texts;
   }
 
-  /** Whether figures with decimals stand in it, as of temperatures, and no names. */
-  boolean holdsFractions(HeaderCell cell) {
-    boolean fraction = false;
-    for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
-      if (!rows.isSkipped(row) && grid.kind(row, cell.column()) != Grid.Kind.BLANK) {
-        double value = CellText.plainNumber(grid, row, cell.column());
-        if (Double.isNaN(value)) {
-          return false;
-        }
-        fraction |= value != Math.rint(value);
-      }
-    }
-    return fraction;
-  }
-
-  /** Whether the values count the readings, one up or down in each row. */
-  boolean countsRows(HeaderCell cell) {
-    int counted = 0;
-    double before = Double.NaN;
-    double step = 0;
-    for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
-      double value = CellText.plainNumber(grid, row, cell.column());
-      if (rows.isSkipped(row) || Double.isNaN(value)) {
-        continue;
-      }
-      double moved = value - before;
-      if (!Double.isNaN(moved)) {
-        if (Math.abs(moved) != 1 || (step != 0 && moved != step)) {
-          return false;
-        }
-        step = moved;
-        counted++;
-      }
-      before = value;
-    }
-    return counted >= ROWS_PER_BATCH;
-  }
-
   private static boolean isTime(String text) {
     Set<Concept> meanings = Vocabulary.meanings(text);
     return meanings.contains(Concept.WEEKDAY)
@@ -148,7 +115,7 @@ final class BatchColumn {
    *
    * @param hasClock whether the time of the day tells the rows of one day apart
    */
-  boolean isReadInTurn(HeaderCell cell, int dateColumn, boolean hasClock) {
+  boolean isReadInTurn(HeaderCell cell, boolean hasClock) {
     Map<String, Set<String>> byDay = new HashMap<>();
     Map<String, Integer> byName = new HashMap<>();
     int readings = 0;
@@ -159,7 +126,7 @@ final class BatchColumn {
       }
       readings++;
       byName.merge(name, 1, Integer::sum);
-      String day = day(row, dateColumn);
+      String day = day(row);
       if (!byDay.computeIfAbsent(day, d -> new HashSet<>()).add(name)) {
         return false;
       }
@@ -170,7 +137,11 @@ final class BatchColumn {
     return byName.size() >= 2
         && again
         && readings >= 2 * ROWS_PER_BATCH
-        && (often || shared >= ROWS_PER_BATCH && !hasClock);
+        && (often
+            || shared >= ROWS_PER_BATCH
+                && !hasClock
+                && areWords(byName.keySet())
+                && !tellTheTime());
   }
 
   /** Whether the rows of each name follow one another: what comes and goes is who has read. */
@@ -190,7 +161,7 @@ final class BatchColumn {
   }
 
   /** Whether two names or more stand on half of the days: vessels that are read on one round. */
-  private boolean shareDays(int column, int dateColumn) {
+  private boolean shareDays(int column) {
     if (dateColumn < 0) {
       return takeTurns(column);
     }
@@ -198,7 +169,7 @@ final class BatchColumn {
     for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
       String name = Double.isNaN(gravity(row)) ? "" : name(row, column);
       if (!name.isEmpty()) {
-        byDay.computeIfAbsent(day(row, dateColumn), d -> new HashSet<>()).add(name);
+        byDay.computeIfAbsent(day(row), d -> new HashSet<>()).add(name);
       }
     }
     long shared = byDay.values().stream().filter(names -> names.size() > 1).count();
@@ -221,7 +192,35 @@ final class BatchColumn {
     return standTogether(cell.column())
         && !isOneName(cell)
         && rises(-1) == 0
+        && goesOnWhereItChanges(cell.column())
         && !isParted(cell.column());
+  }
+
+  /** Whether no reading stands above the one before where a name changes, and no name is a wash. */
+  private boolean goesOnWhereItChanges(int column) {
+    String before = "";
+    double last = Double.NaN;
+    double then = Double.NaN;
+    int count = rows.lastRow() - rows.firstRow() + 1;
+    for (int i = 0; i < count; i++) {
+      int row = newestFirst ? rows.lastRow() - i : rows.firstRow() + i;
+      double gravity = gravity(row);
+      String name = Double.isNaN(gravity) ? "" : name(row, column);
+      if (name.isEmpty()) {
+        continue;
+      }
+      boolean changes = !name.equals(before);
+      double at = time(row);
+      boolean after = before.isEmpty() || at >= then;
+      if (changes
+          && (!after || !WashWords.inValue(name).isEmpty() || gravity > last + LEAST_RISE)) {
+        return false;
+      }
+      before = name;
+      last = gravity;
+      then = at;
+    }
+    return true;
   }
 
   /** Whether a text beside the last row of a name or the first of the next tells of parts. */
@@ -252,9 +251,11 @@ final class BatchColumn {
     return false;
   }
 
-  /** Whether two names or more stand on some days, and the readings of each rise less often. */
-  boolean partsDays(HeaderCell cell, int dateColumn) {
-    return shareDays(cell.column(), dateColumn) && rises(cell.column()) < rises(-1);
+  /**
+   * Whether two names or more stand on half of the days, and the readings of each rise less often.
+   */
+  boolean partsDays(HeaderCell cell) {
+    return shareDays(cell.column()) && rises(cell.column()) < rises(-1);
   }
 
   /** Whether no name stands in two rows one after the other. */
@@ -270,6 +271,27 @@ final class BatchColumn {
     return true;
   }
 
+  private static boolean areWords(Set<String> names) {
+    return names.stream().allMatch(name -> name.chars().anyMatch(Character::isLetter));
+  }
+
+  /** Whether the cells of the dates tell the time of the day. */
+  private boolean tellTheTime() {
+    for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
+      boolean time =
+          switch (grid.kind(row, dateColumn)) {
+            case NUMBER, DATE ->
+                grid.number(row, dateColumn) != Math.floor(grid.number(row, dateColumn));
+            case TEXT -> TIME_BEHIND.matcher(grid.text(row, dateColumn)).find();
+            default -> false;
+          };
+      if (time) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** Whether readings stand above those before them in many rows, but in few of one name. */
   private boolean goUpAndDown(int column, int readings) {
     int together = rises(-1, LEAST_RISE);
@@ -277,7 +299,8 @@ final class BatchColumn {
   }
 
   /** The day of a row, without the time; that of a row above where the cell is blank. */
-  private String day(int row, int column) {
+  private String day(int row) {
+    int column = dateColumn;
     int at = row;
     while (at > Math.max(rows.firstRow(), row - MOST_OF_A_DAY)
         && grid.kind(at, column) == Grid.Kind.BLANK) {
@@ -332,16 +355,24 @@ final class BatchColumn {
     return rises;
   }
 
-  /** Whether the last reading stands above the first: the newest stand on top. */
-  private boolean endsHigher() {
-    double first = Double.NaN;
-    double last = Double.NaN;
-    for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
-      double gravity = gravity(row);
-      first = Double.isNaN(first) ? gravity : first;
-      last = Double.isNaN(gravity) ? last : gravity;
+  private int lastRead() {
+    int row = rows.lastRow();
+    while (row > rows.firstRow() && Double.isNaN(gravity(row))) {
+      row--;
     }
-    return last > first;
+    return row;
+  }
+
+  /** Date or day of a row; NaN for none. */
+  private double time(int row) {
+    if (dateColumn < 0) {
+      return Double.NaN;
+    }
+    return switch (grid.kind(row, dateColumn)) {
+      case NUMBER, DATE -> grid.number(row, dateColumn);
+      case TEXT -> DateText.serial(grid.text(row, dateColumn), DateText.Order.DAY_FIRST);
+      default -> Double.NaN;
+    };
   }
 
   private double gravity(int row) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 import washbook.log.Doubts;
 import washbook.log.LogColumn;
@@ -176,10 +175,13 @@ final class ColumnRoles {
 
   private void settleAmount(Role role) {
     columns.takeOnlyNamed(role);
+    columns.with(role).stream()
+        .filter(c -> !columns.isSaid(c) && ColumnValues.areWords(grid, rows, c.column()))
+        .forEach(c -> columns.change(c, Role.OTHER, "", Message.of("col.other")));
     List<HeaderCell> cells = columns.with(role);
     for (int i = 0; i < cells.size(); i++) {
       HeaderCell cell = cells.get(i);
-      if (i > 0 || !columns.isSaid(cell) && ColumnValues.areWords(grid, rows, cell.column())) {
+      if (i > 0) {
         columns.change(cell, Role.OTHER, "", Message.of("col.other"));
         continue;
       }
@@ -229,7 +231,7 @@ final class ColumnRoles {
     }
   }
 
-  /** The column of the clock whose header is a letter, as h. */
+  /** The column of the clock, whatever is written over it. */
   private void settleClock() {
     columns.with(Role.OTHER).stream()
         .filter(c -> columns.has(Role.DATE) && !columns.has(Role.TIME) && !columns.isSaid(c))
@@ -257,10 +259,7 @@ final class ColumnRoles {
       } else if (!cell.meanings().contains(Concept.BATCH)
           && cell.meanings().contains(Concept.VESSEL)) {
         LogColumn of = readingColumn();
-        boolean moved =
-            of != null
-                && !columns.isSaid(cell)
-                && new BatchColumn(grid, rows, of).isMovedOn(cell);
+        boolean moved = of != null && !columns.isSaid(cell) && batchColumn(of).isMovedOn(cell);
         columns.change(
             cell,
             moved ? Role.OTHER : Role.BATCH,
@@ -282,10 +281,10 @@ final class ColumnRoles {
       return lot;
     }
     LogColumn of = readingColumn();
-    BatchColumn byReadings = of == null ? null : new BatchColumn(grid, rows, of);
+    BatchColumn byReadings = of == null ? null : batchColumn(of);
     return cells.stream()
         .filter(c -> c != lot && c.meanings().contains(Concept.VESSEL) && byReadings != null)
-        .filter(c -> byReadings.isOneName(lot) && byReadings.partsDays(c, times.get(0).column()))
+        .filter(c -> byReadings.isOneName(lot) && byReadings.partsDays(c))
         .findFirst()
         .orElse(lot);
   }
@@ -303,14 +302,14 @@ final class ColumnRoles {
     if (of == null) {
       return;
     }
-    BatchColumn byReadings = new BatchColumn(grid, rows, of);
+    BatchColumn byReadings = batchColumn(of);
     List<HeaderCell> named = columns.with(Role.BATCH);
     for (HeaderCell cell : named) {
       if (!columns.isSaid(cell) && byReadings.holdsTimes(cell)) {
         columns.change(cell, Role.OTHER, "", Message.of("col.times"));
-      } else if (!columns.isSaid(cell) && byReadings.holdsFractions(cell)) {
+      } else if (!columns.isSaid(cell) && ColumnValues.areFractions(grid, rows, cell.column())) {
         columns.change(cell, Role.OTHER, "", Message.of("col.fractions"));
-      } else if (!columns.isSaid(cell) && byReadings.countsRows(cell)) {
+      } else if (!columns.isSaid(cell) && ColumnValues.countRows(grid, rows, cell.column())) {
         columns.change(cell, Role.OTHER, "", Message.of("col.counts"));
       }
     }
@@ -319,12 +318,17 @@ final class ColumnRoles {
           columns.with(Role.OTHER).stream().filter(c -> !columns.isSaid(c)).toList();
       List<HeaderCell> times = times();
       byReadings
-          .among(open, times.isEmpty() ? -1 : times.get(0).column())
+          .among(open)
           .ifPresent(c -> columns.change(c, Role.BATCH, "", Message.of("col.restarts")));
       if (columns.with(Role.BATCH).isEmpty()) {
         askAboutTurns(byReadings, open, times);
       }
     }
+  }
+
+  private BatchColumn batchColumn(LogColumn of) {
+    List<HeaderCell> times = times();
+    return new BatchColumn(grid, rows, of, times.isEmpty() ? -1 : times.get(0).column());
   }
 
   private List<HeaderCell> times() {
@@ -339,7 +343,7 @@ final class ColumnRoles {
       boolean turns =
           !times.isEmpty()
               && !byReadings.holdsTimes(cell)
-              && byReadings.isReadInTurn(cell, times.get(0).column(), columns.has(Role.TIME));
+              && byReadings.isReadInTurn(cell, columns.has(Role.TIME));
       if (turns) {
         String column = MapPrinter.column(cell.column());
         columns.unsettle();

@@ -15,14 +15,14 @@ import washbook.log.words.ReadingScale;
 
 /** What the numbers of one column look like; texts that are a number without a unit count too. */
 final class ColumnValues {
-  private static final int FEWEST_WORDS = 3;
+  private static final int FEWEST = 3;
 
   /** Fewer do not show that a column holds dates. */
   private static final int FEWEST_DATES = 3;
 
   private static final int MONTHS = 12;
   private static final int ROWS_READ = 1000;
-  private static final Pattern CLOCK = Pattern.compile("\\d{1,2}[:h.]\\d{2}");
+  private static final Pattern CLOCK = Pattern.compile("([01]?\\d|2[0-3])[:h][0-5]\\d");
 
   private int numbers;
   private int likeGravity;
@@ -55,7 +55,7 @@ final class ColumnValues {
       }
       words += text.chars().anyMatch(Character::isLetter) ? 1 : 0;
     }
-    return words >= FEWEST_WORDS;
+    return words >= FEWEST;
   }
 
   /** Whether nothing but times of the day stands in a column, as 08:00. */
@@ -71,7 +71,7 @@ final class ColumnValues {
       }
       times += time ? 1 : 0;
     }
-    return times >= FEWEST_WORDS;
+    return times >= FEWEST;
   }
 
   /** Numbers as 30.11 and 2.12, which count no days: they go back where a month begins. */
@@ -126,6 +126,55 @@ final class ColumnValues {
       }
     }
     return days.size() >= FEWEST_DATES && 10 * dates >= 9 * filled;
+  }
+
+  /** Whether figures with decimals stand in it, as of temperatures, and no names. */
+  static boolean areFractions(Grid grid, TableRows rows, int column) {
+    boolean fraction = false;
+    for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
+      if (!rows.isSkipped(row) && grid.kind(row, column) != Grid.Kind.BLANK) {
+        double value = CellText.plainNumber(grid, row, column);
+        if (Double.isNaN(value)) {
+          return false;
+        }
+        fraction |= value != Math.rint(value);
+      }
+    }
+    return fraction;
+  }
+
+  /** Whether the values count the readings, one up or down in each row. */
+  static boolean countRows(Grid grid, TableRows rows, int column) {
+    int counted = 0;
+    double before = Double.NaN;
+    double step = 0;
+    for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
+      double value = CellText.plainNumber(grid, row, column);
+      if (rows.isSkipped(row) || Double.isNaN(value)) {
+        continue;
+      }
+      double moved = value - before;
+      if (!Double.isNaN(moved)) {
+        if (Math.abs(moved) != 1 || (step != 0 && moved != step)) {
+          return false;
+        }
+        step = moved;
+        counted++;
+      }
+      before = value;
+    }
+    return counted >= FEWEST;
+  }
+
+  /** Whether a column of readings has temperatures in its cells, as {@code 1.052 @ 15C}. */
+  static boolean haveTemperatures(Grid grid, TableRows rows, int column) {
+    for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
+      boolean text = grid.kind(row, column) == Grid.Kind.TEXT;
+      if (text && !Double.isNaN(CellText.read(grid.text(row, column)).temperature)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private void add(double value) {

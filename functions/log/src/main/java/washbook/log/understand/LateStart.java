@@ -65,13 +65,14 @@ final class LateStart {
     }
     String parted = said(above, topRow, columns, LateWords::sayParted);
     String already = said(above, topRow, columns, LateWords::sayAlready);
-    boolean inTurn = batches.stream().anyMatch(b -> beginsLater(b, batches));
+    int begun = parted.isEmpty() ? Integer.MAX_VALUE : readTwice(batches);
+    boolean inTurn = batches.stream().anyMatch(b -> b.rows()[0] > begun);
     List<Batch> checked = new ArrayList<>();
     for (Batch batch : batches) {
       String cell =
           batch.original() instanceof FirstReading first
               ? said.isEmpty()
-                  ? lateCell(first, inTurn && !beginsLater(batch, batches) ? "" : parted, already)
+                  ? lateCell(first, inTurn && batch.rows()[0] < begun ? "" : parted, already)
                   : said
               : "";
       if (cell.isEmpty()) {
@@ -91,11 +92,13 @@ final class LateStart {
     return checked;
   }
 
-  /** Whether another batch had been read twice by then: what is parted from it comes after it. */
-  private static boolean beginsLater(Batch batch, List<Batch> batches) {
+  /** The first row by which a batch was read twice: what is parted from it comes after it. */
+  private static int readTwice(List<Batch> batches) {
     return batches.stream()
-        .anyMatch(
-            b -> b != batch && b.rows().length > 1 && b.rows()[1] < batch.rows()[0]);
+        .filter(b -> b.rows().length > 1)
+        .mapToInt(b -> b.rows()[1])
+        .min()
+        .orElse(Integer.MAX_VALUE);
   }
 
   private String said(int from, int end, int[] columns, Predicate<String> says) {

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import washbook.log.MapAnswer;
 import washbook.log.Role;
 import washbook.log.language.Message;
@@ -175,8 +175,7 @@ final class ReadingColumn {
       answers.add(each(all, cell -> cell == one ? "GRAVITY" : "OTHER"));
     }
     answers.add(each(all, cell -> "GRAVITY"));
-    answers.add(
-        each(all, cell -> cell == chosen && !alike ? "GRAVITY" : "REFRACTOMETER"));
+    answers.add(each(all, cell -> cell == chosen && !alike ? "GRAVITY" : "REFRACTOMETER"));
     columns.unsettle();
     columns.doubt(
         differing.get(0),

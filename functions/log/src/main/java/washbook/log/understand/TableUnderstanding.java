@@ -26,7 +26,6 @@ import washbook.log.layout.VesselLines;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
 import washbook.log.words.BatchNameText;
-import washbook.log.words.CellText;
 import washbook.log.words.Concept;
 import washbook.log.words.ReadingScale;
 
@@ -173,7 +172,8 @@ final class TableUnderstanding {
       return;
     }
     for (HeaderCell cell : columns.with(Role.GRAVITY)) {
-      if (columns.facts(cell).numbers() > 0 && !holdsTemperatures(cell)) {
+      if (columns.facts(cell).numbers() > 0
+          && !ColumnValues.haveTemperatures(grid, rows, cell.column())) {
         columns.unsettle();
         columns.doubt(
             cell,
@@ -195,17 +195,6 @@ final class TableUnderstanding {
       }
     }
     return answers;
-  }
-
-  /** Whether a column of readings has temperatures in its cells, as {@code 1.052 @ 15C}. */
-  private boolean holdsTemperatures(HeaderCell cell) {
-    for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
-      boolean text = grid.kind(row, cell.column()) == Grid.Kind.TEXT;
-      if (text && !Double.isNaN(CellText.read(grid.text(row, cell.column())).temperature)) {
-        return true;
-      }
-    }
-    return false;
   }
 
   /** A density is counted as one at 20 °C; of an instrument for another temperature it is not. */
@@ -312,8 +301,7 @@ final class TableUnderstanding {
       return List.of();
     }
     int[] columns = columnsAbove();
-    return vessel.of(
-        new KeyLines(grid).find(above, header.topRow() - 1, columns[0], columns[1]));
+    return vessel.of(new KeyLines(grid).find(above, header.topRow() - 1, columns[0], columns[1]));
   }
 
   /** First and last column whose cells above the header may speak of this table. */

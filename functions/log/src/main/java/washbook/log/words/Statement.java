@@ -31,11 +31,15 @@ public final class Statement {
   private static final Pattern IN_WATER =
       Pattern.compile("\\b(0[.,]9[89]\\d*|1[.,]0[01]\\d*|99\\d|100\\d|101\\d)\\b");
 
-  /** The temperatures of sample and water that a specific gravity is of, as 60/60, 20 °C/4 °C. */
+  /**
+   * The temperatures of sample and water that a specific gravity is of, as 60/60, 20 °C/4 °C: those
+   * in use, as 12/4 is a date.
+   */
   private static final Pattern REFERENCE =
       Pattern.compile(
-          "(?<![\\d./,-])(\\d{2}(?:[.,]5)?)\\s*[\u00b0\u00ba]?\\s*[CcFf]?\\s*/\\s*(?:\\1|4)"
-              + "\\s*[\u00b0\u00ba]?\\s*([CcFf]?)(?![\\d/-]|[.,]\\d|\\p{L})");
+          "(?<![\\d./,-])(?:(15(?:[.,][56])?|17[.,]5|20|25|59|60|68)\\s{0,2}[\u00b0\u00ba]?"
+              + "\\s{0,2}[CcFf]?\\s{0,2}/\\s{0,2}\\1|(15|20)\\s{0,2}[\u00b0\u00ba]\\s{0,2}[Cc]?/\\s{0,2}4)"
+              + "\\s{0,2}[\u00b0\u00ba]?\\s{0,2}([CcFf]?)(?![\\d/-]|[.,]\\d|\\p{L})");
 
   /** A warmer reference without a unit is one in °F. */
   private static final double WARMEST_REFERENCE_C = 30;
@@ -48,12 +52,18 @@ public final class Statement {
     if (!matcher.find()) {
       return Double.NaN;
     }
-    double shown = Double.parseDouble(matcher.group(1).replace(',', '.'));
+    String sample = matcher.group(1) == null ? matcher.group(2) : matcher.group(1);
+    double shown = Double.parseDouble(sample.replace(',', '.'));
     boolean inF =
-        matcher.group(2).isEmpty()
+        matcher.group(3).isEmpty()
             ? shown > WARMEST_REFERENCE_C
-            : matcher.group(2).equalsIgnoreCase("F");
+            : matcher.group(3).equalsIgnoreCase("F");
     return inF ? TemperatureUnit.F.toCelsius(shown) : shown;
+  }
+
+  /** Whether a text is nothing but such a reference. */
+  public static boolean isReference(String text) {
+    return REFERENCE.matcher(text.strip()).matches();
   }
 
   /**

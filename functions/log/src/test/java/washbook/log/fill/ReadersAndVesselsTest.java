@@ -31,9 +31,9 @@ class ReadersAndVesselsTest {
   void whoHasReadPartsNoLogThatRisesOnce(String header) {
     LogTable table =
         understand(
-            TestGrid.of(
-                "Wine",
-                """
+                TestGrid.of(
+                    "Wine",
+                    """
                 Date | SG | Must C | %s | Notes
                 #2025-06-03 | 1.089 | 20 | Ann | yeast
                 #2025-06-04 | 1.085 | 20 | Ann |
@@ -44,7 +44,7 @@ class ReadersAndVesselsTest {
                 #2025-06-12 | 1.005 | 20 | Bea |
                 #2025-06-16 | 0.998 | 20 | Ann |\
                 """
-                    .formatted(header)))
+                        .formatted(header)))
             .tables()
             .get(0);
     assertEquals(1, table.batches().size());
