@@ -42,6 +42,18 @@ public final class SheetUnderstanding {
     return RunMaps.joined(ferments(runs.rest(), map, runs.runs().isEmpty()), runs);
   }
 
+  /** A table that speaks of no ferment by itself; a vessel beside it may. */
+  private record Alone(Header header, LogTable table, Doubts doubts, Evidence evidence) {}
+
+  /** Where the first table of a row of vessels stands. */
+  private static int firstOf(Header header, List<LogTable> tables) {
+    int at = 0;
+    while (at < tables.size() && tables.get(at).headerRow() < header.bottomRow()) {
+      at++;
+    }
+    return at;
+  }
+
   /**
    * @param asksWithoutHeaders whether figures that no header names may be readings, and a log may
    *     run across
@@ -51,6 +63,7 @@ public final class SheetUnderstanding {
     List<LogTable> tables = new ArrayList<>();
     Doubts doubts = new Doubts();
     List<LeftAlone> leftAlone = new ArrayList<>();
+    List<Alone> alone = new ArrayList<>();
     List<Header> found = new Headers(grid).find();
     List<Header> headers =
         vesselsApart(grid, map, repeated.without(withMap(grid, found, map, doubts)));
@@ -96,7 +109,15 @@ public final class SheetUnderstanding {
           }
           takeOver(own, header, doubts);
         }
-        case OTHER -> leftAlone.add(leftAlone(grid, header, evidence));
+        case OTHER -> alone.add(new Alone(header, table, own, evidence));
+      }
+    }
+    for (Alone other : alone) {
+      if (isBesideFerment(other.header, tables)) {
+        tables.add(firstOf(other.header, tables), other.table);
+        takeOver(other.doubts, other.header, doubts);
+      } else {
+        leftAlone.add(leftAlone(grid, other.header, other.evidence));
       }
     }
     askAboutRowsOfNoTable(grid, map, tables, doubts);
