@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Pattern;
 import washbook.functions.Numbers;
 import washbook.functions.quantity.Quantity;
 import washbook.log.LogColumn;
@@ -40,8 +39,6 @@ final class BatchColumn {
 
   /** The part of the rows that a column must fill. */
   private static final double FILLED = 0.9;
-
-  private static final Pattern TIME_BEHIND = Pattern.compile("\\d[ T]\\d{1,2}[:hu]");
 
   private final Grid grid;
   private final TableRows rows;
@@ -112,10 +109,8 @@ final class BatchColumn {
   /**
    * Whether on most days several rows stand, each with another value, and every value comes again
    * and again: two vessels read one after the other, though their readings hardly differ.
-   *
-   * @param hasClock whether the time of the day tells the rows of one day apart
    */
-  boolean isReadInTurn(HeaderCell cell, boolean hasClock) {
+  boolean isReadInTurn(HeaderCell cell) {
     Map<String, Set<String>> byDay = new HashMap<>();
     Map<String, Integer> byName = new HashMap<>();
     int readings = 0;
@@ -134,14 +129,7 @@ final class BatchColumn {
     long shared = byDay.values().stream().filter(names -> names.size() > 1).count();
     boolean again = byName.values().stream().allMatch(count -> count >= ROWS_PER_BATCH);
     boolean often = 2 * shared > byDay.size() && goUpAndDown(cell.column(), readings);
-    return byName.size() >= 2
-        && again
-        && readings >= 2 * ROWS_PER_BATCH
-        && (often
-            || shared >= ROWS_PER_BATCH
-                && !hasClock
-                && areWords(byName.keySet())
-                && !tellTheTime());
+    return byName.size() >= 2 && again && readings >= 2 * ROWS_PER_BATCH && often;
   }
 
   /** Whether the rows of each name follow one another: what comes and goes is who has read. */
@@ -269,27 +257,6 @@ final class BatchColumn {
       before = name.isEmpty() ? before : name;
     }
     return true;
-  }
-
-  private static boolean areWords(Set<String> names) {
-    return names.stream().allMatch(name -> name.chars().anyMatch(Character::isLetter));
-  }
-
-  /** Whether the cells of the dates tell the time of the day. */
-  private boolean tellTheTime() {
-    for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
-      boolean time =
-          switch (grid.kind(row, dateColumn)) {
-            case NUMBER, DATE ->
-                grid.number(row, dateColumn) != Math.floor(grid.number(row, dateColumn));
-            case TEXT -> TIME_BEHIND.matcher(grid.text(row, dateColumn)).find();
-            default -> false;
-          };
-      if (time) {
-        return true;
-      }
-    }
-    return false;
   }
 
   /** Whether readings stand above those before them in many rows, but in few of one name. */

@@ -341,9 +341,7 @@ final class ColumnRoles {
       BatchColumn byReadings, List<HeaderCell> open, List<HeaderCell> times) {
     for (HeaderCell cell : open) {
       boolean turns =
-          !times.isEmpty()
-              && !byReadings.holdsTimes(cell)
-              && byReadings.isReadInTurn(cell, columns.has(Role.TIME));
+          !times.isEmpty() && !byReadings.holdsTimes(cell) && byReadings.isReadInTurn(cell);
       if (turns) {
         String column = MapPrinter.column(cell.column());
         columns.unsettle();
