@@ -224,4 +224,82 @@ class ReadersAndVesselsTest {
                 """));
     assertTrue(sheet.tables().stream().noneMatch(LogTable::settled));
   }
+
+  private static final String BESIDE =
+      """
+       | Cask 1 | Cask 2
+      Date | Refr., Brix | Refr., Brix
+      #2024-03-07 | 17.8 | 11.2
+      #2024-03-09 | 16.8 | 8.0
+      #2024-03-11 | 15.2 | 5.2
+      #2024-03-13 | 13.8 | 4.2
+      #2024-03-15 | 12.8 | 4.0
+      #2024-03-17 | 12.6 | 4.0
+      #2024-03-22 | 12.2 | 3.8\
+      """;
+
+  @Test
+  void refractometersBesideOneAnotherAreThoseOfVessels() {
+    Understanding sheet = understand(TestGrid.of("Sheet", BESIDE));
+    assertEquals(
+        List.of("Cask 1", "Cask 2"),
+        sheet.tables().stream().flatMap(t -> batches(t).stream()).toList());
+    assertTrue(sheet.leftAlone().isEmpty());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {"Umbu dens.,Umbu T,Caja dens.,Caja T", "tub SG,tub T,cask SG,cask T"})
+  void vesselsAreCalledAsTheirTemperaturesAre(String headers) {
+    Understanding sheet =
+        understand(
+            TestGrid.of(
+                "Wine must",
+                """
+                Date | %s | %s | %s | %s
+                #2025-02-19 | 1.076 | 25 | 1.085 | 24
+                #2025-02-22 | 1.068 | 28 | 1.082 | 26
+                #2025-02-24 | 1.050 | 28 | 1.072 | 29
+                #2025-02-26 | 1.026 | 27 | 1.054 | 28
+                #2025-03-02 | 1.004 | 25 | 1.020 | 25\
+                """
+                    .formatted((Object[]) headers.split(","))));
+    assertEquals(2, sheet.tables().size());
+    assertTrue(sheet.tables().stream().allMatch(LogTable::settled));
+  }
+
+  @Test
+  void aSentenceBelowTheReadingsIsNoReading() {
+    LogTable table =
+        table(
+            TestGrid.of(
+                "Cherry must",
+                """
+                Brix (ATC refractometer) | Must C | Date
+                8.5 | 18 | #2025-08-04
+                12.7 | 25 | #2025-07-19
+                19.8 | 23 | #2025-07-16
+                22.5 | 20 | #2025-07-14
+                TA 9.8 g/L at crush; 3.31 pH | |\
+                """));
+    assertEquals(4, table.batches().get(0).rows().length);
+    assertEquals("A5", table.batches().get(0).original().cell());
+  }
+
+  @Test
+  void aLogAcrossByWeekdaysIsTurned() {
+    Understanding sheet =
+        understand(
+            TestGrid.of(
+                "Rosso",
+                """
+                Rosso, tino grande | | | | | |
+                giorno | lun 11 | mar 12 | mer 13 | ven 15 | dom 17 | lun 25
+                Baumé (mostimetro 20°) | 13.2 | 12.8 | 11.0 | 6.0 | 2.8 | -0.2
+                temperatura mosto | 21 | 22 | 25 | 30 | 28 | 21\
+                """));
+    assertTrue(sheet.doubts().isEmpty());
+    assertEquals(6, sheet.tables().get(0).batches().get(0).rows().length);
+  }
 }

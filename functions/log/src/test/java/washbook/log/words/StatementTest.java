@@ -62,6 +62,8 @@ class StatementTest {
         "15/15 | 15",
         "60/60, must at 25 C | NaN",
         "20/21 | NaN",
+        "wash of 12/4 | NaN",
+        "begun 11/11 | NaN",
         "12/12/2024 | NaN",
         "20 | NaN",
         "20 cm | NaN",
