@@ -69,11 +69,6 @@ public final class Evidence {
   /** Whether the readings fall far, less and less: not as those of eggs or of a thinned paste. */
   private boolean levelsOff;
 
-  /** Whether most of the extract is gone, as of a ferment that nothing else tells of. */
-  private boolean endsLow;
-
-  private boolean namesInstrument;
-
   private Evidence(Grid grid, LogTable table, int above) {
     this.grid = grid;
     this.table = table;
@@ -117,9 +112,7 @@ public final class Evidence {
     if (sum < WORTH_ASKING && twice && both && sum - Clue.OTHER_SHEET.weight >= ENOUGH) {
       return Verdict.OPEN;
     }
-    boolean scaleAlone =
-        !endsLow && !namesInstrument && clues.equals(EnumSet.of(Clue.COURSE, Clue.NAMED_SCALE));
-    if (scaleAlone || !levelsOff && clues.equals(EnumSet.of(Clue.COURSE))) {
+    if (!levelsOff && clues.equals(EnumSet.of(Clue.COURSE))) {
       return Verdict.OPEN;
     }
     if (restsLong && sum >= ENOUGH && sum < SURE) {
@@ -218,9 +211,10 @@ public final class Evidence {
               meanings.contains(Concept.KGM3)
                   || meanings.contains(Concept.GCM3)
                   || meanings.contains(Concept.BAUME);
-          namesInstrument |=
-              meanings.contains(Concept.HYDROMETER) || meanings.contains(Concept.REFRACTOMETER);
-          if (scale && !density || namesInstrument || meanings.contains(Concept.POTENTIAL)) {
+          if (scale && !density
+              || meanings.contains(Concept.HYDROMETER)
+              || meanings.contains(Concept.REFRACTOMETER)
+              || meanings.contains(Concept.POTENTIAL)) {
             clues.add(Clue.NAMED_SCALE);
           }
         }
@@ -296,8 +290,7 @@ public final class Evidence {
       return;
     } else if (course.isLikeFerment() && !warm) {
       clues.add(Clue.COURSE);
-      endsLow = course.endsLow();
-      levelsOff = course.levelsOff() && endsLow;
+      levelsOff = course.levelsOff() && course.endsLow();
     } else if (course.fallsShortly() && !warm) {
       clues.add(Clue.SHORT_FALL);
     } else if (course.mayHaveBegun() && !warm && !isLong()) {
