@@ -40,6 +40,7 @@ public final class Headers {
   private final HeaderCredibility weak;
   private final ReadingWithTemperature pairs;
   private final ReadingByValues byValues;
+  private final Legend legend;
 
   /** Our headers in the row asked about last. */
   private ComputedHeaders ours;
@@ -52,6 +53,7 @@ public final class Headers {
     this.weak = new HeaderCredibility(grid);
     this.pairs = new ReadingWithTemperature(grid);
     this.byValues = new ReadingByValues(grid);
+    this.legend = new Legend(grid);
   }
 
   public List<Header> find() {
@@ -193,7 +195,7 @@ public final class Headers {
     if (judged.size() >= REMEMBERED) {
       judged.clear();
     }
-    HeaderCell cell = judged.computeIfAbsent(text, HeaderWords::judge);
+    HeaderCell cell = judged.computeIfAbsent(text, legend::judge);
     return new HeaderCell(column, cell.text(), cell.meanings(), cell.role());
   }
 

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import washbook.log.Role;
 import washbook.log.layout.Header.HeaderCell;
 import washbook.log.sheet.CellAddress;
@@ -21,7 +22,8 @@ import washbook.log.words.WashWords;
 /**
  * Vessels side by side that share the columns of dates and notes: one table with several readings
  * becomes one table for each vessel. Their names stand in a row above or in the headers themselves.
- * Readings of one vessel at several times of day, or by several instruments, are no vessels.
+ * Readings of one vessel at several times of day stand apart likewise, each called by its time; those
+ * by several instruments do not.
  */
 public final class Vessels {
   /** What a name is not about: these tell readings of one vessel apart. */
@@ -95,24 +97,37 @@ public final class Vessels {
     boolean instruments = new HashSet<>(said.values()).size() > 1;
     if (instruments
         || vessels.readings.size() < 2
-        || !vessels.areOnOneScale()
-        || vessels.areOfTimesOfDay()) {
+        || !vessels.areOnOneScale()) {
       return List.of(header);
     }
-    List<Header> found = vessels.byRowAbove(header.topRow() - 1);
-    if (found.isEmpty() && header.bottomRow() > header.topRow()) {
-      found = vessels.byRowAbove(header.topRow());
-    }
-    if (found.isEmpty()) {
-      found = vessels.byOwnNames();
-    }
-    if (found.isEmpty()) {
-      found = vessels.byRowFartherAbove();
-    }
-    if (found.isEmpty() && vessels.readings.stream().allMatch(r -> said.containsKey(r.column()))) {
-      found = vessels.byColumns();
-    }
+    List<Header> found =
+        vessels.areOfTimesOfDay() ? vessels.byTimesOfDay() : vessels.byNames(said);
     return found.isEmpty() ? List.of(header) : found;
+  }
+
+  private List<Header> byNames(Map<Integer, Role> said) {
+    List<Header> found = byRowAbove(header.topRow() - 1);
+    if (found.isEmpty() && header.bottomRow() > header.topRow()) {
+      found = byRowAbove(header.topRow());
+    }
+    if (found.isEmpty()) {
+      found = byOwnNames();
+    }
+    if (found.isEmpty()) {
+      found = byRowFartherAbove();
+    }
+    boolean allSaid = readings.stream().allMatch(r -> said.containsKey(r.column()));
+    return found.isEmpty() && allSaid ? byColumns() : found;
+  }
+
+  /** Morning and evening over blocks of columns, or in the headers themselves. */
+  private List<Header> byTimesOfDay() {
+    List<Header> found = byRowAbove(header.topRow() - 1, Vessels::isTimeOfDay);
+    if (found.isEmpty() && header.bottomRow() > header.topRow()) {
+      found = byRowAbove(header.topRow(), Vessels::isTimeOfDay);
+    }
+    boolean own = readings.stream().allMatch(r -> isTimeOfDay(r.text()));
+    return found.isEmpty() && own ? byColumns() : found;
   }
 
   /** Names over lines that are said of the vessels, as their volumes and original gravities. */
@@ -179,11 +194,19 @@ public final class Vessels {
   private boolean isTimeOfDay(int row, int column) {
     return row >= 0
         && grid.kind(row, column) == Kind.TEXT
-        && Vocabulary.meanings(grid.text(row, column)).contains(Concept.TIME_OF_DAY);
+        && isTimeOfDay(grid.text(row, column));
+  }
+
+  private static boolean isTimeOfDay(String text) {
+    return Vocabulary.meanings(text).contains(Concept.TIME_OF_DAY);
   }
 
   /** Names over blocks of columns, each with one reading. */
   private List<Header> byRowAbove(int row) {
+    return byRowAbove(row, Vessels::isName);
+  }
+
+  private List<Header> byRowAbove(int row, Predicate<String> isName) {
     if (row < 0) {
       return List.of();
     }
@@ -206,7 +229,7 @@ public final class Vessels {
       if (inside == 0) {
         continue;
       }
-      if (inside > 1 || !isName(names.get(i))) {
+      if (inside > 1 || !isName.test(names.get(i))) {
         return List.of();
       }
       if (!kept.isEmpty()) {

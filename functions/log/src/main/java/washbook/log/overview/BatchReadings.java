@@ -1,7 +1,7 @@
 package washbook.log.overview;
 
 import java.util.Arrays;
-import java.util.List;
+import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import washbook.log.Batch;
 import washbook.log.ComputedColumn;
@@ -18,19 +18,19 @@ import washbook.log.sheet.Grid;
  * @param rows in the sheet
  * @param days of each, NaN without a time
  * @param gravities corrected, SG 20/20
- * @param cells addresses of the readings
  * @param temperatureRows rows in the sheet with a temperature, also beside refused readings
- * @param temperatureCells where it was measured
  * @param temperaturesC as measured in them
+ * @param readingCells address of the reading in a row of the sheet
+ * @param temperatureCells address of the temperature in a row of the sheet
  */
 record BatchReadings(
     int[] rows,
     double[] days,
     double[] gravities,
-    List<String> cells,
     int[] temperatureRows,
-    List<String> temperatureCells,
-    double[] temperaturesC) {
+    double[] temperaturesC,
+    IntFunction<String> readingCells,
+    IntFunction<String> temperatureCells) {
 
   /** The coldest and the warmest that a thermometer in a wash can show, °C. */
   private static final double COLDEST = -20;
@@ -56,12 +56,10 @@ record BatchReadings(
         Arrays.stream(rows)
             .mapToDouble(r -> computed.number(ComputedColumn.CORRECTED_GRAVITY, r))
             .toArray(),
-        Arrays.stream(rows).mapToObj(r -> cell(grid, reading, r)).toList(),
         Arrays.stream(measured).map(i -> batch.rows()[i]).toArray(),
-        Arrays.stream(measured)
-            .mapToObj(i -> temperatureCell(grid, table, reading, batch.rows()[i]))
-            .toList(),
-        Arrays.stream(measured).mapToDouble(i -> temperatures[i]).toArray());
+        Arrays.stream(measured).mapToDouble(i -> temperatures[i]).toArray(),
+        row -> cell(grid, reading, row),
+        row -> temperatureCell(grid, table, reading, row));
   }
 
   private static String temperatureCell(
@@ -92,6 +90,16 @@ record BatchReadings(
     return rows.length;
   }
 
+  /** Where a reading stands. */
+  String cell(int index) {
+    return readingCells.apply(rows[index]);
+  }
+
+  /** Where a temperature was measured. */
+  String temperatureCell(int index) {
+    return temperatureCells.apply(temperatureRows[index]);
+  }
+
   /** The row of the last one. */
   int lastRow() {
     return rows[count() - 1];
@@ -117,9 +125,9 @@ record BatchReadings(
         Arrays.copyOfRange(rows, from, count()),
         Arrays.copyOfRange(days, from, count()),
         Arrays.copyOfRange(gravities, from, count()),
-        cells.subList(from, count()),
         temperatureRows,
-        temperatureCells,
-        temperaturesC);
+        temperaturesC,
+        readingCells,
+        temperatureCells);
   }
 }

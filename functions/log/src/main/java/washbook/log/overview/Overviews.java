@@ -103,7 +103,7 @@ public final class Overviews implements RowNotes {
       Batch batch = table.batches().get(i);
       BatchReadings readings = BatchReadings.of(grid, table, batch, figures, order);
       if (readings.count() > 0) {
-        String last = readings.cells().get(readings.count() - 1);
+        String last = readings.cell(readings.count() - 1);
         for (FoundWarning found : look("", table, batch, counts.get(i), readings).warnings()) {
           notes
               .computeIfAbsent(found.row(), row -> new ArrayList<>())

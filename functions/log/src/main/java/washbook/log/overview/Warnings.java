@@ -102,7 +102,7 @@ final class Warnings {
         warning(
             warm ? Kind.TOO_WARM : Kind.TOO_COLD,
             readings.temperatureRows()[worst],
-            readings.temperatureCells().get(worst),
+            readings.temperatureCell(worst),
             limit,
             Message.of(
                 warm ? "warning.tooWarm" : "warning.tooCold",
@@ -146,7 +146,7 @@ final class Warnings {
             warning(
                 Kind.SUSPICIOUS,
                 readings.rows()[i],
-                readings.cells().get(i),
+                readings.cell(i),
                 Limit.OFF_COURSE,
                 Message.of(
                     (off > 0 ? "warning.above." : "warning.below.")

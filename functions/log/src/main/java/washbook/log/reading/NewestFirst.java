@@ -46,10 +46,6 @@ public final class NewestFirst {
     if (read < FEWEST || before < LEAST_START || first - 1 > LEFT * (before - 1)) {
       return;
     }
-    for (int i = 0, j = rows.length - 1; i < j; i++, j--) {
-      int row = rows[i];
-      rows[i] = rows[j];
-      rows[j] = row;
-    }
+    RowTimes.reverse(rows);
   }
 }

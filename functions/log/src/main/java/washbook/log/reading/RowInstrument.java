@@ -1,11 +1,11 @@
 package washbook.log.reading;
 
-import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import washbook.log.sheet.Grid;
 import washbook.log.sheet.Grid.Kind;
 import washbook.log.words.Concept;
+import washbook.log.words.Ditto;
 import washbook.log.words.Vocabulary;
 
 /** A column that says of each reading whether hydrometer or refractometer took it. */
@@ -22,9 +22,6 @@ public final class RowInstrument {
       Set.of("h", "sp", "spi", "sg", "hyd", "float", "ar\u00e4o", "dens", "d");
 
   private static final Set<String> REFRACTED = Set.of("r", "ref", "rf", "refra", "refr", "brix");
-
-  private static final List<String> DITTO =
-      List.of("\"", "''", "\u201d", "\u201c", "\u3003", "ditto", "dito", "idem", "id", "id.");
 
   private RowInstrument() {}
 
@@ -50,14 +47,9 @@ public final class RowInstrument {
     for (int i = 0; i < found.length; i++) {
       String text =
           grid.kind(firstRow + i, column) == Kind.TEXT ? grid.text(firstRow + i, column) : "";
-      found[i] = isDitto(text) ? above : of(text);
+      found[i] = Ditto.isMark(text) ? above : of(text);
       above = found[i];
     }
     return found;
-  }
-
-  /** Whether a text only repeats the one above. */
-  public static boolean isDitto(String text) {
-    return DITTO.contains(text.strip().toLowerCase(Locale.ROOT));
   }
 }

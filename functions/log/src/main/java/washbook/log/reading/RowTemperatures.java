@@ -8,7 +8,9 @@ import washbook.log.LogSettings;
 import washbook.log.language.Message;
 import washbook.log.sheet.CellRefusal;
 import washbook.log.sheet.Grid;
+import washbook.log.sheet.Grid.Kind;
 import washbook.log.words.CellText;
+import washbook.log.words.Ditto;
 import washbook.log.words.Statement;
 
 /** Reads the column of temperatures of a table, one row after the other. */
@@ -31,12 +33,24 @@ final class RowTemperatures {
     this.unit = HydrometerRows.unitOf(use);
   }
 
-  /** The temperature of a row, °C; NaN where there is none. */
+  /** The temperature of a row, °C, of a ditto mark that above it; NaN where there is none. */
   double read(int row) {
     refusal = null;
     if (column < 0) {
       return Double.NaN;
     }
+    int stands = row;
+    while (stands > 0 && isDitto(stands)) {
+      stands--;
+    }
+    return here(stands);
+  }
+
+  private boolean isDitto(int row) {
+    return grid.kind(row, column) == Kind.TEXT && Ditto.isMark(grid.text(row, column));
+  }
+
+  private double here(int row) {
     return switch (grid.kind(row, column)) {
       case NUMBER -> unit.toCelsius(grid.number(row, column));
       case TEXT -> ofText(row, grid.text(row, column));

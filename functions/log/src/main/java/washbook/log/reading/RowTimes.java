@@ -16,6 +16,9 @@ import washbook.log.words.Vocabulary;
 public final class RowTimes {
   private static final Pattern DASHED = Pattern.compile("\\d{1,2}-\\d{1,2}");
 
+  /** Rows in which a weekday shows itself. */
+  private static final int WEEK = 20;
+
   private final double[] days;
   private final int firstRow;
   private final boolean any;
@@ -45,26 +48,27 @@ public final class RowTimes {
     DateText.Order order = date < 0 ? DateText.Order.UNKNOWN : order(grid, table, date);
     double before = Double.NaN;
     double near = date < 0 ? Double.NaN : firstWithYear(grid, table, date);
+    boolean weekdays = date >= 0 && namesWeekdays(grid, table, date);
     for (int row = table.firstRow(); row <= table.lastRow(); row++) {
-      double at = Double.NaN;
-      boolean clocked = time >= 0 && !Double.isNaN(timeOf(grid, row, time));
+      double at;
+      boolean counted = date < 0 && hours >= 0;
+      double clock = time < 0 ? Double.NaN : timeOf(grid, row, time);
       if (date >= 0) {
-        at = dateOf(grid, row, date, order, Double.isNaN(before) ? near : before);
-        double clock = time < 0 ? Double.NaN : timeOf(grid, row, time);
-        if (!Double.isNaN(clock)) {
-          at = (Double.isNaN(at) ? Math.floor(before) : Math.floor(at)) + clock;
-        }
-      } else if (hours >= 0) {
+        double after = Double.isNaN(before) ? near : before;
+        at =
+            weekdays && grid.kind(row, date) == Kind.TEXT
+                ? weekdayOf(grid.text(row, date), order, after)
+                : dateOf(grid, row, date, order, after);
+      } else if (counted) {
         at = CellText.plainNumber(grid, row, hours) / 24;
       } else {
         at = dayOf(grid, row, day);
-        double clock = time < 0 ? Double.NaN : timeOf(grid, row, time);
-        if (!Double.isNaN(clock)) {
-          at = (Double.isNaN(at) ? Math.floor(before) : Math.floor(at)) + clock;
-        }
+      }
+      if (!counted && !Double.isNaN(clock)) {
+        at = Math.floor(Double.isNaN(at) ? before : at) + clock;
       }
       boolean onlyDay = at == Math.floor(at) && Math.floor(before) == at;
-      if (Double.isNaN(at) || onlyDay && !clocked && hours < 0) {
+      if (Double.isNaN(at) || onlyDay && Double.isNaN(clock) && hours < 0) {
         at = before;
       }
       before = at;
@@ -145,6 +149,24 @@ public final class RowTimes {
       }
     }
     return Double.NaN;
+  }
+
+  /** Whether the dates are weekdays with the day of the month; the first ones tell. */
+  private static boolean namesWeekdays(Grid grid, LogTable table, int column) {
+    int last = Math.min(table.lastRow(), table.firstRow() + WEEK);
+    for (int row = table.firstRow(); row <= last; row++) {
+      if (grid.kind(row, column) == Kind.TEXT
+          && DateText.isWeekdayAndDay(grid.text(row, column))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static double weekdayOf(String text, DateText.Order order, double after) {
+    double day = DateText.serialOfWeekday(text, after);
+    boolean known = !Double.isNaN(day) || DateText.isNamedDay(text);
+    return known ? day : DateText.serial(text, order, after);
   }
 
   private static double dateOf(Grid grid, int row, int column, DateText.Order order, double near) {
@@ -243,13 +265,17 @@ public final class RowTimes {
       return;
     }
     if (isNewestFirst(rows)) {
-      for (int i = 0, j = rows.length - 1; i < j; i++, j--) {
-        int row = rows[i];
-        rows[i] = rows[j];
-        rows[j] = row;
-      }
+      reverse(rows);
     }
     mergeSort(rows, new int[rows.length], 0, rows.length);
+  }
+
+  static void reverse(int[] rows) {
+    for (int i = 0, j = rows.length - 1; i < j; i++, j--) {
+      int row = rows[i];
+      rows[i] = rows[j];
+      rows[j] = row;
+    }
   }
 
   private boolean isNewestFirst(int[] rows) {

@@ -7,11 +7,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import washbook.log.sheet.Grid;
+import washbook.log.words.Ditto;
 
 /** Heads, hearts and tails in the cells of a column. */
 final class RunCuts {
-  private static final Set<String> DITTO = Set.of("\"", "''", "\u201d", "idem", "id.", "dito");
-
   private RunCuts() {}
 
   /** Whether a column's cells name the cuts and nearly nothing else. */
@@ -24,8 +23,8 @@ final class RunCuts {
     for (String text : texts) {
       RunCut word = RunCut.of(text);
       RunCut letter = RunCut.ofLetter(text);
-      named += word != null || DITTO.contains(text) ? 1 : 0;
-      letters += letter != null || DITTO.contains(text) ? 1 : 0;
+      named += word != null || Ditto.isMark(text) ? 1 : 0;
+      letters += letter != null || Ditto.isMark(text) ? 1 : 0;
       shorts.add(text.toLowerCase(Locale.ROOT));
       if (word != null || letter != null) {
         cuts.add(word != null ? word : letter);
@@ -55,7 +54,7 @@ final class RunCuts {
       String text = grid.text(row, column).strip();
       RunCut word = RunCut.of(text);
       RunCut cut = word != null ? word : RunCut.ofLetter(text);
-      String here = DITTO.contains(text) ? before : cut == null ? "" : cut.name();
+      String here = Ditto.isMark(text) ? before : cut == null ? "" : cut.name();
       cuts.add(here);
       before = here;
     }

@@ -28,6 +28,7 @@ import washbook.log.reading.RowTimes;
 import washbook.log.sheet.Grid;
 import washbook.log.words.BatchNameText;
 import washbook.log.words.Concept;
+import washbook.log.words.Ditto;
 import washbook.log.words.LateWords;
 import washbook.log.words.Vocabulary;
 
@@ -36,10 +37,6 @@ final class Batches {
   /** {@code A (18 L)} is batch A. */
   private static final Pattern VOLUME_BEHIND =
       Pattern.compile("\\s+\\(\\d+([.,]\\d+)?\\s*([Ll]|gal|hl|kg)\\)$");
-
-  /** The same as in the row above. */
-  private static final Set<String> DITTO =
-      Set.of("\"", "''", "\u201d", "\u201c", "\u201e", "\u3003", "ditto", "dito", "idem", "id.");
 
   private static final int LONGEST_NAME = 24;
 
@@ -256,9 +253,7 @@ final class Batches {
     return switch (grid.kind(row, column)) {
       case TEXT -> {
         String text = grid.text(row, column).strip();
-        yield DITTO.contains(text.toLowerCase(Locale.ROOT))
-            ? ""
-            : VOLUME_BEHIND.matcher(text).replaceFirst("");
+        yield Ditto.isMark(text) ? "" : VOLUME_BEHIND.matcher(text).replaceFirst("");
       }
       case NUMBER, DATE -> Numbers.show(grid.number(row, column));
       default -> "";

@@ -139,6 +139,13 @@ final class PartedBatches {
   }
 
   private Batch checked(Batch batch, FirstReading first, List<Batch> batches) {
+    double day = order.days(first.row());
+    boolean compared = !Double.isNaN(day) && batches.size() <= MOST_BATCHES;
+    Batch told =
+        compared && first.sg() <= MOST_TOLD ? toldApart(batch, first, day, batches) : null;
+    if (told != null) {
+      return parted(batch, first, told);
+    }
     if (first.sg() < LEAST_START) {
       return batch.withoutOriginal(
           first.cell(),
@@ -148,13 +155,8 @@ final class PartedBatches {
               first.cell(),
               batch.name()));
     }
-    double day = order.days(first.row());
-    if (Double.isNaN(day) || batches.size() > MOST_BATCHES) {
+    if (!compared) {
       return batch;
-    }
-    Batch told = first.sg() <= MOST_TOLD ? toldApart(batch, first, day, batches) : null;
-    if (told != null) {
-      return parted(batch, first, told);
     }
     for (Batch other : batches) {
       if (other != batch && stoodSo(other, first, day)) {

@@ -21,6 +21,7 @@ import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
 import washbook.log.words.CellText;
 import washbook.log.words.Concept;
+import washbook.log.words.Ditto;
 import washbook.log.words.ReadingScale;
 import washbook.log.words.Vocabulary;
 
@@ -150,7 +151,7 @@ final class ReadingInstrument {
         case HYDROMETER -> hydrometers++;
         case REFRACTOMETER -> refractometers++;
         default -> {
-          if (!RowInstrument.isDitto(text)) {
+          if (!Ditto.isMark(text)) {
             return false;
           }
         }

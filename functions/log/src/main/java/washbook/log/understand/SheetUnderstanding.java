@@ -21,6 +21,7 @@ import washbook.log.layout.TableRows;
 import washbook.log.layout.TransposedLog;
 import washbook.log.layout.Vessels;
 import washbook.log.run.StillRuns;
+import washbook.log.reading.TimesOfDay;
 import washbook.log.sheet.AcrossGrid;
 import washbook.log.sheet.Grid;
 import washbook.log.words.Vocabulary;
@@ -139,7 +140,7 @@ public final class SheetUnderstanding {
     }
     return new Understanding(
         grid.name(),
-        new PartedTables(grid, tables).withoutTheirStart(),
+        new PartedTables(grid, TimesOfDay.withOneStart(tables)).withoutTheirStart(),
         doubts.all(),
         List.copyOf(leftAlone));
   }

@@ -265,9 +265,7 @@ public final class DateText {
   /** {@code Tue 7} or {@code Dienstag, 14.}: the next such day from another date on. */
   private static LocalDate dayOfMonth(String text, double near) {
     Matcher matcher = WEEKDAY_AND_DAY.matcher(text.strip());
-    if (!(Math.abs(near) < LAST_SERIAL)
-        || !matcher.matches()
-        || !Vocabulary.meanings(matcher.group(1)).contains(Concept.WEEKDAY)) {
+    if (!(Math.abs(near) < LAST_SERIAL) || !isNamedDay(text) || !matcher.matches()) {
       return null;
     }
     int day = Integer.parseInt(matcher.group(2));
@@ -276,6 +274,23 @@ public final class DateText {
       at = at.plusDays(1);
     }
     return at.getDayOfMonth() == day ? at : null;
+  }
+
+  /** Whether a text is a weekday and a day, perhaps also the day of a month: {@code mar 7}. */
+  public static boolean isNamedDay(String text) {
+    Matcher matcher = WEEKDAY_AND_DAY.matcher(text.strip());
+    return matcher.matches() && Vocabulary.meanings(matcher.group(1)).contains(Concept.WEEKDAY);
+  }
+
+  /** Whether a text is a weekday and a day, and no day of a month. */
+  public static boolean isWeekdayAndDay(String text) {
+    return isNamedDay(text) && monthNamed(text) == 0;
+  }
+
+  /** The serial of a weekday and a day, also where the weekday is called as a month is. */
+  public static double serialOfWeekday(String text, double near) {
+    LocalDate at = dayOfMonth(text, near);
+    return at == null ? Double.NaN : ChronoUnit.DAYS.between(ZERO, at);
   }
 
   private static LocalDate nearest(MonthDay day, double near) {

@@ -31,10 +31,10 @@ class WarningsTest {
         IntStream.range(1, sg.length + 1).toArray(),
         IntStream.range(0, sg.length).asDoubleStream().toArray(),
         sg,
-        IntStream.range(0, sg.length).mapToObj(i -> "B" + (i + 2)).toList(),
         IntStream.range(1, warmth.length + 1).toArray(),
-        IntStream.range(0, warmth.length).mapToObj(i -> "C" + (i + 2)).toList(),
-        warmth);
+        warmth,
+        row -> "B" + (row + 1),
+        row -> "C" + (row + 1));
   }
 
   private static BatchOverview batch(String state, Double days, Double alcohol, Double left) {
