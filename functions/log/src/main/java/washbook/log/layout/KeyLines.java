@@ -77,7 +77,7 @@ public final class KeyLines {
   private static final Pattern PARTS =
       Pattern.compile(
           "[()\\[\\];]|,\\s"
-              + "|(?<!\\b(?i:cal|temp|hyd|ref|corr|init|vol|alc|pot|prob|nr|no))\\.\\s");
+              + "|(?<!\\b(?i:cal|temp|hyd|ref|corr|init|vol|alc|pot|prob|nr|no)|\\p{L}\\.\\p{L})\\.\\s");
 
   /** As many words name a number that follows without a mark. */
   private static final int WORDS_BEFORE_NUMBER = 2;

@@ -53,6 +53,16 @@ public final class VesselLines {
         && grid.text(line.row(), line.column()).contains(line.label().strip());
   }
 
+  /** The names of all vessels side by side; none where the header is about one. */
+  public List<String> names() {
+    return header.vessel().isEmpty()
+        ? List.of()
+        : headers.stream()
+            .filter(h -> h.topRow() == header.topRow() && !h.vessel().isEmpty())
+            .map(Header::vessel)
+            .toList();
+  }
+
   private int reading() {
     return header.cells().stream()
         .filter(c -> READINGS.contains(c.role()))

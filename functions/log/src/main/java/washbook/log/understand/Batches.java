@@ -2,6 +2,7 @@ package washbook.log.understand;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -40,6 +41,9 @@ final class Batches {
 
   private static final int LONGEST_NAME = 24;
 
+  /** Of more batches no note is asked which of them it names. */
+  private static final int MOST_NAMED = 100;
+
   private final Grid grid;
   private final LogTable table;
   private final TableRows rows;
@@ -47,6 +51,7 @@ final class Batches {
   private final KeyLine stated;
   private final OriginalsList list;
   private final TableMap said;
+  private final List<String> vessels;
   private final Doubts doubts;
 
   /** Cells between the rows that say of the batch begun there that it was blended or parted. */
@@ -61,6 +66,7 @@ final class Batches {
    * @param stated key line with the original gravity, or null
    * @param list original gravities by batch, from a list above
    * @param said what a map says
+   * @param vessels names of those that stand side by side with this one and share its notes
    */
   Batches(
       Grid grid,
@@ -70,10 +76,12 @@ final class Batches {
       KeyLine stated,
       OriginalsList list,
       TableMap said,
+      List<String> vessels,
       Doubts doubts) {
     this.grid = grid;
     this.table = table;
     this.rows = rows;
+    this.vessels = vessels;
     this.tableName = tableName;
     this.stated = stated;
     this.list = list;
@@ -83,10 +91,14 @@ final class Batches {
 
   List<Batch> make() {
     RowTimes order = RowTimes.of(grid, table);
-    Feeds additions = new Feeds(grid, table, order, said.feeds(), doubts);
+    Map<String, int[]> parts = inOrder(order);
+    boolean shared = !vessels.isEmpty();
+    Collection<String> names =
+        parts.size() > MOST_NAMED ? List.of() : shared ? vessels : parts.keySet();
+    Feeds additions = new Feeds(grid, table, order, said.feeds(), names, shared, doubts);
     BatchOriginals originals = new BatchOriginals(grid, table, list, said, doubts);
     List<Batch> batches = new ArrayList<>();
-    for (Map.Entry<String, int[]> entry : inOrder(order).entrySet()) {
+    for (Map.Entry<String, int[]> entry : parts.entrySet()) {
       int[] batchRows = entry.getValue();
       Optional<KeyLine> line =
           begunInside.getOrDefault(entry.getKey(), Optional.ofNullable(stated));

@@ -164,11 +164,12 @@ final class FedBatch {
       nothingAdded(position);
       return;
     }
-    String changed = position == first || added || noted ? "" : feeds.changed(row);
-    if (!changed.isEmpty()) {
-      missing = missing.equals(Message.NONE) ? feeds.askChanged(row, changed) : missing;
+    boolean open = position != first && !added && !noted && missing.equals(Message.NONE);
+    Message changed = open ? feeds.changed(batch.name(), rows, position) : Message.NONE;
+    if (!changed.equals(Message.NONE)) {
+      missing = changed;
       asked = true;
-      steps.add(unknown(position));
+      steps.add(unknown(position + (feeds.isReadBefore(row) ? 1 : 0)));
       return;
     }
     boolean begunBefore = position == first && feeds.isBelowStated(batch, row);

@@ -1,6 +1,7 @@
 package washbook.log.understand;
 
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.Optional;
 import java.util.Set;
 import washbook.log.Batch;
@@ -17,6 +18,7 @@ import washbook.log.sheet.Grid;
 import washbook.log.words.AmountUnit;
 import washbook.log.words.CellText;
 import washbook.log.words.Concept;
+import washbook.log.words.MovedWash;
 import washbook.log.words.Vocabulary;
 
 /**
@@ -37,6 +39,9 @@ final class Feeds {
   /** A refractometer's reading that is higher by less hides no rise, °Bx. */
   private static final double RISE_BRIX = 0.2;
 
+  /** Rows of other batches between two of one that are looked at. */
+  private static final int MOST_BETWEEN = 40;
+
   private final Grid grid;
   final LogTable table;
   final RowTimes order;
@@ -46,18 +51,31 @@ final class Feeds {
   final LogColumn water;
   private final LogColumn volume;
   private final LogColumn note;
+  private final Collection<String> names;
+  private final boolean sharesNotes;
   private final Doubts doubts;
   final FeedQuestions questions;
 
-  /**
-   * @param said what a map says of single rows
-   */
   /** The address by which a person finds a cell. */
   String address(int row, int column) {
     return grid.address(row, column);
   }
 
-  Feeds(Grid grid, LogTable table, RowTimes order, TableMap.RowPart said, Doubts doubts) {
+  /**
+   * @param said what a map says of single rows
+   * @param names of all batches that a note may name
+   * @param sharesNotes whether the notes are about vessels side by side
+   */
+  Feeds(
+      Grid grid,
+      LogTable table,
+      RowTimes order,
+      TableMap.RowPart said,
+      Collection<String> names,
+      boolean sharesNotes,
+      Doubts doubts) {
+    this.names = names;
+    this.sharesNotes = sharesNotes;
     this.doubts = doubts;
     this.grid = grid;
     this.table = table;
@@ -129,20 +147,51 @@ final class Feeds {
   }
 
   /** Spirit or another wash was put in: what is read from then on tells nothing of this ferment. */
-  Message askChanged(int row, String what) {
+  private Message askChanged(int row, String what) {
     String cell = grid.address(row, note.column());
     doubts.ask(cell, Message.of(what.equals("fortified") ? "ask.fortified" : "ask.blendedIn"));
     return Message.of("why." + what, cell);
   }
 
-  String changed(int row) {
+  /**
+   * Whether spirit or another wash was put in by a row, as its note says or, since the row before,
+   * one on a row of another batch; asks about it. {@link Message#NONE} where nothing was.
+   */
+  Message changed(String batch, int[] rows, int position) {
+    int row = rows[position];
+    int before = position == 0 ? row : rows[position - 1];
     Set<Concept> meanings = noteMeanings(row);
     if (meanings.contains(Concept.NEGATION)) {
-      return "";
+      return Message.NONE;
     }
-    return meanings.contains(Concept.FORTIFIED)
-        ? "fortified"
-        : meanings.contains(Concept.BLENDED) ? "blended" : "";
+    if (meanings.contains(Concept.FORTIFIED)) {
+      return askChanged(row, "fortified");
+    }
+    int moved = movedRow(batch, before, row);
+    return moved >= 0 || meanings.contains(Concept.BLENDED)
+        ? askChanged(moved >= 0 ? moved : row, "blended")
+        : Message.NONE;
+  }
+
+  /** Whether a row's note says that it tells of what was done after the reading. */
+  boolean isReadBefore(int row) {
+    return note != null
+        && grid.kind(row, note.column()) == Grid.Kind.TEXT
+        && MovedWash.isAfterReading(grid.text(row, note.column()));
+  }
+
+  /** The row whose note tells that another batch was put in, -1 for none. */
+  private int movedRow(String batch, int before, int row) {
+    boolean alone = names.size() < 2 || note == null;
+    int from = before < row && row - before <= MOST_BETWEEN ? before + 1 : row;
+    for (int at = alone ? row + 1 : from; at <= row; at++) {
+      boolean own = at == row && !sharesNotes;
+      if (grid.kind(at, note.column()) == Grid.Kind.TEXT
+          && MovedWash.into(batch, names, grid.text(at, note.column()), own)) {
+        return at;
+      }
+    }
+    return -1;
   }
 
   private Set<Concept> noteMeanings(int row) {

@@ -99,6 +99,7 @@ final class TableUnderstanding {
             said.firstReadingIsOriginal() ? null : original.stated(),
             OriginalsList.of(grid, above, header.topRow(), between[0], between[1]),
             said,
+            vessel.names(),
             doubts);
     List<Batch> made = withoutBlendedStart(batches.make(), lines);
     return table(

@@ -1,0 +1,100 @@
+package washbook.log.words;
+
+import java.text.Normalizer;
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/** What a note says of wash that went from one batch into another. */
+public final class MovedWash {
+  /** Words for putting it there, by how they begin; accents do not matter. */
+  private static final List<String> MOVED =
+      List.of(
+          // en
+          "topped", "added", "poured", "pumped", "tipped", "moved", "blended", "mixed", "bucket",
+          // de
+          "gekippt", "aufgefull", "nachgefull", "zugegeb", "umgepumpt", "gepumpt", "gegossen",
+          "geschutte", "dazu", "eimer",
+          // fr
+          "ouill", "complet", "vers", "ajout", "pomp", "seau",
+          // es, pt, it
+          "rellen", "echad", "vertid", "anadid", "bombe", "cubo", "atest", "deitad", "juntad",
+          "colmat", "rabbocc", "aggiunt", "pompat", "secchi", "balde",
+          // nl, af
+          "bijgevul", "aangevul", "gegoten", "overgepomp", "ingepomp", "oorgepomp", "gepomp",
+          "bygegooi", "ingegooi", "volgemaak", "emmer");
+
+  private static final Set<String> FROM =
+      Set.of("from", "of", "aus", "von", "vom", "uit", "van", "de", "du", "da", "do", "dal", "del",
+          "dalla", "di");
+
+  private static final Set<String> INTO =
+      Set.of("in", "into", "to", "zu", "nach", "naar", "na", "dans", "en", "a", "al", "au", "para",
+          "nel", "nella", "by", "no");
+
+  private static final Pattern AFTER_READING =
+      Pattern.compile(
+          "(?i)\\b(after|nach|na|apr\u00e8s|apres|despu\u00e9s|despues|dopo|depois)\\b.{0,12}"
+              + "\\b(read|measur|test|messen|messung|spindel|ablesen|meten|meting|mesure|relev|medir"
+              + "|medici|lectura|lettura|misur|leitura|medi\u00e7|lesing|meet)"
+              + "|\\b(danach|daarna|afterwards|ensuite)\\b");
+
+  private MovedWash() {}
+
+  /** Whether a note tells of what was done after the reading beside it. */
+  public static boolean isAfterReading(String note) {
+    return AFTER_READING.matcher(note).find();
+  }
+
+  /**
+   * Whether a note tells that wash of another batch went into one.
+   *
+   * @param own whether the note stands on a row of that batch alone: it needs no name there
+   */
+  public static boolean into(String batch, Collection<String> others, String note, boolean own) {
+    List<String> tokens = tokens(note);
+    if (tokens.stream().noneMatch(t -> MOVED.stream().anyMatch(t::startsWith))) {
+      return false;
+    }
+    boolean given = false;
+    for (String other : others) {
+      int at = other.equals(batch) ? -1 : at(tokens, other);
+      given |= at >= 0 && !isBehind(tokens, at, INTO);
+    }
+    int here = at(tokens, batch);
+    boolean named = here >= 0 && isBehind(tokens, here, INTO);
+    return given && (named || own && here < 0 && isSource(tokens, others));
+  }
+
+  /** Whether one of the others is said to be what it comes from. */
+  private static boolean isSource(List<String> tokens, Collection<String> others) {
+    return others.stream()
+        .anyMatch(o -> at(tokens, o) >= 0 && isBehind(tokens, at(tokens, o), FROM));
+  }
+
+  private static boolean isBehind(List<String> tokens, int at, Set<String> words) {
+    return at > 0 && words.contains(tokens.get(at - 1));
+  }
+
+  /** Where a batch is named, also by its initial and number as B1 for Bottich 1; -1 for nowhere. */
+  private static int at(List<String> tokens, String name) {
+    List<String> of = tokens(name);
+    for (int i = 0; !of.isEmpty() && i + of.size() <= tokens.size(); i++) {
+      if (tokens.subList(i, i + of.size()).equals(of)) {
+        return i;
+      }
+    }
+    boolean numbered = of.size() == 2 && of.get(1).chars().allMatch(Character::isDigit);
+    return numbered ? tokens.indexOf(of.get(0).charAt(0) + of.get(1)) : -1;
+  }
+
+  private static List<String> tokens(String text) {
+    String plain =
+        Normalizer.normalize(text, Normalizer.Form.NFD)
+            .replaceAll("\\p{M}+", "")
+            .toLowerCase(Locale.ROOT);
+    return List.of(plain.strip().split("[^\\p{L}\\p{N}]+"));
+  }
+}
