@@ -13,25 +13,70 @@ public final class MovedWash {
   private static final List<String> MOVED =
       List.of(
           // en
-          "topped", "added", "poured", "pumped", "tipped", "moved", "blended", "mixed", "bucket",
+          "topped",
+          "added",
+          "poured",
+          "pumped",
+          "tipped",
+          "moved",
+          "blended",
+          "mixed",
+          "bucket",
           // de
-          "gekippt", "aufgefull", "nachgefull", "zugegeb", "umgepumpt", "gepumpt", "gegossen",
-          "geschutte", "dazu", "eimer",
+          "gekippt",
+          "aufgefull",
+          "nachgefull",
+          "zugegeb",
+          "umgepumpt",
+          "gepumpt",
+          "gegossen",
+          "geschutte",
+          "dazu",
+          "eimer",
           // fr
-          "ouill", "complet", "vers", "ajout", "pomp", "seau",
+          "ouill",
+          "complet",
+          "vers",
+          "ajout",
+          "pomp",
+          "seau",
           // es, pt, it
-          "rellen", "echad", "vertid", "anadid", "bombe", "cubo", "atest", "deitad", "juntad",
-          "colmat", "rabbocc", "aggiunt", "pompat", "secchi", "balde",
+          "rellen",
+          "echad",
+          "vertid",
+          "anadid",
+          "bombe",
+          "cubo",
+          "atest",
+          "deitad",
+          "juntad",
+          "colmat",
+          "rabbocc",
+          "aggiunt",
+          "pompat",
+          "secchi",
+          "balde",
           // nl, af
-          "bijgevul", "aangevul", "gegoten", "overgepomp", "ingepomp", "oorgepomp", "gepomp",
-          "bygegooi", "ingegooi", "volgemaak", "emmer");
+          "bijgevul",
+          "aangevul",
+          "gegoten",
+          "overgepomp",
+          "ingepomp",
+          "oorgepomp",
+          "gepomp",
+          "bygegooi",
+          "ingegooi",
+          "volgemaak",
+          "emmer");
 
   private static final Set<String> FROM =
-      Set.of("from", "of", "aus", "von", "vom", "uit", "van", "de", "du", "da", "do", "dal", "del",
+      Set.of(
+          "from", "of", "aus", "von", "vom", "uit", "van", "de", "du", "da", "do", "dal", "del",
           "dalla", "di");
 
   private static final Set<String> INTO =
-      Set.of("in", "into", "to", "zu", "nach", "naar", "na", "dans", "en", "a", "al", "au", "para",
+      Set.of(
+          "in", "into", "to", "zu", "nach", "naar", "na", "dans", "en", "a", "al", "au", "para",
           "nel", "nella", "by", "no");
 
   private static final Pattern AFTER_READING =
