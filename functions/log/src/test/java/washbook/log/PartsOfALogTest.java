@@ -20,7 +20,7 @@ import washbook.log.language.Message;
 
 /** The parts of a log once it is understood: questions, answers, accounts, columns, settings. */
 class PartsOfALogTest {
-  private static Message said(String text) {
+  static Message said(String text) {
     return Message.of("plain", text);
   }
 
@@ -181,7 +181,7 @@ class PartsOfALogTest {
     assertEquals(usual, none.remark(OptionalDouble.of(0.995)).in(Language.EN));
   }
 
-  private static LogTable table(LogColumn... columns) {
+  static LogTable table(LogColumn... columns) {
     return new LogTable(
         2,
         3,
@@ -196,7 +196,7 @@ class PartsOfALogTest {
         Map.of(5, PassedOver.NOTE));
   }
 
-  private static LogColumn column(int column, Role role) {
+  static LogColumn column(int column, Role role) {
     return new LogColumn(column, "SG", role, "SG", Message.NONE);
   }
 

@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static washbook.log.PartsOfALogTest.column;
+import static washbook.log.PartsOfALogTest.said;
+import static washbook.log.PartsOfALogTest.table;
 
 import java.util.HashMap;
 import java.util.List;
@@ -19,29 +22,6 @@ import washbook.log.words.ReadingScale;
 
 /** Values of a log: original gravities, steps of fed washes, runs, scales and our own titles. */
 class ValuesOfALogTest {
-  private static Message said(String text) {
-    return Message.of("plain", text);
-  }
-
-  private static LogTable table(LogColumn... columns) {
-    return new LogTable(
-        2,
-        3,
-        9,
-        1,
-        4,
-        List.of(columns),
-        List.of(),
-        LogSettings.none(),
-        List.of(said("remark")),
-        true,
-        Map.of(5, PassedOver.NOTE));
-  }
-
-  private static LogColumn column(int column, Role role) {
-    return new LogColumn(column, "SG", role, "SG", Message.NONE);
-  }
-
   @Test
   void originalGravitiesSayWhereTheyComeFrom() {
     OriginalGravity first = new OriginalGravity.FirstReading(1.085, "B4", 3);

@@ -160,6 +160,10 @@ final class Feeds {
   Message changed(String batch, int[] rows, int position) {
     int row = rows[position];
     int before = position == 0 ? row : rows[position - 1];
+    int moved = movedRow(batch, before, row);
+    if (moved >= 0) {
+      return askChanged(moved, "blended");
+    }
     Set<Concept> meanings = noteMeanings(row);
     if (meanings.contains(Concept.NEGATION)) {
       return Message.NONE;
@@ -167,10 +171,7 @@ final class Feeds {
     if (meanings.contains(Concept.FORTIFIED)) {
       return askChanged(row, "fortified");
     }
-    int moved = movedRow(batch, before, row);
-    return moved >= 0 || meanings.contains(Concept.BLENDED)
-        ? askChanged(moved >= 0 ? moved : row, "blended")
-        : Message.NONE;
+    return meanings.contains(Concept.BLENDED) ? askChanged(row, "blended") : Message.NONE;
   }
 
   /** Whether a row's note says that it tells of what was done after the reading. */
@@ -185,9 +186,12 @@ final class Feeds {
     boolean alone = names.size() < 2 || note == null;
     int from = before < row && row - before <= MOST_BETWEEN ? before + 1 : row;
     for (int at = alone ? row + 1 : from; at <= row; at++) {
-      boolean own = at == row && !sharesNotes;
+      MovedWash.Row of =
+          sharesNotes
+              ? MovedWash.Row.SHARED
+              : at == row ? MovedWash.Row.OWN : MovedWash.Row.ANOTHERS;
       if (grid.kind(at, note.column()) == Grid.Kind.TEXT
-          && MovedWash.into(batch, names, grid.text(at, note.column()), own)) {
+          && MovedWash.into(batch, names, grid.text(at, note.column()), of)) {
         return at;
       }
     }

@@ -6,6 +6,7 @@ import java.time.MonthDay;
 import java.time.YearMonth;
 import java.time.temporal.ChronoUnit;
 import java.util.Locale;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import washbook.log.sheet.Grid;
@@ -42,6 +43,34 @@ public final class DateText {
 
   private static final Pattern WEEKDAY_AND_DAY =
       Pattern.compile("(\\p{L}[\\p{L}\\p{M}]*)\\.?,?\\s+(\\d{1,2})\\.?");
+
+  /** Weekdays that are words or months too: only before a day do they mean one. */
+  private static final Set<String> SHORT_DAYS =
+      Set.of(
+          "lun",
+          "mar",
+          "mer",
+          "jeu",
+          "ven",
+          "sam",
+          "dim",
+          "mie",
+          "mi\u00e9",
+          "jue",
+          "vie",
+          "sab",
+          "s\u00e1b",
+          "dom",
+          "gio",
+          "seg",
+          "ter",
+          "qua",
+          "qui",
+          "sex",
+          "din",
+          "don",
+          "vri",
+          "vry");
 
   private static final int ISO_LENGTH = 10;
 
@@ -279,7 +308,9 @@ public final class DateText {
   /** Whether a text is a weekday and a day, perhaps also the day of a month: {@code mar 7}. */
   public static boolean isNamedDay(String text) {
     Matcher matcher = WEEKDAY_AND_DAY.matcher(text.strip());
-    return matcher.matches() && Vocabulary.meanings(matcher.group(1)).contains(Concept.WEEKDAY);
+    return matcher.matches()
+        && (SHORT_DAYS.contains(matcher.group(1).toLowerCase(Locale.ROOT))
+            || Vocabulary.meanings(matcher.group(1)).contains(Concept.WEEKDAY));
   }
 
   /** Whether a text is a weekday and a day, and no day of a month. */

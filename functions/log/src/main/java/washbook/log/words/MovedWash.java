@@ -93,24 +93,27 @@ public final class MovedWash {
     return AFTER_READING.matcher(note).find();
   }
 
-  /**
-   * Whether a note tells that wash of another batch went into one.
-   *
-   * @param own whether the note stands on a row of that batch alone: it needs no name there
-   */
-  public static boolean into(String batch, Collection<String> others, String note, boolean own) {
+  /** Whose row a note stands on: that batch needs no name in it. */
+  public enum Row {
+    OWN,
+    ANOTHERS,
+    SHARED
+  }
+
+  /** Whether a note tells that wash of another batch went into one. */
+  public static boolean into(String batch, Collection<String> others, String note, Row row) {
     List<String> tokens = tokens(note);
     if (tokens.stream().noneMatch(t -> MOVED.stream().anyMatch(t::startsWith))) {
       return false;
     }
-    boolean given = false;
+    boolean given = row == Row.ANOTHERS;
     for (String other : others) {
       int at = other.equals(batch) ? -1 : at(tokens, other);
       given |= at >= 0 && !isBehind(tokens, at, INTO);
     }
     int here = at(tokens, batch);
     boolean named = here >= 0 && isBehind(tokens, here, INTO);
-    return given && (named || own && here < 0 && isSource(tokens, others));
+    return given && (named || row == Row.OWN && here < 0 && isSource(tokens, others));
   }
 
   /** Whether one of the others is said to be what it comes from. */

@@ -88,6 +88,7 @@ class VesselsBesideTest {
     }
   }
 
+  /** Its readings stand apart, but it began once. */
   @Test
   void morningAndAfternoonAreOneVessel() {
     Understanding sheet =
@@ -103,7 +104,17 @@ class VesselsBesideTest {
                 #2024-09-24 | 1.047 | 20 | 1.035 | 20
                 #2024-09-26 | 1.002 | 20 | 0.999 | 20\
                 """));
-    assertEquals(1, sheet.tables().size());
+    assertEquals(List.of("Manhã", "Tarde"), names(sheet));
+    assertEquals(
+        List.of(1.096, 1.096),
+        sheet.tables().stream()
+            .map(t -> t.batches().get(0).originalGravity().orElseThrow())
+            .map(og -> Math.rint(og * 1e4) / 1e4)
+            .toList());
+  }
+
+  private static List<String> names(Understanding sheet) {
+    return sheet.tables().stream().map(t -> t.batches().get(0).name()).toList();
   }
 
   @Test

@@ -1,0 +1,51 @@
+package washbook.log.words;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Notes in eight languages of wash that went from one batch into another. */
+class MovedWashTest {
+  private static final List<String> BATCHES = List.of("T1", "T2", "Bottich 1", "Bottich 3", "rood");
+
+  @ParameterizedTest
+  @CsvSource({
+    "T1, topped up with 3 L from T2, OWN, true",
+    "T1, topped up with 3 L from T2, SHARED, false",
+    "T2, topped up T1 from T2, SHARED, false",
+    "T2, pumped all of T1 into T2, SHARED, true",
+    "T1, pumped all of T1 into T2, OWN, false",
+    "Bottich 1, zwei Eimer aus B3 in B1 gekippt, SHARED, true",
+    "Bottich 3, zwei Eimer aus B3 in B1 gekippt, SHARED, false",
+    "T2, na het meten bijgevuld met most uit rood, OWN, true",
+    "T2, hele T1 by T2 ingepomp, SHARED, true",
+    "T1, ouillé avec 5 L de T2, OWN, true",
+    "T1, rellenado con mosto de T2, OWN, true",
+    "T1, rabboccato da T2, OWN, true",
+    "T1, atestado com vinho de T2, OWN, true",
+    "T1, T2 smells better, OWN, false",
+    "T1, topped up with water, OWN, false",
+    "T1, same as T2, OWN, false",
+    "T1, all pumped into T1, ANOTHERS, true",
+    "T1, topped up, ANOTHERS, false",
+  })
+  void wherePouredWashWent(String batch, String note, MovedWash.Row row, boolean into) {
+    assertEquals(into, MovedWash.into(batch, BATCHES, note, row));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "after reading, true",
+    "nach dem Spindeln zwei Eimer, true",
+    "na het meten bijgevuld, true",
+    "après la mesure, true",
+    "danach Zucker, true",
+    "topped up, false",
+    "nach Hause, false",
+  })
+  void whatWasDoneAfterTheReading(String note, boolean after) {
+    assertEquals(after, MovedWash.isAfterReading(note));
+  }
+}
