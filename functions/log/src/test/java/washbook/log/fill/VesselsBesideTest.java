@@ -17,10 +17,6 @@ import washbook.log.understand.LogMap;
 
 /** Vessels side by side that share the column of dates, and what is said of each of them. */
 class VesselsBesideTest {
-  private static List<String> names(Understanding sheet) {
-    return sheet.tables().stream().map(t -> t.batches().get(0).name()).toList();
-  }
-
   @Test
   void namesMayStandAboveWhatIsSaidOfEachVessel() {
     Understanding sheet =
