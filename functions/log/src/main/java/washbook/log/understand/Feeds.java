@@ -183,9 +183,8 @@ final class Feeds {
 
   /** The row whose note tells that another batch was put in, -1 for none. */
   private int movedRow(String batch, int before, int row) {
-    boolean alone = names.size() < 2 || note == null;
-    int from = before < row && row - before <= MOST_BETWEEN ? before + 1 : row;
-    for (int at = alone ? row + 1 : from; at <= row; at++) {
+    boolean between = names.size() > 1 && before < row && row - before <= MOST_BETWEEN;
+    for (int at = between ? before + 1 : row; note != null && at <= row; at++) {
       MovedWash.Row of =
           sharesNotes
               ? MovedWash.Row.SHARED

@@ -9,75 +9,25 @@ import java.util.regex.Pattern;
 
 /** What a note says of wash that went from one batch into another. */
 public final class MovedWash {
-  /** Words for putting it there, by how they begin; accents do not matter. */
+  /** Words for moving wash, by how they begin; accents do not matter. */
   private static final List<String> MOVED =
-      List.of(
-          // en
-          "topped",
-          "added",
-          "poured",
-          "pumped",
-          "tipped",
-          "moved",
-          "blended",
-          "mixed",
-          "bucket",
-          // de
-          "gekippt",
-          "aufgefull",
-          "nachgefull",
-          "zugegeb",
-          "umgepumpt",
-          "gepumpt",
-          "gegossen",
-          "geschutte",
-          "dazu",
-          "eimer",
-          // fr
-          "ouill",
-          "complet",
-          "vers",
-          "ajout",
-          "pomp",
-          "seau",
-          // es, pt, it
-          "rellen",
-          "echad",
-          "vertid",
-          "anadid",
-          "bombe",
-          "cubo",
-          "atest",
-          "deitad",
-          "juntad",
-          "colmat",
-          "rabbocc",
-          "aggiunt",
-          "pompat",
-          "secchi",
-          "balde",
-          // nl, af
-          "bijgevul",
-          "aangevul",
-          "gegoten",
-          "overgepomp",
-          "ingepomp",
-          "oorgepomp",
-          "gepomp",
-          "bygegooi",
-          "ingegooi",
-          "volgemaak",
-          "emmer");
+      words(
+          "poured pumped tipped moved blended mixed bucket gekippt umgepumpt gepumpt gegossen"
+              + " geschutte eimer vers pomp seau echad vertid bombe cubo deitad pompat secchi balde"
+              + " gegoten overgepomp ingepomp oorgepomp gepomp ingegooi emmer");
 
-  private static final Set<String> FROM =
-      Set.of(
-          "from", "of", "aus", "von", "vom", "uit", "van", "de", "du", "da", "do", "dal", "del",
-          "dalla", "di");
+  /** Those that say that more came in. */
+  private static final List<String> ADDED =
+      words(
+          "topped added aufgefull nachgefull zugegeb dazu ouill complet ajout rellen anad atest"
+              + " juntad acrescent aggiunt rabbocc colmat bijgevul aangevul toegevoeg bygegooi"
+              + " bygevoeg volgemaak");
 
-  private static final Set<String> INTO =
-      Set.of(
-          "in", "into", "to", "zu", "nach", "naar", "na", "dans", "en", "a", "al", "au", "para",
-          "nel", "nella", "by", "no");
+  private static final List<String> FROM =
+      words("from of aus von vom uit van de du da do dal del dalla di");
+
+  private static final List<String> INTO =
+      words("in into to zu nach naar na dans en a al au para nel nella by no");
 
   private static final Pattern AFTER_READING =
       Pattern.compile(
@@ -103,8 +53,12 @@ public final class MovedWash {
   /** Whether a note tells that wash of another batch went into one. */
   public static boolean into(String batch, Collection<String> others, String note, Row row) {
     List<String> tokens = tokens(note);
-    if (tokens.stream().noneMatch(t -> MOVED.stream().anyMatch(t::startsWith))) {
+    boolean added = begins(tokens, ADDED);
+    if (!added && !begins(tokens, MOVED)) {
       return false;
+    }
+    if (row == Row.OWN && added && isFromElsewhere(note, tokens)) {
+      return true;
     }
     boolean given = row == Row.ANOTHERS;
     for (String other : others) {
@@ -116,13 +70,36 @@ public final class MovedWash {
     return given && (named || row == Row.OWN && here < 0 && isSource(tokens, others));
   }
 
+  private static List<String> words(String all) {
+    return List.of(all.split(" "));
+  }
+
+  private static boolean begins(List<String> tokens, List<String> words) {
+    return tokens.stream().anyMatch(t -> words.stream().anyMatch(t::startsWith));
+  }
+
+  /** Whether litres of what is in some other vessel were added; wash that is racked is not. */
+  private static boolean isFromElsewhere(String note, List<String> tokens) {
+    if (FeedWords.litres(note).isEmpty()) {
+      return false;
+    }
+    for (int i = 1; i < tokens.size(); i++) {
+      Set<Concept> meanings = Vocabulary.meanings(tokens.get(i));
+      boolean vessel = meanings.contains(Concept.VESSEL) || meanings.contains(Concept.BATCH);
+      if (vessel && tokens.subList(Math.max(0, i - 3), i).stream().anyMatch(FROM::contains)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** Whether one of the others is said to be what it comes from. */
   private static boolean isSource(List<String> tokens, Collection<String> others) {
     return others.stream()
         .anyMatch(o -> at(tokens, o) >= 0 && isBehind(tokens, at(tokens, o), FROM));
   }
 
-  private static boolean isBehind(List<String> tokens, int at, Set<String> words) {
+  private static boolean isBehind(List<String> tokens, int at, List<String> words) {
     return at > 0 && words.contains(tokens.get(at - 1));
   }
 

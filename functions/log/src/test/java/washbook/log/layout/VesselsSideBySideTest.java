@@ -62,8 +62,8 @@ class VesselsSideBySideTest {
         "Date^SG A^SG A^Temp C ! ABCD",
         "Date^SG A^Temp C A^SG B^Temp C B ! A ABC, B ADE",
         // readings of one vessel
-        "Date^SG morning^SG evening^Temp C ! ABCD",
-        "^morning^^evening^ ; Date^SG^Temp C^SG^Temp C ! ABCDE",
+        "Date^SG morning^SG evening^Temp C ! SG morning ABD, SG evening ACD",
+        "^morning^^evening^ ; Date^SG^Temp C^SG^Temp C ! morning ABC, evening ADE",
         "Date^SG^Brix^Temp C ! ABCD",
         "Date^SG corrected^SG uncorrected^Temp C ! ABCD",
       })

@@ -28,6 +28,11 @@ class MovedWashTest {
     "T1, T2 smells better, OWN, false",
     "T1, topped up with water, OWN, false",
     "T1, same as T2, OWN, false",
+    "T9, se añaden 150 l del depósito 6, OWN, true",
+    "T9, topped up with 5 L from the other tank, OWN, true",
+    "T9, topped up from the other tank, OWN, false",
+    "T9, moved 20 L from tank 6, OWN, false",
+    "T9, 5 L added, OWN, false",
     "T1, all pumped into T1, ANOTHERS, true",
     "T1, topped up, ANOTHERS, false",
   })
