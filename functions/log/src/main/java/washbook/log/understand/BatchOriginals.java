@@ -26,6 +26,7 @@ import washbook.log.reading.RowRefusals;
 import washbook.log.sheet.Grid;
 import washbook.log.words.CellText;
 import washbook.log.words.ReadingScale;
+import washbook.log.words.Statement;
 
 /** The original gravity of each batch of a table. */
 final class BatchOriginals {
@@ -34,6 +35,9 @@ final class BatchOriginals {
           Quantity.ORIGINAL_GRAVITY.min(),
           Quantity.ORIGINAL_GRAVITY.max(),
           Message.of("unit", Message.of("scale.SG")));
+
+  /** Figures that differ by less are the same figure, SG. */
+  private static final double AS_READ = 1e-6;
 
   private final Grid grid;
   private final LogTable table;
@@ -163,7 +167,34 @@ final class BatchOriginals {
     if (!Double.isNaN(line.temperatureC()) && scale.isPresent()) {
       return corrected(line, name, batchRows, scale.get());
     }
-    return stated(name, batchRows, line.value(), scale, line.cell(), line.numberCell());
+    return scale.isPresent() && isFirstAsRead(line, scale.get(), batchRows)
+        ? fromFirstReading(name, batchRows)
+        : stated(name, batchRows, line.value(), scale, line.cell(), line.numberCell());
+  }
+
+  /**
+   * Whether a stated figure is the first reading as it was read, which a correction then moves: it
+   * was copied from there, not corrected.
+   */
+  private boolean isFirstAsRead(KeyLine line, ReadingScale scale, int[] batchRows) {
+    if (table.settings().correctedAlready()
+        || Statement.saysCorrected(line.label())
+        || Statement.saysCorrected(line.text())) {
+      return false;
+    }
+    HydrometerRows reading = new HydrometerRows(grid, table);
+    for (int row : batchRows) {
+      HydrometerRows.State state = reading.read(row);
+      if (state == HydrometerRows.State.READ) {
+        return !reading.byRefractometer()
+            && Math.abs(reading.gravity - scale.toGravity(line.value())) < AS_READ
+            && Math.abs(reading.asSugarSolution() - reading.gravity) > AS_READ;
+      }
+      if (state == HydrometerRows.State.REFUSED) {
+        return false;
+      }
+    }
+    return false;
   }
 
   /** A stated original gravity that was read at a temperature of its own. */

@@ -1,33 +1,31 @@
 package washbook.log.words;
 
-import java.text.Normalizer;
 import java.util.Collection;
+import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
 
-/** What a note says of wash that went from one batch into another. */
+/**
+ * What a note says of wash that went from one batch into another. The words are in moved-words.txt.
+ */
 public final class MovedWash {
-  /** Words for moving wash, by how they begin; accents do not matter. */
-  private static final List<String> MOVED =
-      words(
-          "poured pumped tipped moved blended mixed bucket gekippt umgepumpt gepumpt gegossen"
-              + " geschutte eimer vers pomp seau echad vertid bombe cubo deitad pompat secchi balde"
-              + " gegoten overgepomp ingepomp oorgepomp gepomp ingegooi emmer");
+  /** Whose row a note stands on: that batch needs no name in it. */
+  public enum Row {
+    OWN,
+    ANOTHERS,
+    SHARED
+  }
 
-  /** Those that say that more came in. */
-  private static final List<String> ADDED =
-      words(
-          "topped added aufgefull nachgefull zugegeb dazu ouill complet ajout rellen anad atest"
-              + " juntad acrescent aggiunt rabbocc colmat bijgevul aangevul toegevoeg bygegooi"
-              + " bygevoeg volgemaak");
+  private enum Meaning {
+    MOVED,
+    ADDED,
+    FROM,
+    INTO
+  }
 
-  private static final List<String> FROM =
-      words("from of aus von vom uit van de du da do dal del dalla di");
-
-  private static final List<String> INTO =
-      words("in into to zu nach naar na dans en a al au para nel nella by no");
+  private static final WordList<Meaning> WORDS =
+      WordList.load(MovedWash.class, "moved-words.txt", Meaning.class);
 
   private static final Pattern AFTER_READING =
       Pattern.compile(
@@ -36,6 +34,9 @@ public final class MovedWash {
               + "|medici|lectura|lettura|misur|leitura|medi\u00e7|lesing|meet)"
               + "|\\b(danach|daarna|afterwards|ensuite)\\b");
 
+  /** Words between that for where it comes from and the vessel: the other, the big old. */
+  private static final int BETWEEN = 3;
+
   private MovedWash() {}
 
   /** Whether a note tells of what was done after the reading beside it. */
@@ -43,39 +44,33 @@ public final class MovedWash {
     return AFTER_READING.matcher(note).find();
   }
 
-  /** Whose row a note stands on: that batch needs no name in it. */
-  public enum Row {
-    OWN,
-    ANOTHERS,
-    SHARED
-  }
-
   /** Whether a note tells that wash of another batch went into one. */
   public static boolean into(String batch, Collection<String> others, String note, Row row) {
-    List<String> tokens = tokens(note);
-    boolean added = begins(tokens, ADDED);
-    if (!added && !begins(tokens, MOVED)) {
+    List<String> tokens = Vocabulary.tokens(note);
+    Set<Meaning> said = meanings(tokens);
+    boolean added = said.contains(Meaning.ADDED);
+    if (!added && !said.contains(Meaning.MOVED)) {
       return false;
     }
     if (row == Row.OWN && added && isFromElsewhere(note, tokens)) {
       return true;
     }
     boolean given = row == Row.ANOTHERS;
+    boolean source = false;
     for (String other : others) {
       int at = other.equals(batch) ? -1 : at(tokens, other);
-      given |= at >= 0 && !isBehind(tokens, at, INTO);
+      given |= at >= 0 && !isBehind(tokens, at, Meaning.INTO);
+      source |= at >= 0 && isBehind(tokens, at, Meaning.FROM);
     }
     int here = at(tokens, batch);
-    boolean named = here >= 0 && isBehind(tokens, here, INTO);
-    return given && (named || row == Row.OWN && here < 0 && isSource(tokens, others));
+    boolean named = here >= 0 && isBehind(tokens, here, Meaning.INTO);
+    return given && (named || row == Row.OWN && here < 0 && source);
   }
 
-  private static List<String> words(String all) {
-    return List.of(all.split(" "));
-  }
-
-  private static boolean begins(List<String> tokens, List<String> words) {
-    return tokens.stream().anyMatch(t -> words.stream().anyMatch(t::startsWith));
+  private static Set<Meaning> meanings(List<String> tokens) {
+    Set<Meaning> meanings = EnumSet.noneOf(Meaning.class);
+    WORDS.matches(tokens).forEach(here -> here.forEach(entry -> meanings.add(entry.meaning())));
+    return meanings;
   }
 
   /** Whether litres of what is in some other vessel were added; wash that is racked is not. */
@@ -86,26 +81,21 @@ public final class MovedWash {
     for (int i = 1; i < tokens.size(); i++) {
       Set<Concept> meanings = Vocabulary.meanings(tokens.get(i));
       boolean vessel = meanings.contains(Concept.VESSEL) || meanings.contains(Concept.BATCH);
-      if (vessel && tokens.subList(Math.max(0, i - 3), i).stream().anyMatch(FROM::contains)) {
+      List<String> before = tokens.subList(Math.max(0, i - BETWEEN), i);
+      if (vessel && meanings(before).contains(Meaning.FROM)) {
         return true;
       }
     }
     return false;
   }
 
-  /** Whether one of the others is said to be what it comes from. */
-  private static boolean isSource(List<String> tokens, Collection<String> others) {
-    return others.stream()
-        .anyMatch(o -> at(tokens, o) >= 0 && isBehind(tokens, at(tokens, o), FROM));
-  }
-
-  private static boolean isBehind(List<String> tokens, int at, List<String> words) {
-    return at > 0 && words.contains(tokens.get(at - 1));
+  private static boolean isBehind(List<String> tokens, int at, Meaning meaning) {
+    return at > 0 && meanings(tokens.subList(at - 1, at)).contains(meaning);
   }
 
   /** Where a batch is named, also by its initial and number as B1 for Bottich 1; -1 for nowhere. */
   private static int at(List<String> tokens, String name) {
-    List<String> of = tokens(name);
+    List<String> of = Vocabulary.tokens(name);
     for (int i = 0; !of.isEmpty() && i + of.size() <= tokens.size(); i++) {
       if (tokens.subList(i, i + of.size()).equals(of)) {
         return i;
@@ -113,13 +103,5 @@ public final class MovedWash {
     }
     boolean numbered = of.size() == 2 && of.get(1).chars().allMatch(Character::isDigit);
     return numbered ? tokens.indexOf(of.get(0).charAt(0) + of.get(1)) : -1;
-  }
-
-  private static List<String> tokens(String text) {
-    String plain =
-        Normalizer.normalize(text, Normalizer.Form.NFD)
-            .replaceAll("\\p{M}+", "")
-            .toLowerCase(Locale.ROOT);
-    return List.of(plain.strip().split("[^\\p{L}\\p{N}]+"));
   }
 }
