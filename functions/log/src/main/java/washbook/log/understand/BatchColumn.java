@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import washbook.functions.Numbers;
 import washbook.functions.quantity.Quantity;
 import washbook.log.LogColumn;
@@ -111,25 +112,21 @@ final class BatchColumn {
    * and again: two vessels read one after the other, though their readings hardly differ.
    */
   boolean isReadInTurn(HeaderCell cell) {
-    Map<String, Set<String>> byDay = new HashMap<>();
+    Map<String, Set<String>> byDay = namesByDay(cell.column());
     Map<String, Integer> byName = new HashMap<>();
     int readings = 0;
     for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
-      String name = name(row, cell.column());
-      if (Double.isNaN(gravity(row)) || name.isEmpty()) {
-        continue;
-      }
-      readings++;
-      byName.merge(name, 1, Integer::sum);
-      String day = day(row);
-      if (!byDay.computeIfAbsent(day, d -> new HashSet<>()).add(name)) {
-        return false;
+      String name = nameRead(row, cell.column());
+      if (!name.isEmpty()) {
+        readings++;
+        byName.merge(name, 1, Integer::sum);
       }
     }
+    boolean once = byDay.values().stream().mapToInt(Set::size).sum() == readings;
     long shared = byDay.values().stream().filter(names -> names.size() > 1).count();
     boolean again = byName.values().stream().allMatch(count -> count >= ROWS_PER_BATCH);
     boolean often = 2 * shared > byDay.size() && goUpAndDown(cell.column(), readings);
-    return byName.size() >= 2 && again && readings >= 2 * ROWS_PER_BATCH && often;
+    return once && byName.size() >= 2 && again && readings >= 2 * ROWS_PER_BATCH && often;
   }
 
   /** Whether the rows of each name follow one another: what comes and goes is who has read. */
@@ -137,7 +134,7 @@ final class BatchColumn {
     Set<String> seen = new HashSet<>();
     String before = null;
     for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
-      String name = Double.isNaN(gravity(row)) ? "" : name(row, column);
+      String name = nameRead(row, column);
       if (!name.isEmpty() && !name.equals(before)) {
         if (!seen.add(name)) {
           return false;
@@ -153,15 +150,20 @@ final class BatchColumn {
     if (dateColumn < 0) {
       return takeTurns(column);
     }
+    Map<String, Set<String>> byDay = namesByDay(column);
+    long shared = byDay.values().stream().filter(names -> names.size() > 1).count();
+    return 2 * shared >= byDay.size();
+  }
+
+  private Map<String, Set<String>> namesByDay(int column) {
     Map<String, Set<String>> byDay = new HashMap<>();
     for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
-      String name = Double.isNaN(gravity(row)) ? "" : name(row, column);
+      String name = nameRead(row, column);
       if (!name.isEmpty()) {
         byDay.computeIfAbsent(day(row), d -> new HashSet<>()).add(name);
       }
     }
-    long shared = byDay.values().stream().filter(names -> names.size() > 1).count();
-    return 2 * shared >= byDay.size();
+    return byDay;
   }
 
   /** Whether all rows with readings have one name. */
@@ -189,11 +191,9 @@ final class BatchColumn {
     String before = "";
     double last = Double.NaN;
     double then = Double.NaN;
-    int count = rows.lastRow() - rows.firstRow() + 1;
-    for (int i = 0; i < count; i++) {
-      int row = newestFirst ? rows.lastRow() - i : rows.firstRow() + i;
+    for (int row : inTime().toArray()) {
       double gravity = gravity(row);
-      String name = Double.isNaN(gravity) ? "" : name(row, column);
+      String name = nameRead(row, column);
       if (name.isEmpty()) {
         continue;
       }
@@ -219,22 +219,13 @@ final class BatchColumn {
       String name = name(row, column);
       if (!name.isEmpty() && !name.equals(before) && !before.isEmpty()) {
         for (int at = last; at <= row; at++) {
-          if (tellsOfParts(at)) {
+          if (LateWords.sayParted(grid, at, 0, grid.columnsUsed(at))) {
             return true;
           }
         }
       }
       last = name.isEmpty() ? last : row;
       before = name.isEmpty() ? before : name;
-    }
-    return false;
-  }
-
-  private boolean tellsOfParts(int row) {
-    for (int column = 0; column < grid.columnsUsed(row); column++) {
-      if (grid.kind(row, column) == Grid.Kind.TEXT && LateWords.sayParted(grid.text(row, column))) {
-        return true;
-      }
     }
     return false;
   }
@@ -250,7 +241,7 @@ final class BatchColumn {
   private boolean takeTurns(int column) {
     String before = "";
     for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
-      String name = Double.isNaN(gravity(row)) ? "" : name(row, column);
+      String name = nameRead(row, column);
       if (!name.isEmpty() && name.equals(before)) {
         return false;
       }
@@ -310,9 +301,7 @@ final class BatchColumn {
   private int rises(int column, double least) {
     Map<String, Double> last = new HashMap<>();
     int rises = 0;
-    int count = rows.lastRow() - rows.firstRow() + 1;
-    for (int i = 0; i < count; i++) {
-      int row = newestFirst ? rows.lastRow() - i : rows.firstRow() + i;
+    for (int row : inTime().toArray()) {
       double gravity = gravity(row);
       if (!Double.isNaN(gravity)) {
         Double before = last.put(column < 0 ? "" : name(row, column), gravity);
@@ -350,6 +339,17 @@ final class BatchColumn {
     double value = CellText.number(grid, row, reading.column());
     double gravity = value == 0 ? Double.NaN : ReadingScale.of(reading.unit()).toGravity(value);
     return gravity <= Quantity.GRAVITY.max() ? gravity : Double.NaN;
+  }
+
+  /** The name beside a reading, "" where the row has none of them. */
+  private String nameRead(int row, int column) {
+    return Double.isNaN(gravity(row)) ? "" : name(row, column);
+  }
+
+  /** The rows from the first to the last in time, as far as the sheet's order tells. */
+  private IntStream inTime() {
+    return IntStream.rangeClosed(rows.firstRow(), rows.lastRow())
+        .map(row -> newestFirst ? rows.firstRow() + rows.lastRow() - row : row);
   }
 
   private String name(int row, int column) {

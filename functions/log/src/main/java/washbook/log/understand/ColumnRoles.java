@@ -250,16 +250,23 @@ final class ColumnRoles {
 
   private void settleBatch() {
     columns.takeOnlyNamed(Role.BATCH);
-    settleBatchByReadings();
+    List<HeaderCell> times = times();
+    LogColumn of = readingColumn();
+    BatchColumn byReadings =
+        of == null
+            ? null
+            : new BatchColumn(grid, rows, of, times.isEmpty() ? -1 : times.get(0).column());
+    if (byReadings != null) {
+      settleBatchByReadings(byReadings, !times.isEmpty());
+    }
     List<HeaderCell> cells = columns.with(Role.BATCH);
-    HeaderCell chosen = chosen(cells);
+    HeaderCell chosen = times.isEmpty() ? lot(cells) : chosen(cells, byReadings);
     for (HeaderCell cell : cells) {
       if (cell != chosen) {
         columns.change(cell, Role.OTHER, "", Message.of("col.otherBatch"));
       } else if (!cell.meanings().contains(Concept.BATCH)
           && cell.meanings().contains(Concept.VESSEL)) {
-        LogColumn of = readingColumn();
-        boolean moved = of != null && !columns.isSaid(cell) && batchColumn(of).isMovedOn(cell);
+        boolean moved = byReadings != null && !columns.isSaid(cell) && byReadings.isMovedOn(cell);
         columns.change(
             cell,
             moved ? Role.OTHER : Role.BATCH,
@@ -270,23 +277,23 @@ final class ColumnRoles {
   }
 
   /** The lot; the vessel where one lot stands in several that are read on the same days. */
-  private HeaderCell chosen(List<HeaderCell> cells) {
-    HeaderCell lot =
-        cells.stream()
-            .filter(c -> c.meanings().contains(Concept.BATCH))
-            .findFirst()
-            .orElse(cells.isEmpty() ? null : cells.get(0));
-    List<HeaderCell> times = times();
-    if (lot == null || columns.isSaid(lot) || times.isEmpty()) {
+  private HeaderCell chosen(List<HeaderCell> cells, BatchColumn byReadings) {
+    HeaderCell lot = lot(cells);
+    if (lot == null || columns.isSaid(lot) || byReadings == null) {
       return lot;
     }
-    LogColumn of = readingColumn();
-    BatchColumn byReadings = of == null ? null : batchColumn(of);
     return cells.stream()
-        .filter(c -> c != lot && c.meanings().contains(Concept.VESSEL) && byReadings != null)
+        .filter(c -> c != lot && c.meanings().contains(Concept.VESSEL))
         .filter(c -> byReadings.isOneName(lot) && byReadings.partsDays(c))
         .findFirst()
         .orElse(lot);
+  }
+
+  private static HeaderCell lot(List<HeaderCell> cells) {
+    return cells.stream()
+        .filter(c -> c.meanings().contains(Concept.BATCH))
+        .findFirst()
+        .orElse(cells.isEmpty() ? null : cells.get(0));
   }
 
   private LogColumn readingColumn() {
@@ -297,12 +304,7 @@ final class ColumnRoles {
   }
 
   /** Where no header names the batch the readings may; and none has a reading of its own each. */
-  private void settleBatchByReadings() {
-    LogColumn of = readingColumn();
-    if (of == null) {
-      return;
-    }
-    BatchColumn byReadings = batchColumn(of);
+  private void settleBatchByReadings(BatchColumn byReadings, boolean timed) {
     List<HeaderCell> named = columns.with(Role.BATCH);
     for (HeaderCell cell : named) {
       if (!columns.isSaid(cell) && byReadings.holdsTimes(cell)) {
@@ -316,19 +318,13 @@ final class ColumnRoles {
     if (columns.with(Role.BATCH).isEmpty()) {
       List<HeaderCell> open =
           columns.with(Role.OTHER).stream().filter(c -> !columns.isSaid(c)).toList();
-      List<HeaderCell> times = times();
       byReadings
           .among(open)
           .ifPresent(c -> columns.change(c, Role.BATCH, "", Message.of("col.restarts")));
-      if (columns.with(Role.BATCH).isEmpty()) {
-        askAboutTurns(byReadings, open, times);
+      if (timed && columns.with(Role.BATCH).isEmpty()) {
+        askAboutTurns(byReadings, open);
       }
     }
-  }
-
-  private BatchColumn batchColumn(LogColumn of) {
-    List<HeaderCell> times = times();
-    return new BatchColumn(grid, rows, of, times.isEmpty() ? -1 : times.get(0).column());
   }
 
   private List<HeaderCell> times() {
@@ -337,12 +333,9 @@ final class ColumnRoles {
         .toList();
   }
 
-  private void askAboutTurns(
-      BatchColumn byReadings, List<HeaderCell> open, List<HeaderCell> times) {
+  private void askAboutTurns(BatchColumn byReadings, List<HeaderCell> open) {
     for (HeaderCell cell : open) {
-      boolean turns =
-          !times.isEmpty() && !byReadings.holdsTimes(cell) && byReadings.isReadInTurn(cell);
-      if (turns) {
+      if (!byReadings.holdsTimes(cell) && byReadings.isReadInTurn(cell)) {
         String column = MapPrinter.column(cell.column());
         columns.unsettle();
         columns.doubt(

@@ -190,12 +190,7 @@ final class PartedBatches {
 
   /** Whether a note of a row, also one right of the table, says that something was parted. */
   private boolean tellsOfParts(int row) {
-    for (int column = table.firstColumn(); column <= table.lastColumn() + 2; column++) {
-      if (grid.kind(row, column) == Grid.Kind.TEXT && LateWords.sayParted(grid.text(row, column))) {
-        return true;
-      }
-    }
-    return false;
+    return LateWords.sayParted(grid, row, table.firstColumn(), table.lastColumn() + 3);
   }
 
   private static String stated(Batch batch, String gravity) {

@@ -3,6 +3,7 @@ package washbook.log.words;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import washbook.log.sheet.Grid;
 
 /**
  * Whether a sentence says that a log begins late or that nobody knows the original gravity; the
@@ -53,6 +54,16 @@ public final class LateWords {
   /** Whether a text says that a wash was parted from another or put together of several. */
   public static boolean sayParted(String text) {
     return parts(text).contains(Part.PARTED);
+  }
+
+  /** Whether a text in a row says so, from one column on and before another. */
+  public static boolean sayParted(Grid grid, int row, int from, int end) {
+    for (int column = from; column < end; column++) {
+      if (grid.kind(row, column) == Grid.Kind.TEXT && sayParted(grid.text(row, column))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether the note of a first reading says that it fermented by then. */
