@@ -29,6 +29,12 @@ final class ReadingColumn {
   /** One reading written twice on one scale, SG. */
   private static final double SAME_FIGURE = 0.0002;
 
+  private static final Pattern RELATIVE =
+      Pattern.compile("(15|20|25|59|60|68)\\s?[\u00b0\u00ba]?[CF]?\\s?[/_]\\s?\\1(?!\\d)");
+
+  /** Readings whose digits are looked at. */
+  private static final int LOOKED_AT = 200;
+
   private final Grid grid;
   private final TableRows rows;
   private static final int FEWEST_COUNTED = 3;
@@ -322,14 +328,12 @@ final class ReadingColumn {
 
   /** A temperature in the header beside a temperature column: which of the two holds is asked. */
   void settleStatedTemperature() {
-    if (Double.isNaN(temperatureByHeader)
-        || correctedByHeader
-        || columns.isCorrectionSaid()
-        || !columns.has(Role.TEMPERATURE)) {
+    if (correctedByHeader || columns.isCorrectionSaid() || !columns.has(Role.TEMPERATURE)) {
       return;
     }
     for (HeaderCell cell : columns.with(Role.GRAVITY)) {
-      if (!columns.isSaid(cell)) {
+      boolean stated = !Double.isNaN(temperatureByHeader) || isOfAMeter(cell);
+      if (stated && !columns.isSaid(cell)) {
         columns.unsettle();
         columns.doubt(
             cell,
@@ -338,5 +342,25 @@ final class ReadingColumn {
             MapAnswer.of("corrected = no"));
       }
     }
+  }
+
+  /**
+   * Whether a density relative to water, as 20/20, has digits that nobody reads off a hydrometer:
+   * the meter that gives them may have allowed for the temperature.
+   */
+  private boolean isOfAMeter(HeaderCell cell) {
+    if (!RELATIVE.matcher(cell.text()).find()) {
+      return false;
+    }
+    int fine = 0;
+    int numbers = 0;
+    for (int row = rows.firstRow(); row <= rows.lastRow() && numbers < LOOKED_AT; row++) {
+      double value = CellText.number(grid, row, cell.column());
+      if (!Double.isNaN(value)) {
+        numbers++;
+        fine += Math.round(value * 1e4) % 5 != 0 ? 1 : 0;
+      }
+    }
+    return 2 * fine > numbers;
   }
 }

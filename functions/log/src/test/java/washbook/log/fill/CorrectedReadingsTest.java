@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import washbook.log.Understanding;
 import washbook.log.sheet.ColumnPatch;
@@ -63,5 +64,32 @@ class CorrectedReadingsTest {
     assertEquals(1, SheetUnderstanding.understand(grid, LogMap.none()).doubts().size());
     assertEquals(AS_THEY_STAND, corrected(log, "corrected = yes"));
     assertEquals(List.of(1.0882, 1.0126), corrected(log, "corrected = no"));
+  }
+
+  /** Digits that no hydrometer shows, of a density relative to water at one temperature. */
+  @ParameterizedTest
+  @CsvSource({
+    "SG 20/20, 1.0612, true",
+    "dens_rel_20_20, 1.0612, true",
+    "SG 60F/60F, 1.0612, true",
+    "SG 20/20, 1.0610, false",
+    "SG 20/20, 1.0615, false",
+    "SG, 1.0612, false",
+    "SG 20/60, 1.0612, false",
+  })
+  void aMeterMayHaveAllowedForTheTemperature(String header, String value, boolean asked) {
+    double first = Double.parseDouble(value);
+    StringBuilder log = new StringBuilder("Cider ferment\nDate | " + header + " | Temp C\n");
+    for (int day = 0; day < 6; day++) {
+      log.append(
+          String.format(
+              java.util.Locale.ROOT, "#2025-10-0%d | %.4f | 25%n", day + 1, first - 0.01 * day));
+    }
+    boolean open =
+        SheetUnderstanding.understand(TestGrid.of("Cider", log.toString()), LogMap.none())
+            .doubts()
+            .stream()
+            .anyMatch(doubt -> doubt.question().contains("corrected = no"));
+    assertEquals(asked, open);
   }
 }
