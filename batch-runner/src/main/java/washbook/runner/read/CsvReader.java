@@ -19,7 +19,7 @@ public final class CsvReader implements SheetReader {
   @Override
   public List<Grid> read(Path file) throws IOException {
     CsvDialect dialect = CsvDetector.detect(file);
-    CompactGrid grid = new CompactGrid(sheetName(file), new Texts());
+    CompactGrid grid = new CompactGrid(CompactGrid.withoutEnding(file), new Texts());
     try (InputStream in = ReadFile.stream(file)) {
       in.skipNBytes(dialect.prefixLength());
       CsvScanner scanner = new CsvScanner(in, dialect.charset(), dialect.separator());
@@ -36,11 +36,5 @@ public final class CsvReader implements SheetReader {
       }
     }
     return List.of(grid);
-  }
-
-  private static String sheetName(Path file) {
-    String name = file.getFileName().toString();
-    int point = name.lastIndexOf('.');
-    return point > 0 ? name.substring(0, point) : name;
   }
 }

@@ -48,7 +48,7 @@ public final class OdsReader implements SheetReader {
         } else if (start && scanner.depth() == 3) {
           inSheets = scanner.is(SPREADSHEET);
         } else if (inSheets && isTable(scanner, token)) {
-          CompactGrid grid = new CompactGrid(name(scanner), texts);
+          CompactGrid grid = new CompactGrid(name(scanner), texts).in(file);
           if (start) {
             new Sheet(scanner, grid).read();
           }

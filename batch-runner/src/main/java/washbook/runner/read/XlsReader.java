@@ -28,16 +28,18 @@ public final class XlsReader implements SheetReader {
 
   @Override
   public List<Grid> read(Path file) throws IOException {
-    return XlsFile.with(file, workbook -> new Sheets(workbook).all());
+    return XlsFile.with(file, workbook -> new Sheets(file, workbook).all());
   }
 
   private static final class Sheets {
+    private final Path file;
     private final HSSFWorkbook workbook;
     private final Texts texts = new Texts();
     private final Map<Integer, Boolean> dateFormats = new HashMap<>();
     private final int dayShift;
 
-    Sheets(HSSFWorkbook workbook) {
+    Sheets(Path file, HSSFWorkbook workbook) {
+      this.file = file;
       this.workbook = workbook;
       dayShift = workbook.getInternalWorkbook().isUsing1904DateWindowing() ? DAYS_1904 : 0;
     }
@@ -54,7 +56,7 @@ public final class XlsReader implements SheetReader {
     }
 
     private Grid grid(HSSFSheet sheet, String name) throws IOException {
-      CompactGrid grid = new CompactGrid(name, texts);
+      CompactGrid grid = new CompactGrid(name, texts).in(file);
       for (Row row : sheet) {
         for (Cell cell : row) {
           put((HSSFCell) cell, grid);

@@ -22,7 +22,7 @@ public final class XlsxReader implements SheetReader {
       int sharedCount = texts.size();
       List<Grid> grids = new ArrayList<>();
       for (XlsxPackage.Sheet sheet : workbook.sheets()) {
-        CompactGrid grid = new CompactGrid(sheet.name(), texts);
+        CompactGrid grid = new CompactGrid(sheet.name(), texts).in(file);
         try (InputStream in = workbook.archive().read(sheet.part())) {
           XmlScanner scanner = new XmlScanner(in, sheet.part().name(), sheet.part().size());
           XlsxSheet cells = new XlsxSheet(scanner, grid, texts, dateStyles, workbook.date1904());

@@ -1,5 +1,6 @@
 package washbook.runner.sheet;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
@@ -20,6 +21,7 @@ public final class CompactGrid implements Grid {
   public static final int MAX_COLUMNS = 1 << 14;
 
   private final String name;
+  private String fileName = "";
   private final Texts texts;
   private final List<Area> merged = new ArrayList<>();
   private final List<Area> drawings = new ArrayList<>();
@@ -30,6 +32,24 @@ public final class CompactGrid implements Grid {
 
   public CompactGrid(String name, Texts texts) {
     this(name, texts, new WorkLimit());
+  }
+
+  /** The same sheet as one of a workbook. */
+  public CompactGrid in(Path workbook) {
+    fileName = withoutEnding(workbook);
+    return this;
+  }
+
+  /** The name of a file without its ending. */
+  public static String withoutEnding(Path file) {
+    String whole = file.getFileName().toString();
+    int point = whole.lastIndexOf('.');
+    return point > 0 ? whole.substring(0, point) : whole;
+  }
+
+  @Override
+  public String fileName() {
+    return fileName;
   }
 
   CompactGrid(String name, Texts texts, WorkLimit work) {

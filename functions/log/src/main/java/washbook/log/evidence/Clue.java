@@ -35,7 +35,7 @@ enum Clue {
   OTHER_WORD(-5),
   /** A header that both a ferment's log and other tables have, as a battery's voltage. */
   DOUBTFUL_WORD(-1),
-  /** A word of another trade in the sheet's name alone. */
+  /** A word of another trade in the name of the sheet or of the file alone. */
   OTHER_SHEET(-5),
   /** The readings rise, stay or go up and down. */
   OTHER_COURSE(-2),

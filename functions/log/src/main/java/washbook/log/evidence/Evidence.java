@@ -153,6 +153,7 @@ public final class Evidence {
       }
     }
     weigh(grid.name(), Clue.OTHER_SHEET);
+    weigh(grid.fileName(), Clue.OTHER_SHEET);
   }
 
   /** The columns that stand beside the reading without a gap; after a gap begins another list. */

@@ -23,6 +23,11 @@ record GridWithoutRuns(Grid grid, List<Grid.Area> runs) implements Grid {
   }
 
   @Override
+  public String fileName() {
+    return grid.fileName();
+  }
+
+  @Override
   public int rowCount() {
     return grid.rowCount();
   }

@@ -104,6 +104,11 @@ public final class AcrossGrid implements Grid {
   }
 
   @Override
+  public String fileName() {
+    return sheet.fileName();
+  }
+
+  @Override
   public int rowCount() {
     return block[0] + width + (below.length == 0 ? 0 : 1 + below.length);
   }

@@ -28,6 +28,11 @@ public interface Grid {
   /** The sheet's name. */
   String name();
 
+  /** The name of the workbook's file without its ending; "" where the sheet's name is that. */
+  default String fileName() {
+    return "";
+  }
+
   /** One past the last used row. */
   int rowCount();
 

@@ -39,6 +39,9 @@ final class BatchOriginals {
   /** Figures that differ by less are the same figure, SG. */
   private static final double AS_READ = 1e-6;
 
+  /** A correction by less would show the same last digit, SG. */
+  private static final double LAST_DIGIT = 0.0007;
+
   private final Grid grid;
   private final LogTable table;
   private final TableMap said;
@@ -188,7 +191,7 @@ final class BatchOriginals {
       if (state == HydrometerRows.State.READ) {
         return !reading.byRefractometer()
             && Math.abs(reading.gravity - scale.toGravity(line.value())) < AS_READ
-            && Math.abs(reading.asSugarSolution() - reading.gravity) > AS_READ;
+            && Math.abs(reading.asSugarSolution() - reading.gravity) > LAST_DIGIT;
       }
       if (state == HydrometerRows.State.REFUSED) {
         return false;
