@@ -22,8 +22,8 @@ import washbook.log.words.WashWords;
 /**
  * Vessels side by side that share the columns of dates and notes: one table with several readings
  * becomes one table for each vessel. Their names stand in a row above or in the headers themselves.
- * Readings of one vessel at several times of day stand apart likewise, each called by its time; those
- * by several instruments do not.
+ * Readings of one vessel at several times of day stand apart likewise, each called by its time;
+ * those by several instruments do not.
  */
 public final class Vessels {
   /** What a name is not about: these tell readings of one vessel apart. */
@@ -95,13 +95,10 @@ public final class Vessels {
   public static List<Header> of(Grid grid, Header header, Map<Integer, Role> said) {
     Vessels vessels = new Vessels(grid, withTemperatures(header), said);
     boolean instruments = new HashSet<>(said.values()).size() > 1;
-    if (instruments
-        || vessels.readings.size() < 2
-        || !vessels.areOnOneScale()) {
+    if (instruments || vessels.readings.size() < 2 || !vessels.areOnOneScale()) {
       return List.of(header);
     }
-    List<Header> found =
-        vessels.areOfTimesOfDay() ? vessels.byTimesOfDay() : vessels.byNames(said);
+    List<Header> found = vessels.areOfTimesOfDay() ? vessels.byTimesOfDay() : vessels.byNames(said);
     return found.isEmpty() ? List.of(header) : found;
   }
 
@@ -192,9 +189,7 @@ public final class Vessels {
   }
 
   private boolean isTimeOfDay(int row, int column) {
-    return row >= 0
-        && grid.kind(row, column) == Kind.TEXT
-        && isTimeOfDay(grid.text(row, column));
+    return row >= 0 && grid.kind(row, column) == Kind.TEXT && isTimeOfDay(grid.text(row, column));
   }
 
   private static boolean isTimeOfDay(String text) {

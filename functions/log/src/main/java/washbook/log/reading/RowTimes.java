@@ -155,8 +155,7 @@ public final class RowTimes {
   private static boolean namesWeekdays(Grid grid, LogTable table, int column) {
     int last = Math.min(table.lastRow(), table.firstRow() + WEEK);
     for (int row = table.firstRow(); row <= last; row++) {
-      if (grid.kind(row, column) == Kind.TEXT
-          && DateText.isWeekdayAndDay(grid.text(row, column))) {
+      if (grid.kind(row, column) == Kind.TEXT && DateText.isWeekdayAndDay(grid.text(row, column))) {
         return true;
       }
     }

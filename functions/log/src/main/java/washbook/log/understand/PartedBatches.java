@@ -141,8 +141,7 @@ final class PartedBatches {
   private Batch checked(Batch batch, FirstReading first, List<Batch> batches) {
     double day = order.days(first.row());
     boolean compared = !Double.isNaN(day) && batches.size() <= MOST_BATCHES;
-    Batch told =
-        compared && first.sg() <= MOST_TOLD ? toldApart(batch, first, day, batches) : null;
+    Batch told = compared && first.sg() <= MOST_TOLD ? toldApart(batch, first, day, batches) : null;
     if (told != null) {
       return parted(batch, first, told);
     }
