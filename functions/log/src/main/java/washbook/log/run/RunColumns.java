@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import washbook.functions.scale.TemperatureUnit;
 import washbook.log.Doubts;
 import washbook.log.LogColumn;
+import washbook.log.MapAnswer;
 import washbook.log.Role;
 import washbook.log.language.Message;
 import washbook.log.sheet.CellAddress;
@@ -229,14 +230,22 @@ final class RunColumns {
     if (found.size() > 1 && named.size() != 1) {
       open(
           cell,
-          Message.of("ask.whichTemperature", letters(found), statement(cell, "TEMPERATURE in C")));
+          Message.of("ask.whichTemperature", letters(found), statement(cell, "TEMPERATURE in C")),
+          found.stream()
+              .map(
+                  c ->
+                      MapAnswer.of(
+                          statement(c, "TEMPERATURE in " + (unit(c).isEmpty() ? "C" : unit(c)))))
+              .toArray(MapAnswer[]::new));
     } else if (unit(cell).isEmpty()) {
       open(
           cell,
           Message.of(
               "ask.spiritDegrees",
               CellAddress.letters(cell.column()),
-              statement(cell, "TEMPERATURE in C")));
+              statement(cell, "TEMPERATURE in C")),
+          MapAnswer.of(statement(cell, "TEMPERATURE in C")),
+          MapAnswer.of(statement(cell, "TEMPERATURE in F")));
     }
   }
 
@@ -370,9 +379,10 @@ final class RunColumns {
     return unitInCells(cell);
   }
 
-  private void open(RunHeader.Cell cell, Message question) {
+  private void open(RunHeader.Cell cell, Message question, MapAnswer... answers) {
     settled = false;
-    questions.add(() -> doubts.ask(CellAddress.of(header.bottomRow(), cell.column()), question));
+    String at = CellAddress.of(header.bottomRow(), cell.column());
+    questions.add(() -> doubts.ask(at, question, answers));
   }
 
   /** A line of a map about a column. */

@@ -129,7 +129,13 @@ final class RunLines {
       boolean f = degrees.group(2) != null && degrees.group(2).startsWith("f");
       double celsius = f ? TemperatureUnit.F.toCelsius(number(value)) : number(value);
       boolean elsewhere = words.contains(RunWord.HEAD) || words.contains(RunWord.ELSEWHERE);
-      if (words.contains(RunWord.CALIBRATED)) {
+      boolean proofInstrument =
+          words.contains(RunWord.PROOF)
+              && words.contains(RunWord.READ)
+              && !words.contains(RunWord.SPIRIT)
+              && !words.contains(RunWord.JAR)
+              && !words.contains(RunWord.CHARGE);
+      if (words.contains(RunWord.CALIBRATED) || proofInstrument) {
         calibrationC = celsius;
       } else if (!elsewhere
           && !volume

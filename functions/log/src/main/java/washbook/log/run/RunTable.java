@@ -8,6 +8,7 @@ import washbook.log.Doubts;
 import washbook.log.LogColumn;
 import washbook.log.LogSettings;
 import washbook.log.LogTable;
+import washbook.log.MapAnswer;
 import washbook.log.Role;
 import washbook.log.StillRun;
 import washbook.log.StillRun.Charge;
@@ -68,16 +69,24 @@ final class RunTable {
       settled = false;
       doubts.ask(
           address(),
-          Message.of("ask.strengthTemperature", "temperature = 15 C", "corrected = yes"));
+          Message.of("ask.strengthTemperature", "temperature = 15 C", "corrected = yes"),
+          MapAnswer.like("temperature = 15 C"),
+          MapAnswer.of("corrected = yes"));
     } else if (settled && !settings.volumesAt20() && !hasTemperature(settings)) {
       settled = false;
       doubts.ask(
           address(),
-          Message.of("ask.volumeTemperature", "volumes at 20 = yes", "temperature = 15 C"));
+          Message.of("ask.volumeTemperature", "volumes at 20 = yes", "temperature = 15 C"),
+          MapAnswer.of("volumes at 20 = yes"),
+          MapAnswer.like("temperature = 15 C"));
     }
     if (settled && isProofOfUnknownCalibration(settings)) {
       settled = false;
-      doubts.ask(address(), Message.of("ask.proof", new Figure("1.5"), "calibration = 60 F"));
+      doubts.ask(
+          address(),
+          Message.of("ask.proof", new Figure("1.5"), "calibration = 60 F"),
+          MapAnswer.of("calibration = 60 F"),
+          MapAnswer.of("calibration = 68 F"));
     }
     List<StillRun.Part> parts = parts(settings);
     if (parts == null) {
