@@ -23,6 +23,7 @@ import washbook.log.language.Message;
 import washbook.log.layout.KeyLine;
 import washbook.log.reading.HydrometerRows;
 import washbook.log.reading.RowRefusals;
+import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
 import washbook.log.words.CellText;
 import washbook.log.words.ReadingScale;
@@ -182,7 +183,8 @@ final class BatchOriginals {
   private boolean isFirstAsRead(KeyLine line, ReadingScale scale, int[] batchRows) {
     if (table.settings().correctedAlready()
         || Statement.saysCorrected(line.label())
-        || Statement.saysCorrected(line.text())) {
+        || Statement.saysCorrected(line.text())
+        || isFormula(line.cell())) {
       return false;
     }
     HydrometerRows reading = new HydrometerRows(grid, table);
@@ -198,6 +200,15 @@ final class BatchOriginals {
       }
     }
     return false;
+  }
+
+  /** Whether the person has the figure calculated: then it is what it is wanted to be. */
+  private boolean isFormula(String cell) {
+    String letters = cell.replaceAll("\\d", "");
+    String digits = cell.substring(letters.length());
+    return !letters.isEmpty()
+        && digits.matches("\\d{1,7}")
+        && grid.isFormula(Integer.parseInt(digits) - 1, CellAddress.column(letters));
   }
 
   /** A stated original gravity that was read at a temperature of its own. */
