@@ -332,20 +332,18 @@ final class RunColumns {
         .toList();
   }
 
-  /** Whether each volume is larger than the one before, as sums are. */
+  /** Whether each volume is larger than the one before, as sums are; a slip hides no long list. */
   private boolean grows(RunHeader.Cell cell) {
     if (said.columns().containsKey(cell.column())) {
       return false;
     }
     double[] values = figures.besideStrengths(cell.column(), strength);
-    int count = 0;
+    int slips = 0;
     for (int i = 1; i < values.length; i++) {
-      if (values[i] <= values[i - 1]) {
-        return false;
-      }
-      count++;
+      slips += values[i] <= values[i - 1] ? 1 : 0;
     }
-    return count >= 3;
+    boolean manifold = values.length > 6 && values[values.length - 1] > 4 * values[0];
+    return values.length > 3 && (slips == 0 || slips == 1 && manifold);
   }
 
   /** The unit that stands in all cells of a column which has none in its header. */

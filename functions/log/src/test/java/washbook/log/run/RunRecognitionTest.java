@@ -164,6 +164,8 @@ class RunRecognitionTest {
         "Jar | Volume | ABV | Temp C ; 1|2|74|18 ; 2|5|72|18 ; 3|5|60|18 ; 4|5|40|18 ! In which unit",
         // sums instead of volumes
         "Jar | mL | ABV | Temp C ; 1|200|74|18 ; 2|700|72|18 ; 3|1200|60|18 ; 4|1700|40|18 ! grow",
+        "Jar | L | ABV | Temp C ; 1|0.4|74|18 ; 2|1.3|72|18 ; 3|2.2|68|18 ; 4|2.2|62|18 ; 5|4.9|55|18"
+            + " ; 6|5.8|48|18 ; 7|6.8|40|18 ! grow",
         // °C or °F
         "Jar | mL | ABV | Temp ; 1|200|74|38 ; 2|500|72|41 ; 3|500|60|44 ; 4|500|40|45 ! °C or °F",
         // proof by a hydrometer for 60 or 68 °F
