@@ -11,6 +11,7 @@ import washbook.log.words.CellText;
 import washbook.log.words.Concept;
 import washbook.log.words.DateText;
 import washbook.log.words.Vocabulary;
+import washbook.log.words.WeekdayAndDay;
 
 /** When the rows of a table were taken, and rows put in the order of time. */
 public final class RowTimes {
@@ -155,7 +156,7 @@ public final class RowTimes {
   private static boolean namesWeekdays(Grid grid, LogTable table, int column) {
     int last = Math.min(table.lastRow(), table.firstRow() + WEEK);
     for (int row = table.firstRow(); row <= last; row++) {
-      if (grid.kind(row, column) == Kind.TEXT && DateText.isWeekdayAndDay(grid.text(row, column))) {
+      if (grid.kind(row, column) == Kind.TEXT && WeekdayAndDay.isOneOnly(grid.text(row, column))) {
         return true;
       }
     }
@@ -163,8 +164,8 @@ public final class RowTimes {
   }
 
   private static double weekdayOf(String text, DateText.Order order, double after) {
-    double day = DateText.serialOfWeekday(text, after);
-    boolean known = !Double.isNaN(day) || DateText.isNamedDay(text);
+    double day = WeekdayAndDay.serial(text, after);
+    boolean known = !Double.isNaN(day) || WeekdayAndDay.isOne(text);
     return known ? day : DateText.serial(text, order, after);
   }
 

@@ -123,7 +123,7 @@ final class BatchColumn {
       }
     }
     boolean once = byDay.values().stream().mapToInt(Set::size).sum() == readings;
-    long shared = byDay.values().stream().filter(names -> names.size() > 1).count();
+    long shared = daysOfSeveral(byDay);
     boolean again = byName.values().stream().allMatch(count -> count >= ROWS_PER_BATCH);
     boolean often = 2 * shared > byDay.size() && goUpAndDown(cell.column(), readings);
     return once && byName.size() >= 2 && again && readings >= 2 * ROWS_PER_BATCH && often;
@@ -151,8 +151,12 @@ final class BatchColumn {
       return takeTurns(column);
     }
     Map<String, Set<String>> byDay = namesByDay(column);
-    long shared = byDay.values().stream().filter(names -> names.size() > 1).count();
+    long shared = daysOfSeveral(byDay);
     return 2 * shared >= byDay.size();
+  }
+
+  private static long daysOfSeveral(Map<String, Set<String>> byDay) {
+    return byDay.values().stream().filter(names -> names.size() > 1).count();
   }
 
   private Map<String, Set<String>> namesByDay(int column) {

@@ -176,9 +176,7 @@ final class Feeds {
 
   /** Whether a row's note says that it tells of what was done after the reading. */
   boolean isReadBefore(int row) {
-    return note != null
-        && grid.kind(row, note.column()) == Grid.Kind.TEXT
-        && MovedWash.isAfterReading(grid.text(row, note.column()));
+    return MovedWash.isAfterReading(noteText(row));
   }
 
   /** The row whose note tells that another batch was put in, -1 for none. */
@@ -189,8 +187,7 @@ final class Feeds {
           sharesNotes
               ? MovedWash.Row.SHARED
               : at == row ? MovedWash.Row.OWN : MovedWash.Row.ANOTHERS;
-      if (grid.kind(at, note.column()) == Grid.Kind.TEXT
-          && MovedWash.into(batch, names, grid.text(at, note.column()), of)) {
+      if (MovedWash.into(batch, names, noteText(at), of)) {
         return at;
       }
     }
@@ -198,9 +195,15 @@ final class Feeds {
   }
 
   private Set<Concept> noteMeanings(int row) {
+    String text = noteText(row);
+    return text.isEmpty() ? Set.of() : Vocabulary.meanings(text);
+  }
+
+  /** The note on a row, "" for none. */
+  private String noteText(int row) {
     return note == null || grid.kind(row, note.column()) != Grid.Kind.TEXT
-        ? Set.of()
-        : Vocabulary.meanings(grid.text(row, note.column()));
+        ? ""
+        : grid.text(row, note.column());
   }
 
   boolean saysAdded(int row) {

@@ -6,14 +6,13 @@ import java.time.MonthDay;
 import java.time.YearMonth;
 import java.time.temporal.ChronoUnit;
 import java.util.Locale;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import washbook.log.sheet.Grid;
 
 /** Dates written as text: ISO, day or month first, with month names; an optional time after it. */
 public final class DateText {
-  private static final LocalDate ZERO = LocalDate.of(1899, 12, 30);
+  static final LocalDate ZERO = LocalDate.of(1899, 12, 30);
 
   /** Beginnings of month names in the eight languages, without accents; twelve groups. */
   private static final String[][] MONTHS = {
@@ -41,41 +40,10 @@ public final class DateText {
   private static final Pattern DAY_AND_MONTH =
       Pattern.compile("\\d{1,2}/\\d{1,2}|\\d{1,2}\\.\\s?\\d{1,2}\\.");
 
-  private static final Pattern WEEKDAY_AND_DAY =
-      Pattern.compile("(\\p{L}[\\p{L}\\p{M}]*)\\.?,?\\s+(\\d{1,2})\\.?");
-
-  /** Weekdays that are words or months too: only before a day do they mean one. */
-  private static final Set<String> SHORT_DAYS =
-      Set.of(
-          "lun",
-          "mar",
-          "mer",
-          "jeu",
-          "ven",
-          "sam",
-          "dim",
-          "mie",
-          "mi\u00e9",
-          "jue",
-          "vie",
-          "sab",
-          "s\u00e1b",
-          "dom",
-          "gio",
-          "seg",
-          "ter",
-          "qua",
-          "qui",
-          "sex",
-          "din",
-          "don",
-          "vri",
-          "vry");
-
   private static final int ISO_LENGTH = 10;
 
   /** Serials beyond this are no dates of a log. */
-  private static final double LAST_SERIAL = 1e6;
+  static final double LAST_SERIAL = 1e6;
 
   /** Seconds from midnight to noon: 12 am is midnight, 12 pm is noon. */
   private static final double NOON = 12 * 3600;
@@ -190,7 +158,7 @@ public final class DateText {
       return Double.NaN;
     }
     LocalDate day = date(date, order, near);
-    day = day == null ? dayOfMonth(date, near) : day;
+    day = day == null ? WeekdayAndDay.date(date, near) : day;
     return day == null ? Double.NaN : day.toEpochDay() - ZERO.toEpochDay() + time;
   }
 
@@ -289,39 +257,6 @@ public final class DateText {
     } catch (DateTimeException notADate) {
       return null;
     }
-  }
-
-  /** {@code Tue 7} or {@code Dienstag, 14.}: the next such day from another date on. */
-  private static LocalDate dayOfMonth(String text, double near) {
-    Matcher matcher = WEEKDAY_AND_DAY.matcher(text.strip());
-    if (!(Math.abs(near) < LAST_SERIAL) || !isNamedDay(text) || !matcher.matches()) {
-      return null;
-    }
-    int day = Integer.parseInt(matcher.group(2));
-    LocalDate at = ZERO.plusDays((long) near);
-    while (day >= 1 && day <= 31 && at.getDayOfMonth() != day) {
-      at = at.plusDays(1);
-    }
-    return at.getDayOfMonth() == day ? at : null;
-  }
-
-  /** Whether a text is a weekday and a day, perhaps also the day of a month: {@code mar 7}. */
-  public static boolean isNamedDay(String text) {
-    Matcher matcher = WEEKDAY_AND_DAY.matcher(text.strip());
-    return matcher.matches()
-        && (SHORT_DAYS.contains(matcher.group(1).toLowerCase(Locale.ROOT))
-            || Vocabulary.meanings(matcher.group(1)).contains(Concept.WEEKDAY));
-  }
-
-  /** Whether a text is a weekday and a day, and no day of a month. */
-  public static boolean isWeekdayAndDay(String text) {
-    return isNamedDay(text) && monthNamed(text) == 0;
-  }
-
-  /** The serial of a weekday and a day, also where the weekday is called as a month is. */
-  public static double serialOfWeekday(String text, double near) {
-    LocalDate at = dayOfMonth(text, near);
-    return at == null ? Double.NaN : ChronoUnit.DAYS.between(ZERO, at);
   }
 
   private static LocalDate nearest(MonthDay day, double near) {
