@@ -56,7 +56,7 @@ class GoldenTest {
               3,
               true,
               SIXTY_F,
-              Set.of(10, 15),
+              Set.of(10, 15, 17),
               6),
           log("cellar-book-brix.xlsx", "Cellar book", 3, 0, 2, "BRIX", 3, false, 20, Set.of(), 5),
           new Log("apple-7.ods", "Apple 7", 4, -1, 1, "SG", 2, false, 15, 1.052, Set.of(), 4),

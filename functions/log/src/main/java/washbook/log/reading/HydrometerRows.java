@@ -51,7 +51,6 @@ public final class HydrometerRows {
   private final LogTable table;
   private final LogColumn readingUse;
   private Optional<TemperatureUnit> pairUnit;
-  private final AboutReading about;
   private final LogSettings settings;
   private final int gravityColumn;
   private final ReadingScale scale;
@@ -88,7 +87,6 @@ public final class HydrometerRows {
     readingUse = reading;
     gravityColumn = reading == null ? NONE : reading.column();
     scale = ReadingScale.of(reading == null ? "" : reading.unit());
-    about = new AboutReading(grid, table, reading, scale);
     lowest = scale.fromGravity(Quantity.GRAVITY.min());
     highest = scale.fromGravity(Quantity.GRAVITY.max());
     LogColumn temperature = table.column(Role.TEMPERATURE).orElse(null);
@@ -202,14 +200,15 @@ public final class HydrometerRows {
     if (cell.form == CellText.Form.NOTHING) {
       return State.NOTHING;
     }
+    boolean isReading = cell.form == CellText.Form.VALUE || cell.form == CellText.Form.PAIR;
+    if (cell.isAbout && isReading) {
+      return refuse(row, gravityColumn, Code.NOT_A_NUMBER, "reading.about", text);
+    }
     if (cell.form == CellText.Form.PAIR) {
       return gravityOfPair(row, text, cell);
     }
     if (cell.form != CellText.Form.VALUE) {
       return refuse(row, gravityColumn, Code.NOT_A_NUMBER, "reading.notANumber", text);
-    }
-    if (cell.isAbout && about.isTooRough(cell.value)) {
-      return refuse(row, gravityColumn, Code.NOT_A_NUMBER, "reading.about", text);
     }
     return gravityOfValue(row, text, cell);
   }

@@ -210,9 +210,16 @@ final class Feeds {
     Set<Concept> meanings = noteMeanings(row);
     return meanings.contains(Concept.SUGAR)
         && (meanings.contains(Concept.ADDED)
+            || isSugarBehindPlus(noteText(row))
             || meanings.contains(Concept.KG)
             || meanings.contains(Concept.LB))
         && !meanings.contains(Concept.NEGATION);
+  }
+
+  /** As "+ sugar" or "racked, +2 cups of sugar": a plus is as good as "added". */
+  private static boolean isSugarBehindPlus(String note) {
+    int plus = note.indexOf('+');
+    return plus >= 0 && Vocabulary.meanings(note.substring(plus + 1)).contains(Concept.SUGAR);
   }
 
   /** Whether a first reading is far below a stated original gravity: the ferment goes on there. */

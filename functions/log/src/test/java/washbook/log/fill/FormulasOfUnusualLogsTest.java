@@ -52,7 +52,7 @@ class FormulasOfUnusualLogsTest {
         "Day|SG|Temp C; 0|1.085|22; 3|1.05|20; CORRECTEDGRAVITY(B2,C2)",
         "Temp C|Day|SG; 22|0|1.085; 20|3|1.05; CORRECTEDGRAVITY(C2,A2)",
         "Day|SG|Temp C; 0|1.085|'22 C; 3|1.05|20; CORRECTEDGRAVITY(B2,22)",
-        "Day|SG|Temp C; 0|~1.085|22; 3|1.05|20; CORRECTEDGRAVITY(1.085,C2)",
+        "Day|SG|Temp C; 0|1.085 SG|22; 3|1.05|20; CORRECTEDGRAVITY(1.085,C2)",
         "SG|Day|Temp F; 1.085|0|68; 1.05|3|68; CORRECTEDGRAVITY(A2,CONVERT(C2,\"F\",\"C\"))",
         "Day|SG|Temp C; 0|1085|22; 3|1050|20; CORRECTEDGRAVITY(B2/1000,C2)",
         "OG|Day|SG|Temp C; 1.085|0|1.084|22; |3|1.05|20; CORRECTEDGRAVITY(C2,D2,20,A2)",

@@ -62,8 +62,11 @@ class MessyLogTest {
     assertEquals(140.0 / 9, table.settings().calibrationC(), 1e-12);
     assertEquals("F", table.column(Role.TEMPERATURE).orElseThrow().unit());
     Filling filling = filling(CELLAR_BOOK);
-    assertEquals(1, filling.refusals().size());
-    CellRefusal refusal = filling.refusals().get(0);
+    assertEquals(2, filling.refusals().size());
+    CellRefusal about = filling.refusals().get(0);
+    assertEquals("C8", about.cell());
+    assertTrue(about.reason().contains("only about right"), about.reason());
+    CellRefusal refusal = filling.refusals().get(1);
     assertEquals("C13", refusal.cell());
     assertEquals(Answer.Code.NOT_A_NUMBER, refusal.code());
     assertTrue(refusal.reason().contains("too much foam"), refusal.reason());

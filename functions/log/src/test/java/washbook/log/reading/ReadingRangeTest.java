@@ -45,7 +45,7 @@ class ReadingRangeTest {
         "1.060 | 20 | FILLED",
         "1060 | 20 | FILLED",
         "1,060 | 20 | FILLED",
-        "~1.060 | 20 | FILLED",
+        "~1.060 | 20 | NOT_A_NUMBER B6",
         "1.060 SG | 20 | FILLED",
         "1.060 @ 68F | | FILLED",
         "60 points | 20 | FILLED",
