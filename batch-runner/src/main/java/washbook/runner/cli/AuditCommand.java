@@ -52,6 +52,7 @@ final class AuditCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     Path report = run.report(files);
+    journal.keepApart(report);
     Shard shard = run.shard(System.getenv());
     Wording words = language.wording();
     LogMap given = map.read(words.language());

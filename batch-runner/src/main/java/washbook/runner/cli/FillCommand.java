@@ -108,6 +108,7 @@ final class FillCommand implements Callable<Integer> {
   /** Runs the command and gives its exit code. */
   int run(PrintStream out, PrintStream err) throws IOException {
     Path report = run.report(files, fill.out());
+    journal.keepApart(report);
     Shard shard = run.shard(System.getenv());
     int threads = run.threads();
     Overviews overviews = warnings.overviews(fill.wording().language());

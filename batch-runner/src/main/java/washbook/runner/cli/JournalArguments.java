@@ -9,6 +9,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import washbook.log.language.Language;
+import washbook.runner.file.FileIdentity;
 import washbook.runner.file.UnusableFileException;
 import washbook.runner.run.Failure;
 import washbook.runner.run.Journal;
@@ -38,6 +39,16 @@ final class JournalArguments {
   /** Whether a journal was wanted and could not be written. */
   boolean failed() {
     return failed;
+  }
+
+  /** Refuses a journal under the report's name: the one would take the other's place. */
+  void keepApart(Path report) {
+    if (place != null
+        && report != null
+        && (FileIdentity.of(place).equals(FileIdentity.of(report))
+            || place.toAbsolutePath().normalize().equals(report.toAbsolutePath().normalize()))) {
+      throw WashbookCommand.Wrong.usage(spec, "usage.journalReport", report);
+    }
   }
 
   /**

@@ -6,6 +6,7 @@ import java.util.List;
 import washbook.log.language.Language;
 import washbook.runner.file.UnusableFileException;
 import washbook.runner.report.ReportWriter;
+import washbook.runner.run.Failure;
 import washbook.runner.run.FolderRun;
 import washbook.runner.run.Journal;
 import washbook.runner.run.Stop;
@@ -43,7 +44,7 @@ record ManyFiles<R>(
             progress.step();
             console.done(result, earlier);
             if (report != null) {
-              report.add(result);
+              told(() -> report.add(result));
             }
           });
       noted = !run.lostJournal();
@@ -52,12 +53,27 @@ record ManyFiles<R>(
         err.println(UnusableFileException.message("journal.again", problem).in(language));
       }
       if (report != null && !stop.isAsked()) {
-        report.finish();
+        told(report::finish);
       }
     }
     if (stop.isAsked()) {
       err.println(UnusableFileException.message("journal.stopped").in(language));
     }
     return noted && !stop.isAsked();
+  }
+
+  private interface Writing {
+    void run() throws IOException;
+  }
+
+  /** Says of what fails that it is the report: the logs were filled by then. */
+  private void told(Writing writing) throws IOException {
+    try {
+      writing.run();
+    } catch (UnusableFileException told) {
+      throw told;
+    } catch (IOException failure) {
+      throw UnusableFileException.of("report.unwritten", Failure.reason(failure, language));
+    }
   }
 }

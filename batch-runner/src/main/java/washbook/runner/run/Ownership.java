@@ -6,6 +6,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.PosixFileAttributes;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Map;
 import washbook.runner.file.UnfinishedFile;
 import washbook.runner.file.UnusableFileException;
@@ -59,7 +60,14 @@ final class Ownership {
             given.owner().getName() + ":" + given.group().getName());
       }
     }
-    to.permit(given.permissions(), needed);
+    try {
+      to.permit(given.permissions(), needed);
+    } catch (IOException refused) {
+      throw UnusableFileException.of(
+          "write.mode",
+          UnusableFileException.quoted(to.target()),
+          PosixFilePermissions.toString(given.permissions()));
+    }
   }
 
   private static Map<String, Object> of(UnfinishedFile file) throws IOException {

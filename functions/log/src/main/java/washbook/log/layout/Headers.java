@@ -298,8 +298,10 @@ public final class Headers {
       return below.role() == Role.COMPUTED ? below : above;
     }
     Set<Concept> meanings = HeaderRoles.joined(above.meanings(), below.meanings());
-    return new HeaderCell(
-        below.column(), above.text() + " " + below.text(), meanings, HeaderRoles.role(meanings));
+    boolean byValues =
+        below.role() == Role.GRAVITY && HeaderRoles.role(below.meanings()) != Role.GRAVITY;
+    Role role = byValues ? Role.GRAVITY : HeaderRoles.role(meanings);
+    return new HeaderCell(below.column(), above.text() + " " + below.text(), meanings, role);
   }
 
   private static HeaderCell at(Header header, int column) {

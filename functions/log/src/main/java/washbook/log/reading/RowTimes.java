@@ -17,6 +17,9 @@ import washbook.log.words.WeekdayAndDay;
 public final class RowTimes {
   private static final Pattern DASHED = Pattern.compile("\\d{1,2}-\\d{1,2}");
 
+  /** The last day that a spreadsheet has, 9999-12-31 (ECMA-376 part 1, 18.17.4.1). */
+  private static final double LAST_DAY = 2_958_465;
+
   /** Rows in which a weekday shows itself. */
   private static final int WEEK = 20;
 
@@ -67,6 +70,9 @@ public final class RowTimes {
       }
       if (!counted && !Double.isNaN(clock)) {
         at = Math.floor(Double.isNaN(at) ? before : at) + clock;
+      }
+      if (Math.abs(at) > LAST_DAY) {
+        at = Double.NaN;
       }
       boolean onlyDay = at == Math.floor(at) && Math.floor(before) == at;
       if (Double.isNaN(at) || onlyDay && Double.isNaN(clock) && hours < 0) {

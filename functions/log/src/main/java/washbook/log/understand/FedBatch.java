@@ -205,10 +205,10 @@ final class FedBatch {
 
   /** Words for honey, syrup and the like count only where the readings bear them out. */
   private boolean saysFedWhereItRises(int position) {
-    if (!watched || position == first) {
-      return false;
+    if (position == first || feeds.isSugarBeforeRise(rows, position)) {
+      return position != first;
     }
-    int after = feeds.after(rows, position);
+    int after = watched ? feeds.after(rows, position) : -1;
     int before = feeds.before(rows, position);
     return after >= 0
         && before >= 0

@@ -18,6 +18,7 @@ import washbook.log.sheet.Grid;
 import washbook.log.words.AmountUnit;
 import washbook.log.words.CellText;
 import washbook.log.words.Concept;
+import washbook.log.words.FeedWords;
 import washbook.log.words.MovedWash;
 import washbook.log.words.Vocabulary;
 
@@ -204,6 +205,11 @@ final class Feeds {
     return note == null || grid.kind(row, note.column()) != Grid.Kind.TEXT
         ? ""
         : grid.text(row, note.column());
+  }
+
+  /** Whether a note names sugar, honey or the like, and the next reading is higher. */
+  boolean isSugarBeforeRise(int[] rows, int position) {
+    return FeedWords.namesSugar(noteText(rows[position])) && risesAfter(rows, position);
   }
 
   boolean saysAdded(int row) {

@@ -76,9 +76,14 @@ final class LogWithoutHeaders {
 
   private void askColumn(int column, int firstRow, Doubts doubts) {
     String letters = CellAddress.letters(column);
+    Message question = Message.of("ask.figures", letters, firstRow + 1);
+    if (firstRow == 0) {
+      doubts.ask(grid.address(firstRow, column), question);
+      return;
+    }
     String scale = scale(figure(firstRow, column), firstRow);
     List<String> lines = new ArrayList<>();
-    lines.add("header row = " + Math.max(1, firstRow));
+    lines.add("header row = " + firstRow);
     lines.add(MapPrinter.column(column) + " = GRAVITY in " + scale);
     boolean warmth = false;
     for (int at = column + 1; at < Math.min(grid.columnCount(), MOST_COLUMNS); at++) {
@@ -91,7 +96,7 @@ final class LogWithoutHeaders {
     }
     doubts.ask(
         grid.address(firstRow, column),
-        Message.of("ask.figures", letters, firstRow + 1),
+        question,
         new MapAnswer(
             lines,
             warmth

@@ -97,7 +97,7 @@ final class OriginalAbove {
   }
 
   /** A gravity stated above that nothing understands may be the original one. */
-  void askAboutOpen(ColumnAssignment columns, TableMap said) {
+  void askAboutOpen(ColumnAssignment columns, OriginalsList list, TableMap said) {
     if (stated() != null
         || columns.has(Role.ORIGINAL_GRAVITY)
         || said.firstReadingIsOriginal()
@@ -113,7 +113,7 @@ final class OriginalAbove {
     double highest = highest(columns);
     for (KeyLine line : all) {
       double stated = gravity(line);
-      if (isOpen(line, stated, highest)) {
+      if (!list.isInRowOf(line.cell()) && isOpen(line, stated, highest)) {
         columns.unsettle();
         doubts.ask(
             line.cell(),

@@ -117,6 +117,15 @@ final class OriginalsList {
     return named.size() == 1 ? Optional.of(named.get(0)) : Optional.empty();
   }
 
+  /** Whether an original gravity of the list stands in the row of a cell. */
+  boolean isInRowOf(String cell) {
+    return entries.stream().anyMatch(e -> row(e.cell()).equals(row(cell)));
+  }
+
+  private static String row(String cell) {
+    return cell.replaceAll("\\D", "");
+  }
+
   /** Where the first one stands. */
   String cell() {
     return entries.get(0).cell();

@@ -85,7 +85,8 @@ final class TableUnderstanding {
     OriginalAbove original =
         new OriginalAbove(
             grid, header, lines, above, between[0], between[1], vessel.columnsOfOthers(), doubts);
-    original.askAboutOpen(columns, said);
+    OriginalsList list = OriginalsList.of(grid, above, header.topRow(), between[0], between[1]);
+    original.askAboutOpen(columns, list, said);
     LogTable bare = table(columns, settings, List.of());
     if (!columns.isSettled()) {
       return bare;
@@ -97,7 +98,7 @@ final class TableUnderstanding {
             rows,
             name(lines),
             said.firstReadingIsOriginal() ? null : original.stated(),
-            OriginalsList.of(grid, above, header.topRow(), between[0], between[1]),
+            list,
             said,
             vessel.names(),
             doubts);

@@ -48,6 +48,11 @@ public final class FeedWords {
     return meanings;
   }
 
+  /** Whether a text names something that sugar comes with. */
+  public static boolean namesSugar(String text) {
+    return namesSugar(in(text));
+  }
+
   /** Whether a text speaks of sugar and of how much, or of putting it in. */
   public static boolean saysFed(String text) {
     Set<Meaning> fed = in(text);

@@ -4,7 +4,6 @@ import java.util.Collection;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import java.util.regex.Pattern;
 
 /**
  * What a note says of wash that went from one batch into another. The words are in moved-words.txt.
@@ -21,18 +20,14 @@ public final class MovedWash {
     MOVED,
     ADDED,
     FROM,
-    INTO
+    INTO,
+    AFTERWARDS,
+    AFTER,
+    READING
   }
 
   private static final WordList<Meaning> WORDS =
       WordList.load(MovedWash.class, "moved-words.txt", Meaning.class);
-
-  private static final Pattern AFTER_READING =
-      Pattern.compile(
-          "(?i)\\b(after|nach|na|apr\u00e8s|apres|despu\u00e9s|despues|dopo|depois)\\b.{0,12}"
-              + "\\b(read|measur|test|messen|messung|spindel|ablesen|meten|meting|mesure|relev|medir"
-              + "|medici|lectura|lettura|misur|leitura|medi\u00e7|lesing|meet)"
-              + "|\\b(danach|daarna|afterwards|ensuite)\\b");
 
   /** Words between that for where it comes from and the vessel: the other, the big old. */
   private static final int BETWEEN = 3;
@@ -41,7 +36,16 @@ public final class MovedWash {
 
   /** Whether a note tells of what was done after the reading beside it. */
   public static boolean isAfterReading(String note) {
-    return AFTER_READING.matcher(note).find();
+    List<String> tokens = Vocabulary.tokens(note);
+    for (int i = 0; i < tokens.size(); i++) {
+      Set<Meaning> here = meanings(tokens.subList(i, i + 1));
+      List<String> behind = tokens.subList(i + 1, Math.min(i + 1 + BETWEEN, tokens.size()));
+      if (here.contains(Meaning.AFTERWARDS)
+          || here.contains(Meaning.AFTER) && meanings(behind).contains(Meaning.READING)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether a note tells that wash of another batch went into one. */
@@ -79,8 +83,7 @@ public final class MovedWash {
       return false;
     }
     for (int i = 1; i < tokens.size(); i++) {
-      Set<Concept> meanings = Vocabulary.meanings(tokens.get(i));
-      boolean vessel = meanings.contains(Concept.VESSEL) || meanings.contains(Concept.BATCH);
+      boolean vessel = isVessel(tokens.get(i));
       List<String> before = tokens.subList(Math.max(0, i - BETWEEN), i);
       if (vessel && meanings(before).contains(Meaning.FROM)) {
         return true;
@@ -89,11 +92,21 @@ public final class MovedWash {
     return false;
   }
 
+  /** Whether such a word stands before a name, or before the word for vessel in front of it. */
   private static boolean isBehind(List<String> tokens, int at, Meaning meaning) {
-    return at > 0 && meanings(tokens.subList(at - 1, at)).contains(meaning);
+    int before = at > 1 && isVessel(tokens.get(at - 1)) ? at - 1 : at;
+    return before > 0 && meanings(tokens.subList(before - 1, before)).contains(meaning);
   }
 
-  /** Where a batch is named, also by its initial and number as B1 for Bottich 1; -1 for nowhere. */
+  private static boolean isVessel(String word) {
+    Set<Concept> meanings = Vocabulary.meanings(word);
+    return meanings.contains(Concept.VESSEL) || meanings.contains(Concept.BATCH);
+  }
+
+  /**
+   * Where a batch is named, also by its initial and number as B1 for Bottich 1, or without the word
+   * for vessel behind that for from or into; -1 for nowhere.
+   */
   private static int at(List<String> tokens, String name) {
     List<String> of = Vocabulary.tokens(name);
     for (int i = 0; !of.isEmpty() && i + of.size() <= tokens.size(); i++) {
@@ -102,6 +115,16 @@ public final class MovedWash {
       }
     }
     boolean numbered = of.size() == 2 && of.get(1).chars().allMatch(Character::isDigit);
-    return numbered ? tokens.indexOf(of.get(0).charAt(0) + of.get(1)) : -1;
+    int brief = numbered ? tokens.indexOf(of.get(0).charAt(0) + of.get(1)) : -1;
+    if (brief >= 0 || of.size() != 2 || !isVessel(of.get(0))) {
+      return brief;
+    }
+    for (int i = 1; i < tokens.size(); i++) {
+      if (tokens.get(i).equals(of.get(1))
+          && (isBehind(tokens, i, Meaning.FROM) || isBehind(tokens, i, Meaning.INTO))) {
+        return i;
+      }
+    }
+    return -1;
   }
 }

@@ -160,4 +160,31 @@ class FedLogTest {
     TestGrid filled = fill(grid);
     assertEquals(0.0, filled.number(2, 4));
   }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "+ sugar | 1.049 | true",
+        "racked, +2 cups of sugar | 1.030 | true",
+        "sugar all gone? | 1.030 | false",
+        "after reading: another splash of honey (not weighed) | 1.050 | true",
+        "smells of honey | 1.030 | false",
+      })
+  void anUnclearAdditionIsAskedAbout(String note, double next, boolean asked) {
+    TestGrid grid =
+        TestGrid.of(
+            "Wash 3",
+            """
+            Day | SG | Temp C | Notes
+            0 | 1.080 | 20 | yeast
+            2 | 1.065 | 20 |
+            4 | 1.047 | 20 | %s
+            5 | %s | 20 |
+            9 | 1.010 | 20 |\
+            """
+                .formatted(note, next));
+    List<Doubt> doubts = SheetUnderstanding.understand(grid, LogMap.none()).doubts();
+    assertEquals(asked, !doubts.isEmpty(), doubts.toString());
+  }
 }

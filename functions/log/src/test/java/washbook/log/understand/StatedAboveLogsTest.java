@@ -1,6 +1,7 @@
 package washbook.log.understand;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
@@ -223,5 +224,90 @@ class StatedAboveLogsTest {
         SheetUnderstanding.understand(
             grid("cider ; x^1^2^3^4^5 ; Oechsle^85^70^50^30^10"), LogMap.none());
     assertEquals(List.of("B3"), sheet.doubts().stream().map(d -> d.cell()).toList());
+  }
+
+  @Test
+  void aListOfOriginalsIsNotAskedAboutAgain() {
+    TestGrid grid =
+        TestGrid.of(
+            "Lavados",
+            """
+            Lote | Litros | Densidad inicial (a 20 ºC) | Levadura
+            L-07 | 400 | 1.078 | panadera
+            L-08 | 400 | 1.081 | panadera
+            |
+            Lote | Fecha | Densidad | Temp ºC
+            L-07 | #2026-01-12 | 1.072 | 30
+            L-07 | #2026-01-13 | 1.039 | 31
+            L-08 | #2026-01-13 | 1.075 | 29
+            L-07 | #2026-01-15 | 1.011 | 30
+            L-08 | #2026-01-15 | 1.020 | 30
+            L-08 | #2026-01-17 | 1.012 | 30\
+            """);
+    var understood = SheetUnderstanding.understand(grid, LogMap.none());
+    assertEquals(List.of(), understood.doubts());
+    List<Double> originals =
+        understood.tables().get(0).batches().stream()
+            .map(b -> b.originalGravity().orElseThrow())
+            .toList();
+    assertEquals(List.of(1.078, 1.081), originals);
+  }
+
+  @Test
+  void anAbbreviationOverGravitiesIsAReadingUnderAGroupToo() {
+    TestGrid grid =
+        TestGrid.of(
+                "Blancs",
+                """
+                Blancs 2025, trois cuves, densimètre 20°
+                | Cuve A | | Cuve B |
+                Date | D | T° | D | T°
+                #2025-09-09 | 1.089 | 15 | 1.084 | 14
+                #2025-09-11 | 1.081 | 16 | 1.077 | 16
+                #2025-09-14 | 1.049 | 18 | 1.052 | 18
+                #2025-09-17 | 1.010 | 18 | 1.017 | 18
+                #2025-09-21 | 0.993 | 17 | 0.995 | 17\
+                """)
+            .merge(1, 1, 1, 2)
+            .merge(1, 3, 1, 4);
+    var understood = SheetUnderstanding.understand(grid, LogMap.none());
+    assertEquals(List.of(), understood.doubts());
+    assertEquals(2, understood.tables().size());
+  }
+
+  @Test
+  void figuresFromTheFirstRowOnWantAHeaderAboveThem() {
+    TestGrid grid =
+        TestGrid.of(
+            "honingwijn linde",
+            """
+            #2024-06-02 | 1.102 | 19 | honing, gist
+            #2024-06-06 | 1.090 | 20 |
+            #2024-06-14 | 1.058 | 20 | gisting
+            #2024-06-29 | 1.025 | 19 |
+            #2024-07-14 | 1.012 | 18 |
+            #2024-08-12 | 1.006 | 18 | helder\
+            """);
+    var understood = SheetUnderstanding.understand(grid, LogMap.none());
+    assertEquals(1, understood.doubts().size());
+    assertEquals(List.of(), understood.doubts().get(0).answers());
+  }
+
+  @Test
+  void whatALineBelowSaysOfTheResultsHolds() {
+    TestGrid grid =
+        TestGrid.of(
+            "Brassin 112",
+            """
+            Date | °Plato | T cuve
+            #2025-10-03 | 12.4 | 18
+            #2025-10-05 | 7.8 | 20.5
+            #2025-10-07 | 2.0 | 21
+            #2025-10-11 | 0.4 | 14
+            |
+            °Plato : densimètre à tube oscillant du labo, résultat à 20 °C\
+            """);
+    var table = SheetUnderstanding.understand(grid, LogMap.none()).tables().get(0);
+    assertTrue(table.settings().correctedAlready());
   }
 }

@@ -35,6 +35,10 @@ class MovedWashTest {
     "T9, 5 L added, OWN, false",
     "T1, all pumped into T1, ANOTHERS, true",
     "T1, topped up, ANOTHERS, false",
+    "T1, ná lesing opgevul uit tenk T2, OWN, true",
+    "Bottich 1, dopo il prelievo ricevuti 20 hl da T2, OWN, true",
+    "Bottich 1, après relevé : 3 hL de 3 passés dans 1, SHARED, true",
+    "Bottich 3, après relevé : 3 hL de 3 passés dans 1, SHARED, false",
   })
   void wherePouredWashWent(String batch, String note, MovedWash.Row row, boolean into) {
     assertEquals(into, MovedWash.into(batch, BATCHES, note, row));
@@ -47,6 +51,12 @@ class MovedWashTest {
     "na het meten bijgevuld, true",
     "après la mesure, true",
     "danach Zucker, true",
+    "+ sucre après lecture, true",
+    "ná lesing opgevul, true",
+    "dopo il prelievo, true",
+    "después de medir: miel, true",
+    "after this sample knocked over, true",
+    "after the weekend, false",
     "topped up, false",
     "nach Hause, false",
   })
