@@ -134,7 +134,9 @@ final class FillCommand implements Callable<Integer> {
               new FileFiller(job),
               console::add,
               openJournal(items, shard, err),
-              report == null ? null : Reports.open(run.place(items), fill.wording()),
+              report == null
+                  ? null
+                  : Reports.open(run.place(items).ofPart(shard.shown()), fill.wording()),
               err,
               fill.wording().language());
       boolean whole = batch.run(items, threads, stop);

@@ -8,13 +8,18 @@ import java.util.function.Supplier;
 import washbook.functions.SafetyNote;
 
 /**
- * The report for programs: {@code {"files":[...],"safety":"..."}}; its shape is frozen.
+ * The report for programs: {@code {"files":[...],"safety":"..."}}, for a part of a job with {@code
+ * "part":"2/8"}; its shape is frozen.
  *
  * @param <R> a file's result
  */
 final class JsonReport<R> implements ReportWriter<R> {
+  /** Under this stands of which part of a job it tells, so that a joining misses none. */
+  static final String PART = "part";
+
   private final PendingFile file;
   private final JsonWriter json;
+  private final String part;
   private final Function<R, Object> entry;
   private final Supplier<Object> total;
 
@@ -32,6 +37,7 @@ final class JsonReport<R> implements ReportWriter<R> {
       throws IOException {
     this.entry = entry;
     this.total = total;
+    part = target.part();
     file = new PendingFile(target);
     json = new JsonWriter(file.writer());
     json.setIndent(" ");
@@ -57,6 +63,9 @@ final class JsonReport<R> implements ReportWriter<R> {
       Object record = total.get();
       json.name("total");
       Json.GSON.toJson(record, record.getClass(), json);
+    }
+    if (!part.isEmpty()) {
+      json.name(PART).value(part);
     }
     json.name("safety").value(SafetyNote.text()).endObject();
     json.flush();

@@ -11,14 +11,20 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.PriorityQueue;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import washbook.log.language.Message;
 import washbook.runner.file.UnusableFileException;
 import washbook.runner.language.Wording;
 
 /** Joins reports that are each in the order of paths, holding one entry of each at a time. */
 public final class ReportMerge {
+  private static final int MOST_TOLD = 20;
+
   private ReportMerge() {}
 
   /**
@@ -26,7 +32,7 @@ public final class ReportMerge {
    *
    * @param overwrites whether a plain file that is no report may be replaced
    * @param words for whom what is not quoted from the reports is written
-   * @return "" or why it was not written
+   * @return "" or why it was not written, or which parts it lacks
    */
   public static String merge(List<Path> reports, Path out, boolean overwrites, Wording words)
       throws IOException {
@@ -42,11 +48,17 @@ public final class ReportMerge {
         }
       }
       if (!next.isEmpty() && next.peek().isAudit()) {
-        return join(
-            next, Reports.openAudit(place, words), source -> source.read(AuditReport.class));
+        join(next, Reports.openAudit(place, words), source -> source.read(AuditReport.class));
+      } else {
+        join(
+            next,
+            Reports.open(place, words),
+            source -> FileResult.of(source.read(FileReport.class)));
       }
-      return join(
-          next, Reports.open(place, words), source -> FileResult.of(source.read(FileReport.class)));
+      String missing = missing(sources);
+      return missing.isEmpty()
+          ? ""
+          : words.say(UnusableFileException.message("report.missing", missing));
     } catch (UnreadableReport unreadable) {
       return words.say(unreadable.told);
     } finally {
@@ -60,7 +72,26 @@ public final class ReportMerge {
     R of(Source source) throws IOException;
   }
 
-  private static <R> String join(PriorityQueue<Source> next, ReportWriter<R> report, Entry<R> entry)
+  /** The parts that are in none of the reports, of a job that was done in parts; "" for none. */
+  private static String missing(List<Source> sources) throws IOException {
+    Set<String> there = new LinkedHashSet<>();
+    for (Source source : sources) {
+      there.add(source.part());
+    }
+    there.remove("");
+    return there.stream()
+        .map(part -> part.substring(part.indexOf('/')))
+        .distinct()
+        .flatMap(
+            of ->
+                IntStream.rangeClosed(1, Integer.parseInt(of.substring(1)))
+                    .mapToObj(number -> number + of))
+        .filter(part -> !there.contains(part))
+        .limit(MOST_TOLD)
+        .collect(Collectors.joining(", "));
+  }
+
+  private static <R> void join(PriorityQueue<Source> next, ReportWriter<R> report, Entry<R> entry)
       throws IOException {
     try (ReportWriter<R> writer = report) {
       String last = null;
@@ -86,7 +117,6 @@ public final class ReportMerge {
         }
       }
       writer.finish();
-      return "";
     }
   }
 
@@ -160,6 +190,23 @@ public final class ReportMerge {
           throw new IllegalStateException("no entry");
         }
         return true;
+      } catch (IOException | RuntimeException other) {
+        throw new UnreadableReport(file, other);
+      }
+    }
+
+    /** The part that it tells of, behind its files; "" for the whole of a job. */
+    String part() throws IOException {
+      try {
+        json.endArray();
+        while (json.hasNext()) {
+          if (json.nextName().equals(JsonReport.PART)) {
+            String part = json.nextString();
+            return part.matches("[1-9]\\d{0,5}/[1-9]\\d{0,5}") ? part : "";
+          }
+          json.skipValue();
+        }
+        return "";
       } catch (IOException | RuntimeException other) {
         throw new UnreadableReport(file, other);
       }

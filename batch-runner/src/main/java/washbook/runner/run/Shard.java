@@ -38,6 +38,11 @@ public record Shard(int index, int count) {
     }
   }
 
+  /** As {@code 2/8}; "" for the whole. */
+  public String shown() {
+    return equals(WHOLE) ? "" : index + "/" + count;
+  }
+
   /** Reads {@code I/N}. */
   public static Shard parse(String text) {
     String[] parts = text.strip().split("/", -1);

@@ -3,6 +3,7 @@ package washbook.runner.cli;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -14,6 +15,13 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import washbook.log.language.Language;
+import washbook.runner.file.UnusableFileException;
+import washbook.runner.language.Wording;
+import washbook.runner.report.FileResult;
+import washbook.runner.report.ReportPlace;
+import washbook.runner.report.ReportWriter;
+import washbook.runner.report.Reports;
 
 /** One place for two things, or a place in which somebody's file lies already: nothing is lost. */
 @Timeout(120)
@@ -68,15 +76,29 @@ final class PlacesOfResultsTest {
     assertEquals(ExitCode.DONE, fill("--report", report.toString()).code(), "an earlier report");
   }
 
+  @Test
+  void journalAndReportHaveNamesOfTheirOwn() throws IOException {
+    Path both = folder.resolve("both.csv");
+    Path otherwise = folder.resolve("logs/../both.csv");
+    Cli done = fill("--journal", both.toString(), "--report", otherwise.toString());
+    assertEquals(ExitCode.USAGE, done.code(), done.out());
+    assertTrue(done.err().contains("--journal and --report both name"), done.err());
+    assertFalse(Files.exists(both));
+  }
+
   /** As where another part of the job has put its result there while this one ran. */
   @Test
   void aReportLooksAgainBeforeItTakesItsPlace() throws IOException {
-    Path journal = folder.resolve("both.csv");
-    Cli done = fill("--journal", journal.toString(), "--report", journal.toString());
-    assertEquals(ExitCode.FILE, done.code(), done.out());
-    assertTrue(done.err().contains("is no report"), done.err());
-    assertEquals(
-        ExitCode.DONE, fill("--journal", journal.toString(), "--continue").code(), "the journal");
+    Path report = folder.resolve("report.csv");
+    try (ReportWriter<FileResult> writer =
+        Reports.open(
+            ReportPlace.about(report, List.of(logs.resolve("plum.csv"))),
+            new Wording(Language.EN))) {
+      Files.writeString(report, "mine\n");
+      UnusableFileException told = assertThrows(UnusableFileException.class, writer::finish);
+      assertTrue(told.getMessage().contains("is no report"), told.getMessage());
+    }
+    assertEquals("mine\n", Files.readString(report));
   }
 
   @Test

@@ -56,6 +56,23 @@ final class ReportMergeTest {
     assertTrue(charts("audit") >= 2, "few charts");
   }
 
+  @Test
+  void aPartThatIsMissingIsTold() throws IOException {
+    run(1, "3-1.json", "fill", "--dry-run", "--shard", "1/3");
+    run(1, "3-3.json", "fill", "--dry-run", "--shard", "3/3");
+    Cli joined =
+        Cli.run(
+            "report",
+            "merge",
+            folder.resolve("3-1.json").toString(),
+            folder.resolve("3-3.json").toString(),
+            "--out",
+            folder.resolve("two.json").toString());
+    assertEquals(ExitCode.FILE, joined.code());
+    assertEquals("The report lacks these parts of the job: 2/3.", joined.err().strip());
+    assertTrue(Files.exists(folder.resolve("two.json")));
+  }
+
   /** Compares all kinds of report, whole and joined, and counts the charts of the page. */
   private int charts(String... command) throws IOException {
     for (String kind : List.of("json", "csv", "html")) {

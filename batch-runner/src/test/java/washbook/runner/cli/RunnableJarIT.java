@@ -74,6 +74,26 @@ final class RunnableJarIT {
     }
   }
 
+  /** As cron and containers start it. */
+  @Test
+  void theShellLauncherReadsNamesWithUmlautsWhereNoLocaleIsSet() throws Exception {
+    String name = "Jürgens Log.csv";
+    Files.writeString(folder.resolve(name), "Day,SG,Temp C\n0,1.085,20\n3,1.050,20\n9,1.010,20\n");
+    for (String all : List.of("", "C")) {
+      ProcessBuilder builder =
+          new ProcessBuilder(
+              "/bin/sh",
+              Path.of("bin/washbook").toAbsolutePath().toString(),
+              "explain",
+              folder.resolve(name).toString());
+      builder.environment().keySet().removeAll(List.of("LANG", "LC_CTYPE", "LC_MESSAGES"));
+      builder.environment().put("LC_ALL", all);
+      builder.environment().put("XDG_CACHE_HOME", folder.resolve("cache").toString());
+      Cli said = finish(builder.start());
+      assertTrue(said.out().contains("gravity in SG"), said.toString());
+    }
+  }
+
   @Test
   void theBuildMakesShellCompletionAndTheManualsSource() throws IOException {
     String completion = Files.readString(Path.of("target/washbook_completion"));

@@ -61,6 +61,7 @@ final class SystemdUnitTest {
             "CapabilityBoundingSet=",
             "MemoryMax=1G",
             "User=washbook",
+            "Environment=LC_CTYPE=C.UTF-8",
             "Restart=on-failure")) {
       assertTrue(unit.contains(line), line);
     }
