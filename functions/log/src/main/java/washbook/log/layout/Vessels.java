@@ -196,7 +196,7 @@ public final class Vessels {
     return Vocabulary.meanings(text).contains(Concept.TIME_OF_DAY);
   }
 
-  /** Names over blocks of columns, each with one reading. */
+  /** Names over blocks of columns, each with one reading, by another instrument too. */
   private List<Header> byRowAbove(int row) {
     return byRowAbove(row, Vessels::isName);
   }
@@ -217,13 +217,16 @@ public final class Vessels {
     }
     List<Integer> kept = new ArrayList<>();
     List<String> keptNames = new ArrayList<>();
+    int refracted = 0;
     int width = Integer.MAX_VALUE;
     for (int i = 0; i < starts.size(); i++) {
       int next = i + 1 < starts.size() ? starts.get(i + 1) : Integer.MAX_VALUE;
-      long inside = readingsIn(starts.get(i), next);
-      if (inside == 0) {
+      long inside = in(readings, starts.get(i), next);
+      boolean other = inside == 0 && in(with(header, Role.REFRACTOMETER), starts.get(i), next) == 1;
+      if (inside == 0 && !(other && isName.test(names.get(i)))) {
         continue;
       }
+      refracted += other ? 1 : 0;
       if (inside > 1 || !isName.test(names.get(i))) {
         return List.of();
       }
@@ -233,12 +236,14 @@ public final class Vessels {
       kept.add(starts.get(i));
       keptNames.add(names.get(i));
     }
-    boolean all = kept.size() == readings.size() && new HashSet<>(keptNames).size() == kept.size();
+    boolean all =
+        kept.size() == readings.size() + refracted
+            && new HashSet<>(keptNames).size() == kept.size();
     return all && width < Integer.MAX_VALUE ? blocks(kept, keptNames, width) : List.of();
   }
 
-  private long readingsIn(int first, int end) {
-    return readings.stream().filter(r -> r.column() >= first && r.column() < end).count();
+  private static long in(List<HeaderCell> cells, int first, int end) {
+    return cells.stream().filter(c -> c.column() >= first && c.column() < end).count();
   }
 
   /** What stands in brackets behind a name is said of the vessel, as its place or its yeast. */

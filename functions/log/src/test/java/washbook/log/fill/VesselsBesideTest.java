@@ -41,6 +41,29 @@ class VesselsBesideTest {
   }
 
   @Test
+  void aVesselReadByAnotherInstrumentKeepsItToItself() {
+    Understanding sheet =
+        understand(
+            TestGrid.of(
+                "Practical 4",
+                """
+                Grape juice, hydrometers 20 °C, group 3 with a refractometer (ATC) | | | | |
+                Day | Group 1 | | Group 2 | | Group 3
+                | SG | °C | SG | °F | °Bx refr.
+                0 | 1.069 | 24 | 1.067 | 75 | 17.0
+                2 | 1.050 | 25 | 1.050 | 77 | 14.5
+                3 | 1.034 | 25 | | 77 | 12.0
+                4 | 1.018 | 24 | 1.021 | 75 | 9.5
+                7 | 0.995 | 23 | 0.996 | 73 | 5.5\
+                """));
+    assertEquals(List.of("Group 1", "Group 2", "Group 3"), names(sheet));
+    for (LogTable group : sheet.tables().subList(0, 2)) {
+      assertTrue(group.column(Role.REFRACTOMETER).isEmpty(), group.range());
+    }
+    assertTrue(sheet.tables().get(2).column(Role.REFRACTOMETER).isPresent());
+  }
+
+  @Test
   void oneOriginalGravityInALineOfVesselsIsThatOfItsColumn() {
     Understanding sheet =
         understand(
