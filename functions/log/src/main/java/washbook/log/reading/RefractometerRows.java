@@ -34,25 +34,24 @@ final class RefractometerRows {
 
   HydrometerRows.State read(int row) {
     refusal = null;
+    boolean isText = grid.kind(row, column) == Grid.Kind.TEXT;
+    CellText cell = isText ? CellText.read(grid.text(row, column)) : null;
     double value = CellText.plainNumber(grid, row, column);
-    if (Double.isNaN(value) && grid.kind(row, column) == Grid.Kind.TEXT) {
-      CellText cell = CellText.read(grid.text(row, column));
+    if (isText && (Double.isNaN(value) || cell.isAbout)) {
       if (cell.form == CellText.Form.NOTHING) {
         return HydrometerRows.State.NOTHING;
       }
       boolean inBrix =
           cell.form == CellText.Form.VALUE
-              && isPercent(cell.unit)
+              && (cell.unit.isEmpty() || isPercent(cell.unit))
               && Double.isNaN(cell.temperature);
-      if (!inBrix) {
-        refusal =
-            new CellRefusal(
-                grid.address(row, column),
-                Code.NOT_A_NUMBER,
-                Message.of(
-                    "refractometer.notANumber",
-                    RowRefusals.quoted(grid.text(row, column)),
-                    range()));
+      if (!inBrix || cell.isAbout) {
+        Object quoted = RowRefusals.quoted(grid.text(row, column));
+        Message why =
+            inBrix
+                ? Message.of("reading.about", quoted)
+                : Message.of("refractometer.notANumber", quoted, range());
+        refusal = new CellRefusal(grid.address(row, column), Code.NOT_A_NUMBER, why);
         return HydrometerRows.State.REFUSED;
       }
       return check(row, cell.value);

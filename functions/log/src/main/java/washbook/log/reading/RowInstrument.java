@@ -19,7 +19,7 @@ public final class RowInstrument {
 
   /** Abbreviations that mean a hydrometer only beside a refractometer. */
   private static final Set<String> SHORT =
-      Set.of("h", "sp", "spi", "sg", "hyd", "float", "ar\u00e4o", "dens", "d");
+      Set.of("h", "s", "sp", "spi", "sg", "hyd", "float", "ar\u00e4o", "dens", "d");
 
   private static final Set<String> REFRACTED = Set.of("r", "ref", "rf", "refra", "refr", "brix");
 

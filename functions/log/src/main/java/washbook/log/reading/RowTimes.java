@@ -20,6 +20,9 @@ public final class RowTimes {
   /** The last day that a spreadsheet has, 9999-12-31 (ECMA-376 part 1, 18.17.4.1). */
   private static final double LAST_DAY = 2_958_465;
 
+  /** Less is a count of days; January 1927, no log of today begins before. */
+  private static final double FIRST_CALENDAR_DAY = 10_000;
+
   /** Rows in which a weekday shows itself. */
   private static final int WEEK = 20;
 
@@ -190,15 +193,22 @@ public final class RowTimes {
     return DASHED.matcher(text).matches() ? text.replace('-', '/') : text;
   }
 
-  /** A serial number of days; a number as 30.09 is a day and its month, read as a decimal. */
+  /** A serial number of days; a number as 30.09, or 11.9 among dates, is a day and its month. */
   private static double dayAndMonth(double number, double near) {
     long month = Math.round((number - Math.floor(number)) * 100);
     boolean decimals = number > 1 && number < 32 && number != Math.rint(number);
-    if (!decimals || month > 12) {
+    boolean ofOneDigit = month % 10 == 0 && near > FIRST_CALENDAR_DAY;
+    if (!decimals || month > 12 && !ofOneDigit) {
       return number;
     }
-    String text = (int) number + "." + month + ".";
-    return DateText.serial(text, DateText.Order.DAY_FIRST, near);
+    double whole = month > 12 ? Double.NaN : dayOfMonth(number, month, near);
+    double one = ofOneDigit ? dayOfMonth(number, month / 10, near) : Double.NaN;
+    boolean nearer = !(Math.abs(whole - near) <= Math.abs(one - near));
+    return ofOneDigit && nearer ? one : whole;
+  }
+
+  private static double dayOfMonth(double number, long month, double near) {
+    return DateText.serial((int) number + "." + month + ".", DateText.Order.DAY_FIRST, near);
   }
 
   private static double timeOf(Grid grid, int row, int column) {

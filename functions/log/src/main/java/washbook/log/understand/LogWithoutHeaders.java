@@ -16,7 +16,10 @@ import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
 import washbook.log.sheet.Grid.Kind;
 import washbook.log.words.Concept;
+import washbook.log.words.DateText;
+import washbook.log.words.Ditto;
 import washbook.log.words.ReadingScale;
+import washbook.log.words.Statement;
 import washbook.log.words.TradeWords;
 import washbook.log.words.Vocabulary;
 
@@ -46,6 +49,16 @@ final class LogWithoutHeaders {
   private static final double LOWEST_START = 5;
 
   private static final Pattern FIRST_NUMBER = Pattern.compile("(?<![\\d.,])-?\\d+(?:[.,]\\d+)?");
+
+  /** A number that may be a temperature, as {@code 19}, {@code 20,5 °C} or {@code 21 Grad}. */
+  private static final Pattern DEGREES =
+      Pattern.compile("(\\d{1,2}(?:[.,]\\d)?)\\s*(?:[\u00b0\u00ba]\\s*C?|C|\\p{L}{4,7})?");
+
+  private static final double COLDEST = 3;
+  private static final double WARMEST = 45;
+
+  /** The part of the rows with a reading that shows what a column holds. */
+  private static final double MOST = 0.7;
 
   private final Grid grid;
 
@@ -86,23 +99,82 @@ final class LogWithoutHeaders {
     lines.add("header row = " + firstRow);
     lines.add(MapPrinter.column(column) + " = GRAVITY in " + scale);
     boolean warmth = false;
+    for (int at = 0; at < column; at++) {
+      if (isOverRows(firstRow, column, at, this::isDay)) {
+        lines.add(MapPrinter.column(at) + " = DATE");
+      }
+    }
     for (int at = column + 1; at < Math.min(grid.columnCount(), MOST_COLUMNS); at++) {
       if (fallsDown(at) == firstRow && areAlike(column, at, firstRow)) {
         lines.add(MapPrinter.column(at) + " = GRAVITY in " + scale);
       } else if (isTemperature(at, firstRow)) {
         lines.add(MapPrinter.column(at) + " = TEMPERATURE");
         warmth = true;
+      } else if (!warmth && isOverRows(firstRow, column, at, this::isWarmth)) {
+        lines.add(MapPrinter.column(at) + " = TEMPERATURE in C");
+        warmth = true;
       }
     }
+    boolean known = warmth || saysCorrectedAbove(firstRow);
     doubts.ask(
         grid.address(firstRow, column),
         question,
         new MapAnswer(
             lines,
-            warmth
-                ? Message.NONE
-                : Message.of("ask.withTemperature", "column X = TEMPERATURE in C"),
-            true));
+            known ? Message.NONE : Message.of("ask.withTemperature", "column X = TEMPERATURE in C"),
+            !known));
+  }
+
+  private interface CellTest {
+    boolean holds(int row, int column);
+  }
+
+  /** Whether a test holds for a column in most rows with a reading. */
+  private boolean isOverRows(int firstRow, int reading, int column, CellTest test) {
+    int read = 0;
+    int held = 0;
+    for (int row = firstRow; row < Math.min(grid.rowCount(), MOST_ROWS); row++) {
+      if (!Double.isNaN(figure(row, reading))) {
+        read++;
+        held += test.holds(row, column) ? 1 : 0;
+      }
+    }
+    return held >= MOST * read;
+  }
+
+  private boolean isDay(int row, int column) {
+    return DateText.isDate(grid, row, column);
+  }
+
+  /** A temperature by its size, with a degree behind it or not; a ditto mark repeats one. */
+  private boolean isWarmth(int row, int column) {
+    if (grid.kind(row, column) == Kind.TEXT && Ditto.isMark(grid.text(row, column))) {
+      return true;
+    }
+    double value =
+        grid.kind(row, column) == Kind.NUMBER
+            ? grid.number(row, column)
+            : grid.kind(row, column) == Kind.TEXT
+                ? degrees(grid.text(row, column).strip())
+                : Double.NaN;
+    return value >= COLDEST && value <= WARMEST;
+  }
+
+  private static double degrees(String text) {
+    Matcher shown = DEGREES.matcher(text);
+    return shown.matches() ? Double.parseDouble(shown.group(1).replace(',', '.')) : Double.NaN;
+  }
+
+  private boolean saysCorrectedAbove(int firstRow) {
+    for (int row = 0; row < firstRow; row++) {
+      for (int column = 0; column < Math.min(grid.columnsUsed(row), MOST_COLUMNS); column++) {
+        if (grid.kind(row, column) == Kind.TEXT
+            && Statement.saysCorrected(grid.text(row, column))) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   /** Whether two columns begin near one another: those of vessels beside one another. */

@@ -140,6 +140,7 @@ final class ReadingInstrument {
   private boolean namesBoth(int column, int reading) {
     int hydrometers = 0;
     int refractometers = 0;
+    boolean words = false;
     int last = Math.min(rows.lastRow(), rows.firstRow() + ROWS_READ);
     for (int row = rows.firstRow(); row <= last; row++) {
       boolean read = !rows.isSkipped(row) && grid.kind(row, reading) != Grid.Kind.BLANK;
@@ -147,6 +148,7 @@ final class ReadingInstrument {
         continue;
       }
       String text = grid.kind(row, column) == Grid.Kind.TEXT ? grid.text(row, column) : "";
+      words |= text.strip().length() > 2;
       switch (RowInstrument.of(text)) {
         case HYDROMETER -> hydrometers++;
         case REFRACTOMETER -> refractometers++;
@@ -157,7 +159,20 @@ final class ReadingInstrument {
         }
       }
     }
-    return hydrometers > 0 && refractometers > 0;
+    return hydrometers > 0 && refractometers > 0 && (words || saidAbove());
+  }
+
+  /** Whether a line above speaks of a refractometer: else single letters may be initials. */
+  private boolean saidAbove() {
+    for (int row = Math.max(0, header.topRow() - LINES_BELOW); row <= header.bottomRow(); row++) {
+      for (int column = 0; column < grid.columnsUsed(row); column++) {
+        if (grid.kind(row, column) == Grid.Kind.TEXT
+            && Vocabulary.meanings(grid.text(row, column)).contains(Concept.REFRACTOMETER)) {
+          return true;
+        }
+      }
+    }
+    return saidBelow();
   }
 
   /** Whether a note, or a line close below, speaks of a refractometer. */

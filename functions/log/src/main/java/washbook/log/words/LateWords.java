@@ -68,7 +68,8 @@ public final class LateWords {
 
   /** Whether the note of a first reading says that it fermented by then. */
   public static boolean sayAlready(String text) {
-    return parts(text).contains(Part.ALREADY);
+    Set<Part> parts = parts(text);
+    return parts.contains(Part.ALREADY) || parts.contains(Part.NO_START);
   }
 
   private static boolean saysUnknown(String sentence) {

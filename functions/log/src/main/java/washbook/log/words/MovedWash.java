@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * What a note says of wash that went from one batch into another. The words are in moved-words.txt.
@@ -31,6 +32,9 @@ public final class MovedWash {
 
   /** Words between that for where it comes from and the vessel: the other, the big old. */
   private static final int BETWEEN = 3;
+
+  /** What stands behind a name in brackets tells of it. */
+  private static final Pattern IN_BRACKETS = Pattern.compile("(?<=\\S)\\s*[(\\[].*");
 
   private MovedWash() {}
 
@@ -68,6 +72,7 @@ public final class MovedWash {
     }
     int here = at(tokens, batch);
     boolean named = here >= 0 && isBehind(tokens, here, Meaning.INTO);
+    given |= named && isFromVessel(tokens);
     return given && (named || row == Row.OWN && here < 0 && source);
   }
 
@@ -79,9 +84,10 @@ public final class MovedWash {
 
   /** Whether litres of what is in some other vessel were added; wash that is racked is not. */
   private static boolean isFromElsewhere(String note, List<String> tokens) {
-    if (FeedWords.litres(note).isEmpty()) {
-      return false;
-    }
+    return FeedWords.litres(note).isPresent() && isFromVessel(tokens);
+  }
+
+  private static boolean isFromVessel(List<String> tokens) {
     for (int i = 1; i < tokens.size(); i++) {
       boolean vessel = isVessel(tokens.get(i));
       List<String> before = tokens.subList(Math.max(0, i - BETWEEN), i);
@@ -108,7 +114,7 @@ public final class MovedWash {
    * for vessel behind that for from or into; -1 for nowhere.
    */
   private static int at(List<String> tokens, String name) {
-    List<String> of = Vocabulary.tokens(name);
+    List<String> of = Vocabulary.tokens(IN_BRACKETS.matcher(name).replaceFirst(""));
     for (int i = 0; !of.isEmpty() && i + of.size() <= tokens.size(); i++) {
       if (tokens.subList(i, i + of.size()).equals(of)) {
         return i;

@@ -11,6 +11,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import washbook.functions.Numbers;
 import washbook.log.Batch;
+import washbook.log.LogTable;
+import washbook.log.MapAnswer;
+import washbook.log.Role;
 import washbook.log.StatedWash;
 import washbook.log.Understanding;
 import washbook.log.layout.KeyLines;
@@ -309,5 +312,58 @@ class StatedAboveLogsTest {
             """);
     var table = SheetUnderstanding.understand(grid, LogMap.none()).tables().get(0);
     assertTrue(table.settings().correctedAlready());
+  }
+
+  @Test
+  void figuresWithoutHeadersAreOfferedWithTheirDatesAndTemperatures() {
+    TestGrid grid =
+        TestGrid.of(
+            "Zwetschgen",
+            """
+            Zwetschgen blaues Fass, angesetzt 3.9., Spindel 20° | | |
+            '3.9. | 1.071 | 19° | entsteint, Hefe
+            '4.9. | 1.067 | " |
+            '05.09 | 1.060 | 20° |
+            '7.9. | 1.045 | 22° | Hut
+            '9.9. | 1.032 | 21 Grad |
+            '14.9. | 1.016 | 19 |
+            '19.9. | 1.012 | 18 |\
+            """);
+    List<MapAnswer> answers =
+        SheetUnderstanding.understand(grid, LogMap.none()).doubts().get(0).answers();
+    LogMap map = LogMap.parse(String.join("\n", answers.get(0).lines()));
+    Understanding answered = SheetUnderstanding.understand(grid, map);
+    assertEquals(List.of(), answered.doubts());
+    Batch batch = answered.tables().get(0).batches().get(0);
+    assertEquals(7, batch.rows().length);
+    assertEquals("B2", batch.original().cell());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "R = Refraktometer (ATC) / S = Saccharometer 20° | R | S | true",
+        "gemessen von R und S | R | S | false",
+        "Zwetschgenmaische | Refr. | Spindel | true",
+      })
+  void lettersAreInstrumentsWhereALineSpeaksOfOne(
+      String line, String one, String other, boolean instruments) {
+    TestGrid grid =
+        TestGrid.of(
+            "Zwetschgenmaische",
+            """
+            Zwetschgenmaische | | | |
+            %s | | | |
+            Datum | Gerät | °Brix | °C | Notiz
+            #2025-09-08 | %s | 17.8 | 21 | Hefe
+            #2025-09-10 | %s | 15.8 | 24 |
+            #2025-09-13 | %s | 10.6 | 23 |
+            #2025-09-14 | %s | 5.2 | 23 |
+            #2025-09-16 | %s | 3.1 | 21 |\
+            """
+                .formatted(line, one, one, one, other, other));
+    LogTable table = SheetUnderstanding.understand(grid, LogMap.none()).tables().get(0);
+    assertEquals(instruments, table.column(Role.INSTRUMENT).isPresent());
   }
 }

@@ -35,6 +35,8 @@ class MovedWashTest {
     "T9, 5 L added, OWN, false",
     "T1, all pumped into T1, ANOTHERS, true",
     "T1, topped up, ANOTHERS, false",
+    "Bottich 3, B1 passada para B3, SHARED, true",
+    "1b (metà del tino 1), in 1b versato il resto del tino vecchio, SHARED, true",
     "T1, ná lesing opgevul uit tenk T2, OWN, true",
     "Bottich 1, dopo il prelievo ricevuti 20 hl da T2, OWN, true",
     "Bottich 1, après relevé : 3 hL de 3 passés dans 1, SHARED, true",
