@@ -202,7 +202,7 @@ class GoldenTest {
         rows++;
       }
     }
-    assertEquals(59, rows);
+    assertEquals(58, rows);
   }
 
   private static void check(
