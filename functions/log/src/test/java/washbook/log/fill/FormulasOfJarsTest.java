@@ -132,7 +132,7 @@ class FormulasOfJarsTest {
     String log =
         """
         Still run; hydrometer true at 68 F
-        Jar | mL | Proof | Temp F
+        Jar | mL | US proof | Temp F
         1 | 100 | 150 | 59
         2 | 500 | 148 | 60.8
         3 | 500 | 132 | 77
