@@ -25,6 +25,9 @@ final class RunHeaders {
   private static final int LONGEST_UNIT = 10;
   private static final int LONGEST_BELOW = 20;
 
+  /** Rows that show the units in the cells of a column. */
+  private static final int ROWS_OF_UNITS = 12;
+
   /** What stands in the second row of a header. */
   private static final Set<RunWord> UNITS =
       EnumSet.of(
@@ -155,7 +158,39 @@ final class RunHeaders {
         cells.add(RunHeader.Cell.of(column, text));
       }
     }
-    return cells;
+    return isOne(cells) ? cells : withUnitsBelow(bottom(row) + 1, cells);
+  }
+
+  /** The same cells, told by the units that stand in the cells below where no word tells them. */
+  private List<RunHeader.Cell> withUnitsBelow(int first, List<RunHeader.Cell> cells) {
+    List<RunHeader.Cell> told = new ArrayList<>();
+    for (RunHeader.Cell cell : cells) {
+      boolean known = cell.isTemperature() || cell.isVolume() || cell.isStrength();
+      Set<RunWord> words = EnumSet.noneOf(RunWord.class);
+      words.addAll(cell.words());
+      if (!known && isMostly(first, cell.column(), VOLUME)) {
+        words.add(RunWord.VOLUME);
+      } else if (!known && isMostly(first, cell.column(), STRENGTH)) {
+        words.add(RunWord.STRENGTH);
+      }
+      told.add(new RunHeader.Cell(cell.column(), cell.text(), words));
+    }
+    return told;
+  }
+
+  /** Whether most of the next cells of a column are figures with a unit. */
+  private boolean isMostly(int first, int column, Pattern figure) {
+    int with = 0;
+    int texts = 0;
+    for (int row = first; row < Math.min(first + ROWS_OF_UNITS, grid.rowCount()); row++) {
+      if (grid.kind(row, column) == Grid.Kind.TEXT) {
+        texts++;
+        with += figure.matcher(grid.text(row, column).strip()).matches() ? 1 : 0;
+      } else if (grid.kind(row, column) != Grid.Kind.BLANK) {
+        return false;
+      }
+    }
+    return with >= FEWEST_WITHOUT_HEADER && with * 2 > texts;
   }
 
   /** The second row of a header with units and the like below a row of texts, else the row. */
@@ -180,15 +215,20 @@ final class RunHeaders {
     return units >= 2 && (plain || hasFiguresBelow(row + 2)) ? row + 1 : row;
   }
 
-  /** Whether a row is a line with figures, over a row that can head a table alone. */
+  /** Whether a row is a line with figures, over a longer one that can head a table alone. */
   private boolean isLineOver(int row) {
     boolean digits = false;
+    int over = 0;
+    int under = 0;
     List<RunHeader.Cell> below = new ArrayList<>();
     for (int column = 0; column < Math.min(grid.columnsUsed(row + 1), MOST_COLUMNS); column++) {
-      digits |= grid.text(row, column).matches(".*\\d.*");
+      String text = grid.text(row, column).strip();
+      digits |= text.matches(".*\\d.*");
+      over += text.isEmpty() ? 0 : 1;
       below.add(RunHeader.Cell.of(column, grid.text(row + 1, column).strip()));
+      under += grid.text(row + 1, column).isBlank() ? 0 : 1;
     }
-    return digits && isOne(below);
+    return digits && over * 2 < under && isOne(below);
   }
 
   /** Whether figures follow soon, a line with the name of a cut between. */
