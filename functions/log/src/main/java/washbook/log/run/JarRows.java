@@ -211,22 +211,21 @@ public final class JarRows {
       return settings.temperatureC();
     }
     LogColumn column = temperatureColumn.orElseThrow();
-    TemperatureUnit unit = column.unit().equals("F") ? TemperatureUnit.F : TemperatureUnit.C;
+    if (!Double.isNaN(settings.temperatureC())
+        && grid.kind(row, column.column()) == Grid.Kind.BLANK) {
+      return settings.temperatureC();
+    }
+    int source = RunCells.source(grid, row, column.column());
+    TemperatureUnit unit =
+        RunCells.temperatureUnit(grid, source, column.column())
+            .orElse(column.unit().equals("F") ? TemperatureUnit.F : TemperatureUnit.C);
     Range range =
         new Range(
             unit.fromCelsius(Quantity.SPIRIT_TEMPERATURE.min()),
             unit.fromCelsius(Quantity.SPIRIT_TEMPERATURE.max()),
             " \u00b0" + unit,
             false);
-    if (!Double.isNaN(settings.temperatureC())
-        && grid.kind(row, column.column()) == Grid.Kind.BLANK) {
-      return settings.temperatureC();
-    }
-    double shown = figure(row, column, "run.temperature", range);
-    int source = RunCells.source(grid, row, column.column());
-    return RunCells.temperatureUnit(grid, source, column.column())
-        .map(own -> own.toCelsius(shown))
-        .orElseGet(() -> celsius(shown, column));
+    return unit.toCelsius(figure(row, column, "run.temperature", range));
   }
 
   private record Range(double low, double high, String unit, boolean zeroIsBlank) {

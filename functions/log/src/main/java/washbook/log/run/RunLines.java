@@ -65,7 +65,9 @@ final class RunLines {
   private final Grid grid;
   private final int firstColumn;
   private final int lastColumn;
-  private final int lastAbove;
+
+  /** Whether the lines below are read: they tell of the whole as well as of the jars. */
+  private boolean isBelow;
 
   double litres = Double.NaN;
   double percentVolume = Double.NaN;
@@ -102,7 +104,6 @@ final class RunLines {
     this.grid = grid;
     this.firstColumn = firstColumn;
     this.lastColumn = lastColumn;
-    this.lastAbove = lastRow;
     for (int row = Math.max(0, firstRow); row <= lastRow; row++) {
       read(row);
     }
@@ -110,6 +111,7 @@ final class RunLines {
 
   /** Lines below a table; sums that stand there and rows with figures say nothing of all jars. */
   void readBelow(int firstRow, int lastRow) {
+    isBelow = true;
     for (int row = firstRow; row <= lastRow; row++) {
       boolean plain = true;
       for (int column = firstColumn; column <= lastColumn; column++) {
@@ -144,7 +146,7 @@ final class RunLines {
         first = column;
         String text = grid.text(row, column).strip();
         title =
-            title.isEmpty() && row <= lastAbove && !RunWords.in(text).contains(RunWord.TOTAL)
+            title.isEmpty() && !isBelow && !RunWords.in(text).contains(RunWord.TOTAL)
                 ? text
                 : title;
       }
@@ -209,7 +211,8 @@ final class RunLines {
     if (volume && (twenty || words.contains(RunWord.ALSO) && corrected)) {
       volumesAt20 = true;
     }
-    if (correct && (strength || twenty && !volume)) {
+    boolean ofOne = isBelow && clause.replaceAll("\\b20\\b", "").matches(".*\\d.*");
+    if (correct && !ofOne && (strength || twenty && !volume)) {
       corrected = true;
     }
     if (!correct && !calibration(clause, words)) {
@@ -238,7 +241,7 @@ final class RunLines {
     double celsius = celsius(clause);
     boolean elsewhere = words.contains(RunWord.HEAD) || words.contains(RunWord.ELSEWHERE);
     boolean read = words.contains(RunWord.READ) || words.contains(RunWord.INSTRUMENT);
-    boolean spirit = words.contains(RunWord.SPIRIT) || words.contains(RunWord.JAR);
+    boolean spirit = !isBelow && (words.contains(RunWord.SPIRIT) || words.contains(RunWord.JAR));
     boolean scaled = isScaled(clause) || words.contains(RunWord.TEMPERATURE);
     boolean strength = NO_TEMPERATURE.stream().anyMatch(words::contains) || !scaled;
     if (!elsewhere && !volume && celsius <= WARMEST_SPIRIT && (read || spirit && !strength)) {
@@ -268,14 +271,15 @@ final class RunLines {
         chargeRow == row - 1
             && Double.isNaN(percentVolume)
             && RunWords.in(grid.text(row, column)).contains(RunWord.STRENGTH);
-    boolean named = words.contains(RunWord.CHARGE) || goesOn;
+    boolean rest = isBelow && words.contains(RunWord.OTHER);
+    boolean named = words.contains(RunWord.CHARGE) && !rest || goesOn;
     double[] found = amounts(named && !goesOn ? fromCharge(row, line) : line);
     if (named && Double.isNaN(found[1])) {
       found[1] = strengthWithoutPercent(row, line);
     }
     double volume = found[0];
     double strength = found[1];
-    boolean both = !Double.isNaN(volume) && !Double.isNaN(strength);
+    boolean both = !isBelow && !Double.isNaN(volume) && !Double.isNaN(strength);
     if (!named && !(both && words.contains(RunWord.RUN))) {
       return;
     }

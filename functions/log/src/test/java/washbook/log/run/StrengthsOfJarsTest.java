@@ -211,4 +211,41 @@ class StrengthsOfJarsTest {
     assertEquals(2, understand(grid, map).runs().get(0).parts().size());
     assertEquals("Still run 2", understand(grid, map).runs().get(0).parts().get(1).name());
   }
+
+  @Test
+  void aCellWithItsOwnUnitIsReadInIt() {
+    TestGrid grid =
+        grid(
+            "Still run ; Jar^mL^ABV^Temp C ; 1^500^80^20 ; 2^500^72^77 °F ; 3^500^64^20 ;"
+                + " 4^500^50^20");
+    assertEquals("80.0 " + READ_72 + " 64.0 50.0", strengths(grid, ""));
+  }
+
+  private static StillRun runWith(String below) {
+    String jars =
+        "Still run ; Jar^mL^ABV^Temp C ; 1^500^80^20 ; 2^500^72^ ; 3^500^64^20 ; 4^500^50^20 ; ; ";
+    return understand(grid(jars + below), "").runs().get(0);
+  }
+
+  /** Lines below speak of the whole that was made as well as of the jars. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '!',
+      value = {
+        "Alcoholometer calibrated at 15 °C ! 15 ! false ! NaN ! NaN",
+        "Strengths corrected to 20 °C ! 20 ! true ! NaN ! NaN",
+        "Charge 10 L of 30 % ! 20 ! false ! NaN ! 10",
+        "All mixed, strength corrected to 20 °C 62 % ! 20 ! false ! NaN ! NaN",
+        "Spirit rests at 12 °C ! 20 ! false ! NaN ! NaN",
+        "Distilled 3.2 L of 62 % ! 20 ! false ! NaN ! NaN",
+        "Left in the pot 5 L of 2 % ! 20 ! false ! NaN ! NaN",
+      })
+  void linesBelowSpeakOfTheJarsToo(
+      String line, double calibration, boolean corrected, double temperature, double charged) {
+    StillRun run = runWith(line);
+    assertEquals(calibration, run.settings().calibrationC());
+    assertEquals(corrected, run.settings().corrected());
+    assertEquals(temperature, run.settings().temperatureC());
+    assertEquals(charged, run.parts().get(0).charge().litres());
+  }
 }
