@@ -288,16 +288,21 @@ final class RunColumns {
                           .stream())
               .toList());
     } else if (unit(cell).isEmpty()) {
-      open(
-          cell,
-          Message.of(
-              "ask.spiritDegrees",
-              CellAddress.letters(cell.column()),
-              RunQuestions.statement(cell, "TEMPERATURE in C")),
-          figures.min(cell.column()) > 60
-              ? RunQuestions.answers(cell, "TEMPERATURE in F", "HEAD_TEMPERATURE in C")
-              : RunQuestions.answers(cell, "TEMPERATURE in C", "TEMPERATURE in F"));
+      askDegrees(cell);
     }
+  }
+
+  /** No spirit is measured at 60 °C: what is warmer is vapour, or in °F. */
+  private void askDegrees(RunHeader.Cell cell) {
+    boolean hot = figures.min(cell.column()) > 60;
+    String first = hot ? "HEAD_TEMPERATURE in C" : "TEMPERATURE in C";
+    open(
+        cell,
+        Message.of(
+            "ask.spiritDegrees",
+            CellAddress.letters(cell.column()),
+            RunQuestions.statement(cell, first)),
+        RunQuestions.answers(cell, first, "TEMPERATURE in F"));
   }
 
   /** C or F by header and values; "" where they do not settle it. */

@@ -248,4 +248,21 @@ class StrengthsOfJarsTest {
     assertEquals(temperature, run.settings().temperatureC());
     assertEquals(charged, run.parts().get(0).charge().litres());
   }
+
+  @ParameterizedTest
+  @CsvSource({
+    "18 20 30 45, TEMPERATURE in C",
+    "84 85 88 91, HEAD_TEMPERATURE in C",
+  })
+  void degreesThatMayBeAnythingAreAskedFor(String degrees, String first) {
+    String[] each = degrees.split(" ");
+    StringBuilder text = new StringBuilder("Still run ; Jar^mL^ABV^T");
+    for (int i = 0; i < 4; i++) {
+      text.append(" ; " + (i + 1) + "^500^" + (80 - 10 * i) + "^" + each[i]);
+    }
+    List<MapAnswer> answers = understand(grid(text.toString()), "").doubts().get(0).answers();
+    assertEquals(
+        List.of("column D = " + first, "column D = TEMPERATURE in F"),
+        answers.stream().map(a -> a.lines().get(0)).toList());
+  }
 }
