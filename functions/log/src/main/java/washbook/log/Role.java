@@ -30,8 +30,12 @@ public enum Role {
   OWN_REAL_ATTENUATION,
   /** A jar of a still run: its number or name. */
   JAR,
+  /** Volume of all jars of a still run up to the row. */
+  VOLUME_SO_FAR,
   /** What an alcoholometer shows. */
   STRENGTH,
+  /** Whether the strength of a row is as read or at 20 °C already. */
+  STRENGTH_STATE,
   /** Temperature of the vapour at the still's head. */
   HEAD_TEMPERATURE,
   /** Heads, hearts or tails. */

@@ -1,6 +1,7 @@
 package washbook.log;
 
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 
 /**
@@ -9,8 +10,67 @@ import java.util.OptionalDouble;
  * @param table its place and columns; it has no batches
  * @param parts its runs, in the order of the sheet
  * @param settings what holds for all its jars
+ * @param jars what holds for single ones, by row
  */
-public record StillRun(LogTable table, List<Part> parts, Settings settings) {
+public record StillRun(
+    LogTable table, List<Part> parts, Settings settings, Map<Integer, Jar> jars) {
+
+  /** One whose jars are all alike. */
+  public StillRun(LogTable table, List<Part> parts, Settings settings) {
+    this(table, parts, settings, Map.of());
+  }
+
+  /** What holds for the jar of a row. */
+  public Jar jar(int row) {
+    return jars.getOrDefault(row, Jar.LIKE_ALL);
+  }
+
+  /** Which column the strength of a row stands in. */
+  public Role strengthRole(int row) {
+    return jar(row).strength() == Jar.Strength.OWN_TRUE ? Role.OWN_TRUE_STRENGTH : Role.STRENGTH;
+  }
+
+  /** Whether the strength of a row is a true one at 20 °C already. */
+  public boolean isCorrected(int row) {
+    return switch (jar(row).strength()) {
+      case TRUE, OWN_TRUE -> true;
+      case READ -> false;
+      default -> settings.corrected();
+    };
+  }
+
+  /**
+   * What holds for one jar.
+   *
+   * @param temperatureC of its spirit, NaN where the table tells it
+   * @param before row with the running total that its own is to be lessened by
+   */
+  public record Jar(Strength strength, double temperatureC, Volume volume, int before) {
+    /** As the table says of all of them. */
+    public static final Jar LIKE_ALL = new Jar(Strength.LIKE_ALL, Double.NaN, Volume.ITS_OWN, -1);
+
+    /** What the strength of a jar is. */
+    public enum Strength {
+      LIKE_ALL,
+      READ,
+      TRUE,
+      /** Only the log's own strength at 20 \u00b0C stands there. */
+      OWN_TRUE,
+      /** Nothing tells whether it is as read. */
+      UNTOLD,
+      /** It cannot stand between the two beside it. */
+      UNFIT
+    }
+
+    /** What the volume in a row is. */
+    public enum Volume {
+      ITS_OWN,
+      /** A running total, to be lessened by the one before. */
+      TOTAL,
+      /** A running total which does not tell the volume of the jar. */
+      UNTOLD
+    }
+  }
 
   /**
    * One run: what one charge gave.

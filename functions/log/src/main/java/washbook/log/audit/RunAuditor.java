@@ -11,6 +11,7 @@ import washbook.log.StillRun;
 import washbook.log.language.Message;
 import washbook.log.run.JarRows;
 import washbook.log.run.OwnAlcohol;
+import washbook.log.run.RunStrengthUnit;
 import washbook.log.sheet.Grid;
 
 /**
@@ -91,8 +92,8 @@ final class RunAuditor {
   }
 
   private Audit.Column strengths(LogColumn use) {
-    double proof = use.unit().equals("PROOFUS") ? 2 : 1;
-    OwnAlcohol.Scale scale = new OwnAlcohol.Scale(proof, false);
+    double parts = RunStrengthUnit.of(use.unit()).ofPercent(1);
+    OwnAlcohol.Scale scale = new OwnAlcohol.Scale(parts, false);
     List<RunWay> ways = new ArrayList<>();
     ways.add(RunWay.right(Jar::strength));
     if (!run.settings().corrected()) {

@@ -79,8 +79,8 @@ final class ComputedRun implements ComputedCells {
       int at = row - run.table().firstRow();
       boolean read = jars.read(row);
       numbers.get(ComputedColumn.HEAD_STRENGTH)[at] = jars.headStrength;
+      numbers.get(ComputedColumn.TRUE_STRENGTH)[at] = jars.trueStrength;
       if (read) {
-        numbers.get(ComputedColumn.TRUE_STRENGTH)[at] = jars.trueStrength;
         numbers.get(ComputedColumn.VOLUME_AT_20)[at] = jars.volumeAt20;
         numbers.get(ComputedColumn.PURE_ALCOHOL)[at] = jars.pureAlcohol;
         if (!missing.isEmpty()) {

@@ -24,7 +24,7 @@ import washbook.log.words.CellText;
 /** Accounts for every row of every table of a sheet. */
 final class RowAccounts {
   private static final Set<Role> READINGS =
-      EnumSet.of(Role.GRAVITY, Role.REFRACTOMETER, Role.STRENGTH, Role.VOLUME);
+      EnumSet.of(Role.GRAVITY, Role.REFRACTOMETER, Role.STRENGTH, Role.VOLUME, Role.VOLUME_SO_FAR);
 
   private final Grid grid;
   private final List<LogTable> tables;

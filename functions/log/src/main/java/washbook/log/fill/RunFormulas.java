@@ -11,6 +11,8 @@ import washbook.log.LogSettings;
 import washbook.log.Role;
 import washbook.log.StillRun;
 import washbook.log.StillRun.Charge;
+import washbook.log.run.JarRows;
+import washbook.log.run.RunStrengthUnit;
 import washbook.log.run.RunVolumeUnit;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
@@ -51,14 +53,14 @@ final class RunFormulas implements CellFormulas {
   }
 
   private String trueStrength(int row) {
-    String shown = own(Role.STRENGTH, row);
-    boolean proof =
-        run.table().column(Role.STRENGTH).map(LogColumn::unit).orElse("").equals("PROOFUS");
+    Role role = run.strengthRole(row);
+    String shown = own(role, row);
     if (shown == null) {
       return null;
     }
-    String percent = proof ? shown + "/2" : shown;
-    if (run.settings().corrected()) {
+    String unit = run.table().column(role).map(LogColumn::unit).orElse("");
+    String percent = RunStrengthUnit.of(unit).formula(shown);
+    if (run.isCorrected(row)) {
       return "IF(" + shown + "=\"\",\"\"," + percent + ")";
     }
     String temperature = temperature(row);
@@ -198,13 +200,25 @@ final class RunFormulas implements CellFormulas {
   }
 
   private String litres(int row) {
-    String cell = own(Role.VOLUME, row);
-    String unit = run.table().column(Role.VOLUME).map(LogColumn::unit).orElse("");
+    StillRun.Jar jar = run.jar(row);
+    Role role = run.table().column(Role.VOLUME).isPresent() ? Role.VOLUME : Role.VOLUME_SO_FAR;
+    String cell = own(role, row);
+    String unit = run.table().column(role).map(LogColumn::unit).orElse("");
     Optional<RunVolumeUnit> volume = RunVolumeUnit.of(unit);
-    return cell == null || volume.isEmpty() ? null : volume.get().formula(cell);
+    if (cell == null || volume.isEmpty()) {
+      return null;
+    }
+    if (jar.before() < 0) {
+      return volume.get().formula(cell);
+    }
+    String before = own(role, jar.before());
+    return before == null ? null : volume.get().formula("(" + cell + "-" + before + ")");
   }
 
   private String temperature(int row) {
+    if (!Double.isNaN(run.jar(row).temperatureC())) {
+      return Numbers.show(run.jar(row).temperatureC());
+    }
     if (run.table().column(Role.TEMPERATURE).isEmpty()) {
       return Numbers.show(run.settings().temperatureC());
     }
@@ -221,8 +235,9 @@ final class RunFormulas implements CellFormulas {
   /** The log's own cell, null where it does not hold just a number. */
   private String own(Role role, int row) {
     int column = run.table().column(role).map(LogColumn::column).orElse(-1);
-    return column >= 0 && grid.kind(row, column) == Grid.Kind.NUMBER
-        ? CellAddress.of(row, column)
+    int at = column < 0 ? row : JarRows.source(grid, row, column);
+    return column >= 0 && grid.kind(at, column) == Grid.Kind.NUMBER
+        ? CellAddress.of(at, column)
         : null;
   }
 

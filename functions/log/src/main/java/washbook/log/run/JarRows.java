@@ -29,6 +29,7 @@ public final class JarRows {
   private static final int QUOTED_DIGITS = 3;
 
   private final Grid grid;
+  private final StillRun run;
   private final StillRun.Settings settings;
   private final LogColumn strengthColumn;
   private final LogColumn volumeColumn;
@@ -62,20 +63,33 @@ public final class JarRows {
 
   public JarRows(Grid grid, StillRun run) {
     this.grid = grid;
+    this.run = run;
     settings = run.settings();
     strengthColumn = run.table().column(Role.STRENGTH).orElseThrow();
-    volumeColumn = run.table().column(Role.VOLUME).orElseThrow();
+    volumeColumn =
+        run.table()
+            .column(Role.VOLUME)
+            .or(() -> run.table().column(Role.VOLUME_SO_FAR))
+            .orElseThrow();
     temperatureColumn = run.table().column(Role.TEMPERATURE);
     headColumn = run.table().column(Role.HEAD_TEMPERATURE);
     volumeUnit = RunVolumeUnit.of(volumeColumn.unit()).orElseThrow();
   }
 
-  /** Whether the strength of a jar is corrected by a temperature. */
-  public boolean needsTemperature() {
-    return !settings.corrected() || !settings.volumesAt20();
+  /** Whether a figure of a jar is corrected by a temperature. */
+  boolean needsTemperature(int row) {
+    return !run.isCorrected(row) || !settings.volumesAt20();
   }
 
-  /** Reads a row; false when it is refused. */
+  /** The row whose cell holds for a row of a column: the one above where it is only repeated. */
+  public static int source(Grid grid, int row, int column) {
+    return RunCells.source(grid, row, column);
+  }
+
+  /**
+   * Reads a row; false when it is refused. A strength that is known without the volume is told all
+   * the same.
+   */
   public boolean read(int row) {
     readStrength = Double.NaN;
     readLitres = Double.NaN;
@@ -85,24 +99,69 @@ public final class JarRows {
     pureAlcohol = Double.NaN;
     refusal = null;
     headStrength = headStrength(row);
-    double shown = figure(row, strengthColumn, "run.strength", strengthRange());
-    double litres =
-        refusal == null ? figure(row, volumeColumn, "run.volume", volumeRange()) : Double.NaN;
-    double celsius = refusal == null && needsTemperature() ? temperature(row) : 20;
+    LogColumn column = run.table().column(run.strengthRole(row)).orElse(strengthColumn);
+    double percent = RunStrengthUnit.of(column.unit()).toPercent(strength(row, column));
     if (refusal != null) {
       return false;
     }
-    double percent = isProof() ? shown / 2 : shown;
-    RunVolumeUnit unit = RunCells.volumeUnit(grid, row, volumeColumn.column()).orElse(volumeUnit);
-    compute(row, percent, unit.toLitres(litres), celsius);
-    return refusal == null;
+    double litres = litres(row);
+    CellRefusal noVolume = refusal;
+    refusal = null;
+    double celsius = needsTemperature(row) ? temperature(row) : 20;
+    if (noVolume == null && refusal == null) {
+      compute(row, percent, litres, celsius);
+      return refusal == null;
+    }
+    if (refusal == null || run.isCorrected(row)) {
+      trueStrength = trueStrength(row, percent, celsius);
+    }
+    refusal = noVolume == null ? refusal : noVolume;
+    return false;
+  }
+
+  private double trueStrength(int row, double percent, double celsius) {
+    return run.isCorrected(row)
+        ? percent
+        : number(TRUE_STRENGTH.call(percent, celsius, settings.calibrationC()));
+  }
+
+  private double strength(int row, LogColumn column) {
+    double shown = figure(row, column, "run.strength", strengthRange(column));
+    StillRun.Jar.Strength state = run.jar(row).strength();
+    boolean untold = state == StillRun.Jar.Strength.UNTOLD;
+    if (refusal == null && (untold || state == StillRun.Jar.Strength.UNFIT)) {
+      String why = untold ? "run.strength.untold" : "run.strength.unfit";
+      refuse(row, column, Code.CONTRADICTION, Message.of(why, quoted(row, column.column())));
+    }
+    return shown;
+  }
+
+  /** Litres of a jar; NaN with a refusal where they are not known. */
+  private double litres(int row) {
+    StillRun.Jar jar = run.jar(row);
+    double shown = figure(row, volumeColumn, "run.volume", volumeRange());
+    if (refusal == null && jar.volume() == StillRun.Jar.Volume.UNTOLD) {
+      refuse(
+          row,
+          volumeColumn,
+          Code.CONTRADICTION,
+          Message.of("run.volume.total", quoted(row, volumeColumn.column())));
+    }
+    if (refusal != null) {
+      return Double.NaN;
+    }
+    return jar.before() < 0
+        ? inLitres(row, shown)
+        : inLitres(row, shown)
+            - inLitres(jar.before(), RunCells.number(grid, jar.before(), volumeColumn.column()));
+  }
+
+  private double inLitres(int row, double shown) {
+    return RunCells.volumeUnit(grid, row, volumeColumn.column()).orElse(volumeUnit).toLitres(shown);
   }
 
   private void compute(int row, double percent, double litres, double celsius) {
-    double strength =
-        settings.corrected()
-            ? percent
-            : number(TRUE_STRENGTH.call(percent, celsius, settings.calibrationC()));
+    double strength = trueStrength(row, percent, celsius);
     double volume =
         settings.volumesAt20()
             ? number(VOLUME_AT_20.call(litres, 20.0, strength))
@@ -145,25 +204,28 @@ public final class JarRows {
   }
 
   private double temperature(int row) {
+    if (!Double.isNaN(run.jar(row).temperatureC())) {
+      return run.jar(row).temperatureC();
+    }
     if (temperatureColumn.isEmpty()) {
       return settings.temperatureC();
     }
     LogColumn column = temperatureColumn.orElseThrow();
-    TemperatureUnit unit = column.unit().equals("F") ? TemperatureUnit.F : TemperatureUnit.C;
+    if (!Double.isNaN(settings.temperatureC())
+        && grid.kind(row, column.column()) == Grid.Kind.BLANK) {
+      return settings.temperatureC();
+    }
+    int source = RunCells.source(grid, row, column.column());
+    TemperatureUnit unit =
+        RunCells.temperatureUnit(grid, source, column.column())
+            .orElse(column.unit().equals("F") ? TemperatureUnit.F : TemperatureUnit.C);
     Range range =
         new Range(
             unit.fromCelsius(Quantity.SPIRIT_TEMPERATURE.min()),
             unit.fromCelsius(Quantity.SPIRIT_TEMPERATURE.max()),
             " \u00b0" + unit,
             false);
-    if (!Double.isNaN(settings.temperatureC())
-        && grid.kind(row, column.column()) == Grid.Kind.BLANK) {
-      return settings.temperatureC();
-    }
-    double shown = figure(row, column, "run.temperature", range);
-    return RunCells.temperatureUnit(grid, row, column.column())
-        .map(own -> own.toCelsius(shown))
-        .orElseGet(() -> celsius(shown, column));
+    return unit.toCelsius(figure(row, column, "run.temperature", range));
   }
 
   private record Range(double low, double high, String unit, boolean zeroIsBlank) {
@@ -176,16 +238,12 @@ public final class JarRows {
     }
   }
 
-  private boolean isProof() {
-    return strengthColumn.unit().equals("PROOFUS");
-  }
-
-  private Range strengthRange() {
-    double factor = isProof() ? 2 : 1;
+  private static Range strengthRange(LogColumn column) {
+    RunStrengthUnit unit = RunStrengthUnit.of(column.unit());
     return new Range(
-        Quantity.PERCENT_VOL.min() * factor,
-        Quantity.PERCENT_VOL.max() * factor,
-        isProof() ? " proof" : " % vol",
+        unit.ofPercent(Quantity.PERCENT_VOL.min()),
+        unit.ofPercent(Quantity.PERCENT_VOL.max()),
+        unit.isProof() ? " proof" : " % vol",
         true);
   }
 
@@ -201,19 +259,34 @@ public final class JarRows {
       case CL -> "cL";
       case DL -> "dL";
       case L -> "L";
-      case GALUS -> "gal";
+      case GALUS, GALUK -> "gal";
     };
   }
 
   /** The number of a cell; NaN with a refusal where it holds none or none that can be. */
-  private double figure(int row, LogColumn column, String what, Range range) {
+  private double figure(int line, LogColumn column, String what, Range range) {
+    int row = RunCells.source(grid, line, column.column());
     double value = RunCells.number(grid, row, column.column());
     boolean blank = grid.kind(row, column.column()) == Grid.Kind.BLANK;
     if (blank || value == 0 && range.zeroIsBlank()) {
       refuse(row, column, Code.BLANK, Message.of(what + ".blank", range.told()));
       return Double.NaN;
     }
-    boolean other = RunCells.hasOtherUnit(grid, row, column.column(), units(column));
+    boolean isStrength = column.role() == Role.STRENGTH && !Double.isNaN(value);
+    if (isStrength && RunCells.isAbout(grid, row, column.column())) {
+      refuse(
+          row,
+          column,
+          Code.NOT_A_NUMBER,
+          Message.of("reading.about", quoted(row, column.column())));
+      return value;
+    }
+    boolean other =
+        RunCells.hasOtherUnit(
+            grid,
+            row,
+            column.column(),
+            units(column.role(), RunStrengthUnit.of(column.unit()).isProof()));
     if (Double.isNaN(value) || other) {
       refuse(row, column, Code.NOT_A_NUMBER, wrong(row, column, what, range));
     } else if (!(value >= range.low())) {
@@ -225,10 +298,11 @@ public final class JarRows {
   }
 
   /** Words that may stand after a number of a column. */
-  private Set<RunWord> units(LogColumn column) {
-    return switch (column.role()) {
-      case STRENGTH -> isProof() ? Set.of(RunWord.PROOF) : Set.of(RunWord.STRENGTH, RunWord.VOLUME);
-      case VOLUME -> Set.of(RunWord.ML, RunWord.CL, RunWord.DL, RunWord.L);
+  static Set<RunWord> units(Role role, boolean proof) {
+    return switch (role) {
+      case STRENGTH, OWN_TRUE_STRENGTH ->
+          proof ? Set.of(RunWord.PROOF) : Set.of(RunWord.STRENGTH, RunWord.VOLUME);
+      case VOLUME, VOLUME_SO_FAR -> Set.of(RunWord.ML, RunWord.CL, RunWord.DL, RunWord.L);
       default -> Set.of(RunWord.TEMPERATURE, RunWord.C, RunWord.F, RunWord.DEGREE);
     };
   }

@@ -6,6 +6,7 @@ import java.util.regex.Pattern;
 import washbook.functions.scale.TemperatureUnit;
 import washbook.log.sheet.Grid;
 import washbook.log.words.CellText;
+import washbook.log.words.Ditto;
 
 /** The figures in a table of jars, with the units that stand in their cells. */
 final class RunCells {
@@ -25,6 +26,25 @@ final class RunCells {
     return bare.equals(text) ? Double.NaN : CellText.read(bare).value;
   }
 
+  /** The row whose cell holds for a row: the one above where a cell only repeats it. */
+  static int source(Grid grid, int row, int column) {
+    int source = row;
+    while (source > 0 && isDitto(grid, source, column)) {
+      source--;
+    }
+    return source;
+  }
+
+  static boolean isDitto(Grid grid, int row, int column) {
+    return grid.kind(row, column) == Grid.Kind.TEXT && Ditto.isMark(grid.text(row, column));
+  }
+
+  /** Whether a cell says that its number is not exact. */
+  static boolean isAbout(Grid grid, int row, int column) {
+    return grid.kind(row, column) == Grid.Kind.TEXT
+        && CellText.read(grid.text(row, column)).isAbout;
+  }
+
   /** The volume's unit that stands in a cell. */
   static Optional<RunVolumeUnit> volumeUnit(Grid grid, int row, int column) {
     if (grid.kind(row, column) != Grid.Kind.TEXT) {
@@ -32,7 +52,7 @@ final class RunCells {
     }
     Set<RunWord> words = RunWords.in(CellText.read(grid.text(row, column)).unit);
     for (RunVolumeUnit unit : RunVolumeUnit.values()) {
-      if (words.contains(unit.word()) && unit != RunVolumeUnit.GALUS) {
+      if (words.contains(unit.word()) && unit.word() != RunWord.GALLON) {
         return Optional.of(unit);
       }
     }

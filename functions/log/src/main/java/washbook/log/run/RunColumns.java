@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import washbook.functions.Numbers;
 import washbook.functions.scale.TemperatureUnit;
-import washbook.log.Doubts;
 import washbook.log.LogColumn;
 import washbook.log.MapAnswer;
 import washbook.log.Role;
@@ -25,7 +25,6 @@ final class RunColumns {
   private final RunHeader header;
   private final RunMap said;
   private final Map<Integer, LogColumn> uses = new TreeMap<>();
-  private final Doubts doubts;
   private final int end;
   private final RunFigures figures;
 
@@ -41,16 +40,24 @@ final class RunColumns {
   /** Whether the column of volumes says that it holds those at 20 °C. */
   boolean volumesAt20;
 
-  boolean settled = true;
-  private final List<Runnable> questions = new ArrayList<>();
+  /** Of {@link RunVolumeUnit}, "" while it is open. */
+  String volumeUnit = "";
 
-  RunColumns(Grid grid, RunHeader header, int end, RunMap said, Doubts doubts) {
+  /** Whether volumes are running totals. */
+  boolean isTotal;
+
+  private final RunLines lines;
+  private final RunQuestions questions;
+
+  RunColumns(
+      Grid grid, RunHeader header, int end, RunMap said, RunLines lines, RunQuestions questions) {
     this.grid = grid;
     this.header = header;
     this.end = Math.min(end, header.bottomRow() + ROWS_READ);
     this.figures = new RunFigures(grid, header.bottomRow() + 1, this.end);
     this.said = said;
-    this.doubts = doubts;
+    this.lines = lines;
+    this.questions = questions;
     header
         .cells()
         .forEach(
@@ -62,14 +69,10 @@ final class RunColumns {
                     c.text().isEmpty() ? Message.NONE : Message.of("col.run.none")));
     others();
     strengths();
+    states();
     temperatures();
     volumes();
     said.columns().forEach(this::put);
-  }
-
-  /** Asks what was left open; not before it is known that the table is a run. */
-  void ask() {
-    questions.forEach(Runnable::run);
   }
 
   List<LogColumn> all() {
@@ -88,7 +91,8 @@ final class RunColumns {
   }
 
   private void put(int column, RunMap.Use use) {
-    if (uses.containsKey(column)) {
+    boolean reading = column == strength && use.role() == Role.OWN_TRUE_STRENGTH;
+    if (uses.containsKey(column) && !reading) {
       LogColumn before = uses.get(column);
       String unit =
           use.unit().isEmpty() && before.role() == use.role() ? before.unit() : use.unit();
@@ -103,7 +107,8 @@ final class RunColumns {
 
   private void others() {
     for (RunHeader.Cell cell : header.cells()) {
-      if (cell.has(RunWord.JAR) || cell.has(RunWord.BOTTLE)) {
+      boolean label = !cell.has(RunWord.TEMPERATURE) && !cell.isStrength() && !cell.isVolume();
+      if (label && (cell.has(RunWord.JAR) || cell.has(RunWord.BOTTLE))) {
         put(cell, Role.JAR, "", Message.of("col.run.jar"));
       } else if (cell.has(RunWord.TIME)) {
         put(cell, Role.TIME, "", Message.of("col.run.header"));
@@ -116,6 +121,15 @@ final class RunColumns {
       if (figures.numbers(cell.column()).length == 0
           && RunCuts.isColumn(grid, header.bottomRow() + 1, end, cell)) {
         put(cell, Role.CUT, "", Message.of("col.run.cuts"));
+      }
+    }
+  }
+
+  private void states() {
+    for (RunHeader.Cell cell : header.cells()) {
+      boolean free = uses.get(cell.column()).role() == Role.OTHER;
+      if (free && StrengthStates.isColumn(grid, header.bottomRow() + 1, end, cell, lines.marks)) {
+        put(cell, Role.STRENGTH_STATE, "", Message.of("col.run.values"));
       }
     }
   }
@@ -134,11 +148,15 @@ final class RunColumns {
     List<RunHeader.Cell> true20 = named.stream().filter(c -> c.isAt20()).toList();
     boolean temperature = header.cells().stream().anyMatch(this::isSpiritTemperature);
     if (raw.size() > 1) {
-      List<RunHeader.Cell> read = raw.stream().filter(c -> c.has(RunWord.READ)).toList();
+      List<RunHeader.Cell> read =
+          raw.stream().filter(c -> c.has(RunWord.READ) || c.has(RunWord.INSTRUMENT)).toList();
       raw = read.size() == 1 ? read : withoutProof(raw);
     }
-    boolean useTrue = !true20.isEmpty() && (raw.isEmpty() || !temperature);
-    List<RunHeader.Cell> reading = useTrue ? true20 : raw;
+    List<RunHeader.Cell> only =
+        all.stream().filter(c -> isSaid(c, Role.OWN_TRUE_STRENGTH)).toList();
+    boolean saidTrue = named.isEmpty() && !only.isEmpty();
+    boolean useTrue = saidTrue || !true20.isEmpty() && (raw.isEmpty() || !temperature);
+    List<RunHeader.Cell> reading = saidTrue ? only : useTrue ? true20 : raw;
     if (reading.isEmpty()) {
       return;
     }
@@ -150,9 +168,20 @@ final class RunColumns {
     }
     put(cell, Role.STRENGTH, scale(cell), Message.of(useTrue ? "col.run.true" : "col.run.header"));
     if (reading.size() > 1) {
-      open(cell, Message.of("ask.whichStrength", letters(reading), statement(cell, "STRENGTH")));
+      open(
+          cell,
+          Message.of(
+              "ask.whichStrength",
+              RunQuestions.letters(reading),
+              RunQuestions.statement(cell, "STRENGTH")),
+          RunQuestions.answers(reading, "STRENGTH"));
+    } else if (scale(cell).isEmpty()) {
+      open(
+          cell,
+          Message.of("ask.whichProof", CellAddress.letters(cell.column())),
+          RunQuestions.answers(cell, "STRENGTH in PROOFUS", "STRENGTH in PROOFUK"));
     } else if (figures.max(cell.column()) <= 1) {
-      open(cell, Message.of("ask.shares"));
+      open(cell, Message.of("ask.shares"), List.of());
     }
   }
 
@@ -167,7 +196,15 @@ final class RunColumns {
     if (use != null && !use.unit().isEmpty()) {
       return use.unit();
     }
-    return cell.has(RunWord.PROOF) ? "PROOFUS" : "ABV";
+    return cell.has(RunWord.PROOF) ? proof(cell) : "ABV";
+  }
+
+  /** The proof that the header names, else that of the lines; "" where both or none are. */
+  private String proof(RunHeader.Cell cell) {
+    boolean own = cell.has(RunWord.US_PROOF) || cell.has(RunWord.UK_PROOF);
+    boolean us = own ? cell.has(RunWord.US_PROOF) : lines.proofs.contains(RunWord.US_PROOF);
+    boolean uk = own ? cell.has(RunWord.UK_PROOF) : lines.proofs.contains(RunWord.UK_PROOF);
+    return us == uk ? "" : us ? "PROOFUS" : "PROOFUK";
   }
 
   /** By its header, by the units in its cells, or as degrees that no strength has. */
@@ -200,6 +237,14 @@ final class RunColumns {
         && (cell.has(RunWord.F) || figures.min(cell.column()) < WARMEST_SPIRIT);
   }
 
+  /** Whether a column holds temperatures of spirit in °C, which those of vapour are far above. */
+  private boolean isCool(RunHeader.Cell cell) {
+    return cell.column() != strength
+        && isSpiritTemperature(cell)
+        && !cell.has(RunWord.F)
+        && figures.max(cell.column()) <= 40;
+  }
+
   private void temperatures() {
     List<RunHeader.Cell> spirit = new ArrayList<>();
     for (RunHeader.Cell cell : header.cells()) {
@@ -213,7 +258,8 @@ final class RunColumns {
       }
       boolean fahrenheit = cell.has(RunWord.F) && !cell.has(RunWord.C);
       boolean hot = figures.min(cell.column()) > (fahrenheit ? 140 : 60);
-      if (cell.has(RunWord.HEAD) || hot && cell.has(RunWord.C)) {
+      boolean beside = header.cells().stream().anyMatch(this::isCool);
+      if (cell.has(RunWord.HEAD) || hot && (cell.has(RunWord.C) || beside)) {
         put(cell, Role.HEAD_TEMPERATURE, fahrenheit ? "F" : "C", Message.of("col.run.values"));
       } else {
         spirit.add(cell);
@@ -230,23 +276,33 @@ final class RunColumns {
     if (found.size() > 1 && named.size() != 1) {
       open(
           cell,
-          Message.of("ask.whichTemperature", letters(found), statement(cell, "TEMPERATURE in C")),
-          found.stream()
-              .map(
-                  c ->
-                      MapAnswer.of(
-                          statement(c, "TEMPERATURE in " + (unit(c).isEmpty() ? "C" : unit(c)))))
-              .toArray(MapAnswer[]::new));
-    } else if (unit(cell).isEmpty()) {
-      open(
-          cell,
           Message.of(
-              "ask.spiritDegrees",
-              CellAddress.letters(cell.column()),
-              statement(cell, "TEMPERATURE in C")),
-          MapAnswer.of(statement(cell, "TEMPERATURE in C")),
-          MapAnswer.of(statement(cell, "TEMPERATURE in F")));
+              "ask.whichTemperature",
+              RunQuestions.letters(found),
+              RunQuestions.statement(cell, "TEMPERATURE in C")),
+          found.stream()
+              .flatMap(
+                  c ->
+                      RunQuestions.answers(
+                          c, "TEMPERATURE in " + (unit(c).isEmpty() ? "C" : unit(c)))
+                          .stream())
+              .toList());
+    } else if (unit(cell).isEmpty()) {
+      askDegrees(cell);
     }
+  }
+
+  /** No spirit is measured at 60 °C: what is warmer is vapour, or in °F. */
+  private void askDegrees(RunHeader.Cell cell) {
+    boolean hot = figures.min(cell.column()) > 60;
+    String first = hot ? "HEAD_TEMPERATURE in C" : "TEMPERATURE in C";
+    open(
+        cell,
+        Message.of(
+            "ask.spiritDegrees",
+            CellAddress.letters(cell.column()),
+            RunQuestions.statement(cell, first)),
+        RunQuestions.answers(cell, first, "TEMPERATURE in F"));
   }
 
   /** C or F by header and values; "" where they do not settle it. */
@@ -281,117 +337,53 @@ final class RunColumns {
             .filter(c -> c.column() != strength && c.column() != temperature)
             .filter(c -> figures.isMostlyNumbers(c.column()) && !c.has(RunWord.OTHER))
             .toList();
-    List<RunHeader.Cell> found = saidOr(Role.VOLUME, all);
-    if (found.size() > 1) {
-      List<RunHeader.Cell> single = found.stream().filter(c -> !c.has(RunWord.CUMULATIVE)).toList();
-      found = single.isEmpty() ? found : single;
-    }
-    if (found.size() > 1) {
-      found = withoutSums(found);
-    }
-    if (found.size() > 1) {
-      List<RunHeader.Cell> raw = found.stream().filter(c -> !c.isAt20()).toList();
-      found = raw.isEmpty() ? found : raw;
-    }
-    if (found.isEmpty()) {
-      return;
-    }
-    RunHeader.Cell cell = found.get(0);
-    volume = cell.column();
-    volumesAt20 = cell.isAt20();
-    put(cell, Role.VOLUME, volumeUnit(cell), Message.of("col.run.header"));
-    if (found.size() > 1) {
-      open(cell, Message.of("ask.whichVolume", letters(found), statement(cell, "VOLUME in ML")));
-    } else if (cell.has(RunWord.CUMULATIVE) || grows(cell)) {
-      open(
-          cell,
-          Message.of(
-              "ask.sums",
-              CellAddress.letters(cell.column()),
-              statement(
-                  cell, "VOLUME in " + (volumeUnit(cell).isEmpty() ? "ML" : volumeUnit(cell)))));
-    } else if (volumeUnit(cell).isEmpty()) {
-      open(
-          cell,
-          Message.of(
-              "ask.volumeUnit",
-              CellAddress.letters(cell.column()),
-              statement(cell, "VOLUME in ML")));
+    List<RunHeader.Cell> alone = saidOr(Role.VOLUME, all);
+    boolean total = alone.stream().noneMatch(c -> isSaid(c, Role.VOLUME));
+    List<RunHeader.Cell> candidates = total ? saidOr(Role.VOLUME_SO_FAR, all) : alone;
+    RunVolumes found =
+        new RunVolumes(grid, header, said, lines, figures, candidates, strength, end, questions);
+    if (found.cell != null) {
+      volume = found.cell.column();
+      volumesAt20 = found.cell.isAt20();
+      volumeUnit = found.unit;
+      isTotal = found.isTotal;
+      put(found.cell, found.role(), found.unit, Message.of("col.run.header"));
     }
   }
 
-  /** Without a column that holds the sums of another one up to each row. */
-  private List<RunHeader.Cell> withoutSums(List<RunHeader.Cell> cells) {
-    return cells.stream()
-        .filter(
-            c ->
-                cells.stream()
-                    .noneMatch(
-                        other ->
-                            other != c && figures.areSums(c.column(), other.column(), strength)))
-        .toList();
+  private boolean isSaid(RunHeader.Cell cell, Role role) {
+    RunMap.Use use = said.columns().get(cell.column());
+    return use != null && use.role() == role;
   }
 
-  /** Whether each volume is larger than the one before, as sums are; a slip hides no long list. */
-  private boolean grows(RunHeader.Cell cell) {
-    if (said.columns().containsKey(cell.column())) {
+  /** Whether a jar is numbered 1 in one of the columns. */
+  boolean isFirstJar(RunRows rows, int row) {
+    for (LogColumn column : all()) {
+      boolean label = column.role() == Role.JAR || column.column() == header.firstColumn();
+      String text =
+          grid.kind(row, column.column()) == Grid.Kind.TEXT
+              ? grid.text(row, column.column()).replaceAll("\\D", "")
+              : Numbers.show(RunCells.number(grid, row, column.column()));
+      boolean first = text.equals("1") || text.equals("01");
+      if (first && (label || column.role() == Role.OTHER && isNumbered(rows, row, column))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether the two rows of jars before a row have numbers that follow each other. */
+  private boolean isNumbered(RunRows rows, int row, LogColumn column) {
+    int at = rows.jars.indexOf(row);
+    if (at < 2) {
       return false;
     }
-    double[] values = figures.besideStrengths(cell.column(), strength);
-    int slips = 0;
-    for (int i = 1; i < values.length; i++) {
-      slips += values[i] <= values[i - 1] ? 1 : 0;
-    }
-    boolean manifold = values.length > 6 && values[values.length - 1] > 4 * values[0];
-    return values.length > 3 && (slips == 0 || slips == 1 && manifold);
+    double before = RunCells.number(grid, rows.jars.get(at - 1), column.column());
+    double earlier = RunCells.number(grid, rows.jars.get(at - 2), column.column());
+    return before == earlier + 1;
   }
 
-  /** The unit that stands in all cells of a column which has none in its header. */
-  private String unitInCells(RunHeader.Cell cell) {
-    String found = "";
-    for (int row = header.bottomRow() + 1; row < end; row++) {
-      boolean jar = !Double.isNaN(RunCells.number(grid, row, strength));
-      if (jar && !Double.isNaN(RunCells.number(grid, row, cell.column()))) {
-        String here =
-            RunCells.volumeUnit(grid, row, cell.column()).map(RunVolumeUnit::name).orElse("");
-        if (here.isEmpty()) {
-          return "";
-        }
-        found = found.isEmpty() ? here : found;
-      }
-    }
-    return found;
-  }
-
-  private String volumeUnit(RunHeader.Cell cell) {
-    RunMap.Use use = said.columns().get(cell.column());
-    if (use != null && !use.unit().isEmpty()) {
-      return use.unit();
-    }
-    for (RunVolumeUnit unit : RunVolumeUnit.values()) {
-      boolean whichGallon = unit == RunVolumeUnit.GALUS && !cell.text().matches("(?i).*\\bus\\b.*");
-      if (cell.has(unit.word())) {
-        return whichGallon ? "" : unit.name();
-      }
-    }
-    return unitInCells(cell);
-  }
-
-  private void open(RunHeader.Cell cell, Message question, MapAnswer... answers) {
-    settled = false;
-    String at = CellAddress.of(header.bottomRow(), cell.column());
-    questions.add(() -> doubts.ask(at, question, answers));
-  }
-
-  /** A line of a map about a column. */
-  private static String statement(RunHeader.Cell cell, String use) {
-    return "column " + CellAddress.letters(cell.column()) + " = " + use;
-  }
-
-  private static Message letters(List<RunHeader.Cell> cells) {
-    return cells.stream()
-        .map(cell -> Message.of("plain", CellAddress.letters(cell.column())))
-        .reduce((before, last) -> Message.of("either", before, last))
-        .orElse(Message.NONE);
+  private void open(RunHeader.Cell cell, Message question, List<MapAnswer> answers) {
+    questions.open(cell, question, answers);
   }
 }

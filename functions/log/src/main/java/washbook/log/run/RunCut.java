@@ -24,6 +24,9 @@ enum RunCut {
           Map.entry("h", HEARTS),
           Map.entry("ht", HEARTS),
           Map.entry("n", TAILS),
+          Map.entry("cab", HEADS),
+          Map.entry("cor", HEARTS),
+          Map.entry("caud", TAILS),
           Map.entry("nl", TAILS),
           Map.entry("q", TAILS),
           Map.entry("tl", TAILS));

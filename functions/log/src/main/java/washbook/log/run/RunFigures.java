@@ -56,6 +56,7 @@ final class RunFigures {
     long filled =
         IntStream.range(firstRow, end)
             .filter(row -> grid.kind(row, column) != Grid.Kind.BLANK)
+            .filter(row -> !RunCells.isDitto(grid, row, column))
             .count();
     int numbers = numbers(column).length;
     return numbers >= 2 && numbers * 2 > filled;

@@ -16,7 +16,7 @@ record RunHeader(int topRow, int bottomRow, List<Cell> cells, boolean isMissing)
   record Cell(int column, String text, Set<RunWord> words) {
     /** The cell of a text; the 20 °C that figures are brought to is no unit of a temperature. */
     static Cell of(int column, String text) {
-      return new Cell(column, text, RunWords.in(text.replaceAll("\\b20 ?\u00b0 ?C?\\b", "")));
+      return new Cell(column, text, RunWords.in(text.replaceAll("\\b20 ?(?:\u00b0 ?C?|C)\\b", "")));
     }
 
     boolean has(RunWord word) {
@@ -63,7 +63,8 @@ record RunHeader(int topRow, int bottomRow, List<Cell> cells, boolean isMissing)
 
     /** Whether it says that its figures are true strengths or volumes at 20 °C. */
     boolean isAt20() {
-      boolean words = has(RunWord.CORRECTED) || has(RunWord.AT20) || text.matches(".*\\b20 ?°.*");
+      boolean words =
+          has(RunWord.CORRECTED) || has(RunWord.AT20) || text.matches(".*\\b20 ?(°|[cC]\\b).*");
       return words && !has(RunWord.NOT);
     }
   }

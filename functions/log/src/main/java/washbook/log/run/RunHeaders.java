@@ -22,6 +22,30 @@ final class RunHeaders {
   /** Rows of values with their units that show columns without a header. */
   private static final int FEWEST_WITHOUT_HEADER = 4;
 
+  private static final int LONGEST_UNIT = 10;
+  private static final int LONGEST_BELOW = 20;
+
+  /** Rows that show the units in the cells of a column. */
+  private static final int ROWS_OF_UNITS = 12;
+
+  /** What stands in the second row of a header. */
+  private static final Set<RunWord> UNITS =
+      EnumSet.of(
+          RunWord.C,
+          RunWord.F,
+          RunWord.STRENGTH,
+          RunWord.PROOF,
+          RunWord.ML,
+          RunWord.CL,
+          RunWord.DL,
+          RunWord.L,
+          RunWord.GALLON,
+          RunWord.READ,
+          RunWord.CORRECTED,
+          RunWord.SPIRIT,
+          RunWord.HEAD,
+          RunWord.CUMULATIVE);
+
   private static final Pattern NUMBER = Pattern.compile("[~<>≈+\\-−]?\\s*\\d.*");
   private static final Pattern VOLUME =
       Pattern.compile("(?i)~?\\s*\\d+([.,]\\d+)?\\s*(ml|cl|dl|l|liter|litres?)\\.?");
@@ -122,42 +146,113 @@ final class RunHeaders {
     }
     ComputedHeaders ours = ComputedHeaders.in(grid, row);
     boolean units = bottom(row) > row;
+    if (units && isLineOver(row)) {
+      return List.of();
+    }
     List<RunHeader.Cell> cells = new ArrayList<>();
     for (int column = 0; column < columns; column++) {
       String own = grid.text(row, column).strip();
-      String text = units ? (own + " " + grid.text(row + 1, column)).strip() : own;
+      String below = units ? grid.text(row + 1, column).strip() : "";
+      String text = below.isEmpty() ? own : (over(row, column) + " " + below).strip();
       if (!text.isEmpty() && ours.at(column).isEmpty()) {
         cells.add(RunHeader.Cell.of(column, text));
       }
     }
-    return cells;
+    return isOne(cells) ? cells : withUnitsBelow(bottom(row) + 1, cells);
   }
 
-  /** The row of units below a header, else the row itself. */
-  private int bottom(int row) {
-    int units = 0;
-    int columns = Math.min(grid.columnsUsed(row + 1), MOST_COLUMNS);
-    for (int column = 0; column < columns && row + 1 < grid.rowCount(); column++) {
-      Grid.Kind kind = grid.kind(row + 1, column);
-      String text = grid.text(row + 1, column).strip();
-      Set<RunWord> words = RunWords.in(text);
-      boolean unit =
-          words.contains(RunWord.C)
-              || words.contains(RunWord.F)
-              || words.contains(RunWord.STRENGTH)
-              || words.contains(RunWord.ML)
-              || words.contains(RunWord.CL)
-              || words.contains(RunWord.L);
-      if (kind == Grid.Kind.TEXT
-          && text.length() <= 10
-          && unit
-          && !NUMBER.matcher(text).matches()) {
-        units++;
-      } else if (kind != Grid.Kind.BLANK) {
-        return row;
+  /** The same cells, told by the units that stand in the cells below where no word tells them. */
+  private List<RunHeader.Cell> withUnitsBelow(int first, List<RunHeader.Cell> cells) {
+    List<RunHeader.Cell> told = new ArrayList<>();
+    for (RunHeader.Cell cell : cells) {
+      boolean known = cell.isTemperature() || cell.isVolume() || cell.isStrength();
+      Set<RunWord> words = EnumSet.noneOf(RunWord.class);
+      words.addAll(cell.words());
+      if (!known && isMostly(first, cell.column(), VOLUME)) {
+        words.add(RunWord.VOLUME);
+      } else if (!known && isMostly(first, cell.column(), STRENGTH)) {
+        words.add(RunWord.STRENGTH);
+      }
+      told.add(new RunHeader.Cell(cell.column(), cell.text(), words));
+    }
+    return told;
+  }
+
+  /** Whether most of the next cells of a column are figures with a unit. */
+  private boolean isMostly(int first, int column, Pattern figure) {
+    int with = 0;
+    int texts = 0;
+    for (int row = first; row < Math.min(first + ROWS_OF_UNITS, grid.rowCount()); row++) {
+      if (grid.kind(row, column) == Grid.Kind.TEXT) {
+        texts++;
+        with += figure.matcher(grid.text(row, column).strip()).matches() ? 1 : 0;
+      } else if (grid.kind(row, column) != Grid.Kind.BLANK) {
+        return false;
       }
     }
-    return units >= 2 ? row + 1 : row;
+    return with >= FEWEST_WITHOUT_HEADER && with * 2 > texts;
+  }
+
+  /** The second row of a header with units and the like below a row of texts, else the row. */
+  private int bottom(int row) {
+    int units = 0;
+    boolean plain = true;
+    int columns = row + 1 < grid.rowCount() ? Math.min(grid.columnsUsed(row + 1), MOST_COLUMNS) : 0;
+    for (int column = 0; column < columns; column++) {
+      String text = grid.text(row + 1, column).strip();
+      if (grid.kind(row + 1, column) == Grid.Kind.BLANK) {
+        continue;
+      }
+      boolean isText = grid.kind(row + 1, column) == Grid.Kind.TEXT;
+      if (!isText || text.length() > LONGEST_BELOW || NUMBER.matcher(text).matches()) {
+        return row;
+      }
+      Set<RunWord> words = RunWords.in(text);
+      boolean unit = UNITS.stream().anyMatch(words::contains);
+      units += unit ? 1 : 0;
+      plain &= unit && text.length() <= LONGEST_UNIT;
+    }
+    return units >= 2 && (plain || hasFiguresBelow(row + 2)) ? row + 1 : row;
+  }
+
+  /** Whether a row is a line with figures, over a longer one that can head a table alone. */
+  private boolean isLineOver(int row) {
+    boolean digits = false;
+    int over = 0;
+    int under = 0;
+    List<RunHeader.Cell> below = new ArrayList<>();
+    for (int column = 0; column < Math.min(grid.columnsUsed(row + 1), MOST_COLUMNS); column++) {
+      String text = grid.text(row, column).strip();
+      digits |= text.matches(".*\\d.*");
+      over += text.isEmpty() ? 0 : 1;
+      below.add(RunHeader.Cell.of(column, grid.text(row + 1, column).strip()));
+      under += grid.text(row + 1, column).isBlank() ? 0 : 1;
+    }
+    return digits && over * 2 < under && isOne(below);
+  }
+
+  /** Whether figures follow soon, a line with the name of a cut between. */
+  private boolean hasFiguresBelow(int first) {
+    for (int row = first; row < Math.min(first + 2, grid.rowCount()); row++) {
+      int numbers = 0;
+      for (int column = 0; column < Math.min(grid.columnsUsed(row), MOST_COLUMNS); column++) {
+        numbers += Double.isNaN(RunCells.number(grid, row, column)) ? 0 : 1;
+      }
+      if (numbers >= 2) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The text over a cell of the second row, which may stretch over several temperatures. */
+  private String over(int row, int column) {
+    int at = column;
+    while (at > 0 && grid.kind(row, at) == Grid.Kind.BLANK) {
+      at--;
+    }
+    String text = grid.text(row, at).strip();
+    return at == column || RunWords.in(text).contains(RunWord.TEMPERATURE) ? text : "";
   }
 
   /** Tables side by side: where after a blank column volume and strength come again. */

@@ -1,7 +1,9 @@
 package washbook.log.run;
 
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.StringJoiner;
 import java.util.regex.Matcher;
@@ -26,11 +28,36 @@ final class RunLines {
 
   private static final Pattern DEGREES =
       Pattern.compile(
-          NUMBER + "\\s*\u00b0?\\s*(c|f|celsius|fahrenheit)\\b|" + NUMBER + "\\s*\u00b0");
+          NUMBER
+              + "\\s*\u00b0?\\s*(c|f|celsius|fahrenheit)\\b|"
+              + NUMBER
+              + "\\s*\u00b0(?!\\s*\\p{L})");
   private static final Pattern STRENGTH_IN_DEGREES =
       Pattern.compile(NUMBER + "\\s*\u00b0(?!\\s*[cCfF\\d])");
   private static final Pattern PRESSURE =
       Pattern.compile(NUMBER + "\\s*(?:hpa|mbar|mb)\\b", Pattern.CASE_INSENSITIVE);
+
+  /** 100 proof of the old imperial scale in % vol, as logs put it. */
+  private static final Pattern PROOF_SPIRIT = Pattern.compile("(?<!\\d)57[.,]1");
+
+  /** A short mark and what it stands for, up to the next one. */
+  private static final Pattern MARK =
+      Pattern.compile(
+          "(?<![\\p{L}\\d])(\\p{L}{1,3})\\s*[=:]\\s*([^;,.=]+?)(?=\\s+\\p{L}{1,3}\\s*=|[;,.]|$)");
+
+  private static final Set<RunWord> GALLONS = EnumSet.of(RunWord.US, RunWord.UK);
+  private static final Set<RunWord> PROOFS = EnumSet.of(RunWord.US_PROOF, RunWord.UK_PROOF);
+  private static final Set<RunWord> NO_TEMPERATURE = EnumSet.of(RunWord.CHARGE, RunWord.L);
+  private static final Set<RunWord> VOLUMES =
+      EnumSet.of(RunWord.VOLUME, RunWord.ML, RunWord.CL, RunWord.DL, RunWord.L, RunWord.GALLON);
+
+  /** No alcoholometer is calibrated at more, °C. */
+  private static final double WARMEST_CALIBRATION = 26;
+
+  private static final double WARMEST_SPIRIT = 40;
+
+  /** Where proof is defined, \u00b0C. */
+  private static final double SIXTY_F = 140.0 / 9;
 
   /** Above that nothing is charged, % vol. */
   private static final double MOST_CHARGED = 96;
@@ -38,6 +65,9 @@ final class RunLines {
   private final Grid grid;
   private final int firstColumn;
   private final int lastColumn;
+
+  /** Whether the lines below are read: they tell of the whole as well as of the jars. */
+  private boolean isBelow;
 
   double litres = Double.NaN;
   double percentVolume = Double.NaN;
@@ -52,6 +82,18 @@ final class RunLines {
   boolean corrected;
   boolean volumesAt20;
 
+  /** Whether a line says that volumes are running totals. */
+  boolean volumesSoFar;
+
+  /** Which gallons the lines speak of. */
+  final Set<RunWord> gallons = EnumSet.noneOf(RunWord.class);
+
+  /** Which proof they speak of. */
+  final Set<RunWord> proofs = EnumSet.noneOf(RunWord.class);
+
+  /** Short marks in lower case that stand for strengths as read or corrected ones. */
+  final Map<String, RunWord> marks = new HashMap<>();
+
   /** All that the lines mean. */
   final Set<RunWord> words = EnumSet.noneOf(RunWord.class);
 
@@ -64,6 +106,22 @@ final class RunLines {
     this.lastColumn = lastColumn;
     for (int row = Math.max(0, firstRow); row <= lastRow; row++) {
       read(row);
+    }
+  }
+
+  /** Lines below a table; sums that stand there and rows with figures say nothing of all jars. */
+  void readBelow(int firstRow, int lastRow) {
+    isBelow = true;
+    for (int row = firstRow; row <= lastRow; row++) {
+      boolean plain = true;
+      for (int column = firstColumn; column <= lastColumn; column++) {
+        Set<RunWord> words = RunWords.in(grid.text(row, column));
+        boolean sum = words.contains(RunWord.TOTAL) || words.contains(RunWord.AVERAGE);
+        plain &= grid.kind(row, column) != Grid.Kind.NUMBER && !sum;
+      }
+      if (plain) {
+        read(row);
+      }
     }
   }
 
@@ -87,21 +145,53 @@ final class RunLines {
       if (first < 0) {
         first = column;
         String text = grid.text(row, column).strip();
-        title = title.isEmpty() && !RunWords.in(text).contains(RunWord.TOTAL) ? text : title;
+        title =
+            title.isEmpty() && !isBelow && !RunWords.in(text).contains(RunWord.TOTAL)
+                ? text
+                : title;
       }
     }
     String line = joined.toString();
     if (line.isEmpty() || line.length() > 300) {
       return;
     }
+    readMarks(line);
     Set<RunWord> meanings = EnumSet.noneOf(RunWord.class);
     for (String clause : line.split("[.;()](?!\\d)|,(?!\\d)")) {
       Set<RunWord> here = RunWords.in(clause);
       meanings.addAll(here);
-      state(clause.toLowerCase(Locale.ROOT), here);
+      state(clause.toLowerCase(Locale.ROOT).replaceAll("(?<=\\d ?)\u00ba", "\u00b0"), here);
     }
+    units(line, meanings);
     words.addAll(meanings);
     charge(row, first, line, meanings);
+  }
+
+  private void units(String line, Set<RunWord> meanings) {
+    Set<RunWord> whole = RunWords.in(line);
+    if (whole.contains(RunWord.GALLON)) {
+      GALLONS.stream().filter(whole::contains).forEach(gallons::add);
+    }
+    PROOFS.stream().filter(whole::contains).forEach(proofs::add);
+    if (meanings.contains(RunWord.PROOF) && PROOF_SPIRIT.matcher(line).find()) {
+      proofs.add(RunWord.UK_PROOF);
+    }
+    boolean volume = VOLUMES.stream().anyMatch(meanings::contains);
+    volumesSoFar |= volume && meanings.contains(RunWord.CUMULATIVE);
+  }
+
+  private void readMarks(String line) {
+    Matcher mark = MARK.matcher(line);
+    while (mark.find()) {
+      Set<RunWord> meaning = RunWords.in(mark.group(2));
+      boolean corrected = meaning.contains(RunWord.CORRECTED) || meaning.contains(RunWord.AT20);
+      boolean not = meaning.contains(RunWord.NOT);
+      if (corrected && !not) {
+        marks.put(mark.group(1).toLowerCase(Locale.ROOT), RunWord.CORRECTED);
+      } else if (corrected || meaning.contains(RunWord.READ)) {
+        marks.put(mark.group(1).toLowerCase(Locale.ROOT), RunWord.READ);
+      }
+    }
   }
 
   private void state(String clause, Set<RunWord> words) {
@@ -114,38 +204,66 @@ final class RunLines {
     boolean volume = words.contains(RunWord.VOLUME) && !clause.contains("%");
     boolean correct = words.contains(RunWord.CORRECTED) || words.contains(RunWord.AT20);
     boolean strength = words.contains(RunWord.STRENGTH) || words.contains(RunWord.PROOF);
-    if (no) {
+    if (no || MARK.matcher(clause).lookingAt()) {
+      calibration(clause, words);
       return;
     }
     if (volume && (twenty || words.contains(RunWord.ALSO) && corrected)) {
       volumesAt20 = true;
     }
-    if (correct && (strength || twenty && !volume)) {
+    boolean ofOne = isBelow && clause.replaceAll("\\b20\\b", "").matches(".*\\d.*");
+    if (correct && !ofOne && (strength || twenty && !volume)) {
       corrected = true;
     }
-    Matcher degrees = DEGREES.matcher(clause);
-    if (!correct && degrees.find()) {
-      String value = degrees.group(1) == null ? degrees.group(3) : degrees.group(1);
-      boolean f = degrees.group(2) != null && degrees.group(2).startsWith("f");
-      double celsius = f ? TemperatureUnit.F.toCelsius(number(value)) : number(value);
-      boolean elsewhere = words.contains(RunWord.HEAD) || words.contains(RunWord.ELSEWHERE);
-      boolean proofInstrument =
-          words.contains(RunWord.PROOF)
-              && words.contains(RunWord.READ)
-              && !words.contains(RunWord.SPIRIT)
-              && !words.contains(RunWord.JAR)
-              && !words.contains(RunWord.CHARGE);
-      if (words.contains(RunWord.CALIBRATED) || proofInstrument) {
-        calibrationC = celsius;
-      } else if (!elsewhere
-          && !volume
-          && celsius <= 40
-          && (words.contains(RunWord.SPIRIT)
-              || words.contains(RunWord.READ)
-              || words.contains(RunWord.JAR))) {
-        temperatureC = celsius;
-      }
+    if (!correct && !calibration(clause, words)) {
+      temperature(clause, words, volume);
     }
+  }
+
+  /** Whether a clause has a temperature that the instrument is made for. */
+  private boolean calibration(String clause, Set<RunWord> words) {
+    double celsius = celsius(clause);
+    boolean instrument = words.contains(RunWord.INSTRUMENT) && !words.contains(RunWord.READ);
+    boolean jar = words.contains(RunWord.SPIRIT) || words.contains(RunWord.JAR);
+    boolean sixty = Math.abs(celsius - SIXTY_F) < 0.01;
+    boolean proof = words.contains(RunWord.PROOF) && (words.contains(RunWord.READ) || sixty);
+    boolean charge = words.contains(RunWord.CHARGE);
+    boolean named = words.contains(RunWord.CALIBRATED);
+    boolean made = (instrument || proof) && !jar && !charge && celsius < WARMEST_CALIBRATION;
+    if (Double.isNaN(celsius) || !named && !made) {
+      return false;
+    }
+    calibrationC = celsius;
+    return true;
+  }
+
+  private void temperature(String clause, Set<RunWord> words, boolean volume) {
+    double celsius = celsius(clause);
+    boolean elsewhere = words.contains(RunWord.HEAD) || words.contains(RunWord.ELSEWHERE);
+    boolean read = words.contains(RunWord.READ) || words.contains(RunWord.INSTRUMENT);
+    boolean spirit = !isBelow && (words.contains(RunWord.SPIRIT) || words.contains(RunWord.JAR));
+    boolean scaled = isScaled(clause) || words.contains(RunWord.TEMPERATURE);
+    boolean strength = NO_TEMPERATURE.stream().anyMatch(words::contains) || !scaled;
+    if (!elsewhere && !volume && celsius <= WARMEST_SPIRIT && (read || spirit && !strength)) {
+      temperatureC = celsius;
+    }
+  }
+
+  /** Whether the first degrees of a clause are said to be of a temperature scale. */
+  private static boolean isScaled(String clause) {
+    Matcher degrees = DEGREES.matcher(clause);
+    return degrees.find() && degrees.group(1) != null;
+  }
+
+  /** The first temperature of a clause; NaN where there is none. */
+  private static double celsius(String clause) {
+    Matcher degrees = DEGREES.matcher(clause);
+    if (!degrees.find()) {
+      return Double.NaN;
+    }
+    double value = number(degrees.group(1) == null ? degrees.group(3) : degrees.group(1));
+    boolean f = degrees.group(2) != null && degrees.group(2).startsWith("f");
+    return f ? TemperatureUnit.F.toCelsius(value) : value;
   }
 
   private void charge(int row, int column, String line, Set<RunWord> words) {
@@ -153,14 +271,15 @@ final class RunLines {
         chargeRow == row - 1
             && Double.isNaN(percentVolume)
             && RunWords.in(grid.text(row, column)).contains(RunWord.STRENGTH);
-    boolean named = words.contains(RunWord.CHARGE) || goesOn;
+    boolean rest = isBelow && words.contains(RunWord.OTHER);
+    boolean named = words.contains(RunWord.CHARGE) && !rest || goesOn;
     double[] found = amounts(named && !goesOn ? fromCharge(row, line) : line);
     if (named && Double.isNaN(found[1])) {
       found[1] = strengthWithoutPercent(row, line);
     }
     double volume = found[0];
     double strength = found[1];
-    boolean both = !Double.isNaN(volume) && !Double.isNaN(strength);
+    boolean both = !isBelow && !Double.isNaN(volume) && !Double.isNaN(strength);
     if (!named && !(both && words.contains(RunWord.RUN))) {
       return;
     }

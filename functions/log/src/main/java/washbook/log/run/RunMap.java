@@ -17,6 +17,7 @@ import washbook.log.WritingWish;
  * @param chargePercentVolume its strength, NaN when not said
  * @param pressureHPa at the still, NaN when not said
  * @param name of the run, "" when not said
+ * @param begins names of runs that begin at rows of the table, by the row from 0
  * @param writing how it is to be written into
  */
 public record RunMap(
@@ -30,6 +31,7 @@ public record RunMap(
     double chargePercentVolume,
     double pressureHPa,
     String name,
+    Map<Integer, String> begins,
     WritingWish writing) {
 
   /** What one column holds; the unit is "" when header or values tell it. */
@@ -48,6 +50,7 @@ public record RunMap(
         Double.NaN,
         Double.NaN,
         "",
+        Map.of(),
         WritingWish.NONE);
   }
 

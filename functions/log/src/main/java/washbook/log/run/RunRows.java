@@ -16,7 +16,11 @@ final class RunRows {
   private final RunHeader header;
   private final int volume;
   private final int strength;
+  private final boolean isTotal;
   private final int end;
+
+  /** Row of the reading that running totals start from, -1 for none. */
+  int start = -1;
 
   /** Rows with a jar, from 0. */
   final List<Integer> jars = new ArrayList<>();
@@ -31,9 +35,11 @@ final class RunRows {
   final List<Integer> begun = new ArrayList<>();
 
   /**
+   * @param isTotal whether the volumes are running totals
    * @param end one past the last row that can belong to the table
    */
-  RunRows(Grid grid, RunHeader header, int volume, int strength, int end) {
+  RunRows(Grid grid, RunHeader header, int volume, int strength, boolean isTotal, int end) {
+    this.isTotal = isTotal;
     this.grid = grid;
     this.header = header;
     this.volume = volume;
@@ -46,6 +52,7 @@ final class RunRows {
     boolean afterBlank = false;
     String group = "";
     boolean line = false;
+    boolean afterSum = false;
     for (int row = header.bottomRow() + 1; row < end && jars.size() < MOST_JARS; row++) {
       if (isBlank(row)) {
         afterBlank = true;
@@ -53,8 +60,14 @@ final class RunRows {
       }
       boolean strong = isNumber(row, strength);
       boolean both = strong && isNumber(row, volume);
-      if (isTotal(row) || isAverage(row)) {
+      if (isSum(row) || isAverage(row)) {
         setAside.put(row, PassedOver.AVERAGE);
+        afterSum = true;
+        continue;
+      }
+      if (isStart(row)) {
+        setAside.put(row, PassedOver.NOTE);
+        start = row;
         continue;
       }
       if (isLine(row) && !isLabelOfJar(row)) {
@@ -63,16 +76,18 @@ final class RunRows {
         setAside.put(row, PassedOver.HEADING);
         continue;
       }
-      if (afterBlank && !both || !both && !isJarAtAll(row)) {
+      boolean goesOn = !afterBlank || isNextNumber(row);
+      if (!both && !(goesOn && isJarAtAll(row))) {
         setAside.put(row, PassedOver.NOTE);
         if (afterBlank) {
           break;
         }
         continue;
       }
-      if (line && RunCut.of(group) == null && !jars.isEmpty()) {
+      if ((afterSum || line && RunCut.of(group) == null) && !jars.isEmpty()) {
         begun.add(row);
       }
+      afterSum = false;
       jars.add(row);
       groups.add(group);
       afterBlank = false;
@@ -97,7 +112,17 @@ final class RunRows {
     }
   }
 
+  /** A total before the first jar, of a row that is none. */
+  private boolean isStart(int row) {
+    boolean unread = grid.kind(row, strength) == Grid.Kind.BLANK && isNumber(row, volume);
+    boolean named = !firstText(row).isEmpty() && !firstText(row).matches(".*\\d.*");
+    return isTotal && jars.isEmpty() && unread && (named || number(row, volume) == 0);
+  }
+
   private boolean isSumSoFar(int index) {
+    if (isTotal) {
+      return index > 0 && number(jars.get(index), volume) == number(jars.get(index - 1), volume);
+    }
     double sum = 0;
     for (int i = 0; i < index; i++) {
       double value = number(jars.get(i), volume);
@@ -128,6 +153,15 @@ final class RunRows {
         && label.replaceAll("\\d+", "#").equals(before.replaceAll("\\d+", "#"));
   }
 
+  /** Whether a row has the number after that of the jar above, and something for both figures. */
+  private boolean isNextNumber(int row) {
+    int column = header.firstColumn();
+    return !jars.isEmpty()
+        && grid.kind(row, volume) != Grid.Kind.BLANK
+        && grid.kind(row, strength) != Grid.Kind.BLANK
+        && number(row, column) == number(jars.get(jars.size() - 1), column) + 1;
+  }
+
   private boolean isShort(int row, int column) {
     return grid.kind(row, column) != Grid.Kind.TEXT || grid.text(row, column).length() <= 24;
   }
@@ -150,7 +184,7 @@ final class RunRows {
     return called && number(row, strength) > before + 2;
   }
 
-  private boolean isTotal(int row) {
+  private boolean isSum(int row) {
     for (int column = header.firstColumn(); column <= header.lastColumn(); column++) {
       if (grid.kind(row, column) == Grid.Kind.TEXT) {
         String text = grid.text(row, column).strip();

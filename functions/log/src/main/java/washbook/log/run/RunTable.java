@@ -10,6 +10,7 @@ import washbook.log.LogSettings;
 import washbook.log.LogTable;
 import washbook.log.MapAnswer;
 import washbook.log.Role;
+import washbook.log.RowStatement;
 import washbook.log.StillRun;
 import washbook.log.StillRun.Charge;
 import washbook.log.language.Figure;
@@ -22,15 +23,25 @@ final class RunTable {
   /** A strength that rises by so much begins another run, % vol. */
   private static final double RESTART = 20;
 
+  /** The same where jars are numbered from 1 again, % vol. */
+  private static final double RISE = 5;
+
   private static final int LONGEST_NAME = 40;
 
   private final Grid grid;
   private final RunHeader header;
   private final RunMap said;
+
+  /** Whether another table stands beside it, so that a map about its rows speaks of both. */
+  private final boolean isBeside;
+
   final Doubts doubts;
   final RunColumns columns;
   final RunRows rows;
   final RunLines lines;
+  private final RunQuestions questions;
+  private final StrengthStates states;
+  private final RunJars jars;
 
   /**
    * @param above first row that can hold lines about the table
@@ -42,14 +53,35 @@ final class RunTable {
     this.grid = grid;
     this.header = header;
     this.said = said;
+    this.isBeside = first > 0 || last + 1 < grid.columnCount();
     this.doubts = d;
-    columns = new RunColumns(grid, header, end, said, d);
     int lineEnd = header.isMissing() ? header.bottomRow() : header.topRow() - 1;
     lines = new RunLines(grid, above, lineEnd, first, last);
+    if (end == grid.rowCount()) {
+      lines.readBelow(lastFigures(end) + 1, Math.min(end, grid.rowCount()) - 1);
+    }
+    questions = new RunQuestions(header, d);
+    columns = new RunColumns(grid, header, end, said, lines, questions);
     rows =
         columns.volume < 0 || columns.strength < 0
             ? null
-            : new RunRows(grid, header, columns.volume, columns.strength, end);
+            : new RunRows(grid, header, columns.volume, columns.strength, columns.isTotal, end);
+    states = new StrengthStates(grid, columns.all(), lines.marks);
+    jars = rows == null ? null : new RunJars(grid, columns, rows, states);
+  }
+
+  /** The last row below the header that has three numbers, as jars have. */
+  private int lastFigures(int end) {
+    for (int row = end - 1; row > header.bottomRow(); row--) {
+      int numbers = 0;
+      for (RunHeader.Cell cell : header.cells()) {
+        numbers += Double.isNaN(RunCells.number(grid, row, cell.column())) ? 0 : 1;
+      }
+      if (numbers >= 3) {
+        return row;
+      }
+    }
+    return end - 1;
   }
 
   /** Whether there is anything that can be jars. */
@@ -62,16 +94,16 @@ final class RunTable {
   }
 
   StillRun make() {
-    columns.ask();
+    questions.ask();
     StillRun.Settings settings = settings();
-    boolean settled = columns.settled;
+    boolean settled = questions.isEmpty();
     if (settled && !settings.corrected() && !hasTemperature(settings)) {
       settled = false;
       doubts.ask(
           address(),
-          Message.of("ask.strengthTemperature", "temperature = 15 C", "corrected = yes"),
+          Message.of("ask.strengthTemperature", "temperature = 15 C", corrected()),
           MapAnswer.like("temperature = 15 C"),
-          MapAnswer.of("corrected = yes"));
+          MapAnswer.of(corrected()));
     } else if (settled && !settings.volumesAt20() && !hasTemperature(settings)) {
       settled = false;
       doubts.ask(
@@ -93,13 +125,23 @@ final class RunTable {
       settled = false;
       parts = List.of();
     }
-    return new StillRun(table(settings, parts, settled), settled ? parts : List.of(), settings);
+    return settled
+        ? new StillRun(
+            table(settings, parts, true), parts, settings, jars.of(parts, settings.corrected()))
+        : new StillRun(table(settings, parts, false), List.of(), settings);
+  }
+
+  /** Says that the strengths are true ones; of one table beside another by its column. */
+  private String corrected() {
+    return isBeside
+        ? "column " + CellAddress.letters(columns.strength) + " = " + Role.OWN_TRUE_STRENGTH
+        : "corrected = yes";
   }
 
   private boolean isProofOfUnknownCalibration(StillRun.Settings settings) {
     boolean proof =
         columns.all().stream()
-            .anyMatch(c -> c.role() == Role.STRENGTH && c.unit().equals("PROOFUS"));
+            .anyMatch(c -> c.role() == Role.STRENGTH && RunStrengthUnit.of(c.unit()).isProof());
     boolean stated = !Double.isNaN(said.calibrationC()) || !Double.isNaN(lines.calibrationC);
     return proof && !stated && !settings.corrected();
   }
@@ -109,7 +151,8 @@ final class RunTable {
   }
 
   private StillRun.Settings settings() {
-    boolean linesCorrected = lines.corrected && !hasRawBesideTrue();
+    boolean rows = states.hasColumn() || hasRawBesideTrue();
+    boolean linesCorrected = lines.corrected && !rows;
     return new StillRun.Settings(
         or(said.temperatureC(), lines.temperatureC),
         said.corrected() == null ? columns.corrected || linesCorrected : said.corrected(),
@@ -135,14 +178,14 @@ final class RunTable {
     double before = Double.NaN;
     for (int i = 0; i <= rows.jars.size(); i++) {
       boolean end = i == rows.jars.size();
-      boolean begins = !end && i > 0 && rows.begun.contains(rows.jars.get(i));
-      double strength =
-          end ? Double.NaN : RunCells.number(grid, rows.jars.get(i), columns.strength);
-      boolean restart = strength > before + RESTART && strength <= 100;
-      if (restart && !begins && !isFirstJar(rows.jars.get(i))) {
-        doubts.ask(
-            CellAddress.of(rows.jars.get(i), columns.strength),
-            Message.of("ask.anotherRun", new Figure(Numbers.show(RESTART))));
+      boolean begins = !end && i > 0 && isBegun(rows.jars.get(i));
+      boolean slip = !end && jars.isSlip(rows.jars, i);
+      double strength = end || slip ? Double.NaN : jars.strength(rows.jars.get(i));
+      boolean first = !end && i > 0 && columns.isFirstJar(rows, rows.jars.get(i));
+      boolean rises = strength > before + (first ? RISE : RESTART) && strength <= 100;
+      boolean restart = rises || begins && isNewRun(i);
+      if (restart && !begins && !first) {
+        askForRun(i, parts.size() + 2);
         return null;
       }
       if (end || restart) {
@@ -155,25 +198,28 @@ final class RunTable {
     return parts;
   }
 
-  /** Whether a jar is numbered 1 in one of the columns. */
-  private boolean isFirstJar(int row) {
-    for (LogColumn column : columns.all()) {
-      boolean label = column.role() == Role.JAR || column.column() == header.firstColumn();
-      String text =
-          grid.kind(row, column.column()) == Grid.Kind.TEXT
-              ? grid.text(row, column.column()).replaceAll("\\D", "")
-              : Numbers.show(RunCells.number(grid, row, column.column()));
-      if (label && (text.equals("1") || text.equals("01"))) {
-        return true;
-      }
-    }
-    return false;
+  /** Whether a line, a sum or a map says that another run may begin. */
+  private boolean isBegun(int row) {
+    return rows.begun.contains(row) || said.begins().containsKey(row);
+  }
+
+  private boolean isNewRun(int index) {
+    return said.begins().containsKey(rows.jars.get(index));
+  }
+
+  private void askForRun(int index, int number) {
+    int row = rows.jars.get(index);
+    doubts.ask(
+        CellAddress.of(row, columns.strength),
+        Message.of("ask.anotherRun", new Figure(Numbers.show(RESTART))),
+        MapAnswer.of(RowStatement.batch(row, name() + " " + number)));
   }
 
   private StillRun.Part part(int index, int from, int to, List<String> cuts) {
     int[] jars = rows.jars.subList(from, to).stream().mapToInt(row -> row).toArray();
     String group = index == 0 ? "" : rows.groups.get(from);
-    String name = said.name().isEmpty() ? group.isEmpty() ? name() : group : said.name();
+    String told = said.begins().getOrDefault(rows.jars.get(from), said.name());
+    String name = told.isEmpty() ? group.isEmpty() ? name() : group : told;
     boolean saysCharge =
         !Double.isNaN(said.chargeLitres()) || !Double.isNaN(said.chargePercentVolume());
     Charge charge =
@@ -221,6 +267,9 @@ final class RunTable {
   private List<Message> remarks(StillRun.Settings settings, List<StillRun.Part> parts) {
     List<Message> remarks = new ArrayList<>();
     remarks.add(strengths(settings));
+    if (columns.isTotal) {
+      remarks.add(Message.of("remark.volumes.total"));
+    }
     remarks.add(Message.of(settings.volumesAt20() ? "remark.volumes.true" : "remark.volumes.read"));
     if (!Double.isNaN(settings.pressureHPa())) {
       remarks.add(Message.of("remark.pressure", figure(settings.pressureHPa())));
@@ -230,6 +279,9 @@ final class RunTable {
   }
 
   private Message strengths(StillRun.Settings settings) {
+    if (states.hasColumn()) {
+      return Message.of("remark.strengths.rows", figure(settings.calibrationC()));
+    }
     if (settings.corrected()) {
       return Message.of("remark.strengths.true");
     }

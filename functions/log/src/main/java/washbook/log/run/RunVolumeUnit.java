@@ -10,7 +10,8 @@ public enum RunVolumeUnit {
   CL(RunWord.CL, "L", 100),
   DL(RunWord.DL, "L", 10),
   L(RunWord.L, "L", 1),
-  GALUS(RunWord.GALLON, "GALUS", 1);
+  GALUS(RunWord.GALLON, "GALUS", 1),
+  GALUK(RunWord.GALLON, "GALUK", 1);
 
   private final RunWord word;
   private final String base;

@@ -18,9 +18,16 @@ enum RunWord {
   ODD_UNIT,
   STRENGTH,
   PROOF,
+  US_PROOF,
+  UK_PROOF,
+  /** Of units that are called alike. */
+  US,
+  UK,
   /** Degrees of strength or of temperature: the values tell. */
   DEGREE,
   READ,
+  /** What strengths are read with. */
+  INSTRUMENT,
   CORRECTED,
   /** At 20 °C, in a column's own name. */
   AT20,

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import washbook.log.Doubts;
 import washbook.log.LeftAlone;
+import washbook.log.MapAnswer;
 import washbook.log.StillRun;
 import washbook.log.language.Message;
 import washbook.log.sheet.Grid;
@@ -129,7 +130,8 @@ public final class StillRuns {
   private void ask(Open one) {
     String row = String.valueOf(one.header().bottomRow() + 1);
     Message against = one.evidence().mostly(true);
-    doubts.ask(
+    Doubts own = new Doubts();
+    own.ask(
         one.table().address(),
         Message.of(
             "ask.isRun",
@@ -138,7 +140,10 @@ public final class StillRuns {
             against.isBlank() ? Message.of("ask.nothingElse") : against,
             "header row = " + row,
             "run = yes",
-            "run = no"));
+            "run = no"),
+        MapAnswer.of("run = yes"),
+        MapAnswer.of("run = no"));
+    doubts.takeOver(own, one.header().bottomRow());
   }
 
   /** One past the last row that can belong to a header: where the next one over it begins. */

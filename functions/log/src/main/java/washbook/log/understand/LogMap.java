@@ -24,7 +24,8 @@ import washbook.log.sheet.AcrossGrid;
  *   <li>{@code sheet} its name; left out, the statements hold for every sheet
  *   <li>{@code header row} counted as the sheet shows it; left out, they hold for every table
  *   <li>{@code last row} of the table; {@code ignore} yes leaves the table alone
- *   <li>{@code column C} a role, or role {@code in} unit: {@code GRAVITY in BRIX}
+ *   <li>{@code column C} a role, or role {@code in} unit: {@code GRAVITY in BRIX}, {@code
+ *       VOLUME_SO_FAR in L} for running totals of jars
  *   <li>{@code row 5} likewise, in a log that runs across
  *   <li>{@code temperature} of all readings: {@code 68 F}; {@code corrected} yes or no; {@code
  *       calibration} of the instrument: {@code 60 F}; {@code offset} of it in SG

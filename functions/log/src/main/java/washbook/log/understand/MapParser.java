@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import washbook.functions.Numbers;
 import washbook.functions.RefusedException;
 import washbook.functions.liquid.WashKind;
@@ -338,9 +339,10 @@ final class MapParser {
     return switch (role) {
       case GRAVITY, REFRACTOMETER, ORIGINAL_GRAVITY, OWN_CORRECTED_GRAVITY ->
           ReadingScale.isName(unit);
-      case STRENGTH -> unit.equals("ABV") || unit.equals("PROOFUS");
+      case STRENGTH -> Set.of("ABV", "PROOFUS", "PROOFUK").contains(unit);
       case TEMPERATURE, HEAD_TEMPERATURE -> unit.equals("C") || unit.equals("F");
       case SUGAR_ADDED -> AmountUnit.of(unit).filter(AmountUnit::isMass).isPresent();
+      case VOLUME_SO_FAR -> RunVolumeUnit.of(unit).isPresent();
       case VOLUME ->
           RunVolumeUnit.of(unit).isPresent()
               || AmountUnit.of(unit).filter(u -> !u.isMass()).isPresent();

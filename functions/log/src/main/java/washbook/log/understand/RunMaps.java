@@ -49,6 +49,7 @@ final class RunMaps {
         run.chargePercentVolume(),
         run.pressureHPa(),
         table.batch(),
+        table.feeds().batches(),
         table.writing());
   }
 

@@ -2,6 +2,7 @@ package washbook.log.fill;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.EnumSet;
 import java.util.List;
@@ -111,6 +112,28 @@ class FormulasOfJarsTest {
       4 | %s | 42 | 25\
       """;
 
+  /** The first jar is its total, the next what the total has grown by. */
+  @Test
+  void aRunningTotalGoesInAsTheDifference() {
+    String log = RUN.formatted("mL so far", "% vol", 200, 700, 1200, 1700);
+    Filling filling =
+        fill(log, FormulaStyle.PACK, ComputedColumn.TRUE_STRENGTH, ComputedColumn.PURE_ALCOHOL);
+    assertEquals("PUREALCOHOL(B4/1000,E4,D4)", formula(filling, ComputedColumn.PURE_ALCOHOL, 4));
+    assertEquals(
+        "PUREALCOHOL((B5-B4)/1000,E5,D5)", formula(filling, ComputedColumn.PURE_ALCOHOL, 5));
+  }
+
+  @Test
+  void ukProofIsFourSeventhsAsLongAsItIsAFormula() {
+    String log =
+        RUN.formatted("mL", "proof UK", 500, 500, 500, 500)
+            .replace("Plum 3,", "Plum 3, hydrometer calibrated at 60 F,");
+    Filling filling = fill(log, FormulaStyle.PACK, ComputedColumn.TRUE_STRENGTH);
+    assertTrue(
+        formula(filling, ComputedColumn.TRUE_STRENGTH, 4)
+            .startsWith("TRUESTRENGTH(C4*4/7,D4,15.5"));
+  }
+
   @ParameterizedTest
   @CsvSource({
     "mL, 500, B4/1000",
@@ -132,7 +155,7 @@ class FormulasOfJarsTest {
     String log =
         """
         Still run; hydrometer true at 68 F
-        Jar | mL | Proof | Temp F
+        Jar | mL | US proof | Temp F
         1 | 100 | 150 | 59
         2 | 500 | 148 | 60.8
         3 | 500 | 132 | 77

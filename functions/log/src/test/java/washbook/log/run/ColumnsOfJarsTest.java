@@ -130,7 +130,7 @@ class ColumnsOfJarsTest {
         "mL: 200 500 500 500^Volume mL: 200 700 1200 1700 ! B VOLUME ML",
         "Volume mL: 200 700 1200 1700^mL: 200 500 500 500 ! C VOLUME ML",
         "mL: 200 700 1200 1700 ! B VOLUME ML asks B2",
-        "mL so far: 200 700 1200 1700 ! B VOLUME ML asks B2",
+        "mL so far: 200 700 1200 1700 ! B VOLUME_SO_FAR ML",
         "mL: 200 500 500 500^mL at 20 °C: 201 501 501 501 ! B VOLUME ML",
         "mL: 200 500 500 500^Volume mL: 300 400 300 400 ! B VOLUME ML asks B2",
       })

@@ -44,7 +44,7 @@ class JarFiguresTest {
     assertEquals(72, jar.trueStrength, 1e-9);
     assertEquals(0.5, jar.volumeAt20, 1e-9);
     assertEquals(0.36, jar.pureAlcohol, 1e-9);
-    assertTrue(jar.needsTemperature());
+    assertTrue(jar.needsTemperature(2));
     assertEquals(Spirit.pureAlcohol(0.5, 72, 20), jar.pureAlcohol, 1e-12);
   }
 
@@ -57,7 +57,7 @@ class JarFiguresTest {
 
   @Test
   void usProofIsTwiceThePercentageByVolume() {
-    JarRows jar = rows("Calibrated at 60 F", "Jar^mL^Proof^Temp F^Head C", "1^500^144^60^84");
+    JarRows jar = rows("Calibrated at 60 F", "Jar^mL^Proof US^Temp F^Head C", "1^500^144^60^84");
     assertEquals(72, jar.trueStrength, 0.5);
   }
 
@@ -85,7 +85,7 @@ class JarFiguresTest {
     assertEquals(cell, rows.refusal.cell());
     String told = rows.refusal.reason(Language.EN);
     assertTrue(told.contains(reason), told);
-    assertTrue(Double.isNaN(rows.trueStrength));
+    assertEquals(cell.startsWith("B"), !Double.isNaN(rows.trueStrength));
     assertTrue(Double.isNaN(rows.volumeAt20));
     assertTrue(Double.isNaN(rows.pureAlcohol));
   }
@@ -148,10 +148,10 @@ class JarFiguresTest {
   void strengthsAndVolumesAtTwentyDegreesNeedNoTemperature() {
     String title = "Still run, strength corrected to 20 °C, volumes also";
     JarRows jar = rows(title, "Jar^mL^ABV^Temp C^Head C", "1^500^72^^84");
-    assertFalse(jar.needsTemperature());
+    assertFalse(jar.needsTemperature(2));
     assertEquals(0.36, jar.pureAlcohol, 1e-9);
     JarRows strengths = rows("Still run, strength corrected to 20 °C", USUAL, "1^500^72^30^84");
-    assertTrue(strengths.needsTemperature());
+    assertTrue(strengths.needsTemperature(2));
     assertEquals(72, strengths.trueStrength, 1e-9);
     assertEquals(Spirit.volumeAt20(0.5, 30, 72), strengths.volumeAt20, 1e-12);
     assertTrue(strengths.volumeAt20 < 0.5);

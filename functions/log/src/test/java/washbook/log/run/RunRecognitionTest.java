@@ -169,7 +169,7 @@ class RunRecognitionTest {
         // °C or °F
         "Jar | mL | ABV | Temp ; 1|200|74|38 ; 2|500|72|41 ; 3|500|60|44 ; 4|500|40|45 ! °C or °F",
         // proof by a hydrometer for 60 or 68 °F
-        "Jar | mL | Proof | Temp F ; 1|200|148|65 ; 2|500|144|65 ; 3|500|120|66 ; 4|500|80|66 !"
+        "Jar | mL | US proof | Temp F ; 1|200|148|65 ; 2|500|144|65 ; 3|500|120|66 ; 4|500|80|66 !"
             + " proof hydrometer",
         // two strengths
         "Jar | mL | ABV 1 | ABV 2 | Temp C ; 1|200|74|73|18 ; 2|500|72|71|18 ; 3|500|60|59|18 ;"

@@ -1,0 +1,161 @@
+package washbook.log.run;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import washbook.log.LogColumn;
+import washbook.log.Role;
+import washbook.log.StillRun.Jar.Strength;
+import washbook.log.sheet.Grid;
+import washbook.log.words.Ditto;
+
+/** What single rows of jars say about their strength and its temperature, in a column or a note. */
+final class StrengthStates {
+  /** Longer texts are notes, no marks. */
+  private static final int LONGEST_MARK = 25;
+
+  /** Warmer than spirit that is measured, °C. */
+  private static final double WARMEST = 40;
+
+  private static final Pattern DEGREES =
+      Pattern.compile("(?<![\\d.,])(\\d{1,2}(?:[.,]\\d)?)\\s*[\u00b0\u00ba]\\s*[cC](?!\\p{L})");
+  private static final Pattern TWENTY = Pattern.compile(".*\\b20 ?[\u00b0\u00ba].*");
+
+  private static final Set<Role> NO_NOTES =
+      EnumSet.complementOf(EnumSet.of(Role.OTHER, Role.NOTE, Role.CUT));
+
+  private final Grid grid;
+  private final List<LogColumn> columns;
+  private final Map<String, RunWord> marks;
+
+  /**
+   * @param marks what short marks in the cells stand for
+   */
+  StrengthStates(Grid grid, List<LogColumn> columns, Map<String, RunWord> marks) {
+    this.grid = grid;
+    this.columns = columns;
+    this.marks = marks;
+  }
+
+  /**
+   * Whether a column's cells say row by row if the strength is as read, and nearly nothing else.
+   */
+  static boolean isColumn(
+      Grid grid, int firstRow, int end, RunHeader.Cell cell, Map<String, RunWord> marks) {
+    int read = 0;
+    int corrected = 0;
+    int others = 0;
+    for (int row = firstRow; row < Math.min(end, grid.rowCount()); row++) {
+      if (grid.kind(row, cell.column()) == Grid.Kind.TEXT) {
+        switch (state(grid.text(row, cell.column()), marks)) {
+          case READ -> read++;
+          case TRUE -> corrected++;
+          default -> others++;
+        }
+      }
+    }
+    return read > 0 && corrected > 0 && read + corrected > 2 && read + corrected > others;
+  }
+
+  private static Strength state(String cell, Map<String, RunWord> marks) {
+    String text = cell.strip();
+    RunWord mark = marks.get(text.toLowerCase(Locale.ROOT));
+    if (mark != null) {
+      return mark == RunWord.CORRECTED ? Strength.TRUE : Strength.READ;
+    }
+    if (text.length() > LONGEST_MARK) {
+      return Strength.UNTOLD;
+    }
+    Set<RunWord> words = RunWords.in(text);
+    boolean corrected = words.contains(RunWord.CORRECTED) || words.contains(RunWord.AT20);
+    boolean not = words.contains(RunWord.NOT);
+    if (corrected && !not) {
+      return words.contains(RunWord.READ) ? Strength.UNTOLD : Strength.TRUE;
+    }
+    return corrected || words.contains(RunWord.READ) && !not ? Strength.READ : Strength.UNTOLD;
+  }
+
+  boolean hasColumn() {
+    return column() >= 0;
+  }
+
+  private int column() {
+    return columns.stream()
+        .filter(c -> c.role() == Role.STRENGTH_STATE)
+        .mapToInt(LogColumn::column)
+        .findFirst()
+        .orElse(-1);
+  }
+
+  /** What the strengths of rows are, one after the other. */
+  List<Strength> of(List<Integer> rows, int strength, boolean corrected) {
+    int column = column();
+    List<Strength> states = new ArrayList<>();
+    Strength before = Strength.UNTOLD;
+    for (int row : rows) {
+      Strength here = before;
+      if (column < 0) {
+        here = noted(row, strength, corrected);
+      } else if (!Ditto.isMark(grid.text(row, column).strip())) {
+        here = state(grid.text(row, column), marks);
+      }
+      states.add(here);
+      before = here;
+    }
+    return states;
+  }
+
+  /** By a note in the row, or by a word after the strength itself. */
+  private Strength noted(int row, int strength, boolean corrected) {
+    String cell = grid.kind(row, strength) == Grid.Kind.TEXT ? grid.text(row, strength) : "";
+    Set<RunWord> own = RunWords.in(cell);
+    if (corrected && own.contains(RunWord.READ)) {
+      return Strength.UNTOLD;
+    }
+    if (!corrected && own.contains(RunWord.CORRECTED) && !own.contains(RunWord.NOT)) {
+      return Strength.UNTOLD;
+    }
+    for (String note : notes(row)) {
+      Set<RunWord> words = RunWords.in(note);
+      boolean at20 = words.contains(RunWord.CORRECTED) && TWENTY.matcher(note).matches();
+      if (at20 && !words.contains(RunWord.NOT)) {
+        return Strength.TRUE;
+      }
+      if (at20 && corrected) {
+        return Strength.UNTOLD;
+      }
+    }
+    return Strength.LIKE_ALL;
+  }
+
+  /** The temperature of the spirit that a row's note names, °C; NaN where none or several do. */
+  double temperature(int row) {
+    double found = Double.NaN;
+    for (String note : notes(row)) {
+      Set<RunWord> words = RunWords.in(note);
+      boolean elsewhere = words.contains(RunWord.ELSEWHERE) || words.contains(RunWord.CORRECTED);
+      Matcher degrees = DEGREES.matcher(note);
+      while (!elsewhere && degrees.find()) {
+        double celsius = Double.parseDouble(degrees.group(1).replace(',', '.'));
+        if (!Double.isNaN(found) && celsius != found) {
+          return Double.NaN;
+        }
+        found = celsius <= WARMEST ? celsius : found;
+      }
+    }
+    return found;
+  }
+
+  private List<String> notes(int row) {
+    return columns.stream()
+        .filter(c -> !NO_NOTES.contains(c.role()))
+        .filter(c -> grid.kind(row, c.column()) == Grid.Kind.TEXT)
+        .map(c -> grid.text(row, c.column()))
+        .toList();
+  }
+}
