@@ -220,6 +220,17 @@ final class RunLines {
     }
   }
 
+  /** The temperature that a text says an instrument is calibrated at, °C; NaN for none. */
+  static double statedCalibration(String text) {
+    for (String clause : text.toLowerCase(Locale.ROOT).split("[,;\u2013\u2014]")) {
+      double celsius = celsius(clause);
+      if (celsius < WARMEST_CALIBRATION && RunWords.in(clause).contains(RunWord.CALIBRATED)) {
+        return celsius;
+      }
+    }
+    return Double.NaN;
+  }
+
   /** Whether a clause has a temperature that the instrument is made for. */
   private boolean calibration(String clause, Set<RunWord> words) {
     double celsius = celsius(clause);

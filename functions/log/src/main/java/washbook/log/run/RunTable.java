@@ -120,6 +120,7 @@ final class RunTable {
           MapAnswer.of("calibration = 60 F"),
           MapAnswer.of("calibration = 68 F"));
     }
+    settled &= !askAboutCalibrationWithin(settings);
     List<StillRun.Part> parts = parts(settings);
     if (parts == null) {
       settled = false;
@@ -129,6 +130,24 @@ final class RunTable {
         ? new StillRun(
             table(settings, parts, true), parts, settings, jars.of(parts, settings.corrected()))
         : new StillRun(table(settings, parts, false), List.of(), settings);
+  }
+
+  /** Asks where a line between the jars tells of another instrument than the lines above do. */
+  private boolean askAboutCalibrationWithin(StillRun.Settings settings) {
+    if (settings.corrected() || !hasJars()) {
+      return false;
+    }
+    for (int row = rows.jars.get(0); row < rows.jars.get(rows.jars.size() - 1); row++) {
+      int column = header.firstColumn();
+      String text = grid.kind(row, column) == Grid.Kind.TEXT ? grid.text(row, column) : "";
+      double celsius = RunLines.statedCalibration(text);
+      if (Math.abs(celsius - settings.calibrationC()) > 0.1) {
+        Message asked = Message.of("ask.otherCalibration", figure(celsius));
+        doubts.ask(CellAddress.of(row, column), asked);
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Says that the strengths are true ones; of one table beside another by its column. */

@@ -32,6 +32,9 @@ enum RunWord {
   /** At 20 °C, in a column's own name. */
   AT20,
   NOT,
+  /** Answers in the cells of a column that asks. */
+  YES,
+  NO,
   ALSO,
   CUMULATIVE,
   PURE,

@@ -19,6 +19,8 @@ final class StrengthStates {
   /** Longer texts are notes, no marks. */
   private static final int LONGEST_MARK = 25;
 
+  private static final int LONGEST_ANSWER = 4;
+
   /** Warmer than spirit that is measured, °C. */
   private static final double WARMEST = 40;
 
@@ -50,9 +52,10 @@ final class StrengthStates {
     int read = 0;
     int corrected = 0;
     int others = 0;
+    boolean asks = cell.has(RunWord.CORRECTED);
     for (int row = firstRow; row < Math.min(end, grid.rowCount()); row++) {
       if (grid.kind(row, cell.column()) == Grid.Kind.TEXT) {
-        switch (state(grid.text(row, cell.column()), marks)) {
+        switch (state(grid.text(row, cell.column()), marks, asks)) {
           case READ -> read++;
           case TRUE -> corrected++;
           default -> others++;
@@ -62,8 +65,12 @@ final class StrengthStates {
     return read > 0 && corrected > 0 && read + corrected > 2 && read + corrected > others;
   }
 
-  private static Strength state(String cell, Map<String, RunWord> marks) {
+  private static Strength state(String cell, Map<String, RunWord> marks, boolean asks) {
     String text = cell.strip();
+    Set<RunWord> answer = asks && text.length() <= LONGEST_ANSWER ? RunWords.in(text) : Set.of();
+    if (answer.contains(RunWord.YES) || answer.contains(RunWord.NO)) {
+      return answer.contains(RunWord.YES) ? Strength.TRUE : Strength.READ;
+    }
     RunWord mark = marks.get(text.toLowerCase(Locale.ROOT));
     if (mark != null) {
       return mark == RunWord.CORRECTED ? Strength.TRUE : Strength.READ;
@@ -92,6 +99,13 @@ final class StrengthStates {
         .orElse(-1);
   }
 
+  /** Whether the column's header asks if a strength is corrected, and its cells answer. */
+  private boolean asks() {
+    return columns.stream()
+        .filter(c -> c.role() == Role.STRENGTH_STATE)
+        .anyMatch(c -> RunWords.in(c.header()).contains(RunWord.CORRECTED));
+  }
+
   /** What the strengths of rows are, one after the other. */
   List<Strength> of(List<Integer> rows, int strength, boolean corrected) {
     int column = column();
@@ -102,7 +116,7 @@ final class StrengthStates {
       if (column < 0) {
         here = noted(row, strength, corrected);
       } else if (!Ditto.isMark(grid.text(row, column).strip())) {
-        here = state(grid.text(row, column), marks);
+        here = state(grid.text(row, column), marks, asks());
       }
       states.add(here);
       before = here;

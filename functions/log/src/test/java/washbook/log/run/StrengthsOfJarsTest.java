@@ -265,4 +265,49 @@ class StrengthsOfJarsTest {
         List.of("column D = " + first, "column D = TEMPERATURE in F"),
         answers.stream().map(a -> a.lines().get(0)).toList());
   }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "corrected to 20 °C?;no;yes",
+        "¿corregido a 20 °C?;no;sí",
+        "korrigiert?;nein;ja",
+        "corrigé ?;non;oui",
+        "gecorrigeerd;n;j",
+      })
+  void aColumnMayAskWhetherAStrengthIsCorrected(String header, String no, String yes) {
+    TestGrid grid =
+        grid(
+            "Still run ; Jar^mL^% vol^"
+                + header
+                + "^Temp C ; 1^200^77^"
+                + no
+                + "^15 ; 2^500^75^"
+                + yes
+                + "^15 ; 3^500^70^"
+                + yes
+                + "^ ; 4^500^60^"
+                + no
+                + "^20 ; 5^500^50^^20");
+    assertEquals("78.5 75.0 70.0 60.0 -", strengths(grid, ""));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "Run 2, from here the new alcoholometer, calibrated at 15 °C;true",
+        "Brand 2, ab hier das neue Alkoholometer, geeicht bei 15 °C;true",
+        "Run 2, calibrated at 20 °C like the first;false",
+      })
+  void anotherInstrumentFromALineOnIsAskedAbout(String line, boolean asked) {
+    TestGrid grid =
+        grid(
+            "Still run ; Jar^mL^% vol^Temp C ; 1^200^77^15 ; 2^500^75^15 ; 3^500^60^15 ; "
+                + line
+                + " ; 1^200^76^15 ; 2^500^70^15 ; 3^500^55^15");
+    assertEquals(asked, !understand(grid, "").doubts().isEmpty());
+    assertEquals(asked, strengths(grid, "").isEmpty());
+  }
 }
