@@ -72,13 +72,18 @@ public final class ReportMerge {
     R of(Source source) throws IOException;
   }
 
-  /** The parts that are in none of the reports, of a job that was done in parts; "" for none. */
-  private static String missing(List<Source> sources) throws IOException {
+  /**
+   * The parts that are in none of the reports, of a job that was done in parts; "" for none, and
+   * where a report does not say what it is of, as one that was joined before.
+   */
+  private static String missing(List<Source> sources) {
     Set<String> there = new LinkedHashSet<>();
     for (Source source : sources) {
       there.add(source.part());
     }
-    there.remove("");
+    if (there.contains("")) {
+      return "";
+    }
     return there.stream()
         .map(part -> part.substring(part.indexOf('/')))
         .distinct()
@@ -196,7 +201,7 @@ public final class ReportMerge {
     }
 
     /** The part that it tells of, behind its files; "" for the whole of a job. */
-    String part() throws IOException {
+    String part() {
       try {
         json.endArray();
         while (json.hasNext()) {
@@ -207,8 +212,8 @@ public final class ReportMerge {
           json.skipValue();
         }
         return "";
-      } catch (IOException | RuntimeException other) {
-        throw new UnreadableReport(file, other);
+      } catch (IOException | RuntimeException cutOff) {
+        return "";
       }
     }
 

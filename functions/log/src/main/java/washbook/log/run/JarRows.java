@@ -157,7 +157,10 @@ public final class JarRows {
   }
 
   private double inLitres(int row, double shown) {
-    return RunCells.volumeUnit(grid, row, volumeColumn.column()).orElse(volumeUnit).toLitres(shown);
+    int source = RunCells.source(grid, row, volumeColumn.column());
+    return RunCells.volumeUnit(grid, source, volumeColumn.column())
+        .orElse(volumeUnit)
+        .toLitres(shown);
   }
 
   private void compute(int row, double percent, double litres, double celsius) {
@@ -272,7 +275,9 @@ public final class JarRows {
       refuse(row, column, Code.BLANK, Message.of(what + ".blank", range.told()));
       return Double.NaN;
     }
-    boolean isStrength = column.role() == Role.STRENGTH && !Double.isNaN(value);
+    boolean isStrength =
+        (column.role() == Role.STRENGTH || column.role() == Role.OWN_TRUE_STRENGTH)
+            && !Double.isNaN(value);
     if (isStrength && RunCells.isAbout(grid, row, column.column())) {
       refuse(
           row,

@@ -2,6 +2,7 @@ package washbook.log.run;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -365,11 +366,21 @@ final class RunColumns {
               ? grid.text(row, column.column()).replaceAll("\\D", "")
               : Numbers.show(RunCells.number(grid, row, column.column()));
       boolean first = text.equals("1") || text.equals("01");
-      if (first && (label || column.role() == Role.OTHER && isNumbered(rows, row, column))) {
+      boolean alike = letters(row, column).equals(letters(rows.jars.get(0), column));
+      if (first
+          && alike
+          && (label || column.role() == Role.OTHER && isNumbered(rows, row, column))) {
         return true;
       }
     }
     return false;
+  }
+
+  /** A label without its number: F1 and H1 are of two cuts, and begin no run. */
+  private String letters(int row, LogColumn column) {
+    return grid.kind(row, column.column()) == Grid.Kind.TEXT
+        ? grid.text(row, column.column()).replaceAll("[\\d\\s.]", "").toLowerCase(Locale.ROOT)
+        : "";
   }
 
   /** Whether the two rows of jars before a row have numbers that follow each other. */

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.StringJoiner;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.DoubleStream;
 import washbook.functions.Numbers;
 import washbook.functions.scale.TemperatureUnit;
 import washbook.log.StillRun.Charge;
@@ -37,15 +38,15 @@ final class RunLines {
   private static final Pattern PRESSURE =
       Pattern.compile(NUMBER + "\\s*(?:hpa|mbar|mb)\\b", Pattern.CASE_INSENSITIVE);
 
-  /** 100 proof of the old imperial scale in % vol, as logs put it. */
-  private static final Pattern PROOF_SPIRIT = Pattern.compile("(?<!\\d)57[.,]1");
+  private static final Pattern OTHER_NUMBER = Pattern.compile("\\d");
+
+  private static final int LONGEST_LINE = 300;
 
   /** A short mark and what it stands for, up to the next one. */
   private static final Pattern MARK =
       Pattern.compile(
           "(?<![\\p{L}\\d])(\\p{L}{1,3})\\s*[=:]\\s*([^;,.=]+?)(?=\\s+\\p{L}{1,3}\\s*=|[;,.]|$)");
 
-  private static final Set<RunWord> GALLONS = EnumSet.of(RunWord.US, RunWord.UK);
   private static final Set<RunWord> PROOFS = EnumSet.of(RunWord.US_PROOF, RunWord.UK_PROOF);
   private static final Set<RunWord> NO_TEMPERATURE = EnumSet.of(RunWord.CHARGE, RunWord.L);
   private static final Set<RunWord> VOLUMES =
@@ -152,7 +153,7 @@ final class RunLines {
       }
     }
     String line = joined.toString();
-    if (line.isEmpty() || line.length() > 300) {
+    if (line.isEmpty() || line.length() > LONGEST_LINE) {
       return;
     }
     readMarks(line);
@@ -168,12 +169,9 @@ final class RunLines {
   }
 
   private void units(String line, Set<RunWord> meanings) {
-    Set<RunWord> whole = RunWords.in(line);
-    if (whole.contains(RunWord.GALLON)) {
-      GALLONS.stream().filter(whole::contains).forEach(gallons::add);
-    }
-    PROOFS.stream().filter(whole::contains).forEach(proofs::add);
-    if (meanings.contains(RunWord.PROOF) && PROOF_SPIRIT.matcher(line).find()) {
+    gallons.addAll(RunLineUnits.gallons(line));
+    PROOFS.stream().filter(RunWords.in(line)::contains).forEach(proofs::add);
+    if (meanings.contains(RunWord.PROOF) && RunLineUnits.namesProofSpirit(line)) {
       proofs.add(RunWord.UK_PROOF);
     }
     boolean volume = VOLUMES.stream().anyMatch(meanings::contains);
@@ -222,6 +220,9 @@ final class RunLines {
 
   /** The temperature that a text says an instrument is calibrated at, °C; NaN for none. */
   static double statedCalibration(String text) {
+    if (text.length() > LONGEST_LINE) {
+      return Double.NaN;
+    }
     for (String clause : text.toLowerCase(Locale.ROOT).split("[,;\u2013\u2014]")) {
       double celsius = celsius(clause);
       if (celsius < WARMEST_CALIBRATION && RunWords.in(clause).contains(RunWord.CALIBRATED)) {
@@ -240,12 +241,18 @@ final class RunLines {
     boolean proof = words.contains(RunWord.PROOF) && (words.contains(RunWord.READ) || sixty);
     boolean charge = words.contains(RunWord.CHARGE);
     boolean named = words.contains(RunWord.CALIBRATED);
-    boolean made = (instrument || proof) && !jar && !charge && celsius < WARMEST_CALIBRATION;
-    if (Double.isNaN(celsius) || !named && !made) {
+    boolean made = (instrument || proof) && !jar && !charge && isReference(celsius);
+    boolean elsewhere = words.contains(RunWord.HEAD) || words.contains(RunWord.ELSEWHERE);
+    if (!(celsius < WARMEST_CALIBRATION) || !(named && !elsewhere) && !made) {
       return false;
     }
     calibrationC = celsius;
     return true;
+  }
+
+  /** Alcoholometers are made for 15 °C, 60 °F or 20 °C (OIML R 44 names 20); others say so. */
+  private static boolean isReference(double celsius) {
+    return DoubleStream.of(15, SIXTY_F, 20).anyMatch(of -> Math.abs(celsius - of) < 0.01);
   }
 
   private void temperature(String clause, Set<RunWord> words, boolean volume) {
@@ -255,7 +262,10 @@ final class RunLines {
     boolean spirit = !isBelow && (words.contains(RunWord.SPIRIT) || words.contains(RunWord.JAR));
     boolean scaled = isScaled(clause) || words.contains(RunWord.TEMPERATURE);
     boolean strength = NO_TEMPERATURE.stream().anyMatch(words::contains) || !scaled;
-    if (!elsewhere && !volume && celsius <= WARMEST_SPIRIT && (read || spirit && !strength)) {
+    boolean ofOne = isBelow && OTHER_NUMBER.matcher(DEGREES.matcher(clause).replaceAll("")).find();
+    boolean known = isBelow && !Double.isNaN(temperatureC);
+    boolean said = read || spirit && !strength;
+    if (!elsewhere && !volume && !ofOne && !known && celsius <= WARMEST_SPIRIT && said) {
       temperatureC = celsius;
     }
   }

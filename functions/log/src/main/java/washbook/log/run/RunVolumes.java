@@ -1,6 +1,7 @@
 package washbook.log.run;
 
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import washbook.log.MapAnswer;
 import washbook.log.Role;
@@ -10,6 +11,11 @@ import washbook.log.sheet.Grid;
 
 /** Which column holds the volumes of jars, in which unit, and whether it is a running total. */
 final class RunVolumes {
+  /** Names of totals in a header; "all" and "together" may mean that all are in one unit. */
+  private static final Pattern IS_TOTAL =
+      Pattern.compile(
+          "(?i)\\b(tota\\p{L}*|sum(s|me|ma)?|som(me|ma)?|suma|gesamt|ges|running|laufend|lopende?)\\b");
+
   /** Rows that may go against the growth of a long running total: slips of the pen. */
   private static final int MOST_SLIPS = 1;
 
@@ -158,7 +164,7 @@ final class RunVolumes {
 
   /** Whether header or lines call the column a running total, and it grows as one. */
   private boolean saysTotal(RunHeader.Cell of) {
-    boolean header = of.has(RunWord.CUMULATIVE) || of.has(RunWord.TOTAL);
+    boolean header = of.has(RunWord.CUMULATIVE) || IS_TOTAL.matcher(of.text()).find();
     return (header || lines.volumesSoFar) && grows(of);
   }
 

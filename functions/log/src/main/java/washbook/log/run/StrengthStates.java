@@ -52,7 +52,7 @@ final class StrengthStates {
     int read = 0;
     int corrected = 0;
     int others = 0;
-    boolean asks = cell.has(RunWord.CORRECTED);
+    boolean asks = cell.has(RunWord.CORRECTED) && !cell.has(RunWord.NOT);
     for (int row = firstRow; row < Math.min(end, grid.rowCount()); row++) {
       if (grid.kind(row, cell.column()) == Grid.Kind.TEXT) {
         switch (state(grid.text(row, cell.column()), marks, asks)) {
@@ -103,7 +103,8 @@ final class StrengthStates {
   private boolean asks() {
     return columns.stream()
         .filter(c -> c.role() == Role.STRENGTH_STATE)
-        .anyMatch(c -> RunWords.in(c.header()).contains(RunWord.CORRECTED));
+        .map(c -> RunWords.in(c.header()))
+        .anyMatch(w -> w.contains(RunWord.CORRECTED) && !w.contains(RunWord.NOT));
   }
 
   /** What the strengths of rows are, one after the other. */
@@ -152,7 +153,16 @@ final class StrengthStates {
     double found = Double.NaN;
     for (String note : notes(row)) {
       Set<RunWord> words = RunWords.in(note);
-      boolean elsewhere = words.contains(RunWord.ELSEWHERE) || words.contains(RunWord.CORRECTED);
+      boolean ofSpirit =
+          words.contains(RunWord.SPIRIT)
+              || words.contains(RunWord.JAR)
+              || words.contains(RunWord.READ)
+              || words.contains(RunWord.INSTRUMENT);
+      boolean elsewhere =
+          !ofSpirit
+              || words.contains(RunWord.ELSEWHERE)
+              || words.contains(RunWord.HEAD)
+              || words.contains(RunWord.CORRECTED);
       Matcher degrees = DEGREES.matcher(note);
       while (!elsewhere && degrees.find()) {
         double celsius = Double.parseDouble(degrees.group(1).replace(',', '.'));
@@ -167,9 +177,15 @@ final class StrengthStates {
 
   private List<String> notes(int row) {
     return columns.stream()
-        .filter(c -> !NO_NOTES.contains(c.role()))
+        .filter(c -> !NO_NOTES.contains(c.role()) && !isOfAnother(c))
         .filter(c -> grid.kind(row, c.column()) == Grid.Kind.TEXT)
         .map(c -> grid.text(row, c.column()))
         .toList();
+  }
+
+  /** Whether a column's header says that it is about a temperature, which then is another's. */
+  private static boolean isOfAnother(LogColumn column) {
+    Set<RunWord> words = RunWords.in(column.header());
+    return words.contains(RunWord.TEMPERATURE) || words.contains(RunWord.ELSEWHERE);
   }
 }

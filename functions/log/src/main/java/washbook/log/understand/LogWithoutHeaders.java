@@ -52,7 +52,8 @@ final class LogWithoutHeaders {
 
   /** A number that may be a temperature, as {@code 19}, {@code 20,5 °C} or {@code 21 Grad}. */
   private static final Pattern DEGREES =
-      Pattern.compile("(\\d{1,2}(?:[.,]\\d)?)\\s*(?:[\u00b0\u00ba]\\s*C?|C|\\p{L}{4,7})?");
+      Pattern.compile(
+          "(\\d{1,2}(?:[.,]\\d)?)\\s*(?:[\u00b0\u00ba]\\s*C?|C|(?i:grad|grade|grados|gradi|graus|graden|degr\u00e9s?|degrees|deg))?");
 
   private static final double COLDEST = 3;
   private static final double WARMEST = 45;
