@@ -185,7 +185,7 @@ class StrengthsOfJarsTest {
     JarRows rows = new JarRows(grid, understand(grid, "").runs().get(0));
     rows.read(3);
     assertTrue(
-        rows.refusal.reason(Language.EN).contains("7.8 lies far below"),
+        rows.refusal.reason(Language.EN).contains("7.8 does not fit between"),
         rows.refusal.reason(Language.EN));
   }
 
