@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
 /** What a line of words says of gallons and of proof. */
 final class RunLineUnits {
   /** Words within which a gallon is called American or imperial: "us" alone may be we. */
-  private static final int NEAR = 3;
+  private static final int NEAR = 2;
 
   /** 100 proof of the old imperial scale in % vol, as logs put it. */
   private static final Pattern PROOF_SPIRIT =

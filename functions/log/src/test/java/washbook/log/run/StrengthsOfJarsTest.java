@@ -310,4 +310,87 @@ class StrengthsOfJarsTest {
     assertEquals(asked, !understand(grid, "").doubts().isEmpty());
     assertEquals(asked, strengths(grid, "").isEmpty());
   }
+
+  /** What is said of the still, of its charge or of the company settles nothing of the spirit. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '!',
+      value = {
+        "Still run, low wines brought to 30 % abv ! 20 ! false",
+        "Still run, low wines of 28 % brought to the boil slowly ! 20 ! false",
+        "Destillato riportato in caldaia al 30 %, still run ! 20 ! false",
+        "Still run. Kettle set at 18 °C overnight ! 20 ! false",
+        "Still run. Still set at 92 °C ! 20 ! false",
+        "Still run. Alcoholmeter at 18 °C all day ! 20 ! false",
+        "Still run. Alcoholmeter for 15 °C ! 15 ! false",
+        "Still run. All strengths adjusted to 20 °C ! 20 ! true",
+      })
+  void onlyWhatIsSaidOfTheSpiritCounts(String line, double calibration, boolean corrected) {
+    StillRun run =
+        understand(
+                grid(
+                    line
+                        + " ; Jar^mL^ABV^Temp C ; 1^500^80^20 ; 2^500^72^21 ; 3^500^64^20 ;"
+                        + " 4^500^50^20"),
+                "")
+            .runs()
+            .get(0);
+    assertEquals(calibration, run.settings().calibrationC());
+    assertEquals(corrected, run.settings().corrected());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '!',
+      value = {
+        "Still run for two of us, 5 gal of 9 % charged ! false",
+        "Still run, 5 US gal of 9 % charged ! true",
+        "Still run, english apples, 5 gal of 9 % charged ! false",
+      })
+  void gallonsAreAmericanWhereThatStandsBesideThem(String line, boolean known) {
+    Understanding sheet =
+        understand(
+            grid(line + " ; Jar^gal^ABV^Temp C ; 1^0.1^80^20 ; 2^0.1^72^20 ; 3^0.1^60^20"), "");
+    assertEquals(known, sheet.doubts().isEmpty(), sheet.doubts().toString());
+  }
+
+  @Test
+  void aDittoMarkRepeatsTheUnitToo() {
+    TestGrid grid =
+        grid(
+            "Still run ; Jar^mL^ABV^Temp C ; 1^500^80^20 ; 2^1.5 L^72^20 ; 3^\"^60^20 ;"
+                + " 4^400^50^20");
+    JarRows rows = new JarRows(grid, understand(grid, "").runs().get(0));
+    rows.read(4);
+    assertEquals(1.5, rows.readLitres, 1e-9);
+  }
+
+  @Test
+  void jarsOfTheCutsAreOfOneRun() {
+    TestGrid grid =
+        grid(
+            "Still run ; Jar^mL^ABV^Temp C ; F1^200^70^20 ; F2^200^69.1^20 ; H1^500^76^20 ;"
+                + " H2^500^70^20 ; T1^500^40^20");
+    assertEquals(1, understand(grid, "").runs().get(0).parts().size());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '!',
+      value = {
+        "garage down to 5 °C ! NaN",
+        "condenser at 38 °C ! NaN",
+        "spirit at 12 °C ! 12",
+        "read at 12 °C ! 12",
+      })
+  void aNoteTellsTheTemperatureOfTheSpiritOnly(String note, double celsius) {
+    TestGrid grid =
+        grid(
+            "Still run ; Jar^mL^ABV^Temp C^Notes ; 1^500^80^20^ ; 2^500^72^^"
+                + note
+                + " ; 3^500^60^20^ ; 4^400^50^20^");
+    JarRows rows = new JarRows(grid, understand(grid, "").runs().get(0));
+    rows.read(3);
+    assertEquals(celsius, rows.temperatureC);
+  }
 }
