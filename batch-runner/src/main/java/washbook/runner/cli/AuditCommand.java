@@ -68,9 +68,7 @@ final class AuditCommand implements Callable<Integer> {
               new FileAuditor(given, report != null && Reports.hasCharts(report), words.language()),
               console::add,
               notes,
-              report == null
-                  ? null
-                  : Reports.openAudit(run.place(items).ofPart(shard.shown()), words),
+              report == null ? null : Reports.openAudit(run.place(items, shard), words),
               parent.err(),
               words.language());
       boolean whole = batch.run(items, run.threads(), stop);

@@ -134,9 +134,7 @@ final class FillCommand implements Callable<Integer> {
               new FileFiller(job),
               console::add,
               openJournal(items, shard, err),
-              report == null
-                  ? null
-                  : Reports.open(run.place(items).ofPart(shard.shown()), fill.wording()),
+              report == null ? null : Reports.open(run.place(items, shard), fill.wording()),
               err,
               fill.wording().language());
       boolean whole = batch.run(items, threads, stop);

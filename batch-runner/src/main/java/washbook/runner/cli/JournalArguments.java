@@ -43,10 +43,7 @@ final class JournalArguments {
 
   /** Refuses a journal under the report's name: the one would take the other's place. */
   void keepApart(Path report) {
-    if (place != null
-        && report != null
-        && (FileIdentity.of(place).equals(FileIdentity.of(report))
-            || place.toAbsolutePath().normalize().equals(report.toAbsolutePath().normalize()))) {
+    if (place != null && report != null && FileIdentity.of(place).equals(FileIdentity.of(report))) {
       throw WashbookCommand.Wrong.usage(spec, "usage.journalReport", report);
     }
   }

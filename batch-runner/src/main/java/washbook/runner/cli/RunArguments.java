@@ -166,9 +166,10 @@ final class RunArguments {
   }
 
   /** Where the report goes: those may read it who may read all of the files. */
-  ReportPlace place(List<WorkItem> items) {
+  ReportPlace place(List<WorkItem> items, Shard part) {
     return ReportPlace.about(report, items.stream().map(WorkItem::file).toList())
-        .overwriting(overwrite);
+        .overwriting(overwrite)
+        .ofPart(part.shown());
   }
 
   private RuntimeException usage(String key, Object... arguments) {

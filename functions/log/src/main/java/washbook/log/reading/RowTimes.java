@@ -203,8 +203,8 @@ public final class RowTimes {
     }
     double whole = month > 12 ? Double.NaN : dayOfMonth(number, month, near);
     double one = ofOneDigit ? dayOfMonth(number, month / 10, near) : Double.NaN;
-    boolean nearer = !(Math.abs(whole - near) <= Math.abs(one - near));
-    return ofOneDigit && nearer ? one : whole;
+    boolean nearer = Math.abs(whole - near) <= Math.abs(one - near);
+    return ofOneDigit && !nearer ? one : whole;
   }
 
   private static double dayOfMonth(double number, long month, double near) {

@@ -9,7 +9,6 @@ import java.util.TreeMap;
 import washbook.functions.Numbers;
 import washbook.functions.scale.TemperatureUnit;
 import washbook.log.LogColumn;
-import washbook.log.MapAnswer;
 import washbook.log.Role;
 import washbook.log.language.Message;
 import washbook.log.sheet.CellAddress;
@@ -154,7 +153,7 @@ final class RunColumns {
       raw = read.size() == 1 ? read : withoutProof(raw);
     }
     List<RunHeader.Cell> only =
-        all.stream().filter(c -> isSaid(c, Role.OWN_TRUE_STRENGTH)).toList();
+        all.stream().filter(c -> said.uses(c.column(), Role.OWN_TRUE_STRENGTH)).toList();
     boolean saidTrue = named.isEmpty() && !only.isEmpty();
     boolean useTrue = saidTrue || !true20.isEmpty() && (raw.isEmpty() || !temperature);
     List<RunHeader.Cell> reading = saidTrue ? only : useTrue ? true20 : raw;
@@ -169,7 +168,7 @@ final class RunColumns {
     }
     put(cell, Role.STRENGTH, scale(cell), Message.of(useTrue ? "col.run.true" : "col.run.header"));
     if (reading.size() > 1) {
-      open(
+      questions.open(
           cell,
           Message.of(
               "ask.whichStrength",
@@ -177,12 +176,12 @@ final class RunColumns {
               RunQuestions.statement(cell, "STRENGTH")),
           RunQuestions.answers(reading, "STRENGTH"));
     } else if (scale(cell).isEmpty()) {
-      open(
+      questions.open(
           cell,
           Message.of("ask.whichProof", CellAddress.letters(cell.column())),
           RunQuestions.answers(cell, "STRENGTH in PROOFUS", "STRENGTH in PROOFUK"));
     } else if (figures.max(cell.column()) <= 1) {
-      open(cell, Message.of("ask.shares"), List.of());
+      questions.open(cell, Message.of("ask.shares"), List.of());
     }
   }
 
@@ -202,10 +201,9 @@ final class RunColumns {
 
   /** The proof that the header names, else that of the lines; "" where both or none are. */
   private String proof(RunHeader.Cell cell) {
-    boolean own = cell.has(RunWord.US_PROOF) || cell.has(RunWord.UK_PROOF);
-    boolean us = own ? cell.has(RunWord.US_PROOF) : lines.proofs.contains(RunWord.US_PROOF);
-    boolean uk = own ? cell.has(RunWord.UK_PROOF) : lines.proofs.contains(RunWord.UK_PROOF);
-    return us == uk ? "" : us ? "PROOFUS" : "PROOFUK";
+    return RunLineUnits.either(cell, RunWord.US_PROOF, RunWord.UK_PROOF, lines.proofs)
+        .map(word -> word == RunWord.US_PROOF ? "PROOFUS" : "PROOFUK")
+        .orElse("");
   }
 
   /** By its header, by the units in its cells, or as degrees that no strength has. */
@@ -275,7 +273,7 @@ final class RunColumns {
     temperature = cell.column();
     put(cell, Role.TEMPERATURE, unit(cell), Message.of("col.run.values"));
     if (found.size() > 1 && named.size() != 1) {
-      open(
+      questions.open(
           cell,
           Message.of(
               "ask.whichTemperature",
@@ -297,7 +295,7 @@ final class RunColumns {
   private void askDegrees(RunHeader.Cell cell) {
     boolean hot = figures.min(cell.column()) > 60;
     String first = hot ? "HEAD_TEMPERATURE in C" : "TEMPERATURE in C";
-    open(
+    questions.open(
         cell,
         Message.of(
             "ask.spiritDegrees",
@@ -339,7 +337,7 @@ final class RunColumns {
             .filter(c -> figures.isMostlyNumbers(c.column()) && !c.has(RunWord.OTHER))
             .toList();
     List<RunHeader.Cell> alone = saidOr(Role.VOLUME, all);
-    boolean total = alone.stream().noneMatch(c -> isSaid(c, Role.VOLUME));
+    boolean total = alone.stream().noneMatch(c -> said.uses(c.column(), Role.VOLUME));
     List<RunHeader.Cell> candidates = total ? saidOr(Role.VOLUME_SO_FAR, all) : alone;
     RunVolumes found =
         new RunVolumes(grid, header, said, lines, figures, candidates, strength, end, questions);
@@ -350,11 +348,6 @@ final class RunColumns {
       isTotal = found.isTotal;
       put(found.cell, found.role(), found.unit, Message.of("col.run.header"));
     }
-  }
-
-  private boolean isSaid(RunHeader.Cell cell, Role role) {
-    RunMap.Use use = said.columns().get(cell.column());
-    return use != null && use.role() == role;
   }
 
   /** Whether a jar is numbered 1 in one of the columns. */
@@ -392,9 +385,5 @@ final class RunColumns {
     double before = RunCells.number(grid, rows.jars.get(at - 1), column.column());
     double earlier = RunCells.number(grid, rows.jars.get(at - 2), column.column());
     return before == earlier + 1;
-  }
-
-  private void open(RunHeader.Cell cell, Message question, List<MapAnswer> answers) {
-    questions.open(cell, question, answers);
   }
 }

@@ -2,6 +2,7 @@ package washbook.log.run;
 
 import java.util.Arrays;
 import java.util.EnumSet;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 
@@ -33,6 +34,18 @@ final class RunLineUnits {
       }
     }
     return found;
+  }
+
+  /**
+   * Which of two units that are called alike is meant: the one that a header names, else the one
+   * that the lines do; empty where both or none are named.
+   */
+  static Optional<RunWord> either(
+      RunHeader.Cell of, RunWord one, RunWord other, Set<RunWord> lines) {
+    boolean own = of.has(one) || of.has(other);
+    boolean first = own ? of.has(one) : lines.contains(one);
+    boolean second = own ? of.has(other) : lines.contains(other);
+    return first == second ? Optional.empty() : Optional.of(first ? one : other);
   }
 
   /** Whether it puts 100 proof at 57.1 % vol. */

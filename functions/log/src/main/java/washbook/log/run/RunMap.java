@@ -34,6 +34,12 @@ public record RunMap(
     Map<Integer, String> begins,
     WritingWish writing) {
 
+  /** Whether a column is said to hold something. */
+  boolean uses(int column, Role role) {
+    Use use = columns.get(column);
+    return use != null && use.role() == role;
+  }
+
   /** What one column holds; the unit is "" when header or values tell it. */
   public record Use(Role role, String unit) {}
 

@@ -34,7 +34,11 @@ final class RunQuestions {
 
   /** A line of a map about a column. */
   static String statement(RunHeader.Cell cell, String use) {
-    return "column " + CellAddress.letters(cell.column()) + " = " + use;
+    return statement(cell.column(), use);
+  }
+
+  static String statement(int column, String use) {
+    return "column " + CellAddress.letters(column) + " = " + use;
   }
 
   /** One answer for each use that a column may have. */

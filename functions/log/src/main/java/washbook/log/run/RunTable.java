@@ -153,7 +153,7 @@ final class RunTable {
   /** Says that the strengths are true ones; of one table beside another by its column. */
   private String corrected() {
     return isBeside
-        ? "column " + CellAddress.letters(columns.strength) + " = " + Role.OWN_TRUE_STRENGTH
+        ? RunQuestions.statement(columns.strength, Role.OWN_TRUE_STRENGTH.name())
         : "corrected = yes";
   }
 
@@ -170,8 +170,8 @@ final class RunTable {
   }
 
   private StillRun.Settings settings() {
-    boolean rows = states.hasColumn() || hasRawBesideTrue();
-    boolean linesCorrected = lines.corrected && !rows;
+    boolean rowByRow = states.hasColumn() || hasRawBesideTrue();
+    boolean linesCorrected = lines.corrected && !rowByRow;
     return new StillRun.Settings(
         or(said.temperatureC(), lines.temperatureC),
         said.corrected() == null ? columns.corrected || linesCorrected : said.corrected(),

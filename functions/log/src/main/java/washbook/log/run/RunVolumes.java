@@ -68,7 +68,9 @@ final class RunVolumes {
     }
     cell = found.get(0);
     unit = unit(cell);
-    isTotal = isRole(cell, Role.VOLUME_SO_FAR) || !isRole(cell, Role.VOLUME) && saysTotal(cell);
+    isTotal =
+        said.uses(cell.column(), Role.VOLUME_SO_FAR)
+            || !said.uses(cell.column(), Role.VOLUME) && saysTotal(cell);
     ask(found, questions);
   }
 
@@ -157,11 +159,6 @@ final class RunVolumes {
         .toList();
   }
 
-  private boolean isRole(RunHeader.Cell of, Role role) {
-    RunMap.Use use = said.columns().get(of.column());
-    return use != null && use.role() == role;
-  }
-
   /** Whether header or lines call the column a running total, and it grows as one. */
   private boolean saysTotal(RunHeader.Cell of) {
     boolean header = of.has(RunWord.CUMULATIVE) || IS_TOTAL.matcher(of.text()).find();
@@ -216,10 +213,9 @@ final class RunVolumes {
 
   /** The gallon that the header names, else that of the lines about the table. */
   private String gallon(RunHeader.Cell of) {
-    boolean own = of.has(RunWord.US) || of.has(RunWord.UK);
-    boolean us = own ? of.has(RunWord.US) : lines.gallons.contains(RunWord.US);
-    boolean uk = own ? of.has(RunWord.UK) : lines.gallons.contains(RunWord.UK);
-    return us == uk ? "" : us ? "GALUS" : "GALUK";
+    return RunLineUnits.either(of, RunWord.US, RunWord.UK, lines.gallons)
+        .map(word -> word == RunWord.US ? "GALUS" : "GALUK")
+        .orElse("");
   }
 
   /** The unit that stands in all cells of a column which has none in its header. */

@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -52,7 +53,7 @@ final class StrengthStates {
     int read = 0;
     int corrected = 0;
     int others = 0;
-    boolean asks = cell.has(RunWord.CORRECTED) && !cell.has(RunWord.NOT);
+    boolean asks = asks(cell.words());
     for (int row = firstRow; row < Math.min(end, grid.rowCount()); row++) {
       if (grid.kind(row, cell.column()) == Grid.Kind.TEXT) {
         switch (state(grid.text(row, cell.column()), marks, asks)) {
@@ -88,28 +89,22 @@ final class StrengthStates {
   }
 
   boolean hasColumn() {
-    return column() >= 0;
+    return column().isPresent();
   }
 
-  private int column() {
-    return columns.stream()
-        .filter(c -> c.role() == Role.STRENGTH_STATE)
-        .mapToInt(LogColumn::column)
-        .findFirst()
-        .orElse(-1);
+  private Optional<LogColumn> column() {
+    return columns.stream().filter(c -> c.role() == Role.STRENGTH_STATE).findFirst();
   }
 
-  /** Whether the column's header asks if a strength is corrected, and its cells answer. */
-  private boolean asks() {
-    return columns.stream()
-        .filter(c -> c.role() == Role.STRENGTH_STATE)
-        .map(c -> RunWords.in(c.header()))
-        .anyMatch(w -> w.contains(RunWord.CORRECTED) && !w.contains(RunWord.NOT));
+  /** Whether a column's header asks if a strength is corrected, so that its cells answer. */
+  private static boolean asks(Set<RunWord> header) {
+    return header.contains(RunWord.CORRECTED) && !header.contains(RunWord.NOT);
   }
 
   /** What the strengths of rows are, one after the other. */
   List<Strength> of(List<Integer> rows, int strength, boolean corrected) {
-    int column = column();
+    int column = column().map(LogColumn::column).orElse(-1);
+    boolean asks = column().filter(c -> asks(RunWords.in(c.header()))).isPresent();
     List<Strength> states = new ArrayList<>();
     Strength before = Strength.UNTOLD;
     for (int row : rows) {
@@ -117,7 +112,7 @@ final class StrengthStates {
       if (column < 0) {
         here = noted(row, strength, corrected);
       } else if (!Ditto.isMark(grid.text(row, column).strip())) {
-        here = state(grid.text(row, column), marks, asks());
+        here = state(grid.text(row, column), marks, asks);
       }
       states.add(here);
       before = here;

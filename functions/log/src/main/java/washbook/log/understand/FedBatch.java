@@ -205,15 +205,15 @@ final class FedBatch {
 
   /** Words for honey, syrup and the like count only where the readings bear them out. */
   private boolean saysFedWhereItRises(int position) {
-    if (position == first || feeds.isSugarBeforeRise(rows, position)) {
-      return position != first;
-    }
     int after = watched ? feeds.after(rows, position) : -1;
     int before = feeds.before(rows, position);
-    return after >= 0
-        && before >= 0
-        && feeds.plain(rows[after]) > feeds.plain(rows[before]) + RiseWatch.LASTING
-        && questions.saysFed(rows[position]);
+    boolean lasting =
+        after >= 0
+            && before >= 0
+            && feeds.plain(rows[after]) > feeds.plain(rows[before]) + RiseWatch.LASTING;
+    return position != first
+        && (feeds.isSugarBeforeRise(rows, position)
+            || lasting && questions.saysFed(rows[position]));
   }
 
   /** Whether a map tells what was added before the next reading, on a row that follows. */

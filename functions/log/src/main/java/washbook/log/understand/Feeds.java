@@ -209,7 +209,8 @@ final class Feeds {
 
   /** Whether a note names sugar, honey or the like, and the next reading is higher. */
   boolean isSugarBeforeRise(int[] rows, int position) {
-    return FeedWords.namesSugar(noteText(rows[position])) && risesAfter(rows, position);
+    String text = noteText(rows[position]);
+    return !text.isEmpty() && risesAfter(rows, position) && FeedWords.namesSugar(text);
   }
 
   boolean saysAdded(int row) {

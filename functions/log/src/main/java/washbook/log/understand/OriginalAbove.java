@@ -113,7 +113,7 @@ final class OriginalAbove {
     double highest = highest(columns);
     for (KeyLine line : all) {
       double stated = gravity(line);
-      if (!list.isInRowOf(line.cell()) && isOpen(line, stated, highest)) {
+      if (!list.isIn(line.row()) && isOpen(line, stated, highest)) {
         columns.unsettle();
         doubts.ask(
             line.cell(),

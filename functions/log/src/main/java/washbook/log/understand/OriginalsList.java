@@ -21,10 +21,12 @@ final class OriginalsList {
   /**
    * One original gravity.
    *
+   * @param row in which it stands
    * @param scale of its header, empty where none is named
    * @param names the other cells of its row
    */
-  record Entry(String cell, double value, Optional<ReadingScale> scale, List<String> names) {}
+  record Entry(
+      int row, String cell, double value, Optional<ReadingScale> scale, List<String> names) {}
 
   /** Hardly any wash begins lower, SG. */
   private static final double LEAST_ORIGINAL = 1.02;
@@ -64,6 +66,7 @@ final class OriginalsList {
         if (isOriginal(value)) {
           found.add(
               new Entry(
+                  row,
                   grid.address(row, column),
                   value,
                   Optional.empty(),
@@ -102,7 +105,7 @@ final class OriginalsList {
           names.add(plain(grid.text(row, other)));
         }
       }
-      entries.add(new Entry(grid.address(row, column), value, scale, names));
+      entries.add(new Entry(row, grid.address(row, column), value, scale, names));
     }
   }
 
@@ -117,13 +120,9 @@ final class OriginalsList {
     return named.size() == 1 ? Optional.of(named.get(0)) : Optional.empty();
   }
 
-  /** Whether an original gravity of the list stands in the row of a cell. */
-  boolean isInRowOf(String cell) {
-    return entries.stream().anyMatch(e -> row(e.cell()).equals(row(cell)));
-  }
-
-  private static String row(String cell) {
-    return cell.replaceAll("\\D", "");
+  /** Whether an original gravity of the list stands in a row. */
+  boolean isIn(int row) {
+    return entries.stream().anyMatch(entry -> entry.row() == row);
   }
 
   /** Where the first one stands. */

@@ -38,7 +38,7 @@ final class ReadingInstrument {
   /** And below this share of the first reading: a weak wash ends low on both instruments. */
   private static final double LOW_SHARE = 0.3;
 
-  private static final int LINES_BELOW = 8;
+  private static final int LINES_AROUND = 8;
 
   /** Of more rows the last ones are read. */
   private static final int ROWS_READ = 200;
@@ -159,27 +159,26 @@ final class ReadingInstrument {
         }
       }
     }
-    return hydrometers > 0 && refractometers > 0 && (words || saidAbove());
+    // Single letters may be initials.
+    return hydrometers > 0 && refractometers > 0 && (words || saidAround());
   }
 
-  /** Whether a line above speaks of a refractometer: else single letters may be initials. */
-  private boolean saidAbove() {
-    for (int row = Math.max(0, header.topRow() - LINES_BELOW); row <= header.bottomRow(); row++) {
-      for (int column = 0; column < grid.columnsUsed(row); column++) {
-        if (grid.kind(row, column) == Grid.Kind.TEXT
-            && Vocabulary.meanings(grid.text(row, column)).contains(Concept.REFRACTOMETER)) {
-          return true;
-        }
-      }
-    }
-    return saidBelow();
+  /** Whether a line close above, a note or one close below speaks of a refractometer. */
+  private boolean saidAround() {
+    int first = Math.max(0, header.topRow() - LINES_AROUND);
+    return saysRefractometer(first, header.bottomRow(), grid.columnCount()) || saidBelow();
   }
 
   /** Whether a note, or a line close below, speaks of a refractometer. */
   private boolean saidBelow() {
-    int last = Math.min(grid.rowCount() - 1, rows.lastRow() + LINES_BELOW);
-    for (int row = Math.max(rows.firstRow(), last - ROWS_READ); row <= last; row++) {
-      for (int column = 0; column <= header.lastColumn() + 1; column++) {
+    int last = Math.min(grid.rowCount() - 1, rows.lastRow() + LINES_AROUND);
+    int first = Math.max(rows.firstRow(), last - ROWS_READ);
+    return saysRefractometer(first, last, header.lastColumn() + 2);
+  }
+
+  private boolean saysRefractometer(int firstRow, int lastRow, int columns) {
+    for (int row = firstRow; row <= lastRow; row++) {
+      for (int column = 0; column < Math.min(columns, grid.columnsUsed(row)); column++) {
         if (grid.kind(row, column) == Grid.Kind.TEXT
             && Vocabulary.meanings(grid.text(row, column)).contains(Concept.REFRACTOMETER)) {
           return true;
