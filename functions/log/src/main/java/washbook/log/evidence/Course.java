@@ -59,6 +59,7 @@ final class Course {
   private int resting;
   private int rising;
   private int thin;
+  private boolean rose;
   private boolean level;
   private boolean low;
 
@@ -120,6 +121,7 @@ final class Course {
       }
       before = gravity;
     }
+    rose |= rises > 0;
     double fall = highest - before;
     resting += gravities.length >= FEWEST && highest - held <= RESTS && up <= RESTS ? 1 : 0;
     double rise = before - gravities[0];
@@ -155,6 +157,11 @@ final class Course {
   /** Whether every batch of several readings rises. */
   boolean rises() {
     return rising > 0 && rising == batches - single;
+  }
+
+  /** Whether a reading stands above the one before it. */
+  boolean rose() {
+    return rose;
   }
 
   boolean levelsOff() {

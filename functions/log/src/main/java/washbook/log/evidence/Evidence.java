@@ -6,8 +6,6 @@ import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import washbook.functions.RefusedException;
-import washbook.functions.scale.Conversion;
 import washbook.log.LogColumn;
 import washbook.log.LogTable;
 import washbook.log.OriginalGravity;
@@ -19,7 +17,6 @@ import washbook.log.words.BatchNameText;
 import washbook.log.words.CellText;
 import washbook.log.words.Concept;
 import washbook.log.words.DateText;
-import washbook.log.words.ReadingScale;
 import washbook.log.words.TradeWords;
 import washbook.log.words.Vocabulary;
 import washbook.log.words.WashWords;
@@ -43,17 +40,14 @@ public final class Evidence {
   /** More than a word and a scale. */
   private static final int SURE = 5;
 
-  /** Points of SG that a degree of a scale of sugar is roughly. */
-  private static final double PER_DEGREE = 0.004;
-
-  /** Higher figures are thousandths of a gravity. */
-  private static final double MOST_DEGREES = 40;
-
   /** Days that a ferment takes at least; common practice, no source. */
   private static final double SHORTEST = 0.7;
 
   /** Days after which a wash that ferments has lost a third of its extract; common practice. */
   private static final double LONGEST_LAG = 21;
+
+  private static final Set<Role> TIMES =
+      EnumSet.of(Role.DATE, Role.TIME, Role.DAY, Role.HOURS, Role.BATCH);
 
   /** Of this many rows notes are read, and as many lines above. */
   private static final int ROWS_READ = 400;
@@ -116,6 +110,9 @@ public final class Evidence {
       return Verdict.OPEN;
     }
     if (restsLong && sum >= ENOUGH && sum < SURE) {
+      return Verdict.OPEN;
+    }
+    if (clues.contains(Clue.OTHER_WORD) && sum >= ENOUGH && sum < SURE) {
       return Verdict.OPEN;
     }
     return sum >= ENOUGH ? Verdict.FERMENT : sum >= WORTH_ASKING ? Verdict.OPEN : Verdict.OTHER;
@@ -284,6 +281,8 @@ public final class Evidence {
       clues.add(Clue.RISES);
     } else if (course.isOneEach()) {
       clues.add(Clue.ONE_EACH);
+    } else if (hasNoTime() && (course.isUnlike() || course.rose())) {
+      clues.addAll(EnumSet.of(Clue.OTHER_COURSE, Clue.ONE_EACH));
     } else if (course.isUnlike()) {
       clues.add(Clue.OTHER_COURSE);
       restsLong = isLong();
@@ -310,6 +309,10 @@ public final class Evidence {
     RowTimes times = RowTimes.of(grid, table);
     double first = times.days(table.firstRow());
     return times.days(table.lastRow()) > first;
+  }
+
+  private boolean hasNoTime() {
+    return table.columns().stream().noneMatch(c -> TIMES.contains(c.role()));
   }
 
   /** Whether all was read within hours: no wash ferments so soon. */
@@ -359,34 +362,12 @@ public final class Evidence {
     int count = 0;
     for (int row : rows) {
       double value = CellText.number(grid, row, reading.column());
-      double gravity = Double.isNaN(value) || value == 0 ? Double.NaN : gravity(value, reading);
+      double gravity =
+          Double.isNaN(value) || value == 0 ? Double.NaN : RoughGravity.of(value, reading);
       if (gravity > 0.7 && gravity < 2) {
         found[count++] = gravity;
       }
     }
     return Arrays.copyOf(found, count);
-  }
-
-  /** A reading as a gravity; roughly where its scale is not settled. */
-  private static double gravity(double value, LogColumn reading) {
-    if (value >= 900) {
-      return ReadingScale.SG.toGravity(value);
-    }
-    if (reading.unit().isEmpty()
-        && Vocabulary.meanings(reading.header()).contains(Concept.POINTS)) {
-      return ReadingScale.POINTS.toGravity(value);
-    }
-    boolean density = reading.unit().equals(ReadingScale.GCM3.name());
-    boolean plain = reading.unit().isEmpty() || reading.unit().equals(ReadingScale.SG.name());
-    if (density || plain && value > 0.9 && value < 1.5) {
-      return value;
-    }
-    try {
-      return reading.unit().isEmpty()
-          ? 1 + value * (value > MOST_DEGREES ? 0.001 : PER_DEGREE)
-          : Conversion.convert(value, reading.unit(), "SG");
-    } catch (RefusedException refused) {
-      return 1 + value * PER_DEGREE;
-    }
   }
 }

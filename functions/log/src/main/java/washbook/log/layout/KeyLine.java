@@ -82,6 +82,7 @@ public record KeyLine(
         && !has(Concept.VOLUME)
         && !has(Concept.SUGAR)
         && !has(Concept.WATER)
+        && !has(Concept.FOREIGN)
         && (value > 1.02 && value < 1.2
             || units.stream().anyMatch(Concept.SUGAR_SCALES::contains)
             || has(Concept.KGM3) && value > 1020 && value < 1200);

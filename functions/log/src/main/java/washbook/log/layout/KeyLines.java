@@ -4,9 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import washbook.log.Role;
 import washbook.log.sheet.Grid;
@@ -24,6 +22,9 @@ public final class KeyLines {
   private static final int MOST_ROWS = 60;
 
   private static final int MOST_COLUMNS = 64;
+
+  /** A reading at more degrees of which nobody says what they are may be one in °F. */
+  private static final double WARMEST = 40;
 
   /** Cells between a label and its value. */
   private static final int FARTHEST = 3;
@@ -47,7 +48,7 @@ public final class KeyLines {
             said.removeIf(KeyLine::saysCorrected);
           }
           if (said.stream().noneMatch(KeyLine::isOriginalGravity)) {
-            inside(grid.text(row, column).strip(), row, column).ifPresent(said::add);
+            OriginalGravityInHeader.inTitle(grid, row, column).ifPresent(said::add);
           }
           lines.addAll(said);
         }
@@ -66,10 +67,6 @@ public final class KeyLines {
     }
     return false;
   }
-
-  /** A word and a gravity behind it. */
-  private static final Pattern NAMED_GRAVITY =
-      Pattern.compile("([\\p{L}.]+)\\s*[:=]?\\s*(1[.,][01]\\d{2,3})(?!\\d)");
 
   /**
    * Brackets and marks between the things that a cell says; the point of an abbreviation is none.
@@ -220,32 +217,6 @@ public final class KeyLines {
         : words(meanings, text, row, column, Double.NaN);
   }
 
-  /** An original gravity inside a title, as {@code Kit 2 - start 1.093 - 23 L}. */
-  private Optional<KeyLine> inside(String text, int row, int column) {
-    Matcher matcher = NAMED_GRAVITY.matcher(text);
-    while (matcher.find()) {
-      Set<Concept> meanings = Vocabulary.meanings(matcher.group(1));
-      boolean original =
-          meanings.contains(Concept.ORIGINAL) || meanings.contains(Concept.ORIGINALGRAVITY);
-      if (original && matcher.start() > 0) {
-        double value = Double.parseDouble(matcher.group(2).replace(',', '.'));
-        return Optional.of(
-            new KeyLine(
-                EnumSet.of(Concept.ORIGINALGRAVITY),
-                matcher.group(1),
-                row,
-                column,
-                grid.address(row, column),
-                matcher.group(2),
-                value,
-                Set.of(),
-                Double.NaN,
-                false));
-      }
-    }
-    return Optional.empty();
-  }
-
   /** What stands right before a number: a title's other words do not name it. */
   private static String lastWords(String label) {
     String[] words = label.strip().split("\\s+");
@@ -305,7 +276,8 @@ public final class KeyLines {
 
   private KeyLine withText(Set<Concept> meanings, String label, String value, int row, int column) {
     CellText cell = CellText.read(value);
-    boolean number = cell.form == CellText.Form.VALUE || cell.form == CellText.Form.TEMPERATURE;
+    boolean pair = cell.form == CellText.Form.PAIR && cell.temperature <= WARMEST;
+    boolean number = pair || cell.form == CellText.Form.VALUE || isTemperature(cell);
     if (!number
         && (meanings.contains(Concept.HYDROMETER)
             || meanings.contains(Concept.CALIBRATION)
@@ -324,7 +296,7 @@ public final class KeyLines {
     }
     double temperatureC = cell.celsius();
     Set<Concept> units = EnumSet.noneOf(Concept.class);
-    if (cell.form == CellText.Form.TEMPERATURE) {
+    if (isTemperature(cell)) {
       return new KeyLine(
           meanings,
           label,
@@ -354,6 +326,10 @@ public final class KeyLines {
         units,
         temperatureC,
         false);
+  }
+
+  private static boolean isTemperature(CellText cell) {
+    return cell.form == CellText.Form.TEMPERATURE;
   }
 
   private KeyLine beside(Set<Concept> meanings, String label, int row, int column) {

@@ -1,20 +1,56 @@
 package washbook.log.layout;
 
 import java.util.EnumSet;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import washbook.log.Role;
 import washbook.log.sheet.CellAddress;
+import washbook.log.sheet.Grid;
 import washbook.log.words.Concept;
 import washbook.log.words.ReadingScale;
 import washbook.log.words.Vocabulary;
 
-/** A header of readings that states the original gravity in brackets: {@code SG (start 1.090)}. */
+/**
+ * The original gravity inside other words: a header that states it in brackets, {@code SG (start
+ * 1.090)}, or a title.
+ */
 public final class OriginalGravityInHeader {
   private static final Pattern BRACKETS = Pattern.compile("([^(\\[]+)[(\\[]([^)\\]]+)[)\\]]\\s*");
 
+  /** A word and a gravity behind it. */
+  private static final Pattern NAMED_GRAVITY =
+      Pattern.compile("([\\p{L}.]+)\\s*[:=]?\\s*(1[.,][01]\\d{2,3})(?!\\d)");
+
   private OriginalGravityInHeader() {}
+
+  /** An original gravity inside a title, as {@code Kit 2 - start 1.093 - 23 L}. */
+  static Optional<KeyLine> inTitle(Grid grid, int row, int column) {
+    String text = grid.text(row, column).strip();
+    Matcher matcher = NAMED_GRAVITY.matcher(text);
+    while (matcher.find()) {
+      Set<Concept> meanings = Vocabulary.meanings(matcher.group(1));
+      boolean original =
+          meanings.contains(Concept.ORIGINAL) || meanings.contains(Concept.ORIGINALGRAVITY);
+      if (original && matcher.start() > 0) {
+        double value = Double.parseDouble(matcher.group(2).replace(',', '.'));
+        return Optional.of(
+            new KeyLine(
+                EnumSet.of(Concept.ORIGINALGRAVITY),
+                matcher.group(1),
+                row,
+                column,
+                grid.address(row, column),
+                matcher.group(2),
+                value,
+                Set.of(),
+                Double.NaN,
+                false));
+      }
+    }
+    return Optional.empty();
+  }
 
   /** The header without its brackets where they state an original gravity, else the header. */
   static String outside(String header) {

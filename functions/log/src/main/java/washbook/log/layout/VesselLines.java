@@ -47,6 +47,40 @@ public final class VesselLines {
     return lines;
   }
 
+  /**
+   * The only original gravity stated over tables side by side, above a row with the name of each:
+   * it is that of all of them.
+   *
+   * @param above first row of those that may speak of the table
+   */
+  public List<KeyLine> originalOfAll(int above) {
+    List<Header> beside = headers.stream().filter(h -> h.topRow() == header.topRow()).toList();
+    if (beside.size() < 2) {
+      return List.of();
+    }
+    List<KeyLine> stated =
+        new KeyLines(grid)
+            .find(above, header.topRow() - 1, 0, grid.columnCount() - 1).stream()
+                .filter(l -> l.isOriginalGravity() && !Double.isNaN(l.value()))
+                .toList();
+    boolean named = stated.size() == 1 && areNamedBelow(stated.get(0).row(), beside);
+    return named ? stated : List.of();
+  }
+
+  private boolean areNamedBelow(int line, List<Header> beside) {
+    for (int row = line + 1; row < header.topRow(); row++) {
+      int at = row;
+      if (beside.stream().allMatch(h -> h.cells().stream().anyMatch(c -> isText(at, c.column())))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private boolean isText(int row, int column) {
+    return grid.kind(row, column) == Grid.Kind.TEXT;
+  }
+
   /** Whether the label stands in one cell with what it says: a sentence about all vessels. */
   private boolean isInOneCell(KeyLine line) {
     return grid.kind(line.row(), line.column()) == Grid.Kind.TEXT

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -358,7 +359,7 @@ final class BatchColumn {
 
   private String name(int row, int column) {
     return switch (grid.kind(row, column)) {
-      case TEXT -> grid.text(row, column).strip();
+      case TEXT -> grid.text(row, column).strip().toUpperCase(Locale.ROOT);
       case NUMBER -> Numbers.show(grid.number(row, column));
       default -> "";
     };

@@ -57,6 +57,8 @@ final class Feeds {
   private final Doubts doubts;
   final FeedQuestions questions;
 
+  private String batchName = "";
+
   /** The address by which a person finds a cell. */
   String address(int row, int column) {
     return grid.address(row, column);
@@ -92,6 +94,7 @@ final class Feeds {
 
   /** The batch with its steps where anything was added. */
   Batch over(Batch batch) {
+    batchName = batch.name();
     boolean told = Arrays.stream(batch.rows()).anyMatch(said.sugar()::containsKey);
     boolean watched = told || mayRise(batch.rows());
     return sugar == null && water == null && note == null && !watched
@@ -135,7 +138,8 @@ final class Feeds {
 
   /** The column with the note on a row that tells of an addition. */
   int noteColumn(int row) {
-    return note != null && saysAdded(row) ? note.column() : questions.columnThatSaysFed(row);
+    int told = note != null && saysAdded(row) ? note.column() : questions.columnThatSaysFed(row);
+    return told < 0 && note != null ? note.column() : told;
   }
 
   int firstReading(int[] rows) {
@@ -166,7 +170,8 @@ final class Feeds {
       return askChanged(moved, "blended");
     }
     Set<Concept> meanings = noteMeanings(row);
-    if (meanings.contains(Concept.NEGATION)) {
+    boolean away = !meanings.isEmpty() && MovedWash.away(batch, names, noteText(row));
+    if (away || meanings.contains(Concept.NEGATION)) {
       return Message.NONE;
     }
     if (meanings.contains(Concept.FORTIFIED)) {
@@ -196,8 +201,16 @@ final class Feeds {
   }
 
   private Set<Concept> noteMeanings(int row) {
-    String text = noteText(row);
+    String text = ownNote(row);
     return text.isEmpty() ? Set.of() : Vocabulary.meanings(text);
+  }
+
+  /** The note on a row where it is about this batch; beside vessels side by side it may not be. */
+  private String ownNote(int row) {
+    String text = noteText(row);
+    return sharesNotes && !text.isEmpty() && MovedWash.isAboutOthers(batchName, names, text)
+        ? ""
+        : text;
   }
 
   /** The note on a row, "" for none. */
@@ -209,7 +222,7 @@ final class Feeds {
 
   /** Whether a note names sugar, honey or the like, and the next reading is higher. */
   boolean isSugarBeforeRise(int[] rows, int position) {
-    String text = noteText(rows[position]);
+    String text = ownNote(rows[position]);
     return !text.isEmpty() && risesAfter(rows, position) && FeedWords.namesSugar(text);
   }
 

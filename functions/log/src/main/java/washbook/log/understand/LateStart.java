@@ -65,6 +65,15 @@ final class LateStart {
     }
     String parted = said(above, topRow, columns, LateWords::sayParted);
     String already = said(above, topRow, columns, LateWords::sayAlready);
+    int firstRow =
+        batches.stream()
+            .filter(b -> b.original() instanceof FirstReading)
+            .mapToInt(b -> ((FirstReading) b.original()).row())
+            .min()
+            .orElse(0);
+    if (already.isEmpty()) {
+      already = said(table.headerRow() + 1, firstRow, columns, LateWords::sayAlready);
+    }
     int begun = parted.isEmpty() ? Integer.MAX_VALUE : readTwice(batches);
     boolean inTurn = batches.stream().anyMatch(b -> b.rows()[0] > begun);
     List<Batch> checked = new ArrayList<>();
@@ -72,7 +81,8 @@ final class LateStart {
       String cell =
           batch.original() instanceof FirstReading first
               ? said.isEmpty()
-                  ? lateCell(first, inTurn && batch.rows()[0] < begun ? "" : parted, already)
+                  ? lateCell(
+                      first, batch.rows(), inTurn && batch.rows()[0] < begun ? "" : parted, already)
                   : said
               : "";
       if (cell.isEmpty()) {
@@ -115,10 +125,17 @@ final class LateStart {
   /**
    * The cell by which a batch begins late; "" for none.
    *
+   * @param rows of the batch
    * @param parted cell of a line above that tells of parts, "" for none
    * @param already cell of a line above by which it fermented by then, "" for none
    */
-  private String lateCell(FirstReading first, String parted, String already) {
+  private String lateCell(FirstReading first, int[] rows, String parted, String already) {
+    for (int row : rows) {
+      String cell = row < first.row() ? said(row, row + 1, columns(), LateWords::sayLost) : "";
+      if (!cell.isEmpty()) {
+        return cell;
+      }
+    }
     if (first.sg() <= MOST_BEGUN && !already.isEmpty()) {
       return already;
     }
@@ -140,6 +157,10 @@ final class LateStart {
       }
     }
     return "";
+  }
+
+  private int[] columns() {
+    return new int[] {table.firstColumn(), table.lastColumn()};
   }
 
   private static boolean saysLate(String note, FirstReading first) {

@@ -40,7 +40,7 @@ final class LogWithoutHeaders {
   /** The part of the highest figure that must be gone, counted from 1 for gravities. */
   private static final double FALL = 0.4;
 
-  /** A tenth of the figures may stand above the one before. */
+  /** So many of the figures may stand above the one before, or one alone. */
   private static final double RISES = 0.1;
 
   /** No sugar scale reaches beyond, and hardly a wash begins below. */
@@ -244,12 +244,17 @@ final class LogWithoutHeaders {
     return run.first();
   }
 
-  /** Whether a row begins with a word for a reading, as {@code Grad Oechsle}. */
+  /** Whether a row begins with a word for a reading, as {@code Grad Oechsle}, or a name and one. */
   private boolean namesReading(int row) {
+    int seen = 0;
     for (int column = 0; column < Math.min(grid.columnsUsed(row), MOST_COLUMNS); column++) {
       if (grid.kind(row, column) != Kind.BLANK) {
-        return grid.kind(row, column) == Kind.TEXT
-            && HeaderRoles.role(Vocabulary.meanings(grid.text(row, column))) == Role.GRAVITY;
+        boolean named =
+            grid.kind(row, column) == Kind.TEXT
+                && HeaderRoles.role(Vocabulary.meanings(grid.text(row, column))) == Role.GRAVITY;
+        if (named || ++seen == 2) {
+          return named;
+        }
       }
     }
     return false;
@@ -286,39 +291,57 @@ final class LogWithoutHeaders {
     return sentence ? Double.NaN : first;
   }
 
-  /** Figures one after the other; those before the highest do not count. */
+  /**
+   * Figures one after the other: all of them, else those from the highest on. Where most are
+   * gravities the others are slips or amounts, and do not count.
+   */
   private static final class Run {
-    private int begin = -1;
-    private int count;
-    private int rises;
-    private double highest = Double.NEGATIVE_INFINITY;
-    private double last = Double.NaN;
+    private final List<Integer> places = new ArrayList<>();
+    private final List<Double> figures = new ArrayList<>();
 
     void add(int at, double shown) {
-      if (Double.isNaN(shown)) {
-        return;
+      if (!Double.isNaN(shown)) {
+        places.add(at);
+        figures.add(shown);
       }
-      boolean gravity = ReadingScale.looksLikeGravity(shown) && shown != 1;
-      double value = gravity ? 1000 * (ReadingScale.withoutThousandths(shown) - 1) : shown;
-      if (value > highest && value <= HIGHEST) {
-        highest = value;
-        begin = at;
-        count = 0;
-        rises = 0;
-      } else if (value > last) {
-        rises++;
-      }
-      count++;
-      last = value;
     }
 
     int first() {
-      boolean falls =
-          count >= FEWEST
-              && highest >= LOWEST_START
-              && last <= (1 - FALL) * highest
-              && rises <= RISES * count;
-      return falls ? begin : -1;
+      long gravities = figures.stream().filter(Run::isGravity).count();
+      boolean mostly = gravities > MOST * figures.size();
+      List<Integer> at = new ArrayList<>();
+      List<Double> sugar = new ArrayList<>();
+      for (int i = 0; i < figures.size(); i++) {
+        double shown = figures.get(i);
+        if (!mostly || isGravity(shown) || shown == 1) {
+          at.add(places.get(i));
+          boolean gravity = isGravity(shown) || mostly;
+          sugar.add(gravity ? 1000 * (ReadingScale.withoutThousandths(shown) - 1) : shown);
+        }
+      }
+      int highest = 0;
+      for (int i = 1; i < sugar.size(); i++) {
+        boolean possible = sugar.get(i) <= HIGHEST;
+        highest = possible && sugar.get(i) > sugar.get(highest) ? i : highest;
+      }
+      return falls(sugar, 0) ? at.get(0) : falls(sugar, highest) ? at.get(highest) : -1;
+    }
+
+    private static boolean isGravity(double shown) {
+      return ReadingScale.looksLikeGravity(shown) && shown != 1;
+    }
+
+    private static boolean falls(List<Double> sugar, int from) {
+      int rises = 0;
+      for (int i = from + 1; i < sugar.size(); i++) {
+        rises += sugar.get(i) > sugar.get(i - 1) ? 1 : 0;
+      }
+      int count = sugar.size() - from;
+      return count >= FEWEST
+          && sugar.get(from) >= LOWEST_START
+          && sugar.get(from) <= HIGHEST
+          && sugar.get(count + from - 1) <= (1 - FALL) * sugar.get(from)
+          && rises <= Math.max(1, RISES * count);
     }
   }
 }

@@ -13,6 +13,7 @@ import washbook.log.language.Message;
 import washbook.log.layout.Header.HeaderCell;
 import washbook.log.layout.HeaderRoles;
 import washbook.log.layout.KeyLine;
+import washbook.log.layout.Replicates;
 import washbook.log.layout.TableRows;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
@@ -57,6 +58,8 @@ final class ReadingColumn {
 
   private List<KeyLine> lines = List.of();
 
+  private String ofReplicates = "";
+
   ReadingColumn(Grid grid, TableRows rows, ColumnAssignment columns) {
     this.grid = grid;
     this.rows = rows;
@@ -100,10 +103,10 @@ final class ReadingColumn {
     }
     if (reading != null) {
       settleScale(reading);
-      double celsius = Statement.temperatureIn(reading.text());
+      double celsius = Statement.temperatureIn(said(reading));
       if (reading.meanings().contains(Concept.CALIBRATION)
           || reading.meanings().contains(Concept.HYDROMETER)
-          || !Double.isNaN(Statement.referenceIn(reading.text()))) {
+          || !Double.isNaN(Statement.referenceIn(said(reading)))) {
         calibrationByHeader = celsius;
       } else {
         temperatureByHeader = celsius;
@@ -150,16 +153,29 @@ final class ReadingColumn {
           filled.stream().filter(c -> c.meanings().contains(Concept.UNCORRECTED)).toList();
       List<HeaderCell> hydrometer =
           filled.stream().filter(c -> c.meanings().contains(Concept.HYDROMETER)).toList();
-      filled = raw.size() == 1 ? raw : hydrometer.size() == 1 ? hydrometer : filled;
+      List<HeaderCell> densities =
+          filled.stream().filter(c -> !c.meanings().contains(Concept.GL)).toList();
+      boolean besideSugar =
+          densities.size() == 1 && columns.facts(densities.get(0)).mostlyGravity();
+      filled =
+          raw.size() == 1
+              ? raw
+              : hydrometer.size() == 1 ? hydrometer : besideSugar ? densities : filled;
     }
-    HeaderCell chosen = filled.isEmpty() ? cells.get(0) : filled.get(0);
+    HeaderCell first = filled.isEmpty() ? cells.get(0) : filled.get(0);
+    Optional<HeaderCell> mean =
+        new Replicates(grid, rows).mean(filled, columns.with(Role.OTHER)).filter(c -> !isAnySaid());
+    HeaderCell chosen = mean.orElseGet(() -> fullest(first, cells));
+    ofReplicates = mean.isEmpty() ? "" : first.text();
     List<HeaderCell> differing =
-        filled.stream().filter(other -> other != chosen && !agree(chosen, other)).toList();
+        filled.stream()
+            .filter(other -> mean.isEmpty() && other != chosen && !agree(chosen, other))
+            .toList();
     if (!differing.isEmpty()) {
       askWhich(chosen, differing);
     }
     for (HeaderCell other : cells) {
-      if (other == chosen) {
+      if (other.column() == chosen.column()) {
         continue;
       }
       columns.change(
@@ -169,6 +185,22 @@ final class ReadingColumn {
           Message.of("col.readingFrom", CellAddress.letters(chosen.column())));
     }
     return chosen;
+  }
+
+  private boolean isAnySaid() {
+    return columns.with(Role.GRAVITY).stream().anyMatch(columns::isSaid);
+  }
+
+  /** Of columns that hold the same on several scales the one that is read in the most rows. */
+  private HeaderCell fullest(HeaderCell first, List<HeaderCell> cells) {
+    HeaderCell fullest = first;
+    for (HeaderCell cell : cells) {
+      if (columns.facts(cell).numbers() > columns.facts(fullest).numbers() + 1
+          && agree(first, cell)) {
+        fullest = cell;
+      }
+    }
+    return fullest;
   }
 
   /** Asks once about all columns that could be the reading: one of them, or a vessel each. */
@@ -326,6 +358,11 @@ final class ReadingColumn {
         : fitting.toArray(MapAnswer[]::new);
   }
 
+  /** What the header of the reading says; that of a mean also what those of its readings say. */
+  private String said(HeaderCell cell) {
+    return cell.text() + " " + ofReplicates;
+  }
+
   /** A temperature in the header beside a temperature column: which of the two holds is asked. */
   void settleStatedTemperature() {
     if (correctedByHeader || columns.isCorrectionSaid() || !columns.has(Role.TEMPERATURE)) {
@@ -349,7 +386,7 @@ final class ReadingColumn {
    * the meter that gives them may have allowed for the temperature.
    */
   private boolean isOfAMeter(HeaderCell cell) {
-    if (!RELATIVE.matcher(cell.text()).find()) {
+    if (!RELATIVE.matcher(said(cell)).find()) {
       return false;
     }
     int fine = 0;

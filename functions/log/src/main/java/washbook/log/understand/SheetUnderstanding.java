@@ -19,6 +19,7 @@ import washbook.log.layout.Headers;
 import washbook.log.layout.RepeatedHeaders;
 import washbook.log.layout.TableRows;
 import washbook.log.layout.TransposedLog;
+import washbook.log.layout.UnnamedColumns;
 import washbook.log.layout.Vessels;
 import washbook.log.reading.TimesOfDay;
 import washbook.log.run.StillRuns;
@@ -66,8 +67,8 @@ public final class SheetUnderstanding {
     List<LeftAlone> leftAlone = new ArrayList<>();
     List<Alone> alone = new ArrayList<>();
     List<Header> found = new Headers(grid).find();
-    List<Header> headers =
-        vesselsApart(grid, map, repeated.without(withMap(grid, found, map, doubts)));
+    List<Header> named = repeated.without(withMap(grid, found, map, doubts));
+    List<Header> headers = vesselsApart(grid, map, new UnnamedColumns(grid, named).added());
     List<Integer> lastRows = new ArrayList<>();
     for (int i = 0; i < headers.size(); i++) {
       Header header = headers.get(i);

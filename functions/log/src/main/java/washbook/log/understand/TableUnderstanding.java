@@ -19,8 +19,7 @@ import washbook.log.layout.Header;
 import washbook.log.layout.Header.HeaderCell;
 import washbook.log.layout.HeaderRoles;
 import washbook.log.layout.KeyLine;
-import washbook.log.layout.KeyLines;
-import washbook.log.layout.OriginalGravityInHeader;
+import washbook.log.layout.TableLines;
 import washbook.log.layout.TableRows;
 import washbook.log.layout.VesselLines;
 import washbook.log.sheet.CellAddress;
@@ -33,9 +32,6 @@ import washbook.log.words.ReadingScale;
 final class TableUnderstanding {
   private static final int LONGEST_TITLE = 40;
 
-  /** Rows below a table in which something may be said of its instrument. */
-  private static final int LINES_BELOW = 20;
-
   /** One that begins higher is taken for a blend of fresh musts, SG; common practice, no source. */
   private static final double HIGHEST_BLEND = 1.045;
 
@@ -47,6 +43,7 @@ final class TableUnderstanding {
   private final TableMap said;
   private final Doubts doubts;
   private final VesselLines vessel;
+  private final TableLines around;
 
   /**
    * @param headers all headers of the sheet
@@ -70,10 +67,11 @@ final class TableUnderstanding {
     this.said = said;
     this.doubts = doubts;
     this.vessel = new VesselLines(grid, header, headers);
+    this.around = new TableLines(grid, header, rows, headers, above);
   }
 
   LogTable make() {
-    List<KeyLine> lines = keyLines();
+    List<KeyLine> lines = around.all();
     ColumnRoles settler = new ColumnRoles(grid, header, rows, said, doubts);
     settler.settle(lines);
     StatedSettings reader = new StatedSettings(said, doubts);
@@ -81,7 +79,7 @@ final class TableUnderstanding {
     ColumnAssignment columns = settler.columns;
     refuseDensityAtOtherTemperature(columns, settings);
     askAboutTemperature(columns, settings);
-    int[] between = columnsAbove();
+    int[] between = around.columnsAbove();
     OriginalAbove original =
         new OriginalAbove(
             grid, header, lines, above, between[0], between[1], vessel.columnsOfOthers(), doubts);
@@ -109,7 +107,7 @@ final class TableUnderstanding {
         said.firstReadingIsOriginal()
             ? made
             : new LateStart(grid, bare, doubts)
-                .without(made, above, header.topRow(), nextTable(), between));
+                .without(made, above, header.topRow(), around.nextTable(), between));
   }
 
   /** A blend that a line above tells of, and that begins low, goes on where its parts stood. */
@@ -137,7 +135,7 @@ final class TableUnderstanding {
   }
 
   private StatedWash wash() {
-    int[] columns = columnsAbove();
+    int[] columns = around.columnsAbove();
     return WashAbove.stated(grid, above, header.topRow() - 1, columns[0], columns[1]);
   }
 
@@ -208,121 +206,6 @@ final class TableUnderstanding {
         columns.doubt(cell, Message.of("ask.density"), MapAnswer.of("calibration = 20 C"));
       }
     }
-  }
-
-  /**
-   * Lines above the header, and what the header states; of tables side by side each has those over
-   * its own columns.
-   */
-  private List<KeyLine> keyLines() {
-    List<KeyLine> lines = new ArrayList<>(linesAbove());
-    for (HeaderCell cell : header.cells()) {
-      KeyLine start =
-          OriginalGravityInHeader.stated(cell.text(), header.bottomRow(), cell.column());
-      if (start != null) {
-        lines.add(start);
-      }
-    }
-    lines.addAll(restOfHeader());
-    if (lines.stream().noneMatch(TableUnderstanding::isAboutInstrument)) {
-      lines.addAll(linesOfTheSheet());
-    }
-    if (lines.stream().noneMatch(TableUnderstanding::isAboutInstrument)) {
-      lines.addAll(linesBelow());
-    }
-    if (lines.stream().anyMatch(TableUnderstanding::saysUncorrected)) {
-      lines.removeIf(KeyLine::saysCorrected);
-    }
-    lines.removeIf(l -> l.saysCorrected() && isBesideOriginal(l, lines));
-    return lines;
-  }
-
-  /** What stands behind an original gravity is said of it, not of the readings. */
-  private static boolean isBesideOriginal(KeyLine line, List<KeyLine> lines) {
-    return !line.has(Concept.READING)
-        && lines.stream()
-            .anyMatch(
-                o ->
-                    o.isOriginalGravity()
-                        && !Double.isNaN(o.value())
-                        && o.row() == line.row()
-                        && o.column() < line.column());
-  }
-
-  /** What is said of the instrument above all tables of the sheet holds for each of them. */
-  private List<KeyLine> linesOfTheSheet() {
-    int top = headers.stream().mapToInt(Header::topRow).min().orElse(0);
-    return headers.size() < 2 ? List.of() : ofInstrument(0, top - 1, 0, grid.columnCount() - 1);
-  }
-
-  private static boolean saysUncorrected(KeyLine line) {
-    return line.has(Concept.UNCORRECTED)
-        || line.has(Concept.CORRECTED) && line.has(Concept.NEGATION);
-  }
-
-  private static boolean isAboutInstrument(KeyLine line) {
-    return line.isCalibration() || line.saysCorrected() || line.has(Concept.REFRACTOMETER);
-  }
-
-  /** What a remark below says of the instrument: before the next table, or at the sheet's end. */
-  private List<KeyLine> linesBelow() {
-    int end = Math.min(nextTable(), rows.lastRow() + 1 + LINES_BELOW);
-    int[] columns = columnsAbove();
-    return ofInstrument(rows.lastRow() + 1, end - 1, columns[0], columns[1]);
-  }
-
-  /** What is said of the instrument between the header and the first reading. */
-  private List<KeyLine> restOfHeader() {
-    int end = rows.firstRow();
-    while (end < rows.lastRow() && rows.isSkipped(end)) {
-      end++;
-    }
-    return ofInstrument(rows.firstRow(), end - 1, header.firstColumn(), header.lastColumn());
-  }
-
-  private List<KeyLine> ofInstrument(int from, int to, int first, int last) {
-    return new KeyLines(grid)
-        .find(from, to, first, last).stream()
-            .filter(TableUnderstanding::isAboutInstrument)
-            .toList();
-  }
-
-  /** Where the next table over these columns begins, else the end of the sheet. */
-  private int nextTable() {
-    int end = grid.rowCount();
-    for (Header other : headers) {
-      if (other.topRow() > rows.lastRow() && other.overlaps(header)) {
-        end = Math.min(end, other.topRow());
-      }
-    }
-    return end;
-  }
-
-  private List<KeyLine> linesAbove() {
-    if (header.topRow() == 0) {
-      return List.of();
-    }
-    int[] columns = columnsAbove();
-    return vessel.of(new KeyLines(grid).find(above, header.topRow() - 1, columns[0], columns[1]));
-  }
-
-  /** First and last column whose cells above the header may speak of this table. */
-  private int[] columnsAbove() {
-    int first = 0;
-    int last = grid.columnCount() - 1;
-    for (Header other : headers) {
-      boolean beside =
-          other != header
-              && other.topRow() <= rows.lastRow()
-              && other.bottomRow() >= above
-              && !other.overlaps(header);
-      if (beside && other.firstColumn() > header.lastColumn()) {
-        last = Math.min(last, other.firstColumn() - 1);
-      } else if (beside) {
-        first = Math.max(first, header.firstColumn());
-      }
-    }
-    return new int[] {first, last};
   }
 
   /** The batch's name: by the map, a line that names it, a title, its vessel, else the sheet. */

@@ -3,12 +3,14 @@ package washbook.log.understand;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import washbook.functions.scale.TemperatureUnit;
 import washbook.log.MapAnswer;
 import washbook.log.Role;
 import washbook.log.language.Message;
+import washbook.log.layout.GroupAbove;
 import washbook.log.layout.Header.HeaderCell;
 import washbook.log.layout.TableRows;
 import washbook.log.sheet.CellAddress;
@@ -16,6 +18,7 @@ import washbook.log.sheet.Grid;
 import washbook.log.words.CellText;
 import washbook.log.words.Concept;
 import washbook.log.words.TradeWords;
+import washbook.log.words.Vocabulary;
 
 /** Settles which column is the temperature of the readings, and its unit. */
 final class TemperatureColumn {
@@ -41,11 +44,13 @@ final class TemperatureColumn {
   private final Grid grid;
   private final TableRows rows;
   private final ColumnAssignment columns;
+  private final GroupAbove above;
 
   TemperatureColumn(Grid grid, TableRows rows, ColumnAssignment columns) {
     this.grid = grid;
     this.rows = rows;
     this.columns = columns;
+    this.above = new GroupAbove(grid, rows);
   }
 
   void settle() {
@@ -53,13 +58,12 @@ final class TemperatureColumn {
     if (!columns.has(Role.TEMPERATURE)) {
       byLetterAndValues();
     }
+    ofSamples().forEach(c -> columns.change(c, Role.TEMPERATURE, "", Message.of("col.header")));
     List<HeaderCell> cells = columns.with(Role.TEMPERATURE);
     List<HeaderCell> filled = cells.stream().filter(c -> hasAny(c)).toList();
-    List<HeaderCell> ofTheWash =
-        filled.stream()
-            .filter(c -> TradeWords.in(c.text()).contains(TradeWords.Side.FERMENT))
-            .toList();
-    filled = ofTheWash.size() == 1 ? ofTheWash : filled;
+    filled = onlyOne(filled, c -> c.meanings().contains(Concept.SAMPLE));
+    filled = onlyOne(filled, c -> isOfTheWash(c.text()));
+    filled = onlyOne(filled, c -> isOfTheWash(above.group(c)));
     HeaderCell chosen = filled.isEmpty() ? cells.isEmpty() ? null : cells.get(0) : filled.get(0);
     for (HeaderCell cell : cells) {
       Optional<TemperatureUnit> unit = temperatureUnit(cell);
@@ -98,6 +102,24 @@ final class TemperatureColumn {
     }
   }
 
+  private static List<HeaderCell> onlyOne(List<HeaderCell> cells, Predicate<HeaderCell> which) {
+    List<HeaderCell> found = cells.stream().filter(which).toList();
+    return found.size() == 1 ? found : cells;
+  }
+
+  private static boolean isOfTheWash(String text) {
+    return TradeWords.in(text).contains(TradeWords.Side.FERMENT);
+  }
+
+  /** Such as {@code T sample (C)}: the one that counts, also where another is called in full. */
+  private List<HeaderCell> ofSamples() {
+    return columns.with(Role.OTHER).stream()
+        .filter(c -> !columns.isSaid(c) && c.meanings().contains(Concept.SAMPLE))
+        .filter(c -> LETTER.matcher(c.text()).find() && !statedTemperature(c).isEmpty())
+        .filter(this::canBeFerments)
+        .toList();
+  }
+
   /**
    * A header with a T of its own, as {@code T mosto}, or with a unit of temperature that its words
    * leave open, as {@code How warm (F)}, where the values can be temperatures of a ferment.
@@ -110,7 +132,11 @@ final class TemperatureColumn {
     List<HeaderCell> found =
         open.stream()
             .filter(c -> !columns.isSaid(c) && !isOfTheRoom(c))
-            .filter(c -> LETTER.matcher(c.text()).find() || UNIT.matcher(c.text()).find())
+            .filter(
+                c ->
+                    LETTER.matcher(c.text()).find()
+                        || UNIT.matcher(c.text()).find()
+                        || isOfTheWash(c.text()) && isTemperature(above.group(c)))
             .filter(this::canBeFerments)
             .toList();
     if (!found.isEmpty()) {
@@ -130,6 +156,10 @@ final class TemperatureColumn {
         BOTH.matcher(cell.text()).find()
             && TradeWords.in(cell.text()).contains(TradeWords.Side.FERMENT);
     return cell.meanings().contains(Concept.AMBIENT) && !both;
+  }
+
+  private static boolean isTemperature(String text) {
+    return Vocabulary.meanings(text).contains(Concept.TEMPERATURE);
   }
 
   /** Whether most cells hold a number with a unit of temperature, as {@code 70F}. */

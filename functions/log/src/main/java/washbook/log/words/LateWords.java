@@ -72,6 +72,11 @@ public final class LateWords {
     return parts.contains(Part.ALREADY) || parts.contains(Part.NO_START);
   }
 
+  /** Whether the note of a row without a reading says that it was not taken, or was lost. */
+  public static boolean sayLost(String text) {
+    return parts(text).contains(Part.NOT_NOTED);
+  }
+
   private static boolean saysUnknown(String sentence) {
     Set<Concept> meanings = Vocabulary.meanings(sentence);
     boolean original =

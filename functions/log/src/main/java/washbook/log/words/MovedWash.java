@@ -27,6 +27,9 @@ public final class MovedWash {
     READING
   }
 
+  /** And in some languages, in in others. */
+  private static final String AND = "en";
+
   private static final WordList<Meaning> WORDS =
       WordList.load(MovedWash.class, "moved-words.txt", Meaning.class);
 
@@ -67,13 +70,38 @@ public final class MovedWash {
     boolean source = false;
     for (String other : others) {
       int at = other.equals(batch) ? -1 : at(tokens, other);
-      given |= at >= 0 && !isBehind(tokens, at, Meaning.INTO);
+      given |= at >= 0 && !isInto(tokens, at, others);
       source |= at >= 0 && isBehind(tokens, at, Meaning.FROM);
     }
     int here = at(tokens, batch);
-    boolean named = here >= 0 && isBehind(tokens, here, Meaning.INTO);
+    boolean named = here >= 0 && isInto(tokens, here, others);
     given |= named && isFromVessel(tokens);
     return given && (named || row == Row.OWN && here < 0 && source);
+  }
+
+  /**
+   * Whether a note on a batch's own row tells that its wash went into another: it was read before.
+   */
+  public static boolean away(String batch, Collection<String> others, String note) {
+    List<String> tokens = Vocabulary.tokens(note);
+    int here = at(tokens, batch);
+    if (here < 0 || isInto(tokens, here, others)) {
+      return false;
+    }
+    for (String other : others) {
+      int at = other.equals(batch) ? -1 : at(tokens, other);
+      if (at >= 0 && isInto(tokens, at, others)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether a note names other batches and not this one: it is not about it. */
+  public static boolean isAboutOthers(String batch, Collection<String> others, String note) {
+    List<String> tokens = Vocabulary.tokens(note);
+    return at(tokens, batch) < 0
+        && others.stream().anyMatch(o -> !o.equals(batch) && at(tokens, o) >= 0);
   }
 
   private static Set<Meaning> meanings(List<String> tokens) {
@@ -96,6 +124,17 @@ public final class MovedWash {
       }
     }
     return false;
+  }
+
+  /**
+   * Whether wash goes into what is named; T1 en T2 are two in some languages, not one in another.
+   */
+  private static boolean isInto(List<String> tokens, int at, Collection<String> names) {
+    boolean and = at > 1 && AND.equals(tokens.get(at - 1));
+    if (and && names.stream().anyMatch(n -> at(tokens.subList(0, at - 1), n) >= 0)) {
+      return false;
+    }
+    return isBehind(tokens, at, Meaning.INTO);
   }
 
   /** Whether such a word stands before a name, or before the word for vessel in front of it. */
@@ -126,7 +165,10 @@ public final class MovedWash {
       return brief;
     }
     for (int i = 1; i < tokens.size(); i++) {
+      // 1 is not 1b.
+      boolean longer = i + 1 < tokens.size() && tokens.get(i + 1).length() == 1;
       if (tokens.get(i).equals(of.get(1))
+          && !longer
           && (isBehind(tokens, i, Meaning.FROM) || isBehind(tokens, i, Meaning.INTO))) {
         return i;
       }

@@ -103,6 +103,16 @@ public final class Statement {
 
   /** The temperature at which a text says that all samples are read, °C; NaN when it says none. */
   public static double samplesReadAt(String text) {
+    for (String part : text.split(";")) {
+      double celsius = samplesReadAtIn(part);
+      if (!Double.isNaN(celsius)) {
+        return celsius;
+      }
+    }
+    return Double.NaN;
+  }
+
+  private static double samplesReadAtIn(String text) {
     Set<Concept> meanings = Vocabulary.meanings(text);
     boolean about =
         meanings.contains(Concept.SAMPLE)

@@ -26,6 +26,7 @@ class MovedWashTest {
     "T1, rabboccato da T2, OWN, true",
     "T1, atestado com vinho de T2, OWN, true",
     "T1, T2 smells better, OWN, false",
+    "T2, T1 en T2 saam na T4 oorgepomp, OWN, false",
     "T1, topped up with water, OWN, false",
     "T1, same as T2, OWN, false",
     "T9, se añaden 150 l del depósito 6, OWN, true",
@@ -64,5 +65,26 @@ class MovedWashTest {
   })
   void whatWasDoneAfterTheReading(String note, boolean after) {
     assertEquals(after, MovedWash.isAfterReading(note));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "T2, T1 en T2 saam na Bottich 3 oorgepomp, true",
+    "T1, all of T1 into T2, true",
+    "T2, all of T1 into T2, false",
+    "T2, all of it into T1, false",
+  })
+  void aNoteMayTellThatOnesWashWentAway(String batch, String note, boolean away) {
+    assertEquals(away, MovedWash.away(batch, BATCHES, note));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "T1, evening: T2 sweetened, true",
+    "T2, evening: T2 sweetened, false",
+    "T1, evening: both sweetened, false",
+  })
+  void aNoteMayBeAboutOthers(String batch, String note, boolean others) {
+    assertEquals(others, MovedWash.isAboutOthers(batch, BATCHES, note));
   }
 }
