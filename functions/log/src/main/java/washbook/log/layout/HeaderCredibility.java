@@ -7,6 +7,7 @@ import washbook.log.sheet.Grid;
 import washbook.log.words.CellText;
 import washbook.log.words.Concept;
 import washbook.log.words.ReadingScale;
+import washbook.log.words.Vocabulary;
 
 /**
  * Tells headers of a log from others that share a word with it: where the reading is only called a
@@ -71,6 +72,12 @@ final class HeaderCredibility {
     int last = Math.min(grid.rowCount() - 1, header.bottomRow() + ROWS_SEEN);
     for (int row = header.bottomRow() + 1; row <= last; row++) {
       double value = CellText.plainNumber(grid, row, cell.column());
+      if (grid.kind(row, cell.column()) == Grid.Kind.TEXT && Double.isNaN(value)) {
+        String unit = CellText.read(grid.text(row, cell.column())).unit;
+        boolean sugar = !unit.isEmpty() && ReadingScale.in(Vocabulary.meanings(unit)).isPresent();
+        numbers += sugar ? 1 : 0;
+        gravities += sugar ? 1 : 0;
+      }
       if (grid.kind(row, cell.column()) == Grid.Kind.BLANK && gravities >= FEWEST) {
         break;
       }

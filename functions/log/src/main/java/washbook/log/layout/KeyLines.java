@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import washbook.log.Role;
 import washbook.log.sheet.Grid;
@@ -75,6 +76,10 @@ public final class KeyLines {
       Pattern.compile(
           "[()\\[\\];]|,\\s"
               + "|(?<!\\b(?i:cal|temp|hyd|ref|corr|init|vol|alc|pot|prob|nr|no)|\\p{L}\\.\\p{L})\\.\\s");
+
+  /** Two numbers near one another with a unit of temperature behind the second. */
+  private static final Pattern AT_TEMPERATURE =
+      Pattern.compile("\\d[\\d.,]*[^\\d]{1,12}\\d{1,3}([.,]\\d)?\\s?[\u00b0\u00ba]?\\s?[CF](?!\\p{L})");
 
   /** As many words name a number that follows without a mark. */
   private static final int WORDS_BEFORE_NUMBER = 2;
@@ -275,7 +280,7 @@ public final class KeyLines {
   }
 
   private KeyLine withText(Set<Concept> meanings, String label, String value, int row, int column) {
-    CellText cell = CellText.read(value);
+    CellText cell = CellText.read(upToTemperature(value));
     boolean pair = cell.form == CellText.Form.PAIR && cell.temperature <= WARMEST;
     boolean number = pair || cell.form == CellText.Form.VALUE || isTemperature(cell);
     if (!number
@@ -326,6 +331,14 @@ public final class KeyLines {
         units,
         temperatureC,
         false);
+  }
+
+  /** A reading and its temperature, without the sentence behind them. */
+  private static String upToTemperature(String value) {
+    Matcher reading = AT_TEMPERATURE.matcher(value);
+    return reading.lookingAt() && !Double.isNaN(CellText.read(reading.group()).temperature)
+        ? reading.group()
+        : value;
   }
 
   private static boolean isTemperature(CellText cell) {

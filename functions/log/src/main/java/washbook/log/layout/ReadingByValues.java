@@ -25,6 +25,9 @@ final class ReadingByValues {
 
   private static final int LINES_ABOVE = 8;
 
+  /** Rows below a header within which its readings begin. */
+  private static final int LATEST = 8;
+
   /** Degrees of sugar that a wash begins with, on any scale, and the part left in the end. */
   private static final double LEAST_DEGREES = 5;
 
@@ -55,9 +58,19 @@ final class ReadingByValues {
   boolean mayBegin(int row, int column) {
     return row + 1 < grid.rowCount()
         && (!isGravity(row - 1, column)
-                && (isGravity(row + 1, column) || isGravity(row + 2, column))
+                && isGravity(firstBelow(row, column), column)
                 && holdsGravities(row, column)
             || namesVessel(row, column) && isScaleSaid(row) && fallsAsDegrees(row, column));
+  }
+
+  /** The first row below with something in a column: a vessel may have been begun later. */
+  private int firstBelow(int row, int column) {
+    int last = Math.min(grid.rowCount() - 1, row + LATEST);
+    int at = row + 1;
+    while (at < last && grid.kind(at, column) == Kind.BLANK) {
+      at++;
+    }
+    return at;
   }
 
   private boolean namesVessel(int row, int column) {

@@ -263,7 +263,7 @@ public final class Vessels {
       List<HeaderCell> cells = new ArrayList<>();
       for (HeaderCell cell : header.cells()) {
         int block = block(cell.column(), starts, width);
-        if (block == i || block < 0) {
+        if (block == i || block < 0 || isOnlyNote(cell)) {
           cells.add(cell);
         }
       }
@@ -271,6 +271,13 @@ public final class Vessels {
           new Header(header.topRow(), header.bottomRow(), List.copyOf(cells), names.get(i)));
     }
     return headers;
+  }
+
+  /** One column of remarks is about all vessels, also where it stands in the place of the last. */
+  private boolean isOnlyNote(HeaderCell cell) {
+    return cell.role() == Role.NOTE
+        && cell.column() == header.lastColumn()
+        && with(header, Role.NOTE).size() == 1;
   }
 
   private static int block(int column, List<Integer> starts, int width) {

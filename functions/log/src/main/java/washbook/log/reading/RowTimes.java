@@ -84,7 +84,23 @@ public final class RowTimes {
       before = at;
       days[row - table.firstRow()] = at;
     }
+    if (date >= 0) {
+      mendYears(days);
+    }
     return new RowTimes(days, table.firstRow(), true);
+  }
+
+  /** A date a year off between two that it stands between in any other year: the year is a slip. */
+  private static void mendYears(double[] days) {
+    for (int i = 1; i + 1 < days.length; i++) {
+      for (int year : new int[] {365, 366, -365, -366}) {
+        boolean off = days[i] < days[i - 1] || days[i] > days[i + 1];
+        double mended = days[i] + year;
+        if (off && days[i - 1] <= days[i + 1] && mended >= days[i - 1] && mended <= days[i + 1]) {
+          days[i] = mended;
+        }
+      }
+    }
   }
 
   /**

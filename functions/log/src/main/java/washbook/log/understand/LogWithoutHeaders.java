@@ -1,6 +1,7 @@
 package washbook.log.understand;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -55,6 +56,9 @@ final class LogWithoutHeaders {
       Pattern.compile(
           "(\\d{1,2}(?:[.,]\\d)?)\\s*(?:[\u00b0\u00ba]\\s*C?|C|(?i:grad|grade|grados|gradi|graus|graden|degr\u00e9s?|degrees|deg))?");
 
+  private static final Pattern FAHRENHEIT =
+      Pattern.compile("^[\u00b0\u00ba]?\\s?F(?!\\p{L})|[\u00b0\u00ba]\\s?F(?!\\p{L})");
+
   private static final double COLDEST = 3;
   private static final double WARMEST = 45;
 
@@ -105,13 +109,19 @@ final class LogWithoutHeaders {
         lines.add(MapPrinter.column(at) + " = DATE");
       }
     }
-    for (int at = column + 1; at < Math.min(grid.columnCount(), MOST_COLUMNS); at++) {
-      if (fallsDown(at) == firstRow && areAlike(column, at, firstRow)) {
+    for (int at = 0; at < Math.min(grid.columnCount(), MOST_COLUMNS); at++) {
+      if (at == column) {
+        continue;
+      }
+      if (inFahrenheit(at, firstRow)) {
+        lines.add(MapPrinter.column(at) + " = TEMPERATURE in F");
+        warmth = true;
+      } else if (at > column && fallsDown(at) == firstRow && areAlike(column, at, firstRow)) {
         lines.add(MapPrinter.column(at) + " = GRAVITY in " + scale);
       } else if (isTemperature(at, firstRow)) {
         lines.add(MapPrinter.column(at) + " = TEMPERATURE");
         warmth = true;
-      } else if (!warmth && isOverRows(firstRow, column, at, this::isWarmth)) {
+      } else if (at > column && !warmth && isOverRows(firstRow, column, at, this::isWarmth)) {
         lines.add(MapPrinter.column(at) + " = TEMPERATURE in C");
         warmth = true;
       }
@@ -185,6 +195,16 @@ final class LogWithoutHeaders {
     boolean gravities = ReadingScale.looksLikeGravity(first);
     return gravities == ReadingScale.looksLikeGravity(second)
         && (gravities || Math.abs(first - second) <= FALL * first);
+  }
+
+  /** Whether an F stands over a column of what can be degrees Fahrenheit. */
+  private boolean inFahrenheit(int column, int firstRow) {
+    double first = figure(firstRow, column);
+    return firstRow > 0
+        && grid.kind(firstRow - 1, column) == Kind.TEXT
+        && FAHRENHEIT.matcher(grid.text(firstRow - 1, column)).find()
+        && first >= 40
+        && first <= 113;
   }
 
   /** Whether a word for temperature stands over a column, or T, and figures below it. */
@@ -324,7 +344,12 @@ final class LogWithoutHeaders {
         boolean possible = sugar.get(i) <= HIGHEST;
         highest = possible && sugar.get(i) > sugar.get(highest) ? i : highest;
       }
-      return falls(sugar, 0) ? at.get(0) : falls(sugar, highest) ? at.get(highest) : -1;
+      if (falls(sugar, 0)) {
+        return at.get(0);
+      }
+      List<Double> newestFirst = new ArrayList<>(sugar);
+      Collections.reverse(newestFirst);
+      return falls(newestFirst, 0) ? at.get(0) : falls(sugar, highest) ? at.get(highest) : -1;
     }
 
     private static boolean isGravity(double shown) {

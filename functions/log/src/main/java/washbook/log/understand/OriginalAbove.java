@@ -7,7 +7,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import washbook.functions.Numbers;
+import washbook.functions.reading.Hydrometer;
 import washbook.log.Doubts;
+import washbook.log.LogSettings;
 import washbook.log.MapAnswer;
 import washbook.log.Role;
 import washbook.log.language.Figure;
@@ -17,6 +19,7 @@ import washbook.log.layout.Header.HeaderCell;
 import washbook.log.layout.HeaderRoles;
 import washbook.log.layout.KeyLine;
 import washbook.log.sheet.Grid;
+import washbook.log.words.CellText;
 import washbook.log.words.Concept;
 import washbook.log.words.ReadingScale;
 import washbook.log.words.Statement;
@@ -40,6 +43,8 @@ final class OriginalAbove {
 
   private static final int LONGEST_UNIT = 12;
 
+  private static final int ROWS_READ = 200;
+
   private static final Set<Concept> NO_GRAVITY =
       EnumSet.of(
           Concept.FACTOR,
@@ -49,6 +54,8 @@ final class OriginalAbove {
           Concept.RATE,
           Concept.ATTENUATION,
           Concept.ALCOHOL);
+
+  private static final Set<Concept> PERCENT = EnumSet.of(Concept.PERCENT);
 
   private final Grid grid;
   private final Header header;
@@ -97,7 +104,8 @@ final class OriginalAbove {
   }
 
   /** A gravity stated above that nothing understands may be the original one. */
-  void askAboutOpen(ColumnAssignment columns, OriginalsList list, TableMap said) {
+  void askAboutOpen(
+      ColumnAssignment columns, OriginalsList list, TableMap said, LogSettings settings) {
     if (stated() != null
         || columns.has(Role.ORIGINAL_GRAVITY)
         || said.firstReadingIsOriginal()
@@ -112,7 +120,7 @@ final class OriginalAbove {
     all.addAll(higherFigures(columns));
     double highest = highest(columns);
     for (KeyLine line : all) {
-      double stated = gravity(line);
+      double stated = gravity(line, columns);
       if (!list.isIn(line.row()) && isOpen(line, stated, highest)) {
         columns.unsettle();
         doubts.ask(
@@ -123,7 +131,8 @@ final class OriginalAbove {
                     ? new Figure(Numbers.show(line.value()))
                     : line.text(),
                 line.label().strip()),
-            MapAnswer.of("original gravity = " + Numbers.round(stated, 4) + " SG"),
+            MapAnswer.of(
+                "original gravity = " + Numbers.round(at20(stated, line, settings), 4) + " SG"),
             MapAnswer.of("original gravity = first reading"));
       }
     }
@@ -144,6 +153,24 @@ final class OriginalAbove {
         && !line.has(Concept.POTENTIAL);
   }
 
+  /** A stated gravity as it would be read at 20 °C, where the line tells what it was read at. */
+  private static double at20(double stated, KeyLine line, LogSettings settings) {
+    return Double.isNaN(line.temperatureC()) || settings.correctedAlready()
+        ? stated
+        : Hydrometer.correctedGravity(
+            stated, line.temperatureC(), settings.calibrationC(), settings.offset());
+  }
+
+  /** The same on the scale of the readings, where a figure has none and looks like no gravity. */
+  private static double gravity(KeyLine line, ColumnAssignment columns) {
+    HeaderCell reading = reading(columns);
+    boolean bare = PERCENT.containsAll(line.units()) && !ReadingScale.looksLikeGravity(line.value());
+    boolean alike = line.has(Concept.ORIGINAL) || ReadingScale.in(line.meanings()).isPresent();
+    return bare && alike && reading != null && !columns.of(reading).unit().isEmpty()
+        ? ReadingScale.of(columns.of(reading).unit()).toGravity(line.value())
+        : gravity(line);
+  }
+
   /** What a line states as a gravity: by the scale behind its figure, else by its looks. */
   private static double gravity(KeyLine line) {
     ReadingScale scale = ReadingScale.in(line.units()).orElse(ReadingScale.SG);
@@ -153,11 +180,25 @@ final class OriginalAbove {
   }
 
   /** The highest reading, SG; NaN where its scale is open. */
-  private static double highest(ColumnAssignment columns) {
+  private double highest(ColumnAssignment columns) {
     HeaderCell reading = reading(columns);
     return reading == null || columns.of(reading).unit().isEmpty()
         ? Double.NaN
-        : ReadingScale.of(columns.of(reading).unit()).toGravity(columns.facts(reading).max());
+        : ReadingScale.of(columns.of(reading).unit()).toGravity(highest(reading, columns));
+  }
+
+  /** Of plain numbers, else of those with their unit in the cell. */
+  private double highest(HeaderCell reading, ColumnAssignment columns) {
+    if (columns.facts(reading).numbers() > 0) {
+      return columns.facts(reading).max();
+    }
+    double highest = Double.NaN;
+    int last = Math.min(grid.rowCount(), header.bottomRow() + ROWS_READ);
+    for (int row = header.bottomRow() + 1; row < last; row++) {
+      double value = CellText.number(grid, row, reading.column());
+      highest = value <= highest || Double.isNaN(value) ? highest : value;
+    }
+    return highest;
   }
 
   private static HeaderCell reading(ColumnAssignment columns) {

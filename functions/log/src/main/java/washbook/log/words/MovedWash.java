@@ -74,7 +74,7 @@ public final class MovedWash {
       source |= at >= 0 && isBehind(tokens, at, Meaning.FROM);
     }
     int here = at(tokens, batch);
-    boolean named = here >= 0 && isInto(tokens, here, others);
+    boolean named = here >= 0 && isIntoAnywhere(tokens, batch, others);
     given |= named && isFromVessel(tokens);
     return given && (named || row == Row.OWN && here < 0 && source);
   }
@@ -135,6 +135,21 @@ public final class MovedWash {
       return false;
     }
     return isBehind(tokens, at, Meaning.INTO);
+  }
+
+  /** Whether a name stands as where wash goes, the first time or later: C1 and C2 into C1. */
+  private static boolean isIntoAnywhere(
+      List<String> tokens, String name, Collection<String> names) {
+    int from = 0;
+    int at = at(tokens, name);
+    while (at >= 0) {
+      if (isInto(tokens, from + at, names)) {
+        return true;
+      }
+      from += at + 1;
+      at = at(tokens.subList(from, tokens.size()), name);
+    }
+    return false;
   }
 
   /** Whether such a word stands before a name, or before the word for vessel in front of it. */
