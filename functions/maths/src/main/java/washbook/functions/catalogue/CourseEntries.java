@@ -255,7 +255,7 @@ final class CourseEntries {
                       + " or a day, and the end is where at most 2 points are left. On generated"
                       + " ferments between their first fall and 95 % of it, four of five were"
                       + " right so; three of four in the early half; of kinds of courses that the"
-                      + " fit was not chosen on seven to nine of ten by kind. Two-phase, exponential"
+                      + " fit was not chosen on six to nine of ten by kind. Two-phase, exponential"
                       + " and long-tailed"
                       + " ones take longer than it says: look at DAYSTOFINISHPLUSMINUS. 0 when"
                       + " it is done. Refuses what has not begun or is stuck, fewer than three"

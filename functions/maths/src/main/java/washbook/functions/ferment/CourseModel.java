@@ -11,10 +11,10 @@ final class CourseModel {
   static final int MOST_READINGS = 48;
 
   /**
-   * How far a shape is off the true course, SG by the square of the fall in SG: 0.0005 at 10 points
-   * above now, 0.008 at 40; chosen on generated courses.
+   * How far a shape is off the true course, SG by the square of the fall in SG: 0.0002 at 10 points
+   * above now, 0.003 at 40; chosen on generated courses.
    */
-  static final double MODEL_ERROR = 5;
+  static final double MODEL_ERROR = 2;
 
   private static final double NEGLIGIBLE = 3e-3;
 

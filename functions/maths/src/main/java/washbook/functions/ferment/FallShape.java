@@ -11,22 +11,36 @@ import java.util.List;
  * one.
  */
 final class FallShape {
-  private static final double[] BEGINNINGS = {0.1, 0.5, 1};
+  /** The powers p. */
+  private enum Beginning {
+    AT_ONCE(0.02),
+    MIDDLING(0.5),
+    LOGISTIC(1);
+
+    private final double power;
+
+    Beginning(double power) {
+      this.power = power;
+    }
+  }
 
   /**
    * How the rate of a full crop of yeast follows from the share that is left. Each has the odds of
-   * a ferment's ending so, as against TAIL, before anything is read: chosen on generated courses.
+   * a ferment's ending so, for each beginning, before anything is read: chosen on generated
+   * courses. SLOWED leads, as it alone has both of the laws that are published of yeast. Yeast that
+   * grows on the way is more at the end, which is the more abrupt; LOGISTIC is rare, because its
+   * yeast would grow as long as there is sugar, and a crop is full long before.
    */
   private enum Ending {
-    ABRUPT(0.15),
-    BETWEEN(0.3),
-    TAIL(1),
-    LONG_TAIL(0.5),
-    SLOWED(0.5);
+    ABRUPT(0.03, 0.03, 0.003),
+    BETWEEN(0.1, 0.8, 0.02),
+    TAIL(0.8, 0.3, 0.05),
+    LONG_TAIL(0.03, 0.15, 0.01),
+    SLOWED(1, 0.7, 0.05);
 
-    private final double odds;
+    private final double[] odds;
 
-    Ending(double odds) {
+    Ending(double... odds) {
       this.odds = odds;
     }
 
@@ -37,8 +51,8 @@ final class FallShape {
         case TAIL -> left;
         // The yeast tires to 0.15 as the sugar goes: invented.
         case LONG_TAIL -> (0.15 + 0.85 * left) * left;
-        // Alcohol slows the yeast to 0.4, then the sugar gives out (Monod): invented, of the size
-        // that such models use.
+        // Alcohol slows the yeast to 0.4 (Levenspiel), then the sugar gives out (Monod): invented,
+        // of the size that such models use.
         case SLOWED -> (0.4 + 0.6 * left) * left / (left + 0.08);
       };
     }
@@ -54,7 +68,7 @@ final class FallShape {
   /** Every shape that is fitted. */
   static final List<FallShape> ALL = all();
 
-  private final double beginning;
+  private final Beginning beginning;
   private final Ending ending;
   private final double pace;
   private final double fastest;
@@ -65,7 +79,7 @@ final class FallShape {
   /** L at even steps of x from the first of {@link #xOf}. */
   private final double[] leftAt;
 
-  private FallShape(double beginning, Ending ending) {
+  private FallShape(Beginning beginning, Ending ending) {
     this.beginning = beginning;
     this.ending = ending;
     for (int i = 1; i <= NODES; i++) {
@@ -102,7 +116,7 @@ final class FallShape {
 
   private static List<FallShape> all() {
     List<FallShape> shapes = new ArrayList<>();
-    for (double beginning : BEGINNINGS) {
+    for (Beginning beginning : Beginning.values()) {
       for (Ending ending : Ending.values()) {
         shapes.add(new FallShape(beginning, ending));
       }
@@ -117,7 +131,7 @@ final class FallShape {
   /** dx of one unit of the logit. */
   private double integrand(double logit) {
     double left = 1 / (1 + Math.exp(-logit));
-    return left / ending.rate(left) * Math.pow(1 - left, 1 - beginning);
+    return left / ending.rate(left) * Math.pow(1 - left, 1 - beginning.power);
   }
 
   private double at(double logit) {
@@ -145,12 +159,12 @@ final class FallShape {
   }
 
   private double slopeAt(double left) {
-    return pace * ending.rate(left) * Math.pow(1 - left, beginning);
+    return pace * ending.rate(left) * Math.pow(1 - left, beginning.power);
   }
 
   /** Odds of such a fall before anything is read. */
   double odds() {
-    return ending.odds;
+    return ending.odds[beginning.ordinal()];
   }
 
   /** The share that is left where it falls fastest. */

@@ -28,10 +28,10 @@ public record Finish(double days, double plusMinus) {
   static final double MOST_PLUS_MINUS_SHARE = 0.8;
 
   /**
-   * The chance by the fits that the truth lies within the plus-or-minus. The shapes' odds and the
-   * model error are wide, so that on generated courses it holds the truth in about seven of ten.
+   * The chance by the fits that the truth lies within the plus-or-minus. The model error is wide,
+   * so that on generated courses it holds the truth in about seven of ten.
    */
-  private static final double HELD = 0.55;
+  private static final double HELD = 0.65;
 
   /** Days below which all fits mean "now". */
   private static final double SHORTEST_DAYS = 0.1;

@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import washbook.functions.Calls;
 import washbook.functions.RefusedException;
 import washbook.functions.ferment.Ferment.Family;
@@ -102,19 +104,20 @@ class CoursesTest {
   }
 
   /**
-   * Right: within 30 % or one day. The interval is one standard deviation. 0.79 to 0.81 by seed: at
-   * the four in five that are wished for, and not surely above.
+   * Right: within 30 % or one day. The interval is one standard deviation. Four in five are wished
+   * for, and each seed has them.
    */
-  @Test
-  void daysToFinishAreRightAndTheirIntervalHonest() {
+  @ParameterizedTest
+  @ValueSource(ints = {30, 50, 51, 52, 53})
+  void daysToFinishAreRightAndTheirIntervalHonest(int seed) {
     Tally all =
         finishes(
             MadeCourses.CHOSEN_ON,
             COURSES,
             Phase.FROM_FIRST_FALL_TO_95_PERCENT,
             Gaps.HALF_TO_TWO_DAYS,
-            30);
-    assertTrue(all.share(all.right) >= 0.78, "right: " + all.right + " of " + all.cases);
+            seed);
+    assertTrue(all.share(all.right) >= 0.8, "right: " + all.right + " of " + all.cases);
     assertHonest(all);
   }
 
@@ -137,7 +140,7 @@ class CoursesTest {
             Phase.FROM_FIRST_FALL_TO_95_PERCENT,
             Gaps.HALF_TO_TWO_DAYS,
             32);
-    assertTrue(all.share(all.right) >= 0.65, "right: " + all.right + " of " + all.cases);
+    assertTrue(all.share(all.right) >= 0.78, "right: " + all.right + " of " + all.cases);
     assertHonest(all);
   }
 
