@@ -1,4 +1,5 @@
-// The same job by exceljs under Node: rows are read and written as streams, in so many threads.
+// The same job by exceljs under Node, in so many threads: a small log as a whole workbook, since its
+// stream of rows now and then loses the words of small files; a large one as streams of rows.
 // The columns are known beforehand; the maths are our portable formulas (maths.js, made by ScriptMaths).
 'use strict';
 
@@ -10,41 +11,66 @@ const NEW_HEADERS = [
   'Corrected gravity (SG)', 'Alcohol to date (% vol)', 'Apparent attenuation (%)', 'Real attenuation (%)',
 ];
 const FIRST_NEW = 9;
+const DEFLATE_LEVEL = 4;
+const LARGE_BYTES = 1 << 20;
 
-async function fill(ExcelJS, maths, source, target) {
+// What goes down the rows of one sheet: values count from 1.
+function filler(maths) {
+  let batch = null;
+  let original = NaN;
+  return (values, number) => {
+    let gravity;
+    if (values[2] === batch) {
+      gravity = maths.correctedGravity(values[3], values[4], original);
+    } else {
+      batch = values[2];
+      original = maths.originalGravity(values[3], values[4]);
+      gravity = original;
+    }
+    const filled = [
+      gravity, maths.alcohol(original, gravity),
+      maths.apparentAttenuation(original, gravity), maths.realAttenuation(original, gravity),
+    ];
+    if (!filled.every(Number.isFinite)) {
+      throw new Error(`row ${number} is refused`);
+    }
+    return filled;
+  };
+}
+
+async function fillWhole(ExcelJS, maths, source, target) {
+  const book = new ExcelJS.Workbook();
+  await book.xlsx.readFile(source);
+  book.eachSheet((sheet) => {
+    const fill = filler(maths);
+    sheet.eachRow((row, number) => {
+      const filled = number === 1 ? NEW_HEADERS : fill(row.values, number);
+      filled.forEach((value, i) => {
+        row.getCell(FIRST_NEW + i).value = value;
+      });
+    });
+  });
+  await book.xlsx.writeFile(target, {
+    zip: { compression: 'DEFLATE', compressionOptions: { level: DEFLATE_LEVEL } },
+  });
+}
+
+async function fillStream(ExcelJS, maths, source, target) {
   const writer = new ExcelJS.stream.xlsx.WorkbookWriter({
-    filename: target, useStyles: true, useSharedStrings: true, zip: { zlib: { level: 4 } },
+    filename: target, useStyles: true, useSharedStrings: true, zip: { zlib: { level: DEFLATE_LEVEL } },
   });
   const reader = new ExcelJS.stream.xlsx.WorkbookReader(source, {
     worksheets: 'emit', sharedStrings: 'cache', styles: 'cache', hyperlinks: 'ignore', entries: 'ignore',
   });
   for await (const from of reader) {
     const to = writer.addWorksheet(from.name || 'Log');
-    let batch = null;
-    let original = NaN;
+    const fill = filler(maths);
     for await (const row of from) {
       const values = row.values;
-      let filled = NEW_HEADERS;
-      if (row.number > 1) {
-        let gravity;
-        if (values[2] === batch) {
-          gravity = maths.correctedGravity(values[3], values[4], original);
-        } else {
-          batch = values[2];
-          original = maths.originalGravity(values[3], values[4]);
-          gravity = original;
-        }
-        filled = [
-          gravity, maths.alcohol(original, gravity),
-          maths.apparentAttenuation(original, gravity), maths.realAttenuation(original, gravity),
-        ];
-        if (!filled.every(Number.isFinite)) {
-          throw new Error(`${source}: row ${row.number} is refused`);
-        }
-      }
-      for (let i = 0; i < filled.length; i++) {
-        values[FIRST_NEW + i] = filled[i];
-      }
+      const filled = row.number === 1 ? NEW_HEADERS : fill(values, row.number);
+      filled.forEach((value, i) => {
+        values[FIRST_NEW + i] = value;
+      });
       const written = to.addRow(values);
       if (row.number > 1) {
         written.getCell(1).numFmt = 'm/d/yy h:mm';
@@ -60,7 +86,9 @@ async function all(files, from, to) {
   const ExcelJS = require('exceljs');
   const maths = require('./maths.js');
   for (const file of files) {
-    await fill(ExcelJS, maths, path.join(from, file), path.join(to, file));
+    const source = path.join(from, file);
+    const fill = fs.statSync(source).size > LARGE_BYTES ? fillStream : fillWhole;
+    await fill(ExcelJS, maths, source, path.join(to, file));
   }
 }
 

@@ -22,6 +22,7 @@ final class FlatMemoryBench {
     Path folder = Files.createTempDirectory("flat-memory-bench");
     try {
       Job job = Job.ofMany(folder, number);
+      Tools.makeArchive(folder);
       Path results = folder.resolve("results");
       Timed took =
           Timed.run(

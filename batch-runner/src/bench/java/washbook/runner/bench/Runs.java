@@ -6,7 +6,9 @@ import java.util.function.ToDoubleFunction;
 
 /** What the runs of one tool on one job took, and whether its results are right. */
 final class Runs {
-  static final int MOST = 5;
+  /** Fewer to try whether all works. */
+  static final int MOST = Integer.getInteger("washbook.bench.runs", 5);
+
   private static final double SHORT_SECONDS = 10;
 
   /** What takes longer is run once, so that all ends within half an hour. */
@@ -37,7 +39,7 @@ final class Runs {
     if (first.seconds() < SHORT_SECONDS) {
       return round < MOST;
     }
-    return (ratio || first.seconds() < LONG_SECONDS) && round < 3;
+    return (ratio || first.seconds() < LONG_SECONDS) && round < Math.min(MOST, 3);
   }
 
   void add(Timed one) {

@@ -29,20 +29,25 @@ final class Tools {
     this.mostSeconds = mostSeconds;
     office = program("soffice");
     noScript = installScript();
-    warm();
+    makeArchive(folder);
+    warmOffice();
   }
 
-  private void warm() throws Exception {
-    Path one = Files.createDirectories(folder.resolve("warm"));
+  /** The starter makes its class archive at the first use, in the background. */
+  static void makeArchive(Path folder) throws IOException, InterruptedException {
     Timed.run(folder, 60, List.of("bin/washbook", "calc", "ABV", "1.080", "1.010"));
     Path archive = folder.resolve("cache/washbook/classes.jsa");
-    for (int waited = 0; !Files.exists(archive) && waited < 600; waited++) {
+    for (int waited = 0; !Files.exists(archive); waited++) {
+      if (waited == 600) {
+        throw new IOException("the starter makes no class archive");
+      }
       Thread.sleep(100);
     }
-    if (!Files.exists(archive)) {
-      throw new IOException("the starter makes no class archive");
-    }
+  }
+
+  private void warmOffice() throws IOException, InterruptedException {
     if (!office.isEmpty()) {
+      Path one = Files.createDirectories(folder.resolve("warm"));
       Job first = Job.ofOne(one, "xlsx", 60);
       Timed.run(folder, mostSeconds, officeCommand(first, one.resolve("filled")));
     }
@@ -170,7 +175,8 @@ final class Tools {
             results -> officeCommand(job, results)),
         new Tool(
             LIBRARY + " under Node",
-            "streams of rows, the columns known beforehand, maths by Washbook's portable formulas"
+            "small logs as whole workbooks, those above 1 MB as streams of rows, as its streams lose words"
+                + " of small ones; the columns are known beforehand, maths by Washbook's portable formulas"
                 + " turned into JavaScript; level 4, two threads for many files",
             Does.FILLS_BY_PORTABLE_FORMULAS,
             noOds.isEmpty() ? noScript : noOds,
