@@ -87,7 +87,8 @@ final class OfficeFill {
             resolver.resolve("uno:" + where + "StarOffice.ComponentContext"));
       } catch (NoConnectException notYet) {
         if (!office.isAlive()) {
-          throw new IllegalStateException("the office has ended", notYet);
+          throw new IllegalStateException(
+              "the office has ended with " + office.exitValue(), notYet);
         }
         Thread.sleep(20);
       }

@@ -127,6 +127,11 @@ final class PeersBench {
   private void run(Job job, Runs runs, int round, Path kept) throws Exception {
     Path results = Files.exists(kept) ? folder.resolve("results") : kept;
     Timed took = Timed.attempt(folder, MOST_SECONDS, runs.tool.command().into(results));
+    if (took.isFailed()) {
+      System.out.println("  once more: " + runs.tool.name());
+      delete(results);
+      took = Timed.attempt(folder, MOST_SECONDS, runs.tool.command().into(results));
+    }
     runs.add(took);
     System.out.printf(
         "  %s: %s s, processor %s s%n",
@@ -139,7 +144,7 @@ final class PeersBench {
 
   private static String verdict(Job job, Tool tool, Timed took, Path results) {
     if (took.isGivenUp()) {
-      return took.resident().isEmpty() ? "failed" : "not done in " + MOST_SECONDS + " s: given up";
+      return took.isFailed() ? "failed" : "not done in " + MOST_SECONDS + " s: given up";
     }
     try {
       return switch (tool.does()) {

@@ -50,6 +50,7 @@ record Timed(double seconds, double processor, double megabytes, List<Double> re
     ProcessBuilder builder = new ProcessBuilder(timed);
     builder.environment().put("XDG_CACHE_HOME", folder.resolve("cache").toString());
     builder.environment().put("XDG_STATE_HOME", folder.resolve("state").toString());
+    builder.environment().put("TMPDIR", temporary(folder).toString());
     builder.redirectErrorStream(true).redirectOutput(said.toFile());
     long start = System.nanoTime();
     Process process = builder.start();
@@ -67,13 +68,20 @@ record Timed(double seconds, double processor, double megabytes, List<Double> re
       }
       double seconds = (System.nanoTime() - start) / 1e9;
       if (process.exitValue() != 0) {
-        throw new IOException(command + " failed: " + Files.readString(said));
+        // Without the class path.
+        List<String> end = command.subList(Math.max(0, command.size() - 5), command.size());
+        throw new IOException("failed: " + String.join(" ", end) + ": " + Files.readString(said));
       }
       return new Timed(seconds, processor(times), peak / 1024.0, resident);
     } finally {
       process.descendants().forEach(ProcessHandle::destroyForcibly);
       process.destroyForcibly();
     }
+  }
+
+  /** Where a command that is given up leaves what it would have deleted. */
+  private static Path temporary(Path folder) throws IOException {
+    return Files.createDirectories(folder.resolve("temporary"));
   }
 
   private static long pause(long start) {
@@ -92,6 +100,11 @@ record Timed(double seconds, double processor, double megabytes, List<Double> re
 
   boolean isGivenUp() {
     return Double.isNaN(seconds);
+  }
+
+  /** Whether it ended by itself without doing its work. */
+  boolean isFailed() {
+    return Double.isNaN(megabytes);
   }
 
   /** The highest resident memory in one quarter (0 to 3) of the run. */

@@ -199,17 +199,18 @@ final class Tools {
         results.toString());
   }
 
-  private static List<String> streaming(Class<?> program, Job job, Path results) {
+  private List<String> streaming(Class<?> program, Job job, Path results) {
     return java(List.of("-Xmx" + STREAMING_MEGABYTES + "m"), program, job, results);
   }
 
-  private static List<String> java(List<String> options, Class<?> program, Job job, Path results) {
+  private List<String> java(List<String> options, Class<?> program, Job job, Path results) {
     return java(options, program, THREADS, job.logs().toString(), results.toString());
   }
 
-  private static List<String> java(List<String> options, Class<?> program, String... arguments) {
+  private List<String> java(List<String> options, Class<?> program, String... arguments) {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.add("-Djava.io.tmpdir=" + folder.resolve("temporary"));
     command.addAll(options);
     command.addAll(List.of("-cp", System.getProperty("java.class.path"), program.getName()));
     command.addAll(List.of(arguments));
