@@ -20,7 +20,7 @@ final class BigLog {
 
   private static final String[] BATCHES = {"Plum 3", "Apple 7", "Molasses 2", "Sugar 4"};
   private static final String[] NOTES = {"", "", "", "racked", "stirred", "", "cooled", ""};
-  private static final String[] HEADERS = {
+  static final String[] HEADERS = {
     "Date", "Batch", "SG", "Temp (\u00B0C)", "Volume (L)", "pH", "Vessel", "Note"
   };
   private static final String MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
@@ -44,6 +44,35 @@ final class BigLog {
 
   static double temperatureC(int row) {
     return 15 + row * 7 % 160 / 10.0;
+  }
+
+  /** Days since 1899-12-30. */
+  static double day(int row) {
+    return 46000 + row / ROWS_OF_BATCH % 300 + row % 100 * 0.25;
+  }
+
+  static double litres(int row) {
+    return 24 + row % 37 * 0.05;
+  }
+
+  static double acidity(int row) {
+    return 3.2 + row * 11 % 53 * 0.01;
+  }
+
+  static int vessel(int row) {
+    return 1 + row / ROWS_OF_BATCH % 12;
+  }
+
+  static String batch(int row) {
+    return batchName(row / ROWS_OF_BATCH);
+  }
+
+  private static String batchName(int batch) {
+    return BATCHES[batch % BATCHES.length] + " of week " + batch / BATCHES.length;
+  }
+
+  static String note(int row) {
+    return NOTES[row % NOTES.length];
   }
 
   static void write(Path file) throws IOException {
@@ -162,7 +191,7 @@ final class BigLog {
       write(to, "<si><t>" + note + "</t></si>");
     }
     for (int batch = 0; batch < (rows + ROWS_OF_BATCH - 1) / ROWS_OF_BATCH; batch++) {
-      write(to, "<si><t>" + BATCHES[batch % 4] + " of week " + batch / 4 + "</t></si>");
+      write(to, "<si><t>" + batchName(batch) + "</t></si>");
     }
     write(to, "</sst>");
   }
@@ -185,14 +214,14 @@ final class BigLog {
       int batch = row / ROWS_OF_BATCH;
       line.setLength(0);
       line.append("<row r=\"").append(number).append("\" spans=\"1:8\">");
-      cell(line, 'A', number, " s=\"1\"", decimal(46000 + batch % 300 + row % 100 * 0.25, 2));
+      cell(line, 'A', number, " s=\"1\"", decimal(day(row), 2));
       cell(line, 'B', number, " t=\"s\"", Integer.toString(16 + batch));
       cell(line, 'C', number, "", decimal(gravity(row), 4));
       cell(line, 'D', number, "", decimal(temperatureC(row), 1));
-      cell(line, 'E', number, "", decimal(24 + row % 37 * 0.05, 2));
-      cell(line, 'F', number, "", decimal(3.2 + row * 11 % 53 * 0.01, 2));
-      cell(line, 'G', number, "", Integer.toString(1 + batch % 12));
-      String note = NOTES[row % 8];
+      cell(line, 'E', number, "", decimal(litres(row), 2));
+      cell(line, 'F', number, "", decimal(acidity(row), 2));
+      cell(line, 'G', number, "", Integer.toString(vessel(row)));
+      String note = note(row);
       if (!note.isEmpty()) {
         cell(line, 'H', number, " t=\"s\"", Integer.toString(8 + row % 8));
       }
@@ -206,7 +235,7 @@ final class BigLog {
     to.append("><v>").append(value).append("</v></c>");
   }
 
-  private static String decimal(double number, int digits) {
+  static String decimal(double number, int digits) {
     return String.format(Locale.ROOT, "%." + digits + "f", number);
   }
 }

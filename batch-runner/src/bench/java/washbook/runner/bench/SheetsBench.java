@@ -1,12 +1,9 @@
 package washbook.runner.bench;
 
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Stream;
 
 /** The memory that a workbook of several large sheets takes, its answers checked. */
 final class SheetsBench {
@@ -24,11 +21,12 @@ final class SheetsBench {
       Path log = folder.resolve("log.xlsx");
       Path out = folder.resolve("out");
       BigLog.write(log, rows, SHEETS);
+      Tools.makeArchive(folder);
       Timed took =
           Timed.run(
               folder,
               SHEETS * MOST_SECONDS,
-              List.of("/bin/sh", "bin/washbook", "fill", log.toString(), "--out", out.toString()));
+              List.of("bin/washbook", "fill", log.toString(), "--out", out.toString()));
       Answers.check(out.resolve("log.xlsx"), rows);
       String said =
           String.format(
@@ -43,15 +41,7 @@ final class SheetsBench {
       System.out.print(said);
       Files.writeString(Path.of("target/sheets.txt"), said);
     } finally {
-      delete(folder);
-    }
-  }
-
-  private static void delete(Path folder) throws IOException {
-    try (Stream<Path> files = Files.walk(folder)) {
-      for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
-        Files.delete(file);
-      }
+      PeersBench.delete(folder);
     }
   }
 }

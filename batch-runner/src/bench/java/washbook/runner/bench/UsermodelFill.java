@@ -1,16 +1,12 @@
 package washbook.runner.bench;
 
+import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
-import java.util.stream.Stream;
+import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.DateUtil;
 import org.apache.poi.ss.usermodel.Row;
@@ -31,22 +27,14 @@ final class UsermodelFill {
 
   /** Number of threads, folder of the logs, folder of the results. */
   public static void main(String[] arguments) throws Exception {
-    Path target = Files.createDirectories(Path.of(arguments[2]));
-    ExecutorService pool = Executors.newFixedThreadPool(Integer.parseInt(arguments[0]));
-    try (Stream<Path> files = Files.list(Path.of(arguments[1]))) {
-      List<Future<Path>> done = new ArrayList<>();
-      for (Path file : files.toList()) {
-        done.add(pool.submit(() -> fill(file, target.resolve(file.getFileName()))));
-      }
-      for (Future<Path> one : done) {
-        one.get();
-      }
-    } finally {
-      pool.shutdown();
-    }
+    EachFile.in(
+        Path.of(arguments[1]),
+        Path.of(arguments[2]),
+        Integer.parseInt(arguments[0]),
+        UsermodelFill::fill);
   }
 
-  private static Path fill(Path source, Path target) throws IOException {
+  private static void fill(Path source, Path target) throws IOException {
     try (InputStream in = Files.newInputStream(source);
         XSSFWorkbook book = new XSSFWorkbook(in)) {
       XSSFSheet sheet = book.getSheetAt(0);
@@ -56,11 +44,12 @@ final class UsermodelFill {
           LogFiller.fill(
                   grid, SheetUnderstanding.understand(grid, LogMap.none()), FillOptions.usual())
               .patch());
-      try (OutputStream out = Files.newOutputStream(target)) {
-        book.write(out);
+      try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(target), 1 << 16);
+          ZipArchiveOutputStream zip = new ZipArchiveOutputStream(out)) {
+        zip.setLevel(KnownColumns.DEFLATE_LEVEL);
+        book.write(zip);
       }
     }
-    return target;
   }
 
   private static CompactGrid read(XSSFSheet sheet) throws IOException {

@@ -15,11 +15,6 @@ final class CsvSample {
   private static final Pattern DATE_OR_TIME =
       Pattern.compile(
           "\\d{1,4}([-/.])\\d{1,2}\\1\\d{1,4}([ T]\\d{1,2}:\\d{2}.{0,6})?|\\d{1,2}:\\d{2}(:\\d{2})?");
-  private static final Pattern WHOLE = Pattern.compile("[+-]?\\d+");
-  private static final Pattern WITH_COMMA = Pattern.compile("[+-]?\\d*,\\d+");
-  private static final Pattern WITH_POINT = Pattern.compile("[+-]?\\d*\\.\\d+");
-  private static final Pattern PERHAPS_GROUPED = Pattern.compile("[+-]?\\d{1,3}[.,]\\d{3}");
-
   private final Charset charset;
   private final char separator;
   private final Map<Integer, Integer> recordsByFieldCount = new HashMap<>();
@@ -84,11 +79,17 @@ final class CsvSample {
 
   private void add(String field, boolean quoted) {
     fields++;
-    boolean comma = WITH_COMMA.matcher(field).matches();
-    boolean point = WITH_POINT.matcher(field).matches();
-    boolean number = comma || point || WHOLE.matcher(field).matches();
-    boolean typed = number || DATE_OR_TIME.matcher(field).matches();
-    boolean doubtful = PERHAPS_GROUPED.matcher(field).matches();
+    int sign = field.charAt(0) == '+' || field.charAt(0) == '-' ? 1 : 0;
+    int whole = digits(field, sign);
+    int end = sign + whole;
+    int decimals = digits(field, end + 1);
+    boolean marked = decimals > 0 && end + 1 + decimals == field.length();
+    boolean comma = marked && field.charAt(end) == ',';
+    boolean point = marked && field.charAt(end) == '.';
+    boolean number = comma || point || whole > 0 && end == field.length();
+    boolean typed =
+        number || sign == 0 && whole > 0 && whole < 5 && DATE_OR_TIME.matcher(field).matches();
+    boolean doubtful = whole >= 1 && whole <= 3 && decimals == 3;
     typedFields += typed ? 1 : 0;
     commas += comma && !doubtful ? 1 : 0;
     points += point && !doubtful ? 1 : 0;
@@ -101,6 +102,14 @@ final class CsvSample {
       texts++;
       quotedTexts += quoted ? 1 : 0;
     }
+  }
+
+  private static int digits(String field, int from) {
+    int at = from;
+    while (at < field.length() && field.charAt(at) >= '0' && field.charAt(at) <= '9') {
+      at++;
+    }
+    return at - from;
   }
 
   char separator() {

@@ -2,6 +2,7 @@ package washbook.log.run;
 
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * The header of a table of jars.
@@ -14,9 +15,11 @@ record RunHeader(int topRow, int bottomRow, List<Cell> cells, boolean isMissing)
 
   /** One header cell; its text and that of a unit below it. */
   record Cell(int column, String text, Set<RunWord> words) {
+    private static final Pattern BROUGHT_TO_20 = Pattern.compile("\\b20 ?(?:\u00b0 ?C?|C)\\b");
+
     /** The cell of a text; the 20 °C that figures are brought to is no unit of a temperature. */
     static Cell of(int column, String text) {
-      return new Cell(column, text, RunWords.in(text.replaceAll("\\b20 ?(?:\u00b0 ?C?|C)\\b", "")));
+      return new Cell(column, text, RunWords.in(BROUGHT_TO_20.matcher(text).replaceAll("")));
     }
 
     boolean has(RunWord word) {

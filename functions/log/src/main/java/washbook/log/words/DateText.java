@@ -30,6 +30,8 @@ public final class DateText {
     {"dec", "dez", "dic", "des"}
   };
 
+  private static final Pattern WORD_OR_COMMA = Pattern.compile("\\p{L}[\\p{L}\\p{M}]*\\.?|,");
+
   /** A word before a date in figures; which language's weekday it is does not matter. */
   private static final Pattern WEEKDAY =
       Pattern.compile(
@@ -226,9 +228,11 @@ public final class DateText {
     int count = numbers(text, parts);
     if (count == -1) {
       month = monthNamed(text);
-      String digits = text.replaceAll("\\p{L}[\\p{L}\\p{M}]*\\.?|,", " ");
-      count = numbers(digits.strip(), parts);
-      if (month == 0 || count < 1 || count > 2) {
+      if (month == 0) {
+        return null;
+      }
+      count = numbers(WORD_OR_COMMA.matcher(text).replaceAll(" ").strip(), parts);
+      if (count < 1 || count > 2) {
         return null;
       }
     }

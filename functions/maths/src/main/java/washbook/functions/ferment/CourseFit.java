@@ -193,13 +193,11 @@ final class CourseFit {
 
   private void refine() {
     double damping = 1e-2;
+    double[][] slopes = slopes();
+    double[][] normal = normal(slopes);
+    double[] towards = gradient(slopes);
     for (int step = 0; step < MOST_STEPS; step++) {
-      double[][] normal = normal();
-      double[] towards = gradient();
-      for (int i = 0; i < 4; i++) {
-        normal[i][i] *= 1 + damping;
-      }
-      double[] move = Cholesky.solve(normal, towards);
+      double[] move = Cholesky.solve(damped(normal, damping), towards);
       double[] tried = at.clone();
       for (int i = 0; i < 4; i++) {
         tried[i] += move[i];
@@ -213,6 +211,9 @@ final class CourseFit {
         if (gain < ENOUGH) {
           return;
         }
+        slopes = slopes();
+        normal = normal(slopes);
+        towards = gradient(slopes);
       } else {
         damping *= 6;
         if (damping > 1e6) {
@@ -222,42 +223,62 @@ final class CourseFit {
     }
   }
 
-  private double[] slopes(double day) {
-    double left = shape.left(x(day));
-    double fall = (at[START] - at[END]) * shape.slope(x(day));
-    return new double[] {left, 1 - left, fall / scale(), fall == 0 ? 0 : fall * x(day)};
+  private static double[][] damped(double[][] normal, double damping) {
+    double[][] damped = new double[4][];
+    for (int i = 0; i < 4; i++) {
+      damped[i] = normal[i].clone();
+      damped[i][i] *= 1 + damping;
+    }
+    return damped;
+  }
+
+  /** Slopes of each reading's gravity by the parameters. */
+  private double[][] slopes() {
+    double[][] slopes = new double[readings.count()][];
+    double whole = at[START] - at[END];
+    double scale = scale();
+    for (int i = 0; i < slopes.length; i++) {
+      double x = (readings.days()[i] - at[MIDDLE]) / scale;
+      double left = shape.left(x);
+      double fall = whole * shape.slope(x, left);
+      slopes[i] = new double[] {left, 1 - left, fall / scale, fall == 0 ? 0 : fall * x};
+    }
+    return slopes;
+  }
+
+  private double[][] normal() {
+    return normal(slopes());
   }
 
   /** Matrix of the normal equations, known-beforehand included. */
-  private double[][] normal() {
+  private double[][] normal(double[][] slopes) {
     double[][] sum = new double[4][4];
     sum[START][START] = 1 / square(START_ERROR);
     sum[END][END] = 1 / square(END_ERROR);
     sum[SCALE][SCALE] = 1 / square(SCALE_SPREAD);
     sum[MIDDLE][MIDDLE] = 1e-6;
-    for (int i = 0; i < readings.count(); i++) {
-      double[] slopes = slopes(readings.days()[i]);
+    for (int i = 0; i < slopes.length; i++) {
       double weight = readings.weights()[i] / square(READING_ERROR);
       for (int a = 0; a < 4; a++) {
         for (int b = 0; b < 4; b++) {
-          sum[a][b] += weight * slopes[a] * slopes[b];
+          sum[a][b] += weight * slopes[i][a] * slopes[i][b];
         }
       }
     }
     return sum;
   }
 
-  private double[] gradient() {
+  private double[] gradient(double[][] slopes) {
     double[] sum = new double[4];
     sum[START] = (readings.gravities()[0] - at[START]) / square(START_ERROR);
     sum[END] = (expectedFinal - at[END]) / square(END_ERROR);
     sum[SCALE] = (USUAL_SCALE - at[SCALE]) / square(SCALE_SPREAD);
-    for (int i = 0; i < readings.count(); i++) {
-      double[] slopes = slopes(readings.days()[i]);
+    for (int i = 0; i < slopes.length; i++) {
       double weight = readings.weights()[i] / square(READING_ERROR);
-      double off = readings.gravities()[i] - gravity(readings.days()[i]);
+      double left = slopes[i][START];
+      double off = readings.gravities()[i] - (at[END] + (at[START] - at[END]) * left);
       for (int a = 0; a < 4; a++) {
-        sum[a] += weight * slopes[a] * off;
+        sum[a] += weight * slopes[i][a] * off;
       }
     }
     return sum;

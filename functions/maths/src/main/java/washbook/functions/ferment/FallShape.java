@@ -155,7 +155,12 @@ final class FallShape {
 
   /** How fast that share falls, per unit of x. */
   double slope(double x) {
-    return x < xOf[0] || x > xOf[NODES] ? 0 : slopeAt(left(x));
+    return slope(x, left(x));
+  }
+
+  /** The same where the share left at x is known. */
+  double slope(double x, double left) {
+    return x < xOf[0] || x > xOf[NODES] ? 0 : slopeAt(left);
   }
 
   private double slopeAt(double left) {
