@@ -211,6 +211,11 @@ public final class JarRows {
       return run.jar(row).temperatureC();
     }
     if (temperatureColumn.isEmpty()) {
+      if (Double.isNaN(settings.temperatureC())) {
+        Range range = temperatureRange(TemperatureUnit.C);
+        refuse(
+            row, strengthColumn, Code.BLANK, Message.of("run.temperature.blank", range.told()));
+      }
       return settings.temperatureC();
     }
     LogColumn column = temperatureColumn.orElseThrow();
@@ -222,13 +227,15 @@ public final class JarRows {
     TemperatureUnit unit =
         RunCells.temperatureUnit(grid, source, column.column())
             .orElse(column.unit().equals("F") ? TemperatureUnit.F : TemperatureUnit.C);
-    Range range =
-        new Range(
-            unit.fromCelsius(Quantity.SPIRIT_TEMPERATURE.min()),
-            unit.fromCelsius(Quantity.SPIRIT_TEMPERATURE.max()),
-            " \u00b0" + unit,
-            false);
-    return unit.toCelsius(figure(row, column, "run.temperature", range));
+    return unit.toCelsius(figure(row, column, "run.temperature", temperatureRange(unit)));
+  }
+
+  private static Range temperatureRange(TemperatureUnit unit) {
+    return new Range(
+        unit.fromCelsius(Quantity.SPIRIT_TEMPERATURE.min()),
+        unit.fromCelsius(Quantity.SPIRIT_TEMPERATURE.max()),
+        " \u00b0" + unit,
+        false);
   }
 
   private record Range(double low, double high, String unit, boolean zeroIsBlank) {

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import washbook.functions.Numbers;
 import washbook.functions.scale.TemperatureUnit;
 import washbook.log.LogColumn;
@@ -20,6 +21,9 @@ final class RunColumns {
   private static final double WARMEST_SPIRIT = 45;
 
   private static final int ROWS_READ = 200;
+
+  /** What may head temperatures that belong to the column before. */
+  private static final Pattern BARE = Pattern.compile("(?i)c|@|at|bei|\u00e0|a|bij|by|op");
 
   private final Grid grid;
   private final RunHeader header;
@@ -128,16 +132,22 @@ final class RunColumns {
   private void states() {
     for (RunHeader.Cell cell : header.cells()) {
       boolean free = uses.get(cell.column()).role() == Role.OTHER;
-      if (free && StrengthStates.isColumn(grid, header.bottomRow() + 1, end, cell, lines.marks)) {
+      if (free && isStates(cell)) {
         put(cell, Role.STRENGTH_STATE, "", Message.of("col.run.values"));
       }
     }
   }
 
+  private boolean isStates(RunHeader.Cell cell) {
+    int first = header.bottomRow() + 1;
+    return StrengthStates.isColumn(grid, first, end, cell, lines.marks)
+        || StrengthStates.isTicked(grid, first, end, cell.column(), strength, lines.marks);
+  }
+
   private void strengths() {
     List<RunHeader.Cell> all =
         header.cells().stream()
-            .filter(RunHeader.Cell::isStrength)
+            .filter(this::isStrength)
             .filter(c -> !isTemperature(c) || c.has(RunWord.PROOF))
             .filter(c -> !c.has(RunWord.OTHER))
             .filter(
@@ -180,9 +190,22 @@ final class RunColumns {
           cell,
           Message.of("ask.whichProof", CellAddress.letters(cell.column())),
           RunQuestions.answers(cell, "STRENGTH in PROOFUS", "STRENGTH in PROOFUK"));
-    } else if (figures.max(cell.column()) <= 1) {
-      questions.open(cell, Message.of("ask.shares"), List.of());
+    } else if (scale(cell).equals("ABV") && figures.max(cell.column()) <= 1) {
+      questions.open(
+          cell,
+          Message.of("ask.shares", RunQuestions.statement(cell, "STRENGTH in SHARE")),
+          RunQuestions.answers(cell, "STRENGTH in SHARE", "STRENGTH in ABV"));
     }
+  }
+
+  /** By its header, or as what was read beside the same strengths at 20 °C. */
+  private boolean isStrength(RunHeader.Cell cell) {
+    boolean read = cell.has(RunWord.READ) && !cell.isVolume() && !cell.isTemperature();
+    return cell.isStrength()
+        || read
+            && header.cells().stream()
+                .filter(c -> c != cell && c.isStrength() && c.isAt20())
+                .anyMatch(c -> figures.areNear(cell.column(), c.column()));
   }
 
   /** Without a column of proofs beside one of % vol that says the same. */
@@ -196,7 +219,10 @@ final class RunColumns {
     if (use != null && !use.unit().isEmpty()) {
       return use.unit();
     }
-    return cell.has(RunWord.PROOF) ? proof(cell) : "ABV";
+    if (cell.has(RunWord.PROOF)) {
+      return proof(cell);
+    }
+    return figures.areShares(cell.column()) ? "SHARE" : "ABV";
   }
 
   /** The proof that the header names, else that of the lines; "" where both or none are. */
@@ -208,7 +234,7 @@ final class RunColumns {
 
   /** By its header, by the units in its cells, or as degrees that no strength has. */
   private boolean isTemperature(RunHeader.Cell cell) {
-    if (cell.isTemperature()) {
+    if (cell.isTemperature() || isBareTemperature(cell)) {
       return true;
     }
     if (cell.has(RunWord.VOLUME) || cell.has(RunWord.STRENGTH) || cell.isPureAlcohol()) {
@@ -226,6 +252,16 @@ final class RunColumns {
     boolean degrees =
         cell.has(RunWord.DEGREE) && named && numbers > 0 && figures.max(cell.column()) <= 40;
     return degrees || with >= 2 && with * 2 > numbers;
+  }
+
+  /** Whether only a letter or a word as "at" heads figures of spirit right beside a strength. */
+  private boolean isBareTemperature(RunHeader.Cell cell) {
+    return BARE.matcher(cell.text()).matches()
+        && figures.isMostlyNumbers(cell.column())
+        && figures.min(cell.column()) > 0
+        && figures.max(cell.column()) <= 40
+        && header.cells().stream()
+            .anyMatch(c -> c.column() == cell.column() - 1 && isStrength(c));
   }
 
   private boolean isSpiritTemperature(RunHeader.Cell cell) {

@@ -255,13 +255,21 @@ final class RunHeaders {
     return at == column || RunWords.in(text).contains(RunWord.TEMPERATURE) ? text : "";
   }
 
-  /** Tables side by side: where after a blank column volume and strength come again. */
+  /** Whether a cell is the first one of a table once more, with no blank column between. */
+  private static boolean isRepeated(List<RunHeader.Cell> part, RunHeader.Cell cell) {
+    return part.size() >= 3
+        && isOne(part)
+        && !cell.text().isEmpty()
+        && cell.text().equalsIgnoreCase(part.get(0).text());
+  }
+
+  /** Tables side by side: where volume and strength come again. */
   private static List<List<RunHeader.Cell>> groups(List<RunHeader.Cell> cells) {
     List<List<RunHeader.Cell>> parts = new ArrayList<>();
     List<RunHeader.Cell> part = new ArrayList<>();
     for (RunHeader.Cell cell : cells) {
       boolean gap = !part.isEmpty() && cell.column() > part.get(part.size() - 1).column() + 1;
-      if (gap) {
+      if (gap || isRepeated(part, cell)) {
         parts.add(part);
         part = new ArrayList<>();
       }

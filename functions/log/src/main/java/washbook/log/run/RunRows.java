@@ -4,13 +4,16 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.regex.Pattern;
 import washbook.log.PassedOver;
 import washbook.log.sheet.Grid;
 
 /** Which rows below a header hold jars, and the lines between them that name a cut or a run. */
 final class RunRows {
   private static final int MOST_JARS = 500;
+
+  /** A total cut short, alone or with whose it is: a word that means up to in other places. */
+  private static final Pattern SHORT_TOTAL = Pattern.compile("(?i)tot\\.?(\\s\\p{L}.{0,20})?");
 
   private final Grid grid;
   private final RunHeader header;
@@ -188,8 +191,10 @@ final class RunRows {
     for (int column = header.firstColumn(); column <= header.lastColumn(); column++) {
       if (grid.kind(row, column) == Grid.Kind.TEXT) {
         String text = grid.text(row, column).strip();
-        Set<RunWord> words = RunWords.in(text);
-        return words.contains(RunWord.TOTAL) && text.length() <= 40;
+        boolean total = RunWords.in(text).contains(RunWord.TOTAL) && text.length() <= 40;
+        boolean cut = SHORT_TOTAL.matcher(text).matches() && !isNumber(row, strength);
+        boolean note = column > Math.max(volume, strength) && isNumber(row, strength);
+        return (total || cut) && !note;
       }
     }
     return false;

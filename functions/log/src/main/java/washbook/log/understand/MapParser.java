@@ -24,6 +24,7 @@ import washbook.log.language.Language;
 import washbook.log.language.Message;
 import washbook.log.language.ToldException;
 import washbook.log.reading.RowRefusals;
+import washbook.log.run.RunStrengthUnit;
 import washbook.log.run.RunVolumeUnit;
 import washbook.log.sheet.CellAddress;
 import washbook.log.words.AmountUnit;
@@ -339,7 +340,7 @@ final class MapParser {
     return switch (role) {
       case GRAVITY, REFRACTOMETER, ORIGINAL_GRAVITY, OWN_CORRECTED_GRAVITY ->
           ReadingScale.isName(unit);
-      case STRENGTH -> Set.of("ABV", "PROOFUS", "PROOFUK").contains(unit);
+      case STRENGTH -> RunStrengthUnit.isName(unit);
       case TEMPERATURE, HEAD_TEMPERATURE -> unit.equals("C") || unit.equals("F");
       case SUGAR_ADDED -> AmountUnit.of(unit).filter(AmountUnit::isMass).isPresent();
       case VOLUME_SO_FAR -> RunVolumeUnit.of(unit).isPresent();
