@@ -31,6 +31,15 @@ final class RunFigures {
     this.end = end;
   }
 
+  int firstRow() {
+    return firstRow;
+  }
+
+  /** One past the last row. */
+  int end() {
+    return end;
+  }
+
   double[] numbers(int column) {
     return numbers(column, row -> true);
   }
@@ -72,6 +81,22 @@ final class RunFigures {
             .count();
     int numbers = numbers(column).length;
     return numbers >= 2 && numbers * 2 > filled;
+  }
+
+  /** Whether a column numbers the jars: 1, 2, 3 and so on. */
+  boolean areNumbers(int column) {
+    double[] found = numbers(column);
+    return found.length > FEWEST_SUMS
+        && IntStream.range(0, found.length).allMatch(i -> found[i] == i + 1);
+  }
+
+  /** Whether most strengths are told by how far they are over or under proof. */
+  boolean areFromProof(int column) {
+    long from =
+        IntStream.range(firstRow, end)
+            .filter(row -> RunCells.isFromProof(grid, row, column))
+            .count();
+    return from >= 2 && from * 2 > numbers(column).length;
   }
 
   /** Whether two columns hold strengths as read and corrected ones of the same jars. */

@@ -65,8 +65,7 @@ final class RunJars {
 
   /** What a line says of one run, or a note of its first jar says of all its jars; else NaN. */
   private double ofRun(StillRun.Part part, double told) {
-    boolean none =
-        Arrays.stream(part.rows()).allMatch(row -> Double.isNaN(ownTemperature(row)));
+    boolean none = Arrays.stream(part.rows()).allMatch(row -> Double.isNaN(ownTemperature(row)));
     return Double.isNaN(told) && none ? states.temperatureOfAll(part.rows()[0]) : told;
   }
 
@@ -78,6 +77,10 @@ final class RunJars {
   private double temperature(int row, double ofRun) {
     boolean own =
         columns.temperature >= 0 && grid.kind(row, columns.temperature) != Grid.Kind.BLANK;
+    double beside = RunCells.temperatureOfStrength(grid, row, columns.strength);
+    if (!own && !Double.isNaN(beside)) {
+      return beside;
+    }
     double noted = own ? Double.NaN : states.temperature(row);
     return own || !Double.isNaN(noted) ? noted : ofRun;
   }

@@ -115,8 +115,7 @@ final class RunParts {
         !Double.isNaN(said.chargeLitres()) || !Double.isNaN(said.chargePercentVolume());
     Charge charge =
         saysCharge
-            ? new Charge(
-                said.chargeLitres(), said.chargePercentVolume(), "", "", table.address())
+            ? new Charge(said.chargeLitres(), said.chargePercentVolume(), "", "", table.address())
             : index == 0 && to == rows.jars.size() ? table.lines.charge() : Charge.none();
     return new StillRun.Part(name, jars, cuts.subList(from, to), charge);
   }

@@ -6,12 +6,10 @@ import java.util.List;
 import java.util.Map;
 import washbook.functions.Numbers;
 import washbook.log.Doubts;
-import washbook.log.LogColumn;
 import washbook.log.LogSettings;
 import washbook.log.LogTable;
 import washbook.log.MapAnswer;
 import washbook.log.Role;
-import washbook.log.RowStatement;
 import washbook.log.StillRun;
 import washbook.log.StillRun.Charge;
 import washbook.log.language.Figure;
@@ -61,7 +59,14 @@ final class RunTable {
     rows =
         columns.volume < 0 || columns.strength < 0
             ? null
-            : new RunRows(grid, header, columns.volume, columns.strength, columns.isTotal, end);
+            : new RunRows(
+                grid,
+                header,
+                columns.volume,
+                columns.strength,
+                columns.isTotal,
+                columns.volumeUnit,
+                end);
     states = new StrengthStates(grid, columns.all(), lines.marks, lines.words);
     jars = rows == null ? null : new RunJars(grid, columns, rows, states);
   }

@@ -37,7 +37,9 @@ final class RunTemperatures {
 
   /** Degrees in words, which may be those of a strength as well. */
   private static final Pattern IN_WORDS =
-      Pattern.compile(NUMBER + "\\s*(?:grad|degr[e\u00e9]s|degrees|grados|gradi|graus|graden|grade)\\b");
+      Pattern.compile(
+          NUMBER + "\\s*(?:grad|degr[e\u00e9]s|degrees|grados|gradi|graus|graden|grade)\\b");
+
   private static final int LONGEST_LINE = 300;
 
   /** What one line tells, \u00b0C. */
@@ -82,7 +84,9 @@ final class RunTemperatures {
     }
     int colon = text.lastIndexOf(':');
     boolean after = colon > 0 && isWhole(text.substring(colon + 1));
-    return "; " + (after ? text.substring(0, colon) + "; " + text.substring(colon + 1) : text) + "; ";
+    return "; "
+        + (after ? text.substring(0, colon) + "; " + text.substring(colon + 1) : text)
+        + "; ";
   }
 
   private static boolean isWhole(String text) {
@@ -91,7 +95,8 @@ final class RunTemperatures {
   }
 
   /**
-   * The temperature that lines may tell where none is sure to be the spirit's, \u00b0C; NaN for none.
+   * The temperature that lines may tell where none is sure to be the spirit's, \u00b0C; NaN for
+   * none.
    */
   double perhaps() {
     return perhaps.isEmpty() ? Double.NaN : perhaps.get(0);

@@ -8,7 +8,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import washbook.functions.Numbers;
 import washbook.functions.RefusedException;
 import washbook.functions.liquid.WashKind;
