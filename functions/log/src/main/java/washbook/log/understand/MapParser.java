@@ -332,6 +332,7 @@ final class MapParser {
     return Conversion.words().contains(unit)
         || ReadingScale.isName(unit)
         || AmountUnit.of(unit).isPresent()
+        || RunStrengthUnit.isName(unit)
         || RunVolumeUnit.of(unit).isPresent();
   }
 

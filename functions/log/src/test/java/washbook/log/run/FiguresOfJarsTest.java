@@ -85,6 +85,19 @@ class FiguresOfJarsTest {
             "Still, spirit at 18 °C ; jar^ml^abv ; 1^500^0.6 ; 2^500^0.5 ; 3^500^0.4 ; 4^500^0.3"));
   }
 
+  /** A map that is written of a log reads back, and says of weak strengths what they are. */
+  @Test
+  void aMapNamesShares() {
+    TestGrid grid =
+        grid(
+            "Still, spirit at 18 °C ; jar^ml^abv ; 1^500^0.1 ; 2^500^0.09 ; 3^500^0.02 ; 4^500^0.01");
+    String map = "header row = 2\nrun = yes\ncolumn C = STRENGTH in SHARE\n";
+    StillRun run = SheetUnderstanding.understand(grid, LogMap.parse(map)).runs().get(0);
+    JarRows rows = new JarRows(grid, run);
+    assertEquals(true, rows.read(2));
+    assertEquals(10, rows.readStrength, 1e-9);
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {
