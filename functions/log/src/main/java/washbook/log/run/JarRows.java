@@ -139,7 +139,7 @@ public final class JarRows {
   /** Litres of a jar; NaN with a refusal where they are not known. */
   private double litres(int row) {
     StillRun.Jar jar = run.jar(row);
-    double shown = figure(row, volumeColumn, "run.volume", volumeRange());
+    double shown = figure(row, volumeColumn, "run.volume", volumeRange(row));
     if (refusal == null && jar.volume() == StillRun.Jar.Volume.UNTOLD) {
       refuse(
           row,
@@ -157,10 +157,13 @@ public final class JarRows {
   }
 
   private double inLitres(int row, double shown) {
+    return volumeUnit(row).toLitres(shown);
+  }
+
+  /** The unit in the cell that holds for a row, else that of the column. */
+  private RunVolumeUnit volumeUnit(int row) {
     int source = RunCells.source(grid, row, volumeColumn.column());
-    return RunCells.volumeUnit(grid, source, volumeColumn.column())
-        .orElse(volumeUnit)
-        .toLitres(shown);
+    return RunCells.volumeUnit(grid, source, volumeColumn.column()).orElse(volumeUnit);
   }
 
   private void compute(int row, double percent, double litres, double celsius) {
@@ -211,6 +214,10 @@ public final class JarRows {
       return run.jar(row).temperatureC();
     }
     if (temperatureColumn.isEmpty()) {
+      if (Double.isNaN(settings.temperatureC())) {
+        Range range = temperatureRange(TemperatureUnit.C);
+        refuse(row, strengthColumn, Code.BLANK, Message.of("run.temperature.blank", range.told()));
+      }
       return settings.temperatureC();
     }
     LogColumn column = temperatureColumn.orElseThrow();
@@ -222,13 +229,15 @@ public final class JarRows {
     TemperatureUnit unit =
         RunCells.temperatureUnit(grid, source, column.column())
             .orElse(column.unit().equals("F") ? TemperatureUnit.F : TemperatureUnit.C);
-    Range range =
-        new Range(
-            unit.fromCelsius(Quantity.SPIRIT_TEMPERATURE.min()),
-            unit.fromCelsius(Quantity.SPIRIT_TEMPERATURE.max()),
-            " \u00b0" + unit,
-            false);
-    return unit.toCelsius(figure(row, column, "run.temperature", range));
+    return unit.toCelsius(figure(row, column, "run.temperature", temperatureRange(unit)));
+  }
+
+  private static Range temperatureRange(TemperatureUnit unit) {
+    return new Range(
+        unit.fromCelsius(Quantity.SPIRIT_TEMPERATURE.min()),
+        unit.fromCelsius(Quantity.SPIRIT_TEMPERATURE.max()),
+        " \u00b0" + unit,
+        false);
   }
 
   private record Range(double low, double high, String unit, boolean zeroIsBlank) {
@@ -250,14 +259,15 @@ public final class JarRows {
         true);
   }
 
-  private Range volumeRange() {
-    double unit = volumeUnit.toLitres(1);
+  private Range volumeRange(int row) {
+    RunVolumeUnit own = volumeUnit(row);
+    double unit = own.toLitres(1);
     return new Range(
-        Quantity.LITRES.min() / unit, Quantity.LITRES.max() / unit, " " + shownUnit(), true);
+        Quantity.LITRES.min() / unit, Quantity.LITRES.max() / unit, " " + shown(own), true);
   }
 
-  private String shownUnit() {
-    return switch (volumeUnit) {
+  private static String shown(RunVolumeUnit unit) {
+    return switch (unit) {
       case ML -> "mL";
       case CL -> "cL";
       case DL -> "dL";

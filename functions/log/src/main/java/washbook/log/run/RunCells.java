@@ -2,6 +2,7 @@ package washbook.log.run;
 
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import washbook.functions.scale.TemperatureUnit;
 import washbook.log.sheet.Grid;
@@ -10,18 +11,55 @@ import washbook.log.words.Ditto;
 
 /** The figures in a table of jars, with the units that stand in their cells. */
 final class RunCells {
+  private static final double WARMEST_SPIRIT = 40;
+
   private static final Pattern PERCENT =
       Pattern.compile("(?i)\\s*(?:(?:%|vol)[-.\\s%vol]*|%.{0,8}|\u00b0|grad)$");
 
+  /** Degrees over or under proof, which is 100. */
+  private static final Pattern OVER_OR_UNDER =
+      Pattern.compile("(?i)(\\d+(?:[.,]\\d+)?)\\s*\u00b0?\\s*([ou])\\.?\\s?p\\.?");
+
+  /** As 1/4 l or 73 1/2. */
+  private static final Pattern FRACTION =
+      Pattern.compile("(?:(\\d{1,2})\\s+)?([1-9])/([2-9])\\s*(\\p{L}{0,6}|%)\\.?");
+
   private RunCells() {}
+
+  /** Whether a cell tells a strength by how far it is over or under proof. */
+  static boolean isFromProof(Grid grid, int row, int column) {
+    return grid.kind(row, column) == Grid.Kind.TEXT
+        && OVER_OR_UNDER.matcher(grid.text(row, column).strip()).matches();
+  }
+
+  /** The temperature behind a strength in one cell, \u00b0C; NaN for none. */
+  static double temperatureOfStrength(Grid grid, int row, int column) {
+    if (grid.kind(row, column) != Grid.Kind.TEXT) {
+      return Double.NaN;
+    }
+    double celsius = CellText.read(grid.text(row, column)).celsius();
+    return celsius >= 0 && celsius <= WARMEST_SPIRIT ? celsius : Double.NaN;
+  }
 
   /** The number in a cell, also one with % behind it; NaN when there is none. */
   static double number(Grid grid, int row, int column) {
     double number = CellText.number(grid, row, column);
-    if (!Double.isNaN(number) || grid.kind(row, column) != Grid.Kind.TEXT) {
+    if (!Double.isNaN(number) && !isFromProof(grid, row, column)
+        || grid.kind(row, column) != Grid.Kind.TEXT) {
       return number;
     }
     String text = grid.text(row, column).strip();
+    Matcher proof = OVER_OR_UNDER.matcher(text);
+    if (proof.matches()) {
+      double degrees = CellText.read(proof.group(1)).value;
+      return proof.group(2).equalsIgnoreCase("o") ? 100 + degrees : 100 - degrees;
+    }
+    Matcher fraction = FRACTION.matcher(text);
+    if (fraction.matches() && (fraction.group(1) != null || !fraction.group(4).isEmpty())) {
+      double whole = fraction.group(1) == null ? 0 : Double.parseDouble(fraction.group(1));
+      double parts = Double.parseDouble(fraction.group(3));
+      return whole + Double.parseDouble(fraction.group(2)) / parts;
+    }
     String bare = PERCENT.matcher(text).replaceFirst("");
     return bare.equals(text) ? Double.NaN : CellText.read(bare).value;
   }
@@ -50,13 +88,18 @@ final class RunCells {
     if (grid.kind(row, column) != Grid.Kind.TEXT) {
       return Optional.empty();
     }
-    Set<RunWord> words = RunWords.in(CellText.read(grid.text(row, column)).unit);
+    Set<RunWord> words = RunWords.in(unit(grid.text(row, column)));
     for (RunVolumeUnit unit : RunVolumeUnit.values()) {
       if (words.contains(unit.word()) && unit.word() != RunWord.GALLON) {
         return Optional.of(unit);
       }
     }
     return Optional.empty();
+  }
+
+  private static String unit(String text) {
+    Matcher fraction = FRACTION.matcher(text.strip());
+    return fraction.matches() ? fraction.group(4) : CellText.read(text).unit;
   }
 
   /** The unit of a temperature that stands in a cell. */
@@ -75,7 +118,10 @@ final class RunCells {
     if (grid.kind(row, column) != Grid.Kind.TEXT) {
       return false;
     }
-    String unit = CellText.read(grid.text(row, column)).unit;
+    if (isFromProof(grid, row, column)) {
+      return !allowed.contains(RunWord.PROOF);
+    }
+    String unit = unit(grid.text(row, column));
     return !unit.isEmpty() && RunWords.in(unit).stream().noneMatch(allowed::contains);
   }
 }

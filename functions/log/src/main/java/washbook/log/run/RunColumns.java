@@ -4,10 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import washbook.functions.Numbers;
-import washbook.functions.scale.TemperatureUnit;
 import washbook.log.LogColumn;
 import washbook.log.Role;
 import washbook.log.language.Message;
@@ -16,9 +14,6 @@ import washbook.log.sheet.Grid;
 
 /** Which column of a table of jars holds what, in which unit; what is open becomes a question. */
 final class RunColumns {
-  /** Warmer than any spirit that is measured; the vapour at a head is hotter, °C. */
-  private static final double WARMEST_SPIRIT = 45;
-
   private static final int ROWS_READ = 200;
 
   private final Grid grid;
@@ -27,6 +22,7 @@ final class RunColumns {
   private final Map<Integer, LogColumn> uses = new TreeMap<>();
   private final int end;
   private final RunFigures figures;
+  private final RunTemperatureColumns degrees;
 
   /** Columns for the rows to be found by; -1 where there is none. */
   int volume = -1;
@@ -56,6 +52,7 @@ final class RunColumns {
     this.end = Math.min(end, header.bottomRow() + ROWS_READ);
     this.figures = new RunFigures(grid, header.bottomRow() + 1, this.end);
     this.said = said;
+    this.degrees = new RunTemperatureColumns(grid, header, said, figures, this::isStrength);
     this.lines = lines;
     this.questions = questions;
     header
@@ -128,17 +125,23 @@ final class RunColumns {
   private void states() {
     for (RunHeader.Cell cell : header.cells()) {
       boolean free = uses.get(cell.column()).role() == Role.OTHER;
-      if (free && StrengthStates.isColumn(grid, header.bottomRow() + 1, end, cell, lines.marks)) {
+      if (free && isStates(cell)) {
         put(cell, Role.STRENGTH_STATE, "", Message.of("col.run.values"));
       }
     }
   }
 
+  private boolean isStates(RunHeader.Cell cell) {
+    int first = header.bottomRow() + 1;
+    return StrengthStates.isColumn(grid, first, end, cell, lines.marks)
+        || StrengthStates.isTicked(grid, first, end, cell.column(), strength, lines.marks);
+  }
+
   private void strengths() {
     List<RunHeader.Cell> all =
         header.cells().stream()
-            .filter(RunHeader.Cell::isStrength)
-            .filter(c -> !isTemperature(c) || c.has(RunWord.PROOF))
+            .filter(this::isStrength)
+            .filter(c -> !degrees.isOne(c) || c.has(RunWord.PROOF))
             .filter(c -> !c.has(RunWord.OTHER))
             .filter(
                 c -> figures.isMostlyNumbers(c.column()) && uses.get(c.column()).role() != Role.CUT)
@@ -146,7 +149,7 @@ final class RunColumns {
     List<RunHeader.Cell> named = saidOr(Role.STRENGTH, all);
     List<RunHeader.Cell> raw = named.stream().filter(c -> !c.isAt20()).toList();
     List<RunHeader.Cell> true20 = named.stream().filter(c -> c.isAt20()).toList();
-    boolean temperature = header.cells().stream().anyMatch(this::isSpiritTemperature);
+    boolean temperature = header.cells().stream().anyMatch(degrees::isOfSpirit);
     if (raw.size() > 1) {
       List<RunHeader.Cell> read =
           raw.stream().filter(c -> c.has(RunWord.READ) || c.has(RunWord.INSTRUMENT)).toList();
@@ -180,9 +183,22 @@ final class RunColumns {
           cell,
           Message.of("ask.whichProof", CellAddress.letters(cell.column())),
           RunQuestions.answers(cell, "STRENGTH in PROOFUS", "STRENGTH in PROOFUK"));
-    } else if (figures.max(cell.column()) <= 1) {
-      questions.open(cell, Message.of("ask.shares"), List.of());
+    } else if (scale(cell).equals("ABV") && figures.max(cell.column()) <= 1) {
+      questions.open(
+          cell,
+          Message.of("ask.shares", RunQuestions.statement(cell, "STRENGTH in SHARE")),
+          RunQuestions.answers(cell, "STRENGTH in SHARE", "STRENGTH in ABV"));
     }
+  }
+
+  /** By its header, or as what was read beside the same strengths at 20 °C. */
+  private boolean isStrength(RunHeader.Cell cell) {
+    boolean read = cell.has(RunWord.READ) && !cell.isVolume() && !cell.isTemperature();
+    return cell.isStrength()
+        || read
+            && header.cells().stream()
+                .filter(c -> c != cell && c.isStrength() && c.isAt20())
+                .anyMatch(c -> figures.areNear(cell.column(), c.column()));
   }
 
   /** Without a column of proofs beside one of % vol that says the same. */
@@ -196,7 +212,10 @@ final class RunColumns {
     if (use != null && !use.unit().isEmpty()) {
       return use.unit();
     }
-    return cell.has(RunWord.PROOF) ? proof(cell) : "ABV";
+    if (cell.has(RunWord.PROOF) || figures.areFromProof(cell.column())) {
+      return figures.areFromProof(cell.column()) ? "PROOFUK" : proof(cell);
+    }
+    return figures.areShares(cell.column()) ? "SHARE" : "ABV";
   }
 
   /** The proof that the header names, else that of the lines; "" where both or none are. */
@@ -206,50 +225,12 @@ final class RunColumns {
         .orElse("");
   }
 
-  /** By its header, by the units in its cells, or as degrees that no strength has. */
-  private boolean isTemperature(RunHeader.Cell cell) {
-    if (cell.isTemperature()) {
-      return true;
-    }
-    if (cell.has(RunWord.VOLUME) || cell.has(RunWord.STRENGTH) || cell.isPureAlcohol()) {
-      return false;
-    }
-    int with = 0;
-    int numbers = 0;
-    for (int row = header.bottomRow() + 1; row < end; row++) {
-      boolean number = !Double.isNaN(RunCells.number(grid, row, cell.column()));
-      numbers += number ? 1 : 0;
-      with += number && RunCells.temperatureUnit(grid, row, cell.column()).isPresent() ? 1 : 0;
-    }
-    boolean named =
-        header.cells().stream().anyMatch(c -> c.has(RunWord.STRENGTH) || c.has(RunWord.PROOF));
-    boolean degrees =
-        cell.has(RunWord.DEGREE) && named && numbers > 0 && figures.max(cell.column()) <= 40;
-    return degrees || with >= 2 && with * 2 > numbers;
-  }
-
-  private boolean isSpiritTemperature(RunHeader.Cell cell) {
-    return isTemperature(cell)
-        && !cell.has(RunWord.HEAD)
-        && !cell.has(RunWord.ELSEWHERE)
-        && figures.isMostlyNumbers(cell.column())
-        && (cell.has(RunWord.F) || figures.min(cell.column()) < WARMEST_SPIRIT);
-  }
-
-  /** Whether a column holds temperatures of spirit in °C, which those of vapour are far above. */
-  private boolean isCool(RunHeader.Cell cell) {
-    return cell.column() != strength
-        && isSpiritTemperature(cell)
-        && !cell.has(RunWord.F)
-        && figures.max(cell.column()) <= 40;
-  }
-
   private void temperatures() {
     List<RunHeader.Cell> spirit = new ArrayList<>();
     for (RunHeader.Cell cell : header.cells()) {
       boolean known =
           cell.column() == strength
-              || !isTemperature(cell)
+              || !degrees.isOne(cell)
               || !figures.isMostlyNumbers(cell.column())
               || uses.get(cell.column()).role() != Role.OTHER;
       if (known || cell.has(RunWord.ELSEWHERE)) {
@@ -257,7 +238,8 @@ final class RunColumns {
       }
       boolean fahrenheit = cell.has(RunWord.F) && !cell.has(RunWord.C);
       boolean hot = figures.min(cell.column()) > (fahrenheit ? 140 : 60);
-      boolean beside = header.cells().stream().anyMatch(this::isCool);
+      boolean beside =
+          header.cells().stream().anyMatch(c -> c.column() != strength && degrees.isCool(c));
       if (cell.has(RunWord.HEAD) || hot && (cell.has(RunWord.C) || beside)) {
         put(cell, Role.HEAD_TEMPERATURE, fahrenheit ? "F" : "C", Message.of("col.run.values"));
       } else {
@@ -271,7 +253,7 @@ final class RunColumns {
     List<RunHeader.Cell> named = found.stream().filter(c -> c.has(RunWord.SPIRIT)).toList();
     RunHeader.Cell cell = named.size() == 1 ? named.get(0) : found.get(0);
     temperature = cell.column();
-    put(cell, Role.TEMPERATURE, unit(cell), Message.of("col.run.values"));
+    put(cell, Role.TEMPERATURE, degrees.unit(cell), Message.of("col.run.values"));
     if (found.size() > 1 && named.size() != 1) {
       questions.open(
           cell,
@@ -283,10 +265,11 @@ final class RunColumns {
               .flatMap(
                   c ->
                       RunQuestions.answers(
-                          c, "TEMPERATURE in " + (unit(c).isEmpty() ? "C" : unit(c)))
+                          c,
+                          "TEMPERATURE in " + (degrees.unit(c).isEmpty() ? "C" : degrees.unit(c)))
                           .stream())
               .toList());
-    } else if (unit(cell).isEmpty()) {
+    } else if (degrees.unit(cell).isEmpty()) {
       askDegrees(cell);
     }
   }
@@ -304,28 +287,6 @@ final class RunColumns {
         RunQuestions.answers(cell, first, "TEMPERATURE in F"));
   }
 
-  /** C or F by header and values; "" where they do not settle it. */
-  private String unit(RunHeader.Cell cell) {
-    RunMap.Use use = said.columns().get(cell.column());
-    if (use != null && !use.unit().isEmpty()) {
-      return use.unit();
-    }
-    double low = figures.min(cell.column());
-    double high = figures.max(cell.column());
-    for (int row = header.bottomRow() + 1; row < end; row++) {
-      Optional<TemperatureUnit> own = RunCells.temperatureUnit(grid, row, cell.column());
-      if (own.isPresent() && cell.has(RunWord.C) == cell.has(RunWord.F)) {
-        return own.get().name();
-      }
-    }
-    boolean celsius = low >= -5 && high <= 40;
-    boolean fahrenheit = low > 40 && high <= 90;
-    if (cell.has(RunWord.C) != cell.has(RunWord.F)) {
-      return cell.has(RunWord.C) ? (low < 60 ? "C" : "") : high > 40 ? "F" : "";
-    }
-    return celsius ? "C" : fahrenheit && high - low < 25 ? "F" : "";
-  }
-
   private void volumes() {
     if (strength < 0) {
       return;
@@ -336,6 +297,9 @@ final class RunColumns {
             .filter(c -> c.column() != strength && c.column() != temperature)
             .filter(c -> figures.isMostlyNumbers(c.column()) && !c.has(RunWord.OTHER))
             .toList();
+    List<RunHeader.Cell> amounts =
+        all.stream().filter(c -> !figures.areNumbers(c.column())).toList();
+    all = amounts.isEmpty() ? all : amounts;
     List<RunHeader.Cell> alone = saidOr(Role.VOLUME, all);
     boolean total = alone.stream().noneMatch(c -> said.uses(c.column(), Role.VOLUME));
     List<RunHeader.Cell> candidates = total ? saidOr(Role.VOLUME_SO_FAR, all) : alone;

@@ -119,7 +119,7 @@ final class RunEvidence {
   private void course(Grid grid, List<LogColumn> columns, RunRows rows) {
     for (LogColumn column : columns) {
       switch (column.role()) {
-        case STRENGTH -> strengths(grid, column.column(), rows);
+        case STRENGTH -> strengths(grid, column, rows);
         case HEAD_TEMPERATURE -> {
           double[] values = values(grid, column.column(), rows.jars);
           if (values.length >= FEWEST && values[values.length - 1] > values[0] + 1) {
@@ -135,8 +135,12 @@ final class RunEvidence {
     }
   }
 
-  private void strengths(Grid grid, int column, RunRows rows) {
-    double[] values = Arrays.stream(values(grid, column, rows.jars)).filter(v -> v > 0).toArray();
+  private void strengths(Grid grid, LogColumn column, RunRows rows) {
+    double[] values =
+        Arrays.stream(values(grid, column.column(), rows.jars))
+            .filter(v -> v > 0)
+            .map(v -> column.unit().equals(RunStrengthUnit.SHARE.name()) ? 100 * v : v)
+            .toArray();
     if (values.length < FEWEST) {
       return;
     }

@@ -10,6 +10,12 @@ final class RunFigures {
   /** What a sum may be off its parts by rounding, as a part of it. */
   private static final double ROUNDING = 0.005;
 
+  /** The strongest jar of a run has more than this part of alcohol; common practice, no source. */
+  private static final double LEAST_SHARE = 0.15;
+
+  /** What the correction to 20 \u00b0C changes at most where spirit is measured, % vol. */
+  private static final double MOST_CORRECTION = 7;
+
   private static final int FEWEST_SUMS = 3;
 
   private final Grid grid;
@@ -23,6 +29,15 @@ final class RunFigures {
     this.grid = grid;
     this.firstRow = firstRow;
     this.end = end;
+  }
+
+  int firstRow() {
+    return firstRow;
+  }
+
+  /** One past the last row. */
+  int end() {
+    return end;
   }
 
   double[] numbers(int column) {
@@ -52,6 +67,12 @@ final class RunFigures {
     return Arrays.stream(numbers(column)).min().orElse(Double.POSITIVE_INFINITY);
   }
 
+  /** Whether strengths can only be parts of one: nothing so weak is collected from a still. */
+  boolean areShares(int column) {
+    double most = max(column);
+    return most <= 1 && most >= LEAST_SHARE && min(column) > 0;
+  }
+
   boolean isMostlyNumbers(int column) {
     long filled =
         IntStream.range(firstRow, end)
@@ -60,6 +81,34 @@ final class RunFigures {
             .count();
     int numbers = numbers(column).length;
     return numbers >= 2 && numbers * 2 > filled;
+  }
+
+  /** Whether a column numbers the jars: 1, 2, 3 and so on. */
+  boolean areNumbers(int column) {
+    double[] found = numbers(column);
+    return found.length > FEWEST_SUMS
+        && IntStream.range(0, found.length).allMatch(i -> found[i] == i + 1);
+  }
+
+  /** Whether most strengths are told by how far they are over or under proof. */
+  boolean areFromProof(int column) {
+    long from =
+        IntStream.range(firstRow, end)
+            .filter(row -> RunCells.isFromProof(grid, row, column))
+            .count();
+    return from >= 2 && from * 2 > numbers(column).length;
+  }
+
+  /** Whether two columns hold strengths as read and corrected ones of the same jars. */
+  boolean areNear(int one, int other) {
+    int both = 0;
+    int near = 0;
+    for (int row = firstRow; row < end; row++) {
+      double off = RunCells.number(grid, row, one) - RunCells.number(grid, row, other);
+      both += Double.isNaN(off) ? 0 : 1;
+      near += Math.abs(off) <= MOST_CORRECTION ? 1 : 0;
+    }
+    return both >= FEWEST_SUMS && near * 5 >= both * 4;
   }
 
   /** Whether a column holds the sums of another one up to each row. */

@@ -67,7 +67,7 @@ final class RunHeaders {
     for (int row = 0; row < rows; row++) {
       List<RunHeader.Cell> cells = cells(row);
       if (cells.size() >= 2) {
-        for (List<RunHeader.Cell> group : groups(cells)) {
+        for (List<RunHeader.Cell> group : groups(bottom(row), cells)) {
           if (isOne(group)) {
             found.add(new RunHeader(row, bottom(row), withBlankHeaders(row, cells, group), false));
           }
@@ -255,13 +255,22 @@ final class RunHeaders {
     return at == column || RunWords.in(text).contains(RunWord.TEMPERATURE) ? text : "";
   }
 
-  /** Tables side by side: where after a blank column volume and strength come again. */
-  private static List<List<RunHeader.Cell>> groups(List<RunHeader.Cell> cells) {
+  /** Whether a cell is the first one of a table once more, with no blank column between. */
+  private boolean isRepeated(int row, List<RunHeader.Cell> part, RunHeader.Cell cell) {
+    String text = grid.text(row, cell.column()).strip();
+    return part.size() >= 3
+        && isOne(part)
+        && !text.isEmpty()
+        && text.equalsIgnoreCase(grid.text(row, part.get(0).column()).strip());
+  }
+
+  /** Tables side by side: where volume and strength come again. */
+  private List<List<RunHeader.Cell>> groups(int row, List<RunHeader.Cell> cells) {
     List<List<RunHeader.Cell>> parts = new ArrayList<>();
     List<RunHeader.Cell> part = new ArrayList<>();
     for (RunHeader.Cell cell : cells) {
       boolean gap = !part.isEmpty() && cell.column() > part.get(part.size() - 1).column() + 1;
-      if (gap) {
+      if (gap || isRepeated(row, part, cell)) {
         parts.add(part);
         part = new ArrayList<>();
       }

@@ -39,9 +39,11 @@ final class RunJars {
             .orElse(RunStrengthUnit.ABV);
   }
 
-  Map<Integer, Jar> of(List<StillRun.Part> parts, boolean corrected) {
+  Map<Integer, Jar> of(RunParts split, RunTemperatures told, boolean corrected) {
     double last = Double.NaN;
-    for (StillRun.Part part : parts) {
+    for (int p = 0; p < split.parts.size(); p++) {
+      StillRun.Part part = split.parts.get(p);
+      double ofRun = ofRun(part, told.of(split.labels.get(p)));
       List<Integer> here = Arrays.stream(part.rows()).boxed().toList();
       List<Jar.Strength> strengths = states.of(here, columns.strength, corrected);
       for (int i = 0; i < here.size(); i++) {
@@ -51,7 +53,7 @@ final class RunJars {
                 ? Jar.Strength.UNFIT
                 : hasOnlyOwn(row) ? Jar.Strength.OWN_TRUE : strengths.get(i);
         Jar volume = columns.isTotal ? total(here, i, last) : Jar.LIKE_ALL;
-        Jar jar = new Jar(strength, temperature(row), volume.volume(), volume.before());
+        Jar jar = new Jar(strength, temperature(row, ofRun), volume.volume(), volume.before());
         if (!jar.equals(Jar.LIKE_ALL)) {
           jars.put(row, jar);
         }
@@ -61,11 +63,26 @@ final class RunJars {
     return Map.copyOf(jars);
   }
 
+  /** What a line says of one run, or a note of its first jar says of all its jars; else NaN. */
+  private double ofRun(StillRun.Part part, double told) {
+    boolean none = Arrays.stream(part.rows()).allMatch(row -> Double.isNaN(ownTemperature(row)));
+    return Double.isNaN(told) && none ? states.temperatureOfAll(part.rows()[0]) : told;
+  }
+
+  private double ownTemperature(int row) {
+    return columns.temperature < 0 ? Double.NaN : RunCells.number(grid, row, columns.temperature);
+  }
+
   /** Of a row without a temperature of its own in the table. */
-  private double temperature(int row) {
+  private double temperature(int row, double ofRun) {
     boolean own =
         columns.temperature >= 0 && grid.kind(row, columns.temperature) != Grid.Kind.BLANK;
-    return own ? Double.NaN : states.temperature(row);
+    double beside = RunCells.temperatureOfStrength(grid, row, columns.strength);
+    if (!own && !Double.isNaN(beside)) {
+      return beside;
+    }
+    double noted = own ? Double.NaN : states.temperature(row);
+    return own || !Double.isNaN(noted) ? noted : ofRun;
   }
 
   /** Strength in % vol; NaN where a row has none. */

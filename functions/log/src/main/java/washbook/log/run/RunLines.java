@@ -10,7 +10,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.DoubleStream;
 import washbook.functions.Numbers;
-import washbook.functions.scale.TemperatureUnit;
 import washbook.log.StillRun.Charge;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
@@ -27,18 +26,10 @@ final class RunLines {
               + "|(%|(?<![\\p{L}])(?:vol|abv|abv20|alc|alk|prozent|procent)(?![\\p{L}\\d]))",
           Pattern.CASE_INSENSITIVE);
 
-  private static final Pattern DEGREES =
-      Pattern.compile(
-          NUMBER
-              + "\\s*\u00b0?\\s*(c|f|celsius|fahrenheit)\\b|"
-              + NUMBER
-              + "\\s*\u00b0(?!\\s*\\p{L})");
   private static final Pattern STRENGTH_IN_DEGREES =
       Pattern.compile(NUMBER + "\\s*\u00b0(?!\\s*[cCfF\\d])");
   private static final Pattern PRESSURE =
       Pattern.compile(NUMBER + "\\s*(?:hpa|mbar|mb)\\b", Pattern.CASE_INSENSITIVE);
-
-  private static final Pattern OTHER_NUMBER = Pattern.compile("\\d");
 
   private static final int LONGEST_LINE = 300;
 
@@ -48,14 +39,8 @@ final class RunLines {
           "(?<![\\p{L}\\d])(\\p{L}{1,3})\\s*[=:]\\s*([^;,.=]+?)(?=\\s+\\p{L}{1,3}\\s*=|[;,.]|$)");
 
   private static final Set<RunWord> PROOFS = EnumSet.of(RunWord.US_PROOF, RunWord.UK_PROOF);
-  private static final Set<RunWord> NO_TEMPERATURE = EnumSet.of(RunWord.CHARGE, RunWord.L);
   private static final Set<RunWord> VOLUMES =
       EnumSet.of(RunWord.VOLUME, RunWord.ML, RunWord.CL, RunWord.DL, RunWord.L, RunWord.GALLON);
-
-  /** No alcoholometer is calibrated at more, °C. */
-  private static final double WARMEST_CALIBRATION = 26;
-
-  private static final double WARMEST_SPIRIT = 40;
 
   /** Where proof is defined, \u00b0C. */
   private static final double SIXTY_F = 140.0 / 9;
@@ -70,6 +55,9 @@ final class RunLines {
   /** Whether the lines below are read: they tell of the whole as well as of the jars. */
   private boolean isBelow;
 
+  /** Whether lines over several tables are read: a charge in them is of one nobody knows. */
+  private boolean isOfAll;
+
   double litres = Double.NaN;
   double percentVolume = Double.NaN;
   private String litresCell = "";
@@ -77,7 +65,7 @@ final class RunLines {
   private String cell = "";
   private int chargeRow = -2;
 
-  double temperatureC = Double.NaN;
+  final RunTemperatures temperatures = new RunTemperatures();
   double calibrationC = Double.NaN;
   double pressureHPa = Double.NaN;
   boolean corrected;
@@ -110,6 +98,19 @@ final class RunLines {
     }
   }
 
+  /** The lines over tables side by side, down to the first that has a cell over this one. */
+  void readOfAll(int firstRow, int lastRow) {
+    isOfAll = true;
+    for (int row = firstRow; row <= lastRow; row++) {
+      for (int column = firstColumn; column <= lastColumn; column++) {
+        if (grid.kind(row, column) != Grid.Kind.BLANK) {
+          return;
+        }
+      }
+      read(row);
+    }
+  }
+
   /** Lines below a table; sums that stand there and rows with figures say nothing of all jars. */
   void readBelow(int firstRow, int lastRow) {
     isBelow = true;
@@ -132,14 +133,17 @@ final class RunLines {
 
   private void read(int row) {
     StringJoiner joined = new StringJoiner(" ");
+    StringBuilder spoken = new StringBuilder();
     int first = -1;
     int columns = Math.min(Math.min(lastColumn + 1, grid.columnsUsed(row)), 60);
-    for (int column = firstColumn; column < columns; column++) {
+    for (int column = isOfAll ? 0 : firstColumn; column < columns; column++) {
       Grid.Kind kind = grid.kind(row, column);
       if (kind == Grid.Kind.TEXT) {
         joined.add(grid.text(row, column).strip());
+        spoken.append(RunTemperatures.setApart(grid.text(row, column).strip()));
       } else if (kind == Grid.Kind.NUMBER) {
         joined.add(Numbers.show(grid.number(row, column)));
+        spoken.append(' ').append(Numbers.show(grid.number(row, column)));
       } else {
         continue;
       }
@@ -147,7 +151,7 @@ final class RunLines {
         first = column;
         String text = grid.text(row, column).strip();
         title =
-            title.isEmpty() && !isBelow && !RunWords.in(text).contains(RunWord.TOTAL)
+            title.isEmpty() && !isBelow && !isOfAll && !RunWords.in(text).contains(RunWord.TOTAL)
                 ? text
                 : title;
       }
@@ -158,14 +162,16 @@ final class RunLines {
     }
     readMarks(line);
     Set<RunWord> meanings = EnumSet.noneOf(RunWord.class);
-    for (String clause : line.split("[.;()](?!\\d)|,(?!\\d)")) {
+    for (String clause : spoken.toString().split("[.;()](?!\\d)|,(?!\\d)")) {
       Set<RunWord> here = RunWords.in(clause);
       meanings.addAll(here);
-      state(clause.toLowerCase(Locale.ROOT).replaceAll("(?<=\\d ?)\u00ba", "\u00b0"), here);
+      state(line, clause.toLowerCase(Locale.ROOT).replaceAll("(?<=\\d ?)\u00ba", "\u00b0"), here);
     }
     units(line, meanings);
     words.addAll(meanings);
-    charge(row, first, line, meanings);
+    if (!isOfAll) {
+      charge(row, first, line, meanings);
+    }
   }
 
   private void units(String line, Set<RunWord> meanings) {
@@ -184,7 +190,9 @@ final class RunLines {
       Set<RunWord> meaning = RunWords.in(mark.group(2));
       boolean corrected = meaning.contains(RunWord.CORRECTED) || meaning.contains(RunWord.AT20);
       boolean not = meaning.contains(RunWord.NOT);
-      if (corrected && !not) {
+      if (RunWords.in(lastWord(line, mark.start())).contains(RunWord.NOT)) {
+        marks.put("", corrected && !not ? RunWord.CORRECTED : RunWord.READ);
+      } else if (corrected && !not) {
         marks.put(mark.group(1).toLowerCase(Locale.ROOT), RunWord.CORRECTED);
       } else if (corrected || meaning.contains(RunWord.READ)) {
         marks.put(mark.group(1).toLowerCase(Locale.ROOT), RunWord.READ);
@@ -192,7 +200,13 @@ final class RunLines {
     }
   }
 
-  private void state(String clause, Set<RunWord> words) {
+  /** The word before a place in a line. */
+  private static String lastWord(String line, int end) {
+    String before = line.substring(0, end).strip();
+    return before.substring(before.lastIndexOf(' ') + 1);
+  }
+
+  private void state(String line, String clause, Set<RunWord> words) {
     Matcher pressure = PRESSURE.matcher(clause);
     if (pressure.find()) {
       pressureHPa = number(pressure.group(1));
@@ -214,36 +228,24 @@ final class RunLines {
       corrected = true;
     }
     if (!correct && !calibration(clause, words)) {
-      temperature(clause, words, volume);
+      temperatures.read(line, clause, words, volume, isBelow);
     }
-  }
-
-  /** The temperature that a text says an instrument is calibrated at, °C; NaN for none. */
-  static double statedCalibration(String text) {
-    if (text.length() > LONGEST_LINE) {
-      return Double.NaN;
-    }
-    for (String clause : text.toLowerCase(Locale.ROOT).split("[,;\u2013\u2014]")) {
-      double celsius = celsius(clause);
-      if (celsius < WARMEST_CALIBRATION && RunWords.in(clause).contains(RunWord.CALIBRATED)) {
-        return celsius;
-      }
-    }
-    return Double.NaN;
   }
 
   /** Whether a clause has a temperature that the instrument is made for. */
   private boolean calibration(String clause, Set<RunWord> words) {
-    double celsius = celsius(clause);
-    boolean instrument = words.contains(RunWord.INSTRUMENT) && !words.contains(RunWord.READ);
+    double celsius = RunTemperatures.celsius(clause);
+    boolean own = RunTemperatures.isOfInstrument(clause);
+    boolean instrument =
+        words.contains(RunWord.INSTRUMENT) && (own || !words.contains(RunWord.READ));
     boolean jar = words.contains(RunWord.SPIRIT) || words.contains(RunWord.JAR);
     boolean sixty = Math.abs(celsius - SIXTY_F) < 0.01;
     boolean proof = words.contains(RunWord.PROOF) && (words.contains(RunWord.READ) || sixty);
     boolean charge = words.contains(RunWord.CHARGE);
     boolean named = words.contains(RunWord.CALIBRATED);
-    boolean made = (instrument || proof) && !jar && !charge && isReference(celsius);
+    boolean made = (instrument || proof) && (own || !jar) && !charge && isReference(celsius);
     boolean elsewhere = words.contains(RunWord.HEAD) || words.contains(RunWord.ELSEWHERE);
-    if (!(celsius < WARMEST_CALIBRATION) || !(named && !elsewhere) && !made) {
+    if (!(celsius < RunTemperatures.WARMEST_CALIBRATION) || !(named && !elsewhere) && !made) {
       return false;
     }
     calibrationC = celsius;
@@ -253,38 +255,6 @@ final class RunLines {
   /** Alcoholometers are made for 15 °C, 60 °F or 20 °C (OIML R 44 names 20); others say so. */
   private static boolean isReference(double celsius) {
     return DoubleStream.of(15, SIXTY_F, 20).anyMatch(of -> Math.abs(celsius - of) < 0.01);
-  }
-
-  private void temperature(String clause, Set<RunWord> words, boolean volume) {
-    double celsius = celsius(clause);
-    boolean elsewhere = words.contains(RunWord.HEAD) || words.contains(RunWord.ELSEWHERE);
-    boolean read = words.contains(RunWord.READ) || words.contains(RunWord.INSTRUMENT);
-    boolean spirit = !isBelow && (words.contains(RunWord.SPIRIT) || words.contains(RunWord.JAR));
-    boolean scaled = isScaled(clause) || words.contains(RunWord.TEMPERATURE);
-    boolean strength = NO_TEMPERATURE.stream().anyMatch(words::contains) || !scaled;
-    boolean ofOne = isBelow && OTHER_NUMBER.matcher(DEGREES.matcher(clause).replaceAll("")).find();
-    boolean known = isBelow && !Double.isNaN(temperatureC);
-    boolean said = read || spirit && !strength;
-    if (!elsewhere && !volume && !ofOne && !known && celsius <= WARMEST_SPIRIT && said) {
-      temperatureC = celsius;
-    }
-  }
-
-  /** Whether the first degrees of a clause are said to be of a temperature scale. */
-  private static boolean isScaled(String clause) {
-    Matcher degrees = DEGREES.matcher(clause);
-    return degrees.find() && degrees.group(1) != null;
-  }
-
-  /** The first temperature of a clause; NaN where there is none. */
-  private static double celsius(String clause) {
-    Matcher degrees = DEGREES.matcher(clause);
-    if (!degrees.find()) {
-      return Double.NaN;
-    }
-    double value = number(degrees.group(1) == null ? degrees.group(3) : degrees.group(1));
-    boolean f = degrees.group(2) != null && degrees.group(2).startsWith("f");
-    return f ? TemperatureUnit.F.toCelsius(value) : value;
   }
 
   private void charge(int row, int column, String line, Set<RunWord> words) {

@@ -4,7 +4,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.Optional;
+import java.util.regex.Pattern;
 import washbook.log.PassedOver;
 import washbook.log.sheet.Grid;
 
@@ -12,11 +13,15 @@ import washbook.log.sheet.Grid;
 final class RunRows {
   private static final int MOST_JARS = 500;
 
+  /** A total cut short, alone or with whose it is: a word that means up to in other places. */
+  private static final Pattern SHORT_TOTAL = Pattern.compile("(?i)tot\\.?(\\s\\p{L}.{0,20})?");
+
   private final Grid grid;
   private final RunHeader header;
   private final int volume;
   private final int strength;
   private final boolean isTotal;
+  private final Optional<RunVolumeUnit> unit;
   private final int end;
 
   /** Row of the reading that running totals start from, -1 for none. */
@@ -36,10 +41,19 @@ final class RunRows {
 
   /**
    * @param isTotal whether the volumes are running totals
+   * @param volumeUnit of {@link RunVolumeUnit}, "" while it is open
    * @param end one past the last row that can belong to the table
    */
-  RunRows(Grid grid, RunHeader header, int volume, int strength, boolean isTotal, int end) {
+  RunRows(
+      Grid grid,
+      RunHeader header,
+      int volume,
+      int strength,
+      boolean isTotal,
+      String volumeUnit,
+      int end) {
     this.isTotal = isTotal;
+    this.unit = RunVolumeUnit.of(volumeUnit);
     this.grid = grid;
     this.header = header;
     this.volume = volume;
@@ -188,8 +202,10 @@ final class RunRows {
     for (int column = header.firstColumn(); column <= header.lastColumn(); column++) {
       if (grid.kind(row, column) == Grid.Kind.TEXT) {
         String text = grid.text(row, column).strip();
-        Set<RunWord> words = RunWords.in(text);
-        return words.contains(RunWord.TOTAL) && text.length() <= 40;
+        boolean total = RunWords.in(text).contains(RunWord.TOTAL) && text.length() <= 40;
+        boolean cut = SHORT_TOTAL.matcher(text).matches() && !isNumber(row, strength);
+        boolean note = column > Math.max(volume, strength) && isNumber(row, strength);
+        return (total || cut) && !note || RunCut.of(text) != null && isSumSince(row);
       }
     }
     return false;
@@ -210,6 +226,35 @@ final class RunRows {
     boolean figures =
         grid.kind(row, volume) != Grid.Kind.BLANK || grid.kind(row, strength) != Grid.Kind.BLANK;
     return cut || texts >= 1 && texts <= 2 && !figures;
+  }
+
+  /** Whether a row without a strength has the sum of the jars since the row that was set aside. */
+  private boolean isSumSince(int row) {
+    double sum = 0;
+    int count = 0;
+    for (int i = jars.size() - 1; i >= 0 && !isSetAside(jars.get(i), row); i--) {
+      sum += litres(jars.get(i));
+      count++;
+    }
+    return grid.kind(row, strength) == Grid.Kind.BLANK
+        && count > 0
+        && Math.abs(litres(row) - sum) <= 0.005 * sum;
+  }
+
+  /** Whether a row is set aside between two rows. */
+  private boolean isSetAside(int first, int last) {
+    return setAside.entrySet().stream()
+        .anyMatch(
+            e -> e.getKey() > first && e.getKey() < last && e.getValue() == PassedOver.AVERAGE);
+  }
+
+  /** A volume in litres, or the number where no unit is known. */
+  private double litres(int row) {
+    double shown = number(row, volume);
+    return RunCells.volumeUnit(grid, row, volume)
+        .or(() -> unit)
+        .map(u -> u.toLitres(shown))
+        .orElse(shown);
   }
 
   private String firstText(int row) {

@@ -5,6 +5,8 @@ import java.util.Arrays;
 /** The scales that jars' strengths are read on. */
 public enum RunStrengthUnit {
   ABV("", 1),
+  /** Parts of one, as a cell holds that is shown with a per cent sign. */
+  SHARE("*100", 100),
   PROOFUS("/2", 1 / 2.0),
   /** Pure alcohol is 175 of these, so 7 of them are 4 % vol. */
   PROOFUK("*4/7", 4 / 7.0);
@@ -37,7 +39,12 @@ public enum RunStrengthUnit {
   }
 
   boolean isProof() {
-    return this != ABV;
+    return this == PROOFUS || this == PROOFUK;
+  }
+
+  /** Whether a unit of a map is one of these. */
+  public static boolean isName(String unit) {
+    return Arrays.stream(values()).anyMatch(u -> u.name().equals(unit));
   }
 
   /** The scale that a column's unit names, % vol where it names none. */

@@ -3,14 +3,13 @@ package washbook.log.run;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import washbook.functions.Numbers;
 import washbook.log.Doubts;
-import washbook.log.LogColumn;
 import washbook.log.LogSettings;
 import washbook.log.LogTable;
 import washbook.log.MapAnswer;
 import washbook.log.Role;
-import washbook.log.RowStatement;
 import washbook.log.StillRun;
 import washbook.log.StillRun.Charge;
 import washbook.log.language.Figure;
@@ -20,14 +19,6 @@ import washbook.log.sheet.Grid;
 
 /** Makes one table of jars from its header. */
 final class RunTable {
-  /** A strength that rises by so much begins another run, % vol. */
-  private static final double RESTART = 20;
-
-  /** The same where jars are numbered from 1 again, % vol. */
-  private static final double RISE = 5;
-
-  private static final int LONGEST_NAME = 40;
-
   private final Grid grid;
   private final RunHeader header;
   private final RunMap said;
@@ -57,6 +48,9 @@ final class RunTable {
     this.doubts = d;
     int lineEnd = header.isMissing() ? header.bottomRow() : header.topRow() - 1;
     lines = new RunLines(grid, above, lineEnd, first, last);
+    if (first > 0) {
+      lines.readOfAll(above, lineEnd);
+    }
     if (end == grid.rowCount()) {
       lines.readBelow(lastFigures(end) + 1, Math.min(end, grid.rowCount()) - 1);
     }
@@ -65,8 +59,15 @@ final class RunTable {
     rows =
         columns.volume < 0 || columns.strength < 0
             ? null
-            : new RunRows(grid, header, columns.volume, columns.strength, columns.isTotal, end);
-    states = new StrengthStates(grid, columns.all(), lines.marks);
+            : new RunRows(
+                grid,
+                header,
+                columns.volume,
+                columns.strength,
+                columns.isTotal,
+                columns.volumeUnit,
+                end);
+    states = new StrengthStates(grid, columns.all(), lines.marks, lines.words);
     jars = rows == null ? null : new RunJars(grid, columns, rows, states);
   }
 
@@ -95,16 +96,19 @@ final class RunTable {
 
   StillRun make() {
     questions.ask();
-    StillRun.Settings settings = settings();
+    RunParts split = new RunParts(grid, this, said, jars);
+    List<StillRun.Part> parts = split.parts;
+    StillRun.Settings settings = settings(split.labels);
+    Map<Integer, StillRun.Jar> each = jars.of(split, lines.temperatures, settings.corrected());
     boolean settled = questions.isEmpty();
-    if (settled && !settings.corrected() && !hasTemperature(settings)) {
+    if (settled && !settings.corrected() && !hasTemperature(settings, each)) {
       settled = false;
       doubts.ask(
           address(),
-          Message.of("ask.strengthTemperature", "temperature = 15 C", corrected()),
-          MapAnswer.like("temperature = 15 C"),
+          Message.of("ask.strengthTemperature", temperature(), corrected()),
+          isLikely() ? MapAnswer.of(temperature()) : MapAnswer.like(temperature()),
           MapAnswer.of(corrected()));
-    } else if (settled && !settings.volumesAt20() && !hasTemperature(settings)) {
+    } else if (settled && !settings.volumesAt20() && !hasTemperature(settings, each)) {
       settled = false;
       doubts.ask(
           address(),
@@ -121,14 +125,12 @@ final class RunTable {
           MapAnswer.of("calibration = 68 F"));
     }
     settled &= !askAboutCalibrationWithin(settings);
-    List<StillRun.Part> parts = parts(settings);
-    if (parts == null) {
+    if (split.isOpen()) {
+      split.ask(doubts);
       settled = false;
-      parts = List.of();
     }
     return settled
-        ? new StillRun(
-            table(settings, parts, true), parts, settings, jars.of(parts, settings.corrected()))
+        ? new StillRun(table(settings, parts, true), parts, settings, each)
         : new StillRun(table(settings, parts, false), List.of(), settings);
   }
 
@@ -140,7 +142,7 @@ final class RunTable {
     for (int row = rows.jars.get(0); row < rows.jars.get(rows.jars.size() - 1); row++) {
       int column = header.firstColumn();
       String text = grid.kind(row, column) == Grid.Kind.TEXT ? grid.text(row, column) : "";
-      double celsius = RunLines.statedCalibration(text);
+      double celsius = RunTemperatures.statedCalibration(text);
       if (Math.abs(celsius - settings.calibrationC()) > 0.1) {
         Message asked = Message.of("ask.otherCalibration", figure(celsius));
         doubts.ask(CellAddress.of(row, column), asked);
@@ -157,6 +159,16 @@ final class RunTable {
         : "corrected = yes";
   }
 
+  private boolean isLikely() {
+    return !Double.isNaN(lines.temperatures.perhaps());
+  }
+
+  /** One temperature for all jars: the one that a line may tell, else one as an example. */
+  private String temperature() {
+    String celsius = isLikely() ? Numbers.show(lines.temperatures.perhaps()) : "15";
+    return "temperature = " + celsius + " C";
+  }
+
   private boolean isProofOfUnknownCalibration(StillRun.Settings settings) {
     boolean proof =
         columns.all().stream()
@@ -165,15 +177,19 @@ final class RunTable {
     return proof && !stated && !settings.corrected();
   }
 
-  private boolean hasTemperature(StillRun.Settings settings) {
-    return columns.temperature >= 0 || !Double.isNaN(settings.temperatureC());
+  /** Whether all jars, most of them or a column tell the temperature of the spirit. */
+  private boolean hasTemperature(StillRun.Settings settings, Map<Integer, StillRun.Jar> each) {
+    long known = each.values().stream().filter(jar -> !Double.isNaN(jar.temperatureC())).count();
+    return columns.temperature >= 0
+        || !Double.isNaN(settings.temperatureC())
+        || known * 2 > rows.jars.size();
   }
 
-  private StillRun.Settings settings() {
+  private StillRun.Settings settings(List<String> labels) {
     boolean rowByRow = states.hasColumn() || hasRawBesideTrue();
     boolean linesCorrected = lines.corrected && !rowByRow;
     return new StillRun.Settings(
-        or(said.temperatureC(), lines.temperatureC),
+        or(said.temperatureC(), lines.temperatures.ofAll(labels)),
         said.corrected() == null ? columns.corrected || linesCorrected : said.corrected(),
         said.volumesAt20() == null ? columns.volumesAt20 || lines.volumesAt20 : said.volumesAt20(),
         or(said.calibrationC(), or(lines.calibrationC, LogSettings.USUAL_CALIBRATION)),
@@ -187,84 +203,6 @@ final class RunTable {
 
   private static double or(double first, double second) {
     return Double.isNaN(first) ? second : first;
-  }
-
-  /** The runs of the table; null where they cannot be told apart. */
-  private List<StillRun.Part> parts(StillRun.Settings settings) {
-    List<StillRun.Part> parts = new ArrayList<>();
-    List<String> cuts = cuts();
-    int from = 0;
-    double before = Double.NaN;
-    for (int i = 0; i <= rows.jars.size(); i++) {
-      boolean end = i == rows.jars.size();
-      boolean begins = !end && i > 0 && isBegun(rows.jars.get(i));
-      boolean slip = !end && jars.isSlip(rows.jars, i);
-      double strength = end || slip ? Double.NaN : jars.strength(rows.jars.get(i));
-      boolean first = !end && i > 0 && columns.isFirstJar(rows, rows.jars.get(i));
-      boolean rises = strength > before + (first ? RISE : RESTART) && strength <= 100;
-      boolean restart = rises || begins && isNewRun(i);
-      if (restart && !begins && !first) {
-        askForRun(i, parts.size() + 2);
-        return null;
-      }
-      if (end || restart) {
-        parts.add(part(parts.size(), from, i, cuts));
-        from = i;
-        before = Double.NaN;
-      }
-      before = strength > 0 && strength <= 100 ? strength : before;
-    }
-    return parts;
-  }
-
-  /** Whether a line, a sum or a map says that another run may begin. */
-  private boolean isBegun(int row) {
-    return rows.begun.contains(row) || said.begins().containsKey(row);
-  }
-
-  private boolean isNewRun(int index) {
-    return said.begins().containsKey(rows.jars.get(index));
-  }
-
-  private void askForRun(int index, int number) {
-    int row = rows.jars.get(index);
-    doubts.ask(
-        CellAddress.of(row, columns.strength),
-        Message.of("ask.anotherRun", new Figure(Numbers.show(RESTART))),
-        MapAnswer.of(RowStatement.batch(row, name() + " " + number)));
-  }
-
-  private StillRun.Part part(int index, int from, int to, List<String> cuts) {
-    int[] jars = rows.jars.subList(from, to).stream().mapToInt(row -> row).toArray();
-    String group = index == 0 ? "" : rows.groups.get(from);
-    String told = said.begins().getOrDefault(rows.jars.get(from), said.name());
-    String name = told.isEmpty() ? group.isEmpty() ? name() : group : told;
-    boolean saysCharge =
-        !Double.isNaN(said.chargeLitres()) || !Double.isNaN(said.chargePercentVolume());
-    Charge charge =
-        saysCharge
-            ? new Charge(said.chargeLitres(), said.chargePercentVolume(), "", "", address())
-            : index == 0 && to == rows.jars.size() ? lines.charge() : Charge.none();
-    return new StillRun.Part(name, jars, cuts.subList(from, to), charge);
-  }
-
-  private String name() {
-    String title = lines.title;
-    return title.isEmpty() || title.length() > LONGEST_NAME ? grid.name() : title;
-  }
-
-  private List<String> cuts() {
-    for (LogColumn column : columns.all()) {
-      if (column.role() == Role.CUT) {
-        return RunCuts.of(grid, rows.jars, column.column());
-      }
-    }
-    List<String> cuts = new ArrayList<>();
-    for (String group : rows.groups) {
-      RunCut cut = RunCut.of(group);
-      cuts.add(cut == null ? "" : cut.name());
-    }
-    return cuts;
   }
 
   private LogTable table(StillRun.Settings settings, List<StillRun.Part> parts, boolean settled) {

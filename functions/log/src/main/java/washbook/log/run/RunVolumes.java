@@ -1,6 +1,10 @@
 package washbook.log.run;
 
+import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import washbook.log.MapAnswer;
@@ -218,20 +222,32 @@ final class RunVolumes {
         .orElse("");
   }
 
-  /** The unit that stands in all cells of a column which has none in its header. */
+  /**
+   * The unit that stands in the cells of a column which has none in its header; a number without
+   * one must lie among those of the unit that most have.
+   */
   private String unitInCells(RunHeader.Cell of) {
-    String found = "";
+    Map<RunVolumeUnit, DoubleSummaryStatistics> named = new EnumMap<>(RunVolumeUnit.class);
+    DoubleSummaryStatistics bare = new DoubleSummaryStatistics();
     for (int row = firstRow; row < end; row++) {
-      boolean jar = !Double.isNaN(RunCells.number(grid, row, strength));
-      if (jar && !Double.isNaN(RunCells.number(grid, row, of.column()))) {
-        String here =
-            RunCells.volumeUnit(grid, row, of.column()).map(RunVolumeUnit::name).orElse("");
-        if (here.isEmpty()) {
-          return "";
-        }
-        found = found.isEmpty() ? here : found;
+      double number = RunCells.number(grid, row, of.column());
+      if (!Double.isNaN(RunCells.number(grid, row, strength)) && !Double.isNaN(number)) {
+        RunCells.volumeUnit(grid, row, of.column())
+            .map(u -> named.computeIfAbsent(u, x -> new DoubleSummaryStatistics()))
+            .orElse(bare)
+            .accept(number);
       }
     }
-    return found;
+    return named.entrySet().stream()
+        .max(Comparator.comparing(e -> e.getValue().getCount()))
+        .filter(e -> bare.getCount() == 0 || isAmong(bare, e.getValue()))
+        .map(e -> e.getKey().name())
+        .orElse("");
+  }
+
+  private static boolean isAmong(DoubleSummaryStatistics some, DoubleSummaryStatistics named) {
+    return named.getCount() > some.getCount()
+        && some.getMin() >= named.getMin()
+        && some.getMax() <= named.getMax();
   }
 }

@@ -54,6 +54,10 @@ enum RunWord {
   /** Purchases, casks, dilution, stock. */
   OTHER,
   TOTAL,
+  /** What is said holds but for some. */
+  EXCEPT,
+  /** Each of them; only asked for where a figure stands beside it. */
+  ALL,
   /** A mean below a table; it can be short for another word, so the figure tells too. */
   AVERAGE,
   CALIBRATED,

@@ -2,6 +2,7 @@ package washbook.log.run;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -21,6 +22,7 @@ final class StrengthStates {
   private static final int LONGEST_MARK = 25;
 
   private static final int LONGEST_ANSWER = 4;
+  private static final String NO_MARK = " ";
 
   /** Warmer than spirit that is measured, °C. */
   private static final double WARMEST = 40;
@@ -35,11 +37,15 @@ final class StrengthStates {
   private final Grid grid;
   private final List<LogColumn> columns;
   private final Map<String, RunWord> marks;
+  private final Set<RunWord> told;
 
   /**
    * @param marks what short marks in the cells stand for
+   * @param told what the lines about the table mean
    */
-  StrengthStates(Grid grid, List<LogColumn> columns, Map<String, RunWord> marks) {
+  StrengthStates(
+      Grid grid, List<LogColumn> columns, Map<String, RunWord> marks, Set<RunWord> told) {
+    this.told = told;
     this.grid = grid;
     this.columns = columns;
     this.marks = marks;
@@ -66,13 +72,37 @@ final class StrengthStates {
     return read > 0 && corrected > 0 && read + corrected > 2 && read + corrected > others;
   }
 
+  /**
+   * Whether a column holds one mark that stands for corrected strengths, or for those as read, and
+   * nothing else: a blank cell beside a strength then says the contrary.
+   */
+  static boolean isTicked(
+      Grid grid, int firstRow, int end, int column, int strength, Map<String, RunWord> marks) {
+    Set<String> found = new HashSet<>();
+    int blanks = 0;
+    for (int row = firstRow; row < Math.min(end, grid.rowCount()); row++) {
+      if (strength >= 0 && !Double.isNaN(RunCells.number(grid, row, strength))) {
+        boolean blank = grid.kind(row, column) == Grid.Kind.BLANK;
+        blanks += blank ? 1 : 0;
+        if (!blank) {
+          String text = grid.text(row, column).strip().toLowerCase(Locale.ROOT);
+          found.add(text.isEmpty() ? NO_MARK : text);
+        }
+      }
+    }
+    return found.size() == 1 && blanks > 0 && marks.containsKey(found.iterator().next());
+  }
+
   private static Strength state(String cell, Map<String, RunWord> marks, boolean asks) {
     String text = cell.strip();
     Set<RunWord> answer = asks && text.length() <= LONGEST_ANSWER ? RunWords.in(text) : Set.of();
     if (answer.contains(RunWord.YES) || answer.contains(RunWord.NO)) {
       return answer.contains(RunWord.YES) ? Strength.TRUE : Strength.READ;
     }
-    RunWord mark = marks.get(text.toLowerCase(Locale.ROOT));
+    RunWord mark =
+        text.isEmpty() && marks.size() == 1
+            ? opposite(marks.values().iterator().next())
+            : marks.get(text.toLowerCase(Locale.ROOT));
     if (mark != null) {
       return mark == RunWord.CORRECTED ? Strength.TRUE : Strength.READ;
     }
@@ -86,6 +116,10 @@ final class StrengthStates {
       return words.contains(RunWord.READ) ? Strength.UNTOLD : Strength.TRUE;
     }
     return corrected || words.contains(RunWord.READ) && !not ? Strength.READ : Strength.UNTOLD;
+  }
+
+  private static RunWord opposite(RunWord mark) {
+    return mark == RunWord.CORRECTED ? RunWord.READ : RunWord.CORRECTED;
   }
 
   boolean hasColumn() {
@@ -143,6 +177,12 @@ final class StrengthStates {
     return Strength.LIKE_ALL;
   }
 
+  /** The one that a row's note says all jars have, °C; NaN for none. */
+  double temperatureOfAll(int row) {
+    boolean all = notes(row).stream().anyMatch(note -> RunWords.in(note).contains(RunWord.ALL));
+    return all ? temperature(row) : Double.NaN;
+  }
+
   /** The temperature of the spirit that a row's note names, °C; NaN where none or several do. */
   double temperature(int row) {
     double found = Double.NaN;
@@ -152,7 +192,8 @@ final class StrengthStates {
           words.contains(RunWord.SPIRIT)
               || words.contains(RunWord.JAR)
               || words.contains(RunWord.READ)
-              || words.contains(RunWord.INSTRUMENT);
+              || words.contains(RunWord.INSTRUMENT)
+              || told.contains(RunWord.EXCEPT);
       boolean elsewhere =
           !ofSpirit
               || words.contains(RunWord.ELSEWHERE)

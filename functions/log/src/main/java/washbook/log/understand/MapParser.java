@@ -8,7 +8,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import washbook.functions.Numbers;
 import washbook.functions.RefusedException;
 import washbook.functions.liquid.WashKind;
@@ -24,6 +23,7 @@ import washbook.log.language.Language;
 import washbook.log.language.Message;
 import washbook.log.language.ToldException;
 import washbook.log.reading.RowRefusals;
+import washbook.log.run.RunStrengthUnit;
 import washbook.log.run.RunVolumeUnit;
 import washbook.log.sheet.CellAddress;
 import washbook.log.words.AmountUnit;
@@ -332,6 +332,7 @@ final class MapParser {
     return Conversion.words().contains(unit)
         || ReadingScale.isName(unit)
         || AmountUnit.of(unit).isPresent()
+        || RunStrengthUnit.isName(unit)
         || RunVolumeUnit.of(unit).isPresent();
   }
 
@@ -339,7 +340,7 @@ final class MapParser {
     return switch (role) {
       case GRAVITY, REFRACTOMETER, ORIGINAL_GRAVITY, OWN_CORRECTED_GRAVITY ->
           ReadingScale.isName(unit);
-      case STRENGTH -> Set.of("ABV", "PROOFUS", "PROOFUK").contains(unit);
+      case STRENGTH -> RunStrengthUnit.isName(unit);
       case TEMPERATURE, HEAD_TEMPERATURE -> unit.equals("C") || unit.equals("F");
       case SUGAR_ADDED -> AmountUnit.of(unit).filter(AmountUnit::isMass).isPresent();
       case VOLUME_SO_FAR -> RunVolumeUnit.of(unit).isPresent();

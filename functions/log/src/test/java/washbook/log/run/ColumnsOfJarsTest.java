@@ -78,6 +78,8 @@ class ColumnsOfJarsTest {
         "ABV 1: 74 72 60 40^ABV 2: 75 73 61 41^Temp C: 18 18 19 19"
             + " ! C STRENGTH ABV, E TEMP C asks C2",
         "ABV: 0.74 0.72 0.6 0.4^Temp C: 18 18 19 19^Cut: heads hearts hearts tails"
+            + " ! C STRENGTH SHARE, D TEMP C, E CUT",
+        "ABV: 0.14 0.12 0.1 0.04^Temp C: 18 18 19 19^Cut: heads hearts hearts tails"
             + " ! C STRENGTH ABV, D TEMP C, E CUT asks C2",
         "ABV: 74 72 60 40^Grad: 18 18 19 19 ! C STRENGTH ABV, D TEMP C",
         "ABV: 74 72 60 40^Grad: 18 18 19 40 ! C STRENGTH ABV, D TEMP C",
@@ -123,7 +125,8 @@ class ColumnsOfJarsTest {
         "pint: 1 2 2 2 ! B VOLUME asks B2",
         "Volume: 200 500 500 500 ! B VOLUME asks B2",
         "Volume: 200_ml 500_ml 500_ml 500_ml ! B VOLUME ML",
-        "Volume: 200_ml 500 500_ml 500_ml ! B VOLUME asks B2",
+        "Volume: 200_ml 500 500_ml 500_ml ! B VOLUME ML",
+        "Volume: 200_ml 0.5 500_ml 500_ml ! B VOLUME asks B2",
         // sums beside or instead of the volumes
         "mL: 200 500 500 500^mL so far: 200 700 1200 1700 ! B VOLUME ML",
         "mL so far: 200 700 1200 1700^mL: 200 500 500 500 ! C VOLUME ML",

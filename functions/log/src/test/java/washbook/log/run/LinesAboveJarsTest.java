@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -66,7 +67,7 @@ class LinesAboveJarsTest {
         "Jars not read at 18 °C; NaN",
       })
   void oneTemperatureOfTheSpirit(String line, double celsius) {
-    assertEquals(celsius, lines(line).temperatureC, 1e-12);
+    assertEquals(celsius, lines(line).temperatures.ofAll(List.of()), 1e-12);
   }
 
   @ParameterizedTest

@@ -19,7 +19,7 @@ class RowsOfJarsTest {
   private static RunRows rows(String jars) {
     TestGrid grid = TestGrid.of("Run", HEADER + jars.replace('^', '|').replace(" ;", "\n"));
     RunHeader header = new RunHeaders(grid).find().get(0);
-    return new RunRows(grid, header, 1, 2, false, grid.rowCount());
+    return new RunRows(grid, header, 1, 2, false, "", grid.rowCount());
   }
 
   private static String numbers(List<Integer> rows) {
@@ -94,7 +94,7 @@ class RowsOfJarsTest {
   void noRowFromTheNextTableOnIsAJar() {
     TestGrid grid = TestGrid.of("Run", HEADER + "1|200|74|18\n2|500|72|18\n3|500|60|19");
     RunHeader header = new RunHeaders(grid).find().get(0);
-    assertEquals(List.of(1, 2), new RunRows(grid, header, 1, 2, false, 3).jars);
-    assertEquals(List.of(1, 2, 3), new RunRows(grid, header, 1, 2, false, 99).jars);
+    assertEquals(List.of(1, 2), new RunRows(grid, header, 1, 2, false, "", 3).jars);
+    assertEquals(List.of(1, 2, 3), new RunRows(grid, header, 1, 2, false, "", 99).jars);
   }
 }

@@ -96,14 +96,14 @@ class StrengthsOfJarsTest {
     RunLines lines = new RunLines(grid(line), 0, 0, 0, 0);
     double wanted = celsius.equals("140/9") ? 140.0 / 9 : Double.parseDouble(celsius);
     assertEquals(wanted, lines.calibrationC, 1e-9);
-    assertEquals(Double.NaN, lines.temperatureC);
+    assertEquals(Double.NaN, lines.temperatures.ofAll(List.of()));
   }
 
   /** Degrees of strength are no temperature of the spirit. */
   @ParameterizedTest
   @CsvSource({"wine 120 L 8 °GL glass", "spirit of 27°, charge", "50 L of spirit at 27º"})
   void degreesOfStrengthAreNoTemperature(String line) {
-    assertEquals(Double.NaN, new RunLines(grid(line), 0, 0, 0, 0).temperatureC);
+    assertEquals(Double.NaN, new RunLines(grid(line), 0, 0, 0, 0).temperatures.ofAll(List.of()));
   }
 
   private static final String READ_72 =
