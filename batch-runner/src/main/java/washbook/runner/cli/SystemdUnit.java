@@ -8,25 +8,28 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 import picocli.CommandLine.ParseResult;
+import washbook.runner.language.Wording;
 
 /** Writes a systemd unit that runs a watch command as a service. */
 final class SystemdUnit {
   private static final String HEAD =
       """
-      # Put this into /etc/systemd/system/washbook.service, then make the service's user, who must
-      # be let into the folders below (they must be there), and start it:
+      # %s
       #   echo 'u washbook - "Washbook"' > /etc/sysusers.d/washbook.conf && systemd-sysusers
       #   systemctl daemon-reload && systemctl enable --now washbook
       #   journalctl -u washbook -f
-      # Or, without a service, every ten minutes by cron as that user:
+      # %s
       #   */10 * * * * %s
       """;
+
+  private static final String PLACE = "/etc/systemd/system/washbook.service";
 
   /** The unit itself, whose @words@ the build of the Debian package fills in too. */
   private static final String UNIT = "watch.service";
@@ -46,7 +49,7 @@ final class SystemdUnit {
    *
    * @throws IllegalArgumentException for a path that no unit can hold
    */
-  static String of(Path folder, ParseResult given) {
+  static String of(Path folder, ParseResult given, Wording said) {
     Path full = full(folder);
     List<String> words = new ArrayList<>(program());
     Set<String> places = new LinkedHashSet<>();
@@ -83,7 +86,12 @@ final class SystemdUnit {
         String.join(" ", words).matches(".*(^|[ =])/(home|root|run/user)/.*")
             ? "read-only"
             : "true";
-    Map<String, String> facts =
+    Map<String, String> facts = new HashMap<>();
+    facts.put("description", said.say("unit.description"));
+    facts.put("names", said.say("unit.names"));
+    facts.put("ended", said.say("unit.ended"));
+    facts.put("owner", said.say("unit.owner"));
+    facts.putAll(
         Map.of(
             "folder",
             quoted(full.toString()),
@@ -96,10 +104,11 @@ final class SystemdUnit {
             "written",
             String.join(" ", places.stream().map(SystemdUnit::quoted).toList()),
             "home",
-            home);
+            home));
     String unit =
         WORD.matcher(text()).replaceAll(word -> quoteReplacement(facts.get(word.group(1))));
-    return HEAD.formatted(cron(words)) + unit;
+    String head = HEAD.formatted(said.say("unit.put", PLACE), said.say("unit.cron"), cron(words));
+    return head + unit;
   }
 
   private static String text() {

@@ -14,6 +14,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.Spec;
 import washbook.log.overview.Overviews;
 import washbook.runner.file.LeftBehind;
@@ -116,7 +117,8 @@ final class WatchCommand implements Callable<Integer> {
     }
     if (printUnit) {
       try {
-        parent.out().print(SystemdUnit.of(folder, spec.commandLine().getParseResult()));
+        ParseResult given = spec.commandLine().getParseResult();
+        parent.out().print(SystemdUnit.of(folder, given, fill.wording()));
         return ExitCode.DONE;
       } catch (IllegalArgumentException unspeakable) {
         throw usage("usage.unit");

@@ -2,6 +2,7 @@ package washbook.runner.extent;
 
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -64,12 +65,14 @@ public final class OdsPages {
     if (paper == null || isOwn(properties)) {
       return null;
     }
-    double margins = margin(properties, "left") + margin(properties, "right");
+    double left = margin(properties, "left");
+    double right = margin(properties, "right");
     PageFit fit =
         PageFit.exact(
             widthMm * POINTS_PER_MM,
             value(properties, "style:print-orientation").equals("landscape"),
-            turned -> paper[turned ? 1 : 0] - margins);
+            turned -> paper[turned ? 1 : 0] - left - right,
+            PageFit.spare(left, right));
     return fit == null
         ? null
         : names.computeIfAbsent(
@@ -88,6 +91,9 @@ public final class OdsPages {
     changed = with(changed, "fo:page-height", points(paper[fit.landscape() ? 0 : 1]));
     changed = with(changed, "style:print-orientation", fit.landscape() ? "landscape" : "portrait");
     changed = with(changed, "style:scale-to-X", Integer.toString(fit.pages()));
+    for (String side : fit.narrow() ? List.of("left", "right") : List.<String>of()) {
+      changed = with(changed, "fo:margin-" + side, points(PageFit.MARGIN));
+    }
     layouts.append(renamed(layout.replace(properties, changed), name));
     String copy = with(page, "style:display-name", null);
     masters.append(renamed(with(copy, "style:page-layout-name", name), name));

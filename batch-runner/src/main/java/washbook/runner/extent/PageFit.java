@@ -4,34 +4,66 @@ import java.util.function.ToDoubleFunction;
 
 /**
  * How a sheet that new columns made wider is printed: one page wide, turned where that keeps its
- * letters readable; where even that would not, over as few pages side by side as do.
+ * letters readable, then with narrow margins; where even that would not, over as few pages side by
+ * side as do.
  *
  * @param landscape whether the page lies on its side
  * @param pages how many stand side by side
+ * @param narrow whether {@link #MARGIN} is left at either side
  */
-public record PageFit(boolean landscape, int pages) {
+public record PageFit(boolean landscape, int pages, boolean narrow) {
+  /** A quarter of an inch, in points, which printers can do without. */
+  public static final double MARGIN = 18;
+
+  /** Of this width, in points, are margins that a program sets by itself: 0.7 inch to 2 cm. */
+  private static final double LEAST_USUAL = 50;
+
+  private static final double MOST_USUAL = 58;
+
   /** Of its size on the screen: letters of 10 points come out with 8. */
   private static final double SMALLEST = 0.8;
 
   /**
-   * Columns are as wide as a program's font makes them: one without the workbook's own took 1.2
+   * Columns are as wide as a program's font makes them: one without the workbook's own took 1.27
    * times the room.
    */
-  private static final double WIDER = 1.2;
+  private static final double WIDER = 1.3;
 
-  /** Null where the sheet is narrow enough as it is; all lengths in the same unit. */
-  public static PageFit of(double narrowest, boolean landscape, ToDoubleFunction<Boolean> page) {
-    return exact(WIDER * narrowest, landscape, page);
+  /**
+   * Null where the sheet is narrow enough as it is; lengths in points.
+   *
+   * @param spare what narrow margins would add to a page, see {@link #spare}
+   */
+  public static PageFit of(
+      double narrowest, boolean landscape, ToDoubleFunction<Boolean> page, double spare) {
+    return exact(WIDER * narrowest, landscape, page, spare);
   }
 
   /** The same of columns whose width depends on no font. */
-  static PageFit exact(double width, boolean landscape, ToDoubleFunction<Boolean> page) {
+  static PageFit exact(
+      double width, boolean landscape, ToDoubleFunction<Boolean> page, double spare) {
     if (width <= page.applyAsDouble(landscape)) {
       return null;
     }
-    int upright = sides(width, page.applyAsDouble(landscape));
-    int turned = sides(width, page.applyAsDouble(true));
-    return turned < upright ? new PageFit(true, turned) : new PageFit(landscape, upright);
+    PageFit best = null;
+    for (boolean narrow : new boolean[] {false, true}) {
+      for (boolean lies : new boolean[] {landscape, true}) {
+        int pages = sides(width, page.applyAsDouble(lies) + (narrow ? spare : 0));
+        if (best == null || pages < best.pages) {
+          best = new PageFit(lies, pages, narrow);
+        }
+      }
+    }
+    return best;
+  }
+
+  /** What narrow margins would add to a page; nothing where a person has set others. */
+  public static double spare(double left, double right) {
+    return isUsual(left) && isUsual(right) ? left + right - 2 * MARGIN : 0;
+  }
+
+  private static boolean isUsual(double margin) {
+    return margin >= LEAST_USUAL && margin <= MOST_USUAL;
   }
 
   private static int sides(double width, double across) {

@@ -12,11 +12,12 @@ import washbook.runner.markup.XmlSplicer;
 
 /**
  * Writes into a sheet how many pages wide it is printed (ECMA-376-1:2016, 18.3.1.65 pageSetUpPr,
- * which stands first, and 18.3.1.63 pageSetup, near the end).
+ * which stands first, and 18.3.1.62 pageMargins and 18.3.1.63 pageSetup, near the end).
  */
 public final class XlsxPage {
   private static final byte[] PROPERTIES = ascii("sheetPr");
   private static final byte[] FIT = ascii("pageSetUpPr");
+  private static final byte[] MARGINS = ascii("pageMargins");
   private static final byte[] SETUP = ascii("pageSetup");
 
   /** What may stand after the element (18.3.1.99 worksheet). */
@@ -41,9 +42,12 @@ public final class XlsxPage {
           "extLst",
           "AlternateContent");
 
+  private static final double POINTS_PER_INCH = 72;
+
   private final PageFit fit;
   private String prefix = "";
   private boolean begun;
+  private boolean margins;
   private boolean ended;
 
   /** Null leaves the sheet as it is. */
@@ -97,11 +101,19 @@ public final class XlsxPage {
     if (fit == null || ended || !child && !last) {
       return;
     }
-    if (child && splicer.is(SETUP)) {
+    if (child && splicer.is(MARGINS)) {
+      margins = true;
+      if (fit.narrow()) {
+        String side = Double.toString(PageFit.MARGIN / POINTS_PER_INCH);
+        with(splicer, "left", side, "right", side);
+      }
+    } else if (child && splicer.is(SETUP)) {
       ended = true;
+      insertMargins(splicer);
       with(splicer, attributes());
     } else if (last || LATER.contains(splicer.localName())) {
       ended = true;
+      insertMargins(splicer);
       StringBuilder element = new StringBuilder("<" + prefix + "pageSetup");
       String[] attributes = attributes();
       for (int i = 0; i < attributes.length; i += 2) {
@@ -109,6 +121,16 @@ public final class XlsxPage {
         element.append("\"");
       }
       insert(splicer, splicer.tokenStart(), element.append("/>").toString());
+    }
+  }
+
+  /** Those of a sheet that states none, but for the sides: all six have to be there. */
+  private void insertMargins(XmlSplicer splicer) throws IOException {
+    if (fit.narrow() && !margins) {
+      double side = PageFit.MARGIN / POINTS_PER_INCH;
+      String usual = " top=\"0.75\" bottom=\"0.75\" header=\"0.3\" footer=\"0.3\"/>";
+      String sides = "pageMargins left=\"" + side + "\" right=\"" + side + "\"";
+      insert(splicer, splicer.tokenStart(), "<" + prefix + sides + usual);
     }
   }
 

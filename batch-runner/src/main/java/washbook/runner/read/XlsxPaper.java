@@ -33,7 +33,8 @@ public final class XlsxPaper {
   private int lastColumn = -1;
   private boolean own;
   private boolean landscape;
-  private double margins = 2 * 0.75 * POINTS_PER_INCH;
+  private double left = 0.75 * POINTS_PER_INCH;
+  private double right = 0.75 * POINTS_PER_INCH;
 
   /** Where no paper is named, that side of A4 and Letter which is shorter. */
   private double shortSide = 595;
@@ -82,9 +83,12 @@ public final class XlsxPaper {
     } else if (tag.is(ascii("colBreaks")) || tag.is(ascii("rowBreaks"))) {
       own |= XlsxSizes.number(tag, ascii("count")) != 0;
     } else if (tag.is(ascii("pageMargins"))) {
-      double left = XlsxSizes.number(tag, LEFT);
-      double right = XlsxSizes.number(tag, RIGHT);
-      margins = left >= 0 && right >= 0 ? (left + right) * POINTS_PER_INCH : margins;
+      double statedLeft = XlsxSizes.number(tag, LEFT);
+      double statedRight = XlsxSizes.number(tag, RIGHT);
+      if (statedLeft >= 0 && statedRight >= 0) {
+        left = statedLeft * POINTS_PER_INCH;
+        right = statedRight * POINTS_PER_INCH;
+      }
     } else if (tag.is(ascii("pageSetup"))) {
       double scale = XlsxSizes.number(tag, SCALE);
       own |= scale >= 0 && scale != 100;
@@ -120,6 +124,14 @@ public final class XlsxPaper {
 
   /** What there is between the margins of a page. */
   public double across(boolean landscapeWanted) {
-    return (landscapeWanted ? longSide : shortSide) - margins;
+    return (landscapeWanted ? longSide : shortSide) - left - right;
+  }
+
+  public double leftMargin() {
+    return left;
+  }
+
+  public double rightMargin() {
+    return right;
   }
 }

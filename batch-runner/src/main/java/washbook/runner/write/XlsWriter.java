@@ -143,18 +143,24 @@ public final class XlsWriter implements SheetWriter {
       for (int column = 0; column <= last; column++) {
         width += sheet.isColumnHidden(column) ? 0 : sheet.getColumnWidthInPixels(column) * 0.75;
       }
-      double margins = 72 * (sheet.getMargin(PageMargin.LEFT) + sheet.getMargin(PageMargin.RIGHT));
+      double left = 72 * sheet.getMargin(PageMargin.LEFT);
+      double right = 72 * sheet.getMargin(PageMargin.RIGHT);
       PageFit fit =
           PageFit.of(
               width,
               print.getLandscape() && !print.getNoOrientation(),
-              turned -> (turned ? letter ? 792 : 842 : letter ? 612 : 595) - margins);
+              turned -> (turned ? letter ? 792 : 842 : letter ? 612 : 595) - left - right,
+              PageFit.spare(left, right));
       if (fit != null) {
         sheet.setFitToPage(true);
         print.setLandscape(fit.landscape());
         print.setNoOrientation(false);
         print.setFitWidth((short) fit.pages());
         print.setFitHeight((short) 0);
+        if (fit.narrow()) {
+          sheet.setMargin(PageMargin.LEFT, PageFit.MARGIN / 72);
+          sheet.setMargin(PageMargin.RIGHT, PageFit.MARGIN / 72);
+        }
       }
     }
 

@@ -123,7 +123,8 @@ public final class XlsxWriter implements SheetWriter {
     int right = columns.stream().mapToInt(ColumnPatch::column).max().orElse(0) + FARTHEST;
     int last = paper.lastColumn() <= right ? paper.lastColumn() : -1;
     double width = drawings.printedWidth(columns, last);
-    return PageFit.of(width, paper.isLandscape(), paper::across);
+    double spare = PageFit.spare(paper.leftMargin(), paper.rightMargin());
+    return PageFit.of(width, paper.isLandscape(), paper::across, spare);
   }
 
   private static Map<XlsxPackage.Sheet, List<ColumnPatch>> bySheet(

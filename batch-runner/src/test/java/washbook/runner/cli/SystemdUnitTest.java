@@ -41,6 +41,16 @@ final class SystemdUnitTest {
     assertTrue(inPlace.contains("\nReadWritePaths=\"" + here + "/my logs\"\n"), inPlace);
   }
 
+  /** Keys and commands stay; sentences are for whoever installs it. */
+  @Test
+  void whatAPersonReadsInTheUnitIsInTheirLanguage() {
+    String unit = unit("/srv/logs", "--language", "de");
+    assertTrue(
+        unit.startsWith("# Legen Sie dies in /etc/systemd/system/washbook.service ab"), unit);
+    assertTrue(unit.contains("\nDescription=Washbook: hält einen Ordner"), unit);
+    assertFalse(unit.contains("# @") || unit.contains("=@d"), unit);
+  }
+
   @Test
   void aLineFeedInAPathIsRefused() {
     Cli done = Cli.run("watch", "a\nb", "--print-unit");

@@ -102,6 +102,9 @@ public final class XlsxChangeCheck implements ChangeCheck {
         || name.equals("sheetPr") && !element.hasAttributes() && isAboutPagesOnly(element)) {
       return;
     }
+    if (name.equals("pageMargins") && hasUsualHeight(element)) {
+      return;
+    }
     if (name.equals("cols")) {
       describeColumns(element, columnNumber, to);
       return;
@@ -117,6 +120,7 @@ public final class XlsxChangeCheck implements ChangeCheck {
       Node attribute = element.getAttributes().item(i);
       boolean hint =
           name.equals("row") && attribute.getNodeName().equals("spans")
+              || name.equals("pageMargins") && attribute.getNodeName().matches("left|right")
               || name.startsWith("pageSet") && attribute.getNodeName().matches(PAGES)
               || isHeader && attribute.getNodeName().equals("ht")
               || name.equals("dimension") && attribute.getNodeName().equals("ref");
@@ -134,6 +138,14 @@ public final class XlsxChangeCheck implements ChangeCheck {
     }
     to.append('<').append(node.getNodeName()).append(attributes).append('>');
     to.append(inside).append("</>");
+  }
+
+  /** Whether margins say nothing but how wide they are; a sheet without any may get such ones. */
+  private static boolean hasUsualHeight(Element margins) {
+    return margins.getAttribute("top").equals("0.75")
+        && margins.getAttribute("bottom").equals("0.75")
+        && margins.getAttribute("header").equals("0.3")
+        && margins.getAttribute("footer").equals("0.3");
   }
 
   /** Whether an element, with what is in it, says nothing but how many pages are printed. */

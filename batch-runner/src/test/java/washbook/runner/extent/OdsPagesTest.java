@@ -27,7 +27,10 @@ class OdsPagesTest {
         + "<style:header/></style:master-page></office:master-styles></office:document-styles>";
   }
 
-  /** A4 with margins of 2 cm is 170 mm wide, 257 mm on its side; letters of 10 points stay at 8. */
+  /**
+   * A4 with margins of 2 cm is 170 mm wide, 257 mm on its side, with narrow ones 284 mm; letters of
+   * 10 points stay at 8.
+   */
   @ParameterizedTest
   @CsvSource({
     "169, , ",
@@ -35,7 +38,9 @@ class OdsPagesTest {
     "212, portrait, 1",
     "213, landscape, 1",
     "321, landscape, 1",
-    "322, portrait, 2"
+    "322, landscape, 1",
+    "354, landscape, 1",
+    "356, portrait, 2"
   })
   void aSheetGrownTooWideIsPrintedOnePageWideWhereThatCanBeRead(
       double width, String lies, String pages) {
@@ -51,7 +56,8 @@ class OdsPagesTest {
     layout = layout.substring(0, layout.indexOf("</style:page-layout>"));
     assertTrue(layout.contains("style:print-orientation=\"" + lies + "\""), layout);
     assertTrue(layout.contains("style:scale-to-X=\"" + pages + "\""), layout);
-    boolean turned = lies.equals("landscape");
+    assertEquals(width > 321 && turned(lies), layout.contains("fo:margin-left=\"18.0pt\""), layout);
+    boolean turned = turned(lies);
     assertTrue(layout.contains("fo:page-width=\"" + (turned ? "841.9" : "595.3") + "pt\""), layout);
     // The copy keeps what else the page has, and the pages of other sheets stay as they are.
     String copy =
@@ -60,6 +66,19 @@ class OdsPagesTest {
     assertTrue(after.contains(copy), after);
     String old = styles(A4 + " fo:margin=\"2cm\" style:print-orientation=\"portrait\"");
     assertTrue(after.startsWith(old.substring(0, old.indexOf("</office:automatic"))), after);
+  }
+
+  private static boolean turned(String lies) {
+    return lies.equals("landscape");
+  }
+
+  @Test
+  void marginsThatAPersonHasSetStayAsTheyAre() {
+    OdsPages all = pages(A4 + " fo:margin=\"2.5cm\"");
+    assertNotNull(all.fitting("Default", 340));
+    String after = new String(all.patched(), StandardCharsets.UTF_8);
+    assertTrue(after.contains("style:scale-to-X=\"2\""), after);
+    assertTrue(!after.contains("fo:margin-left"), after);
   }
 
   @Test

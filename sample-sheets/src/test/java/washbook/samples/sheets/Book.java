@@ -38,6 +38,11 @@ final class Book {
 
   static final double LINE_POINTS = 13;
 
+  /** A line of a sentence, and what stands free below the last. */
+  private static final double SENTENCE_POINTS = 12;
+
+  private static final double BELOW_POINTS = 8;
+
   /** Between rows on paper: seen, and lighter than what is written. */
   private static final String RULE = "C4C4C4";
 
@@ -79,6 +84,11 @@ final class Book {
 
     Look wrapping() {
       return new Look(format, background, bold, true, framed, points, across);
+    }
+
+    /** A title that runs on over the blank cells at its right. */
+    Look unwrapped() {
+      return new Look(format, background, bold, false, framed, points, across);
     }
 
     Look strong() {
@@ -241,8 +251,8 @@ final class Book {
           width += sheet.isColumnHidden(column) ? 0 : sheet.getColumnWidth(column) / 256.0;
         }
         double letters = cell.getStringCellValue().length();
-        int lines = (int) Math.ceil(letters / (width * LETTERS_PER_DIGIT)) + 1;
-        row.setHeightInPoints((float) (LINE_POINTS * lines));
+        int lines = (int) Math.ceil(letters / (width * LETTERS_PER_DIGIT));
+        row.setHeightInPoints((float) (SENTENCE_POINTS * lines + BELOW_POINTS));
       }
     }
   }

@@ -1,6 +1,7 @@
 package washbook.samples.sheets;
 
 import java.util.List;
+import org.apache.poi.ss.usermodel.ClientAnchor;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xddf.usermodel.PresetColor;
 import org.apache.poi.xddf.usermodel.XDDFColor;
@@ -19,6 +20,10 @@ import org.apache.poi.xddf.usermodel.chart.XDDFScatterChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
 import org.apache.poi.xssf.usermodel.XSSFChart;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTTitle;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTValAx;
+import org.openxmlformats.schemas.drawingml.x2006.main.CTRegularTextRun;
+import org.openxmlformats.schemas.drawingml.x2006.main.CTTextCharacterProperties;
 import washbook.log.sheet.CellAddress;
 import washbook.samples.sheets.Book.Look;
 
@@ -34,6 +39,11 @@ final class CurvePage {
 
   private static final int COLUMNS_PER_CHART = 4;
   private static final int ROWS_PER_CHART = 15;
+  private static final int CHART_ROWS = 12;
+
+  /** Of the charts and what is free between them. */
+  private static final int PRINTED_ROWS = 30;
+
   private static final int COLUMN_WIDTH = 16;
 
   /** Behind this one stands what the charts draw: hidden, and not printed. */
@@ -46,6 +56,10 @@ final class CurvePage {
 
   static final int END = REACH + 5;
   private static final int FULL = 100;
+
+  private static final double LETTERS = 10.5;
+
+  private static final double TITLE = 14;
 
   /** A little less than a column, so that a chart's frame is not cut off on paper. */
   private static final int LAST_COLUMN_EMU = 1_000_000;
@@ -105,8 +119,7 @@ final class CurvePage {
     for (int column = LAST_COLUMN + 1; column < END; column++) {
       sheet.setColumnHidden(column, true);
     }
-    int last = first + ROWS_PER_CHART * ((curves.size() + 1) / 2) - 1;
-    Form.alsoPrinted(sheet, first, FIRST_COLUMN, last, LAST_COLUMN);
+    Form.alsoPrinted(sheet, first, FIRST_COLUMN, first + PRINTED_ROWS - 1, LAST_COLUMN);
   }
 
   private void reach(double timeReach) {
@@ -135,17 +148,19 @@ final class CurvePage {
     int atColumn = FIRST_COLUMN + index % 2 * COLUMNS_PER_CHART;
     int atRow = first + index / 2 * ROWS_PER_CHART;
     var drawing = sheet.createDrawingPatriarch();
-    XSSFChart chart =
-        drawing.createChart(
-            drawing.createAnchor(
-                0,
-                0,
-                LAST_COLUMN_EMU,
-                0,
-                atColumn,
-                atRow,
-                atColumn + COLUMNS_PER_CHART - 1,
-                atRow + ROWS_PER_CHART - 1));
+    var anchor =
+        drawing.createAnchor(
+            0,
+            0,
+            LAST_COLUMN_EMU,
+            0,
+            atColumn,
+            atRow,
+            atColumn + COLUMNS_PER_CHART - 1,
+            atRow + CHART_ROWS);
+    // Rows grow with their notes, and an .ods file's are lower: a chart keeps its size.
+    anchor.setAnchorType(ClientAnchor.AnchorType.MOVE_DONT_RESIZE);
+    XSSFChart chart = drawing.createChart(anchor);
     chart.setTitleText(curve.title());
     chart.getGraphicFrame().setName(curve.title());
     chart.setTitleOverlay(false);
@@ -161,6 +176,8 @@ final class CurvePage {
     }
     left.setCrosses(AxisCrosses.MIN);
     bottom.setCrosses(AxisCrosses.MIN);
+    left.getOrAddTextProperties().setFontSize(LETTERS);
+    bottom.getOrAddTextProperties().setFontSize(LETTERS);
     left.getOrAddMajorGridProperties()
         .setLineProperties(
             new XDDFLineProperties(
@@ -184,6 +201,19 @@ final class CurvePage {
     unseen.setLineProperties(new XDDFLineProperties(new XDDFNoFillProperties()));
     reach.setShapeProperties(unseen);
     chart.plot(data);
+    sized(chart.getCTChart().getTitle(), TITLE);
+    for (CTValAx axis : chart.getCTChart().getPlotArea().getValAxList()) {
+      if (axis.isSetTitle()) {
+        sized(axis.getTitle(), LETTERS);
+      }
+    }
+  }
+
+  private static void sized(CTTitle title, double points) {
+    CTRegularTextRun run = title.getTx().getRich().getPArray(0).getRArray(0);
+    CTTextCharacterProperties letters = run.isSetRPr() ? run.getRPr() : run.addNewRPr();
+    letters.setSz((int) (100 * points));
+    letters.setB(true);
   }
 
   /** Points from the first row to the last: across in this column, the curve's right of it. */

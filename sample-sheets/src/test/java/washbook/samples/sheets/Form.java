@@ -26,7 +26,7 @@ final class Form {
   static final String HEADING = "D9E4E8";
   private static final byte[] WARNING = {(byte) 0xF8, (byte) 0xC9, (byte) 0xC0};
   private static final int LABEL = 0;
-  private static final double LINE_POINTS = 15;
+  static final double LINE_POINTS = 15;
   private static final double MARGIN_INCHES = 0.4;
 
   private final Book book;
@@ -185,7 +185,8 @@ final class Form {
   Form section(String title) {
     row++;
     for (int column = 0; column <= lastColumn; column++) {
-      book.put(sheet, row, column, column == 0 ? title : null, Look.head(HEADING));
+      Look look = column == 0 ? Look.head(HEADING).unwrapped() : Look.head(HEADING);
+      book.put(sheet, row, column, column == 0 ? title : null, look);
     }
     row++;
     return this;

@@ -104,8 +104,8 @@ final class StarterClass {
   private static void heads(Book book, Form form, String... heads) {
     for (int column = 0; column < heads.length; column++) {
       boolean number = column > 0 && column < heads.length - 1;
-      book.put(
-          form.sheet(), form.row(), column, heads[column], Form.head(number ? "0" : "General"));
+      String head = Form.headText(heads[column]);
+      book.put(form.sheet(), form.row(), column, head, Form.head(number ? "0" : "General"));
     }
     form.next();
   }
@@ -157,8 +157,9 @@ final class StarterClass {
         "Real volume (L)",
         "Shrinks by (mL)",
         "");
-    book.put(form.sheet(), form.row() - 1, 5, "By the sum (% vol)", Form.head("0"));
-    form.sheet().getRow(form.row() - 1).setHeightInPoints(30);
+    String bySum = Form.headText("By the sum (% vol)");
+    book.put(form.sheet(), form.row() - 1, 5, bySum, Form.head("0"));
+    form.sheet().getRow(form.row() - 1).setHeightInPoints(34);
     for (double wanted : STRENGTHS) {
       row(book, form, litres, strength, wanted);
     }

@@ -6,6 +6,9 @@ import static washbook.samples.sheets.Form.when;
 import java.util.Arrays;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
+import org.apache.poi.ss.usermodel.PageMargin;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 import washbook.functions.Numbers;
 import washbook.functions.ferment.FermentHeat;
 import washbook.functions.liquid.WashKind;
@@ -17,6 +20,8 @@ import washbook.samples.sheets.Book.Look;
  */
 final class StarterPlan {
   private static final int LAST_COLUMN = 3;
+  private static final double LINE_POINTS = 14;
+  private static final double BOTTOM_INCHES = 0.5;
 
   /** How many times the plain form comes nearer to the original gravity. */
   private static final int STEPS = 5;
@@ -42,8 +47,20 @@ final class StarterPlan {
         5);
     plan.backwardsAndForwards();
     plan.form.done();
-    plan.book.widths(plan.form.sheet(), 29, 10, 8, 45);
+    onOnePage(plan.form.sheet());
+    plan.book.widths(plan.form.sheet(), 29, 10, 9, 45);
     return plan.book;
+  }
+
+  /** With letters of 9 points at least, in the languages that take more words too. */
+  private static void onOnePage(XSSFSheet sheet) {
+    Form.onPaper(sheet, 1);
+    sheet.setMargin(PageMargin.BOTTOM, BOTTOM_INCHES);
+    for (Row row : sheet) {
+      if (row.getHeightInPoints() == Form.LINE_POINTS) {
+        row.setHeightInPoints((float) LINE_POINTS);
+      }
+    }
   }
 
   private void backwardsAndForwards() {

@@ -54,7 +54,7 @@ final class StarterRun {
     sheet(book, "Example", true, portable);
     if (!portable) {
       plan(book);
-      book.widths(book.workbook().getSheet("Plan"), 29, 10, 8, 45);
+      book.widths(book.workbook().getSheet("Plan"), 29, 10, 9, 45);
     }
     return book;
   }
@@ -107,11 +107,7 @@ final class StarterRun {
             "L",
             "");
     book.put(
-        form.sheet(),
-        form.row(),
-        0,
-        "Pure alcohol is for your own books: excise has its own rules.",
-        Look.PLAIN);
+        form.sheet(), form.row(), 0, "For your own books: excise has its own rules.", Look.PLAIN);
     cuts(book, form, charge);
     int header = FIRST - 2;
     for (int column = 0; column < HEADS.length; column++) {

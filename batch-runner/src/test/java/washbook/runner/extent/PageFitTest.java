@@ -1,0 +1,42 @@
+package washbook.runner.extent;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class PageFitTest {
+  private static final double MARGIN = 54;
+
+  private static double letter(boolean landscape) {
+    return (landscape ? 792 : 612) - 2 * MARGIN;
+  }
+
+  /** Before a second page beside the first a sheet is turned, then its margins become narrow. */
+  @ParameterizedTest
+  @CsvSource({
+    "387, , , ",
+    "390, false, 1, false",
+    "484, false, 1, false",
+    "486, true, 1, false",
+    "657, true, 1, false",
+    "659, true, 1, true",
+    "726, true, 1, true",
+    "728, false, 2, false"
+  })
+  void aSheetIsTurnedAndThenItsMarginsGrowNarrow(
+      double width, Boolean landscape, Integer pages, Boolean narrow) {
+    double spare = PageFit.spare(MARGIN, MARGIN);
+    PageFit fit = PageFit.of(width, false, PageFitTest::letter, spare);
+    assertEquals(pages == null ? null : new PageFit(landscape, pages, narrow), fit);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"36, 54", "54, 72", "0, 0"})
+  void marginsThatAPersonHasSetStayAsTheyAre(double left, double right) {
+    double spare = PageFit.spare(left, right);
+    assertEquals(new PageFit(false, 2, false), PageFit.of(700, false, PageFitTest::letter, spare));
+    assertNull(PageFit.of(300, false, PageFitTest::letter, spare));
+  }
+}
