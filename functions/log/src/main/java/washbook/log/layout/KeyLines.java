@@ -79,7 +79,8 @@ public final class KeyLines {
 
   /** Two numbers near one another with a unit of temperature behind the second. */
   private static final Pattern AT_TEMPERATURE =
-      Pattern.compile("\\d[\\d.,]*[^\\d]{1,12}\\d{1,3}([.,]\\d)?\\s?[\u00b0\u00ba]?\\s?[CF](?!\\p{L})");
+      Pattern.compile(
+          "\\d[\\d.,]*[^\\d]{1,12}\\d{1,3}([.,]\\d)?\\s?[\u00b0\u00ba]?\\s?[CF](?!\\p{L})");
 
   /** As many words name a number that follows without a mark. */
   private static final int WORDS_BEFORE_NUMBER = 2;

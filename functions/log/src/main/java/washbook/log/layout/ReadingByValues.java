@@ -58,7 +58,7 @@ final class ReadingByValues {
   boolean mayBegin(int row, int column) {
     return row + 1 < grid.rowCount()
         && (!isGravity(row - 1, column)
-                && isGravity(firstBelow(row, column), column)
+                && (isGravity(row + 2, column) || isGravity(firstBelow(row, column), column))
                 && holdsGravities(row, column)
             || namesVessel(row, column) && isScaleSaid(row) && fallsAsDegrees(row, column));
   }

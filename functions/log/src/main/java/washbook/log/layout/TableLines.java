@@ -11,6 +11,9 @@ public final class TableLines {
   /** Rows below a table in which something may be said of its instrument. */
   private static final int LINES_BELOW = 20;
 
+  /** Cells within which one thing is said of another. */
+  private static final int BESIDE = 3;
+
   private final Grid grid;
   private final Header header;
   private final TableRows rows;
@@ -70,7 +73,8 @@ public final class TableLines {
                     o.isOriginalGravity()
                         && !Double.isNaN(o.value())
                         && o.row() == line.row()
-                        && o.column() < line.column());
+                        && o.column() < line.column()
+                        && o.column() >= line.column() - BESIDE);
   }
 
   /** What is said of the instrument above all tables of the sheet holds for each of them. */

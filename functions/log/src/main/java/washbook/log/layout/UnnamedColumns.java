@@ -17,6 +17,9 @@ import washbook.log.words.DateText;
 public final class UnnamedColumns {
   private static final int ROWS_READ = 200;
 
+  /** Fewer letters are a mark, no remark. */
+  private static final int LETTERS = 3;
+
   /** Fewer dates may be something else. */
   private static final int FEWEST_DATES = 3;
 
@@ -106,7 +109,8 @@ public final class UnnamedColumns {
         return false;
       }
       boolean words =
-          kind == Kind.TEXT && grid.text(row, column).chars().anyMatch(Character::isLetter);
+          kind == Kind.TEXT
+              && grid.text(row, column).chars().filter(Character::isLetter).count() >= LETTERS;
       remarks += words ? 1 : 0;
     }
     return remarks > 0;

@@ -20,6 +20,8 @@ import washbook.log.sheet.Grid;
 
 /** Reads and computes one jar at a time. */
 public final class JarRows {
+  private static final double THOUSAND = 1000;
+
   private static final CatalogueFunction TRUE_STRENGTH = Catalogue.get("TRUESTRENGTH");
   private static final CatalogueFunction VOLUME_AT_20 = Catalogue.get("VOLUMEAT20");
   private static final CatalogueFunction PURE_ALCOHOL = Catalogue.get("PUREALCOHOL");
@@ -157,7 +159,12 @@ public final class JarRows {
   }
 
   private double inLitres(int row, double shown) {
-    return volumeUnit(row).toLitres(shown);
+    RunVolumeUnit unit = volumeUnit(row);
+    int source = RunCells.source(grid, row, volumeColumn.column());
+    boolean thousands =
+        unit == RunVolumeUnit.ML
+            && RunCells.hasMarkOfThousands(grid, source, volumeColumn.column());
+    return unit.toLitres(thousands ? THOUSAND * shown : shown);
   }
 
   /** The unit in the cell that holds for a row, else that of the column. */

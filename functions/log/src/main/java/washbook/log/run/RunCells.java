@@ -13,6 +13,8 @@ import washbook.log.words.Ditto;
 final class RunCells {
   private static final double WARMEST_SPIRIT = 40;
 
+  private static final Pattern THOUSANDS = Pattern.compile("[1-9]\\d?[.,]\\d{3}( ?(?i:ml))?");
+
   private static final Pattern PERCENT =
       Pattern.compile("(?i)\\s*(?:(?:%|vol)[-.\\s%vol]*|%.{0,8}|\u00b0|grad)$");
 
@@ -81,6 +83,12 @@ final class RunCells {
   static boolean isAbout(Grid grid, int row, int column) {
     return grid.kind(row, column) == Grid.Kind.TEXT
         && CellText.read(grid.text(row, column)).isAbout;
+  }
+
+  /** Whether a text such as {@code 1,000} has three digits behind its only mark, as no mL have. */
+  static boolean hasMarkOfThousands(Grid grid, int row, int column) {
+    return grid.kind(row, column) == Grid.Kind.TEXT
+        && THOUSANDS.matcher(grid.text(row, column).strip()).matches();
   }
 
   /** The volume's unit that stands in a cell. */

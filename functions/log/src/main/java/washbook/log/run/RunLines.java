@@ -111,6 +111,22 @@ final class RunLines {
     }
   }
 
+  /** Lines between a header and the first jar: each a text that stands alone in its row. */
+  void readUnder(int firstRow, int end) {
+    for (int row = firstRow; row < end; row++) {
+      int filled = 0;
+      int texts = 0;
+      for (int column = firstColumn; column <= lastColumn; column++) {
+        filled += grid.kind(row, column) == Grid.Kind.BLANK ? 0 : 1;
+        texts += grid.kind(row, column) == Grid.Kind.TEXT ? 1 : 0;
+      }
+      if (filled > 1 || filled != texts) {
+        return;
+      }
+      read(row);
+    }
+  }
+
   /** Lines below a table; sums that stand there and rows with figures say nothing of all jars. */
   void readBelow(int firstRow, int lastRow) {
     isBelow = true;

@@ -51,6 +51,7 @@ final class RunTable {
     if (first > 0) {
       lines.readOfAll(above, lineEnd);
     }
+    lines.readUnder(header.bottomRow() + 1, end);
     if (end == grid.rowCount()) {
       lines.readBelow(lastFigures(end) + 1, Math.min(end, grid.rowCount()) - 1);
     }

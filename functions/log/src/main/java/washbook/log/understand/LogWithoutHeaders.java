@@ -41,7 +41,10 @@ final class LogWithoutHeaders {
   /** The part of the highest figure that must be gone, counted from 1 for gravities. */
   private static final double FALL = 0.4;
 
-  /** So many of the figures may stand above the one before, or one alone. */
+  /** Of so many figures one alone may stand above the one before. */
+  private static final int MANY = 7;
+
+  /** So many of the figures may. */
   private static final double RISES = 0.1;
 
   /** No sugar scale reaches beyond, and hardly a wash begins below. */
@@ -349,7 +352,9 @@ final class LogWithoutHeaders {
       }
       List<Double> newestFirst = new ArrayList<>(sugar);
       Collections.reverse(newestFirst);
-      return falls(newestFirst, 0) ? at.get(0) : falls(sugar, highest) ? at.get(highest) : -1;
+      return mostly && falls(newestFirst, 0)
+          ? at.get(0)
+          : falls(sugar, highest) ? at.get(highest) : -1;
     }
 
     private static boolean isGravity(double shown) {
@@ -366,7 +371,7 @@ final class LogWithoutHeaders {
           && sugar.get(from) >= LOWEST_START
           && sugar.get(from) <= HIGHEST
           && sugar.get(count + from - 1) <= (1 - FALL) * sugar.get(from)
-          && rises <= Math.max(1, RISES * count);
+          && rises <= (count < MANY ? RISES * count : Math.max(1, RISES * count));
     }
   }
 }

@@ -164,7 +164,8 @@ final class OriginalAbove {
   /** The same on the scale of the readings, where a figure has none and looks like no gravity. */
   private static double gravity(KeyLine line, ColumnAssignment columns) {
     HeaderCell reading = reading(columns);
-    boolean bare = PERCENT.containsAll(line.units()) && !ReadingScale.looksLikeGravity(line.value());
+    boolean bare =
+        PERCENT.containsAll(line.units()) && !ReadingScale.looksLikeGravity(line.value());
     boolean alike = line.has(Concept.ORIGINAL) || ReadingScale.in(line.meanings()).isPresent();
     return bare && alike && reading != null && !columns.of(reading).unit().isEmpty()
         ? ReadingScale.of(columns.of(reading).unit()).toGravity(line.value())

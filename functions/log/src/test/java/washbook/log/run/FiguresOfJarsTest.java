@@ -53,6 +53,28 @@ class FiguresOfJarsTest {
                 + " ; 7^half a bottle^66 % at 19 °C ; 8^250 ml^about 56 at 20 °C"));
   }
 
+  /** The calibration and the temperature that stand between the header and the first jar count. */
+  @Test
+  void linesUnderTheHeader() {
+    TestGrid grid =
+        grid(
+            "Flacon^Volume (ml)^Degré lu (% vol)^Temp. alcool (°C)^Coupe"
+                + " ; Alcoomètre gradué à 15 °C ; 1^100^79^13^Têtes ; 2^250^77^14^Coeur"
+                + " ; 3^250^76^14^Coeur ; 4^250^60^15^Queues");
+    StillRun run = SheetUnderstanding.understand(grid, LogMap.parse("")).runs().get(0);
+    assertEquals(15, run.settings().calibrationC(), 1e-9);
+  }
+
+  /** A comma before three digits is one of thousands: nobody reads a thousandth of a millilitre. */
+  @Test
+  void millilitresWithAMarkOfThousands() {
+    assertEquals(
+        "0.40/77.0/18 1.00/75.0/18 1.00/72.1/18 1.25/67.2/18",
+        read(
+            "Still, all spirit read at 18 °C ; No.^mL^ABV^cut ; 1^400^77.0^heads ; 2^1,000^75.0^hearts"
+                + " ; 3^1,000^72.1^hearts ; 4^1,250^67.2^tails"));
+  }
+
   /** A bare number takes the unit of its column only where it lies among those that have it. */
   @Test
   void aNumberFarFromTheOthersHasNoUnit() {

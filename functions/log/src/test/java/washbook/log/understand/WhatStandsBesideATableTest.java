@@ -121,15 +121,15 @@ class WhatStandsBesideATableTest {
         8/3/2025 | A | 1.101 | 68 | start
         8/3/2025 | B | 1.116 | 68 | start
         14/3/2025 | A | 1.070 | 70 |
-        14/3/2025 | B | 1.090 | 70 | gave it some more honey after reading
+        14/3/2025 | B | 1.090 | 70 |
         21/3/2025 | A | 1.030 | 70 |
-        21/3/2025 | B | 1.060 | 70 |
+        21/3/2025 | B | 1.060 | 70 | gave it some more honey after reading
         28/3/2025 | A | 1.003 | 69 |
         28/3/2025 | B | 1.066 | 69 |""";
     assertEquals(0, column(log, Role.DATE));
     assertEquals(4, column(log, Role.NOTE));
     assertEquals(1, column(log, Role.BATCH));
-    assertTrue(understood(log).doubts().stream().anyMatch(d -> d.cell().equals("E6")));
+    assertTrue(understood(log).doubts().stream().anyMatch(d -> d.cell().equals("E8")));
   }
 
   @Test
@@ -193,7 +193,8 @@ class WhatStandsBesideATableTest {
 
   @Test
   void aFirstSampleThatWasLostLeavesTheOriginalGravityOpen() {
-    String log = REPLICATES.replace("1.0613 | 1.0611 | 1.0612 | 20 |", "- | - | | 20 | tube broke, lost");
+    String log =
+        REPLICATES.replace("1.0613 | 1.0611 | 1.0612 | 20 |", "- | - | | 20 | tube broke, lost");
     assertTrue(table(log).batches().get(0).originalGravity().isEmpty());
   }
 
