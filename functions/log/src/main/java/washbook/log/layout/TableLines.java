@@ -1,10 +1,13 @@
 package washbook.log.layout;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import washbook.log.layout.Header.HeaderCell;
 import washbook.log.sheet.Grid;
 import washbook.log.words.Concept;
+import washbook.log.words.Vocabulary;
 
 /** What is said of a table outside its rows: above it, in its header, below it. */
 public final class TableLines {
@@ -13,6 +16,9 @@ public final class TableLines {
 
   /** Cells within which one thing is said of another. */
   private static final int BESIDE = 3;
+
+  private static final Set<Concept> VOLUMES =
+      EnumSet.of(Concept.L, Concept.GAL, Concept.GALUS, Concept.GALUK);
 
   private final Grid grid;
   private final Header header;
@@ -85,7 +91,29 @@ public final class TableLines {
         : new KeyLines(grid)
             .find(0, top - 1, 0, grid.columnCount() - 1).stream()
                 .filter(l -> isAboutInstrument(l) || l.has(Concept.HYDROMETER))
+                .map(l -> header.topRow() > top && isOfOneBatch(l) ? onlyCalibration(l) : l)
                 .toList();
+  }
+
+  /** Whether a line begins a table with its litres: the instrument in it is that table's. */
+  private boolean isOfOneBatch(KeyLine line) {
+    Set<Concept> meanings = Vocabulary.meanings(grid.text(line.row(), line.column()));
+    return VOLUMES.stream().anyMatch(meanings::contains);
+  }
+
+  /** Not by which instrument was read, only what the keeper's hydrometer is calibrated at. */
+  private static KeyLine onlyCalibration(KeyLine line) {
+    return new KeyLine(
+        EnumSet.of(Concept.CALIBRATION, Concept.OTHERTHING),
+        line.label(),
+        line.row(),
+        line.column(),
+        line.cell(),
+        line.text(),
+        line.value(),
+        line.units(),
+        line.temperatureC(),
+        line.numberCell());
   }
 
   private static boolean saysUncorrected(KeyLine line) {

@@ -196,7 +196,8 @@ final class ReadingInstrument {
   private boolean isHydrometer(List<KeyLine> lines, ReadingColumn reading) {
     return !Double.isNaN(reading.calibrationByHeader)
         || lines.stream()
-            .anyMatch(l -> !l.has(Concept.REFRACTOMETER) && (l.isCalibration() || isSaid(l)))
+            .filter(l -> !l.has(Concept.REFRACTOMETER) && !l.has(Concept.OTHERTHING))
+            .anyMatch(l -> l.isCalibration() || isSaid(l))
         || Vocabulary.meanings(grid.name()).contains(Concept.HYDROMETER)
         || header.cells().stream().anyMatch(c -> c.meanings().contains(Concept.HYDROMETER))
         || header.cells().stream().anyMatch(this::isSameReadingAsGravity)

@@ -172,6 +172,29 @@ class WhatStandsBesideATableTest {
     assertEquals(1.055, original(tables.get(1)), 1e-4);
   }
 
+  @Test
+  void theInstrumentOfOneBlockIsNotThatOfTheNext() {
+    String log =
+        """
+        Johannisbeermaische, 20 l, Spindel 15 °C
+        Tag | Oe | °C
+        0 | 88 | 20
+        4 | 55 | 22
+        8 | 26 | 21
+        14 | 6 | 20
+        23 | -1 | 19
+
+        Stachelbeermaische 10 l
+        Tag | Brix | °C
+        0 | 21 | 20
+        4 | 17 | 22
+        8 | 12 | 21
+        14 | 9 | 20
+        23 | 8 | 19""";
+    assertTrue(understood(log).doubts().stream().anyMatch(d -> d.cell().equals("B10")));
+    assertEquals(15, understood(log).tables().get(1).settings().calibrationC(), 1e-9);
+  }
+
   private static double original(LogTable table) {
     Batch batch = table.batches().get(0);
     return batch.originalGravity().orElseThrow();
