@@ -335,7 +335,7 @@ public final class KeyLines {
   }
 
   /** A reading and its temperature, without the sentence behind them. */
-  private static String upToTemperature(String value) {
+  static String upToTemperature(String value) {
     Matcher reading = AT_TEMPERATURE.matcher(value);
     return reading.lookingAt() && !Double.isNaN(CellText.read(reading.group()).temperature)
         ? reading.group()

@@ -8,6 +8,7 @@ import java.util.regex.Pattern;
 import washbook.log.Role;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
+import washbook.log.words.CellText;
 import washbook.log.words.Concept;
 import washbook.log.words.ReadingScale;
 import washbook.log.words.Vocabulary;
@@ -35,6 +36,7 @@ public final class OriginalGravityInHeader {
           meanings.contains(Concept.ORIGINAL) || meanings.contains(Concept.ORIGINALGRAVITY);
       if (original && matcher.start() > 0) {
         double value = Double.parseDouble(matcher.group(2).replace(',', '.'));
+        CellText read = CellText.read(KeyLines.upToTemperature(text.substring(matcher.start(2))));
         return Optional.of(
             new KeyLine(
                 EnumSet.of(Concept.ORIGINALGRAVITY),
@@ -45,7 +47,7 @@ public final class OriginalGravityInHeader {
                 matcher.group(2),
                 value,
                 Set.of(),
-                Double.NaN,
+                read.celsius(),
                 false));
       }
     }

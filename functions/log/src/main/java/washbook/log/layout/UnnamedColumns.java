@@ -88,6 +88,10 @@ public final class UnnamedColumns {
     return end;
   }
 
+  private boolean isBlank(Header header, int row) {
+    return header.cells().stream().allMatch(c -> grid.kind(row, c.column()) == Kind.BLANK);
+  }
+
   private boolean areDates(Header header, int column) {
     int dates = 0;
     for (int row = header.bottomRow() + 1; row < end(header); row++) {
@@ -103,9 +107,12 @@ public final class UnnamedColumns {
 
   private boolean areRemarks(Header header, int column) {
     int remarks = 0;
+    boolean gap = false;
     for (int row = header.bottomRow() + 1; row < end(header); row++) {
       Kind kind = grid.kind(row, column);
-      if (kind != Kind.BLANK && kind != Kind.TEXT) {
+      gap |= isBlank(header, row);
+      // Behind a blank row the lines over the next table begin.
+      if (kind != Kind.BLANK && (kind != Kind.TEXT || gap)) {
         return false;
       }
       boolean words =

@@ -178,7 +178,7 @@ final class RunLines {
     }
     readMarks(line);
     Set<RunWord> meanings = EnumSet.noneOf(RunWord.class);
-    for (String clause : spoken.toString().split("[.;()](?!\\d)|,(?!\\d)")) {
+    for (String clause : spoken.toString().split("[.;()](?!\\d)|,(?!\\d)|\\s[-\u2013]\\s")) {
       Set<RunWord> here = RunWords.in(clause);
       meanings.addAll(here);
       state(line, clause.toLowerCase(Locale.ROOT).replaceAll("(?<=\\d ?)\u00ba", "\u00b0"), here);

@@ -68,8 +68,9 @@ final class BatchOriginals {
    * A batch with its original gravity: by the map, its column, a line, else its first reading.
    *
    * @param line a line that states it; null for none
+   * @param isOpen whether several lines state one each and none is this batch's
    */
-  Batch batch(String name, int[] batchRows, KeyLine line) {
+  Batch batch(String name, int[] batchRows, KeyLine line, boolean isOpen) {
     boolean begunByMap = said.feeds().batches().containsValue(name);
     Double ofAll = begunByMap ? null : said.originalGravities().get("");
     Double byMap = said.originalGravities().getOrDefault(name, ofAll);
@@ -88,6 +89,9 @@ final class BatchOriginals {
         list.isEmpty() || said.firstReadingIsOriginal() ? null : fromList(name, batchRows);
     if (fromList != null) {
       return fromList;
+    }
+    if (isOpen) {
+      return askWhich(name, batchRows);
     }
     return line != null ? fromKeyLine(line, name, batchRows) : fromFirstReading(name, batchRows);
   }
@@ -157,6 +161,10 @@ final class BatchOriginals {
           entry.cell(),
           true);
     }
+    return askWhich(name, batchRows);
+  }
+
+  private Batch askWhich(String name, int[] batchRows) {
     doubts.ask(
         list.cell(),
         Message.of("ask.whichOriginal", name),

@@ -100,10 +100,12 @@ final class Batches {
     List<Batch> batches = new ArrayList<>();
     for (Map.Entry<String, int[]> entry : parts.entrySet()) {
       int[] batchRows = entry.getValue();
-      Optional<KeyLine> line =
-          begunInside.getOrDefault(entry.getKey(), Optional.ofNullable(stated));
+      boolean several = list.hasLines() && parts.size() > 1;
+      Optional<KeyLine> above = several ? list.line(entry.getKey()) : Optional.ofNullable(stated);
+      Optional<KeyLine> line = begunInside.getOrDefault(entry.getKey(), above);
+      boolean open = several && line.isEmpty() && stated != null;
       Batch batch =
-          withoutPartedStart(originals.batch(entry.getKey(), batchRows, line.orElse(null)));
+          withoutPartedStart(originals.batch(entry.getKey(), batchRows, line.orElse(null), open));
       batches.add(batch.original().gravity().isEmpty() ? batch : additions.over(batch));
     }
     askAboutOtherRows(batches);

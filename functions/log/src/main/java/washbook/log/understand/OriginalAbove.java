@@ -92,15 +92,15 @@ final class OriginalAbove {
     this.doubts = doubts;
   }
 
+  /** All lines that state one. */
+  List<KeyLine> allStated() {
+    return lines.stream().filter(l -> l.isOriginalGravity() && !Double.isNaN(l.value())).toList();
+  }
+
   /** The line that states it, the nearest of several; null where none does. */
   KeyLine stated() {
-    KeyLine found = null;
-    for (KeyLine line : lines) {
-      if (line.isOriginalGravity() && !Double.isNaN(line.value())) {
-        found = line;
-      }
-    }
-    return found;
+    List<KeyLine> all = allStated();
+    return all.isEmpty() ? null : all.get(all.size() - 1);
   }
 
   /** A gravity stated above that nothing understands may be the original one. */

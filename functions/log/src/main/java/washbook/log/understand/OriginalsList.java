@@ -1,14 +1,19 @@
 package washbook.log.understand;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.StringJoiner;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import washbook.log.Role;
 import washbook.log.layout.HeaderRoles;
+import washbook.log.layout.KeyLine;
 import washbook.log.sheet.Grid;
 import washbook.log.sheet.Grid.Kind;
 import washbook.log.words.CellText;
@@ -31,10 +36,15 @@ final class OriginalsList {
   /** Hardly any wash begins lower, SG. */
   private static final double LEAST_ORIGINAL = 1.02;
 
+  private static final Pattern BEHIND_LABEL = Pattern.compile(":.*");
+
   private static final Pattern NAMED =
       Pattern.compile("(\\p{L}.*?)\\s*[:=\u2013-]?\\s+(\\d{1,4}(?:[.,]\\d{1,4})?)");
 
   private final List<Entry> entries = new ArrayList<>();
+
+  /** Lines that state different ones, with the words of each. */
+  private final Map<KeyLine, List<String>> lines = new LinkedHashMap<>();
 
   /**
    * @param above first row that can speak of the table
@@ -109,6 +119,36 @@ final class OriginalsList {
     }
   }
 
+  /** Adds lines such as {@code Run 11: OG 1.066 at 78 F}, where there are several. */
+  void add(Grid grid, List<KeyLine> stated) {
+    if (stated.stream().mapToDouble(KeyLine::value).distinct().count() < 2) {
+      return;
+    }
+    for (KeyLine line : stated) {
+      StringJoiner words = new StringJoiner(" ");
+      for (int column = 0; column <= line.column(); column++) {
+        if (grid.kind(line.row(), column) == Kind.TEXT) {
+          words.add(grid.text(line.row(), column));
+        }
+      }
+      lines.put(line, Vocabulary.tokens(BEHIND_LABEL.matcher(words.toString()).replaceFirst("")));
+    }
+  }
+
+  boolean hasLines() {
+    return !lines.isEmpty();
+  }
+
+  /** The only line that begins with a batch's name; empty where none or several do. */
+  Optional<KeyLine> line(String batch) {
+    List<String> name = Vocabulary.tokens(batch);
+    List<KeyLine> found =
+        lines.keySet().stream()
+            .filter(l -> !name.isEmpty() && Collections.indexOfSubList(lines.get(l), name) >= 0)
+            .toList();
+    return found.size() == 1 ? Optional.of(found.get(0)) : Optional.empty();
+  }
+
   boolean isEmpty() {
     return entries.isEmpty();
   }
@@ -127,7 +167,7 @@ final class OriginalsList {
 
   /** Where the first one stands. */
   String cell() {
-    return entries.get(0).cell();
+    return entries.isEmpty() ? lines.keySet().iterator().next().cell() : entries.get(0).cell();
   }
 
   private static String plain(String name) {

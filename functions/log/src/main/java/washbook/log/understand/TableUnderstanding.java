@@ -84,6 +84,7 @@ final class TableUnderstanding {
         new OriginalAbove(
             grid, header, lines, above, between[0], between[1], vessel.columnsOfOthers(), doubts);
     OriginalsList list = OriginalsList.of(grid, above, header.topRow(), between[0], between[1]);
+    list.add(grid, original.allStated());
     original.askAboutOpen(columns, list, said, settings);
     LogTable bare = table(columns, settings, List.of());
     if (!columns.isSettled()) {

@@ -24,7 +24,9 @@ public final class MovedWash {
     INTO,
     AFTERWARDS,
     AFTER,
-    READING
+    READING,
+    WASH,
+    NO_WASH
   }
 
   /** And in some languages, in in others. */
@@ -38,6 +40,8 @@ public final class MovedWash {
 
   /** What stands behind a name in brackets tells of it. */
   private static final Pattern IN_BRACKETS = Pattern.compile("(?<=\\S)\\s*[(\\[].*");
+
+  private static final Pattern CLAUSES = Pattern.compile("[,;:.+]");
 
   private MovedWash() {}
 
@@ -66,6 +70,11 @@ public final class MovedWash {
     if (row == Row.OWN && added && isFromElsewhere(note, tokens)) {
       return true;
     }
+    if (added
+        && (row == Row.OWN || row == Row.SHARED && at(tokens, batch) >= 0)
+        && addsWash(note)) {
+      return true;
+    }
     boolean given = row == Row.ANOTHERS;
     boolean source = false;
     for (String other : others) {
@@ -92,6 +101,23 @@ public final class MovedWash {
       int at = other.equals(batch) ? -1 : at(tokens, other);
       if (at >= 0 && isInto(tokens, at, others)) {
         return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether must, juice or wine was added, and not something else to it. */
+  private static boolean addsWash(String note) {
+    for (String clause : CLAUSES.split(note)) {
+      List<String> tokens = Vocabulary.tokens(clause);
+      Set<Meaning> said = meanings(tokens);
+      boolean adds = said.contains(Meaning.ADDED) && !said.contains(Meaning.NO_WASH);
+      for (int i = 0; adds && i < tokens.size(); i++) {
+        List<String> before = tokens.subList(Math.max(0, i - 2), i);
+        if (meanings(tokens.subList(i, i + 1)).contains(Meaning.WASH)
+            && !meanings(before).contains(Meaning.INTO)) {
+          return true;
+        }
       }
     }
     return false;

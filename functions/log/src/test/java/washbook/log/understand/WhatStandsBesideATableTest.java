@@ -195,6 +195,45 @@ class WhatStandsBesideATableTest {
     assertEquals(15, understood(log).tables().get(1).settings().calibrationC(), 1e-9);
   }
 
+  /** Each run has the line that begins with its name; none takes that of the other. */
+  @Test
+  void severalOriginalGravitiesAboveAreThoseOfTheirBatches() {
+    String log =
+        """
+        GRAIN MASH LOG
+        Run 11: OG 1.066 at 68 F, 10 gal
+        Run 12: OG 1.071 at 68 F, 10 gal
+        Day | Run | SG | F
+        1 | 11 | 1.058 | 68
+        2 | 11 | 1.041 | 68
+        2 | 12 | 1.066 | 68
+        3 | 11 | 1.025 | 68
+        3 | 12 | 1.049 | 68
+        4 | 11 | 1.013 | 68
+        4 | 12 | 1.033 | 68
+        5 | 12 | 1.019 | 68""";
+    List<Batch> batches = table(log).batches();
+    assertEquals(1.066, batches.get(0).originalGravity().orElseThrow(), 1e-4);
+    assertEquals(1.071, batches.get(1).originalGravity().orElseThrow(), 1e-4);
+    Understanding open = understood(log.replace("Run 11:", "Barrel:"));
+    assertTrue(open.tables().get(0).batches().get(0).originalGravity().isEmpty());
+    assertTrue(open.doubts().stream().anyMatch(d -> d.asked().key().equals("ask.whichOriginal")));
+  }
+
+  @Test
+  void anOriginalGravityInALineHasItsTemperature() {
+    String log =
+        """
+        Corn mash, hydrometer 60F
+        Mash 11 - OG 1.066 at 86 F, 10 gal
+        Day | SG | F
+        1 | 1.058 | 60
+        2 | 1.041 | 60
+        3 | 1.025 | 60
+        4 | 1.013 | 60""";
+    assertEquals(1.0695, original(table(log)), 5e-4);
+  }
+
   private static double original(LogTable table) {
     Batch batch = table.batches().get(0);
     return batch.originalGravity().orElseThrow();
