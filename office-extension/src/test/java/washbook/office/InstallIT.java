@@ -32,7 +32,7 @@ class InstallIT {
 
   @Test
   void isSmall() throws IOException {
-    assertTrue(Files.size(SharedOffice.extension()) < 1_500_000);
+    assertTrue(Files.size(SharedOffice.extension()) < 1_600_000);
   }
 
   @Test

@@ -121,7 +121,7 @@ final class Course {
       }
       before = gravity;
     }
-    rose |= rises > 0;
+    rose |= rises > 1;
     double fall = highest - before;
     resting += gravities.length >= FEWEST && highest - held <= RESTS && up <= RESTS ? 1 : 0;
     double rise = before - gravities[0];
@@ -159,7 +159,7 @@ final class Course {
     return rising > 0 && rising == batches - single;
   }
 
-  /** Whether a reading stands above the one before it. */
+  /** Whether several readings of a batch stand above those before them. */
   boolean rose() {
     return rose;
   }

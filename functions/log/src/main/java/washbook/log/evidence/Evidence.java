@@ -57,6 +57,9 @@ public final class Evidence {
   private final int above;
   private final Set<Clue> clues = EnumSet.noneOf(Clue.class);
 
+  /** Whether a word names another liquid, as brine. */
+  private boolean otherLiquid;
+
   /** Whether the readings have not fallen for longer than a wash takes to begin. */
   private boolean restsLong;
 
@@ -112,7 +115,7 @@ public final class Evidence {
     if (restsLong && sum >= ENOUGH && sum < SURE) {
       return Verdict.OPEN;
     }
-    if (clues.contains(Clue.OTHER_WORD) && sum >= ENOUGH && sum < SURE) {
+    if (otherLiquid && sum >= ENOUGH && sum < SURE) {
       return Verdict.OPEN;
     }
     return sum >= ENOUGH ? Verdict.FERMENT : sum >= WORTH_ASKING ? Verdict.OPEN : Verdict.OTHER;
@@ -182,6 +185,7 @@ public final class Evidence {
     if (foreign) {
       clues.add(other);
     }
+    otherLiquid |= Vocabulary.meanings(text).contains(Concept.FOREIGN);
     if (!BatchNameText.of(text).isEmpty() && !WashWords.inValue(text).isEmpty()) {
       clues.add(Clue.NAMED_BATCH);
     }

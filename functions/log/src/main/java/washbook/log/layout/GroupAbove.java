@@ -17,7 +17,13 @@ public final class GroupAbove {
 
   /** The text right over a column, or the nearest left of it where nothing stands over it. */
   public String group(HeaderCell cell) {
-    for (int at = cell.column(); at >= Math.max(0, cell.column() - WIDEST); at--) {
+    return group(cell, -1);
+  }
+
+  /** The same, not from a column or left of it. */
+  public String group(HeaderCell cell, int behind) {
+    int first = Math.max(behind + 1, cell.column() - WIDEST);
+    for (int at = cell.column(); at >= Math.max(0, first); at--) {
       if (!text(at).isEmpty()) {
         return text(at);
       }

@@ -282,7 +282,7 @@ public final class KeyLines {
 
   private KeyLine withText(Set<Concept> meanings, String label, String value, int row, int column) {
     CellText cell = CellText.read(upToTemperature(value));
-    boolean pair = cell.form == CellText.Form.PAIR && cell.temperature <= WARMEST;
+    boolean pair = cell.form == CellText.Form.PAIR && cell.marked && cell.temperature <= WARMEST;
     boolean number = pair || cell.form == CellText.Form.VALUE || isTemperature(cell);
     if (!number
         && (meanings.contains(Concept.HYDROMETER)

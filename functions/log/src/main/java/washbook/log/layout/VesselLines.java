@@ -8,6 +8,7 @@ import java.util.Set;
 import washbook.log.Role;
 import washbook.log.layout.Header.HeaderCell;
 import washbook.log.sheet.Grid;
+import washbook.log.words.LateWords;
 
 /** What lines above a table say of one of several vessels that stand side by side. */
 public final class VesselLines {
@@ -64,7 +65,17 @@ public final class VesselLines {
                 .filter(l -> l.isOriginalGravity() && !Double.isNaN(l.value()))
                 .toList();
     boolean named = stated.size() == 1 && areNamedBelow(stated.get(0).row(), beside);
-    return named ? stated : List.of();
+    return named && isSaidOfAll(above, stated.get(0).row()) ? stated : List.of();
+  }
+
+  /** Whether a line down to a row tells that one wash was parted. */
+  private boolean isSaidOfAll(int firstRow, int lastRow) {
+    for (int row = firstRow; row <= lastRow; row++) {
+      if (LateWords.sayParted(grid, row, 0, grid.columnsUsed(row))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private boolean areNamedBelow(int line, List<Header> beside) {

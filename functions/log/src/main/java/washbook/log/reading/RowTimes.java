@@ -1,5 +1,7 @@
 package washbook.log.reading;
 
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
 import java.util.regex.Pattern;
 import washbook.log.LogColumn;
@@ -15,6 +17,9 @@ import washbook.log.words.WeekdayAndDay;
 
 /** When the rows of a table were taken, and rows put in the order of time. */
 public final class RowTimes {
+  /** Day 0 of the serial numbers of spreadsheets. */
+  private static final LocalDate EPOCH = LocalDate.of(1899, 12, 30);
+
   private static final Pattern DASHED = Pattern.compile("\\d{1,2}-\\d{1,2}");
 
   /** The last day that a spreadsheet has, 9999-12-31 (ECMA-376 part 1, 18.17.4.1). */
@@ -29,6 +34,7 @@ public final class RowTimes {
   private final double[] days;
   private final int firstRow;
   private final boolean any;
+  private int slip = -1;
 
   private RowTimes(double[] days, int firstRow, boolean any) {
     this.days = days;
@@ -84,23 +90,46 @@ public final class RowTimes {
       before = at;
       days[row - table.firstRow()] = at;
     }
-    if (date >= 0) {
-      mendYears(days);
-    }
-    return new RowTimes(days, table.firstRow(), true);
+    RowTimes times = new RowTimes(days, table.firstRow(), true);
+    int slip = date < 0 ? -1 : mendYear(days);
+    times.slip = slip < 0 ? -1 : table.firstRow() + slip;
+    return times;
   }
 
-  /** A date a year off between two that it stands between in any other year: the year is a slip. */
-  private static void mendYears(double[] days) {
+  /**
+   * The only date out of order, where it stands in order in the year before or after: the year is a
+   * slip of the pen. Dates of several batches in turn are left alone.
+   */
+  private static int mendYear(double[] days) {
     for (int i = 1; i + 1 < days.length; i++) {
-      for (int year : new int[] {365, 366, -365, -366}) {
-        boolean off = days[i] < days[i - 1] || days[i] > days[i + 1];
-        double mended = days[i] + year;
-        if (off && days[i - 1] <= days[i + 1] && mended >= days[i - 1] && mended <= days[i + 1]) {
-          days[i] = mended;
+      boolean off = days[i] < days[i - 1] || days[i] > days[i + 1];
+      if (!off || !(days[i - 1] <= days[i + 1])) {
+        continue;
+      }
+      double shown = days[i];
+      LocalDate date = EPOCH.plusDays((long) shown);
+      for (int years : new int[] {1, -1}) {
+        long other = EPOCH.until(date.plusYears(years), ChronoUnit.DAYS);
+        days[i] = other + shown - Math.floor(shown);
+        if (isInOrder(days)) {
+          return i;
         }
       }
+      days[i] = shown;
+      return -1;
     }
+    return -1;
+  }
+
+  private static boolean isInOrder(double[] days) {
+    double before = Double.NEGATIVE_INFINITY;
+    for (double day : days) {
+      if (day < before) {
+        return false;
+      }
+      before = Double.isNaN(day) ? before : day;
+    }
+    return true;
   }
 
   /**
@@ -271,6 +300,16 @@ public final class RowTimes {
   /** Whether the table has a time column. */
   boolean isKnown() {
     return any;
+  }
+
+  /** The row whose date is read in another year than it says, as those around it; -1 for none. */
+  public int slip() {
+    return slip;
+  }
+
+  /** The year of a row's date. */
+  public int year(int row) {
+    return EPOCH.plusDays((long) days(row)).getYear();
   }
 
   /** Days of a row, NaN when it has no time. */

@@ -13,6 +13,9 @@ import washbook.log.words.Ditto;
 final class RunCells {
   private static final double WARMEST_SPIRIT = 40;
 
+  /** Spirit without water is 75 degrees over proof. */
+  private static final double MOST_PROOF = 76;
+
   private static final Pattern THOUSANDS = Pattern.compile("[1-9]\\d?[.,]\\d{3}( ?(?i:ml))?");
 
   private static final Pattern PERCENT =
@@ -54,6 +57,9 @@ final class RunCells {
     Matcher proof = OVER_OR_UNDER.matcher(text);
     if (proof.matches()) {
       double degrees = CellText.read(proof.group(1)).value;
+      if (degrees > MOST_PROOF) {
+        return Double.NaN;
+      }
       return proof.group(2).equalsIgnoreCase("o") ? 100 + degrees : 100 - degrees;
     }
     Matcher fraction = FRACTION.matcher(text);

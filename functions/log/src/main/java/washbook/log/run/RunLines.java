@@ -111,7 +111,10 @@ final class RunLines {
     }
   }
 
-  /** Lines between a header and the first jar: each a text that stands alone in its row. */
+  /**
+   * Lines between a header and the first jar that tell of the instrument; others may head the first
+   * jars alone.
+   */
   void readUnder(int firstRow, int end) {
     for (int row = firstRow; row < end; row++) {
       int filled = 0;
@@ -123,7 +126,9 @@ final class RunLines {
       if (filled > 1 || filled != texts) {
         return;
       }
-      read(row);
+      if (!Double.isNaN(RunTemperatures.statedCalibration(grid.text(row, firstColumn)))) {
+        read(row);
+      }
     }
   }
 

@@ -230,15 +230,17 @@ final class RunRows {
 
   /** Whether a row without a strength has the sum of the jars since the row that was set aside. */
   private boolean isSumSince(int row) {
+    boolean jar = grid.kind(row, strength) != Grid.Kind.BLANK || numbers(row) > 1;
+    if (jar || isNumber(row, header.firstColumn()) && header.firstColumn() != volume) {
+      return false;
+    }
     double sum = 0;
     int count = 0;
     for (int i = jars.size() - 1; i >= 0 && !isSetAside(jars.get(i), row); i--) {
       sum += litres(jars.get(i));
       count++;
     }
-    return grid.kind(row, strength) == Grid.Kind.BLANK
-        && count > 0
-        && Math.abs(litres(row) - sum) <= 0.005 * sum;
+    return count > 1 && Math.abs(litres(row) - sum) <= 0.005 * sum;
   }
 
   /** Whether a row is set aside between two rows. */

@@ -12,7 +12,12 @@ final class RunTemperatureColumns {
   private static final double WARMEST_SPIRIT = 45;
 
   /** What may head temperatures that belong to the column before. */
-  private static final Pattern BARE = Pattern.compile("(?i)[cf]|@|at|bei|\u00e0|a|bij|by|op");
+  private static final Pattern BARE = Pattern.compile("[CF]|@|at|bei|\u00e0|a|bij|by|op");
+
+  /** Cooler is no spirit that anybody reads, and one run's differs by no more, °C or °F. */
+  private static final double COOLEST = 8;
+
+  private static final double SPREAD = 20;
 
   private final Grid grid;
   private final RunHeader header;
@@ -62,7 +67,8 @@ final class RunTemperatureColumns {
   private boolean isBareTemperature(RunHeader.Cell cell) {
     return BARE.matcher(cell.text()).matches()
         && figures.isMostlyNumbers(cell.column())
-        && figures.min(cell.column()) > (cell.has(RunWord.F) ? 40 : 0)
+        && figures.min(cell.column()) > (cell.has(RunWord.F) ? 45 : COOLEST)
+        && figures.max(cell.column()) - figures.min(cell.column()) <= SPREAD
         && figures.max(cell.column()) <= (cell.has(RunWord.F) ? 90 : 40)
         && header.cells().stream()
             .anyMatch(c -> c.column() == cell.column() - 1 && strength.test(c));

@@ -19,6 +19,9 @@ import washbook.log.words.Ditto;
 /** What single rows of jars say about their strength and its temperature, in a column or a note. */
 final class StrengthStates {
   /** Longer texts are notes, no marks. */
+  /** More words beside "all" and the degrees speak of something else too. */
+  private static final int LONGEST_OF_ALL = 6;
+
   private static final int LONGEST_MARK = 25;
 
   private static final int LONGEST_ANSWER = 4;
@@ -179,7 +182,14 @@ final class StrengthStates {
 
   /** The one that a row's note says all jars have, °C; NaN for none. */
   double temperatureOfAll(int row) {
-    boolean all = notes(row).stream().anyMatch(note -> RunWords.in(note).contains(RunWord.ALL));
+    boolean all = false;
+    for (String note : notes(row)) {
+      for (String clause : note.split("[,;](?!\\d)")) {
+        Set<RunWord> words = RunWords.in(clause);
+        boolean brief = clause.strip().split("\\s+").length <= LONGEST_OF_ALL;
+        all |= words.contains(RunWord.ALL) && brief && DEGREES.matcher(clause).find();
+      }
+    }
     return all ? temperature(row) : Double.NaN;
   }
 

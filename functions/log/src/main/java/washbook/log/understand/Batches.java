@@ -53,6 +53,7 @@ final class Batches {
   private final TableMap said;
   private final List<String> vessels;
   private final Doubts doubts;
+  private RowTimes times;
 
   /** Cells between the rows that say of the batch begun there that it was blended or parted. */
   private final Map<String, String> partedInside = new HashMap<>();
@@ -89,8 +90,20 @@ final class Batches {
     this.doubts = doubts;
   }
 
+  /** Which date is read in another year than it says; {@link Message#NONE} for none. */
+  Message yearRemark() {
+    LogColumn date = table.column(Role.DATE).orElse(null);
+    return date == null || times.slip() < 0
+        ? Message.NONE
+        : Message.of(
+            "remark.year",
+            grid.address(times.slip(), date.column()),
+            String.valueOf(times.year(times.slip())));
+  }
+
   List<Batch> make() {
     RowTimes order = RowTimes.of(grid, table);
+    times = order;
     Map<String, int[]> parts = inOrder(order);
     boolean shared = !vessels.isEmpty();
     Collection<String> names =

@@ -43,6 +43,23 @@ final class ColumnValues {
     return facts;
   }
 
+  /** Whether nothing but 1, 2, 3 or the like stands in a column. */
+  static boolean areRunning(Grid grid, TableRows rows, int column) {
+    double before = Double.NaN;
+    int counted = 0;
+    for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
+      double value = rows.isSkipped(row) ? Double.NaN : CellText.plainNumber(grid, row, column);
+      if (!Double.isNaN(value)) {
+        if (value != Math.rint(value) || (counted > 0 && Math.abs(value - before) != 1)) {
+          return false;
+        }
+        before = value;
+        counted++;
+      }
+    }
+    return counted >= FEWEST;
+  }
+
   /** Whether several words stand in a column and no figure: names, or findings such as traces. */
   static boolean areWords(Grid grid, TableRows rows, int column) {
     int words = 0;

@@ -59,6 +59,11 @@ final class Feeds {
 
   private String batchName = "";
 
+  /** The row whose note was looked at last, and that note. */
+  private int noteRow = -1;
+
+  private String own = "";
+
   /** The address by which a person finds a cell. */
   String address(int row, int column) {
     return grid.address(row, column);
@@ -95,6 +100,7 @@ final class Feeds {
   /** The batch with its steps where anything was added. */
   Batch over(Batch batch) {
     batchName = batch.name();
+    noteRow = -1;
     boolean told = Arrays.stream(batch.rows()).anyMatch(said.sugar()::containsKey);
     boolean watched = told || mayRise(batch.rows());
     return sugar == null && water == null && note == null && !watched
@@ -207,10 +213,14 @@ final class Feeds {
 
   /** The note on a row where it is about this batch; beside vessels side by side it may not be. */
   private String ownNote(int row) {
-    String text = noteText(row);
-    return sharesNotes && !text.isEmpty() && MovedWash.isAboutOthers(batchName, names, text)
-        ? ""
-        : text;
+    if (row != noteRow) {
+      String text = noteText(row);
+      boolean other =
+          sharesNotes && !text.isEmpty() && MovedWash.isAboutOthers(batchName, names, text);
+      noteRow = row;
+      own = other ? "" : text;
+    }
+    return own;
   }
 
   /** The note on a row, "" for none. */

@@ -71,8 +71,8 @@ final class LateStart {
             .mapToInt(b -> ((FirstReading) b.original()).row())
             .min()
             .orElse(0);
-    if (already.isEmpty()) {
-      already = said(table.headerRow() + 1, firstRow, columns, LateWords::sayAlready);
+    for (int row = table.headerRow() + 1; already.isEmpty() && row < firstRow; row++) {
+      already = isAlone(row) ? said(row, row + 1, columns, LateWords::sayAlready) : "";
     }
     int begun = parted.isEmpty() ? Integer.MAX_VALUE : readTwice(batches);
     boolean inTurn = batches.stream().anyMatch(b -> b.rows()[0] > begun);
@@ -131,7 +131,10 @@ final class LateStart {
    */
   private String lateCell(FirstReading first, int[] rows, String parted, String already) {
     for (int row : rows) {
-      String cell = row < first.row() ? said(row, row + 1, columns(), LateWords::sayLost) : "";
+      if (row == first.row()) {
+        break;
+      }
+      String cell = said(row, row + 1, columns(), LateWords::sayLost);
       if (!cell.isEmpty()) {
         return cell;
       }
@@ -157,6 +160,15 @@ final class LateStart {
       }
     }
     return "";
+  }
+
+  /** Whether a text stands alone in a row, between the header and the readings. */
+  private boolean isAlone(int row) {
+    int filled = 0;
+    for (int column = 0; column < grid.columnsUsed(row); column++) {
+      filled += grid.kind(row, column) == Grid.Kind.BLANK ? 0 : 1;
+    }
+    return filled == 1;
   }
 
   private int[] columns() {

@@ -38,8 +38,6 @@ final class ReadingColumn {
 
   private final Grid grid;
   private final TableRows rows;
-  private static final int FEWEST_COUNTED = 3;
-
   private static final Pattern DEGREES_B = Pattern.compile("^[\u00b0\u00ba] ?B\\.?$");
 
   /** No must of fruit is heavier on the scale of Baum\u00e9. */
@@ -125,20 +123,7 @@ final class ReadingColumn {
 
   /** A column called reading that only counts the readings: 1, 2, 3. */
   private boolean countsReadings(HeaderCell cell) {
-    double before = Double.NaN;
-    int counted = 0;
-    for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
-      double value =
-          rows.isSkipped(row) ? Double.NaN : CellText.plainNumber(grid, row, cell.column());
-      if (!Double.isNaN(value)) {
-        if (value != Math.rint(value) || (counted > 0 && Math.abs(value - before) != 1)) {
-          return false;
-        }
-        before = value;
-        counted++;
-      }
-    }
-    if (counted < FEWEST_COUNTED || columns.isSaid(cell)) {
+    if (columns.isSaid(cell) || !ColumnValues.areRunning(grid, rows, cell.column())) {
       return false;
     }
     columns.change(cell, Role.OTHER, "", Message.of("col.running"));

@@ -45,6 +45,9 @@ final class TableUnderstanding {
   private final VesselLines vessel;
   private final TableLines around;
 
+  /** Of a date that is read in another year than it says. */
+  private Message year = Message.NONE;
+
   /**
    * @param headers all headers of the sheet
    * @param above first row that can hold this table's key lines
@@ -102,6 +105,7 @@ final class TableUnderstanding {
             vessel.names(),
             doubts);
     List<Batch> made = withoutBlendedStart(batches.make(), lines);
+    year = batches.yearRemark();
     return table(
         columns,
         settings,
@@ -150,17 +154,26 @@ final class TableUnderstanding {
         columns.all(),
         batches,
         settings,
-        List.of(
-            Message.of(
-                "remark.calibrated",
-                new Figure(Numbers.round(settings.calibrationC(), 2)),
-                settings.calibrationWhy()),
-            settings
-                .wash()
-                .remark(
-                    batches.isEmpty() ? OptionalDouble.empty() : batches.get(0).originalGravity())),
+        remarks(settings, batches),
         columns.isSettled(),
         rows.setAside());
+  }
+
+  private List<Message> remarks(LogSettings settings, List<Batch> batches) {
+    List<Message> remarks = new ArrayList<>();
+    remarks.add(
+        Message.of(
+            "remark.calibrated",
+            new Figure(Numbers.round(settings.calibrationC(), 2)),
+            settings.calibrationWhy()));
+    remarks.add(
+        settings
+            .wash()
+            .remark(batches.isEmpty() ? OptionalDouble.empty() : batches.get(0).originalGravity()));
+    if (!year.isBlank()) {
+      remarks.add(year);
+    }
+    return List.copyOf(remarks);
   }
 
   /** One question where nothing says at what temperature was read, not a refusal in each row. */

@@ -41,6 +41,8 @@ final class TemperatureColumn {
 
   private static final int ROWS_READ = 200;
 
+  private static final int LONGEST_HEADING = 3;
+
   private final Grid grid;
   private final TableRows rows;
   private final ColumnAssignment columns;
@@ -136,7 +138,7 @@ final class TemperatureColumn {
                 c ->
                     LETTER.matcher(c.text()).find()
                         || UNIT.matcher(c.text()).find()
-                        || isOfTheWash(c.text()) && isTemperature(above.group(c)))
+                        || isOfTheWash(c.text()) && isInGroupOfTemperatures(c))
             .filter(this::canBeFerments)
             .toList();
     if (!found.isEmpty()) {
@@ -158,8 +160,18 @@ final class TemperatureColumn {
     return cell.meanings().contains(Concept.AMBIENT) && !both;
   }
 
-  private static boolean isTemperature(String text) {
-    return Vocabulary.meanings(text).contains(Concept.TEMPERATURE);
+  /** Whether a short heading right of the reading says that the columns below are temperatures. */
+  private boolean isInGroupOfTemperatures(HeaderCell cell) {
+    int reading =
+        columns.with(Role.GRAVITY).stream()
+            .mapToInt(HeaderCell::column)
+            .filter(c -> c < cell.column())
+            .max()
+            .orElse(-1);
+    String group = above.group(cell, reading);
+    return cell.text().strip().split("\\s+").length == 1
+        && group.split("\\s+").length <= LONGEST_HEADING
+        && Vocabulary.meanings(group).contains(Concept.TEMPERATURE);
   }
 
   /** Whether most cells hold a number with a unit of temperature, as {@code 70F}. */

@@ -1,6 +1,7 @@
 package washbook.log.words;
 
 import java.util.Collection;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -26,7 +27,8 @@ public final class MovedWash {
     AFTER,
     READING,
     WASH,
-    NO_WASH
+    NO_WASH,
+    EACH
   }
 
   /** And in some languages, in in others. */
@@ -123,11 +125,29 @@ public final class MovedWash {
     return false;
   }
 
-  /** Whether a note names other batches and not this one: it is not about it. */
+  /**
+   * Whether a note names other vessels, each by its whole name, and not this one, nor all of them:
+   * it is not about it. A letter or a number alone names none here.
+   */
   public static boolean isAboutOthers(String batch, Collection<String> others, String note) {
     List<String> tokens = Vocabulary.tokens(note);
-    return at(tokens, batch) < 0
-        && others.stream().anyMatch(o -> !o.equals(batch) && at(tokens, o) >= 0);
+    if (meanings(tokens).contains(Meaning.EACH)
+        || isNamed(tokens, batch)
+        || at(tokens, batch) >= 0) {
+      return false;
+    }
+    return others.stream().anyMatch(o -> !o.equals(batch) && isNamed(tokens, o));
+  }
+
+  private static boolean isNamed(List<String> tokens, String name) {
+    List<String> of = Vocabulary.tokens(IN_BRACKETS.matcher(name).replaceFirst(""));
+    boolean whole =
+        of.size() > 1 || of.size() == 1 && of.get(0).length() > (hasDigit(of.get(0)) ? 1 : 2);
+    return whole && Collections.indexOfSubList(tokens, of) >= 0;
+  }
+
+  private static boolean hasDigit(String word) {
+    return word.chars().anyMatch(Character::isDigit);
   }
 
   private static Set<Meaning> meanings(List<String> tokens) {

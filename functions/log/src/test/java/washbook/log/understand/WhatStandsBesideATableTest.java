@@ -234,6 +234,76 @@ class WhatStandsBesideATableTest {
     assertEquals(1.0695, original(table(log)), 5e-4);
   }
 
+  private static final String OLD_YEAR =
+      """
+      Corn mash
+      Date | SG | °C
+      14/3/2026 | 1.060 | 20
+      15/3/2026 | 1.040 | 20
+      16/3/2025 | 1.020 | 20
+      17/3/2026 | 1.008 | 20
+      19/3/2026 | 1.001 | 20""";
+
+  /** The only date out of order is of the year around it, and the log is told so. */
+  @Test
+  void aWrongYearIsNoFirstReading() {
+    assertEquals(1.060, original(table(OLD_YEAR)), 1e-4);
+    assertTrue(
+        table(OLD_YEAR).remarks().stream()
+            .anyMatch(r -> r.key().equals("remark.year") && r.arguments().contains("A5")));
+    String two = OLD_YEAR.replace("15/3/2026", "15/3/2025");
+    assertTrue(table(two).remarks().stream().noneMatch(r -> r.key().equals("remark.year")));
+  }
+
+  /** A number behind an original gravity is a temperature only where something says so. */
+  @Test
+  void aBareNumberBehindAnOriginalGravityIsAskedAbout() {
+    for (String og : List.of("1.080 / 30", "1.080 (19.3)", "1.080/10.5")) {
+      String log =
+          "Cider\nOG | "
+              + og
+              + "\nDate | SG | °C\n1/3/2025 | 1.070 | 20\n"
+              + "3/3/2025 | 1.040 | 20\n5/3/2025 | 1.010 | 20\n8/3/2025 | 1.002 | 20";
+      assertTrue(
+          understood(log).doubts().stream().anyMatch(d -> d.asked().key().equals("ask.notRead")),
+          og);
+    }
+  }
+
+  /** A title over the first cell is no group of temperatures. */
+  @Test
+  void aTitleMakesNoColumnATemperature() {
+    String log =
+        """
+        Cider temperature and gravity
+        Date | SG | Must | Note
+        1/3/2025 | 1.060 | 25 |
+        3/3/2025 | 1.040 | 24 |
+        5/3/2025 | 1.010 | 23 |
+        8/3/2025 | 1.002 | 22 |""";
+    assertEquals(-1, column(log, Role.TEMPERATURE));
+  }
+
+  /** Sugar in each of two vessels beside one another is noted for both. */
+  @Test
+  void aNoteForAllVesselsIsDroppedForNone() {
+    for (String note : List.of("added a kg of sugar to each", "aggiunto zucchero a entrambi")) {
+      String log =
+          """
+          Cider
+          Date | A SG | B SG | Temp °C | Note
+          1/3/2025 | 1.080 | 1.082 | 20 |
+          3/3/2025 | 1.060 | 1.064 | 20 |
+          5/3/2025 | 1.045 | 1.048 | 20 | %s
+          7/3/2025 | 1.040 | 1.042 | 20 |
+          9/3/2025 | 1.020 | 1.024 | 20 |"""
+              .formatted(note);
+      for (LogTable table : understood(log).tables()) {
+        assertTrue(table.batches().get(0).steps().size() > 1, note);
+      }
+    }
+  }
+
   private static double original(LogTable table) {
     Batch batch = table.batches().get(0);
     return batch.originalGravity().orElseThrow();
