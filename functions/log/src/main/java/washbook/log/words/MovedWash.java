@@ -43,6 +43,9 @@ public final class MovedWash {
   /** What stands behind a name in brackets tells of it. */
   private static final Pattern IN_BRACKETS = Pattern.compile("(?<=\\S)\\s*[(\\[].*");
 
+  private static final Set<String> ARTICLES =
+      Set.of("the", "der", "die", "das", "den", "dem", "la", "le", "el", "il", "lo", "het");
+
   private static final Pattern CLAUSES = Pattern.compile("[,;:.+]");
 
   private MovedWash() {}
@@ -69,7 +72,9 @@ public final class MovedWash {
     if (!added && !said.contains(Meaning.MOVED)) {
       return false;
     }
-    if (row == Row.OWN && added && isFromElsewhere(note, tokens)) {
+    if (row == Row.OWN
+        && added
+        && (isFromElsewhere(note, tokens) || isFromNumbered(batch, tokens))) {
       return true;
     }
     if (added
@@ -161,6 +166,20 @@ public final class MovedWash {
     return FeedWords.litres(note).isPresent() && isFromVessel(tokens);
   }
 
+  /** Whether it came from a vessel of another number, as {@code mit Rest von Fass 2} for Fass 3. */
+  private static boolean isFromNumbered(String batch, List<String> tokens) {
+    List<String> own = Vocabulary.tokens(batch);
+    for (int i = 2; i < tokens.size(); i++) {
+      boolean number = tokens.get(i).chars().allMatch(Character::isDigit);
+      boolean other = number && isVessel(tokens.get(i - 1)) && !own.contains(tokens.get(i));
+      if (other
+          && meanings(tokens.subList(Math.max(0, i - 1 - BETWEEN), i - 1)).contains(Meaning.FROM)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   private static boolean isFromVessel(List<String> tokens) {
     for (int i = 1; i < tokens.size(); i++) {
       boolean vessel = isVessel(tokens.get(i));
@@ -201,6 +220,7 @@ public final class MovedWash {
   /** Whether such a word stands before a name, or before the word for vessel in front of it. */
   private static boolean isBehind(List<String> tokens, int at, Meaning meaning) {
     int before = at > 1 && isVessel(tokens.get(at - 1)) ? at - 1 : at;
+    before -= before > 1 && ARTICLES.contains(tokens.get(before - 1)) ? 1 : 0;
     return before > 0 && meanings(tokens.subList(before - 1, before)).contains(meaning);
   }
 
@@ -227,7 +247,10 @@ public final class MovedWash {
     }
     for (int i = 1; i < tokens.size(); i++) {
       // 1 is not 1b.
-      boolean longer = i + 1 < tokens.size() && tokens.get(i + 1).length() == 1;
+      boolean longer =
+          i + 1 < tokens.size()
+              && tokens.get(i + 1).length() == 1
+              && meanings(tokens.subList(i + 1, i + 2)).isEmpty();
       if (tokens.get(i).equals(of.get(1))
           && !longer
           && (isBehind(tokens, i, Meaning.FROM) || isBehind(tokens, i, Meaning.INTO))) {
