@@ -112,10 +112,7 @@ public final class Evidence {
     if (!levelsOff && clues.equals(EnumSet.of(Clue.COURSE))) {
       return Verdict.OPEN;
     }
-    if (restsLong && sum >= ENOUGH && sum < SURE) {
-      return Verdict.OPEN;
-    }
-    if (otherLiquid && sum >= ENOUGH && sum < SURE) {
+    if ((restsLong || otherLiquid) && sum >= ENOUGH && sum < SURE) {
       return Verdict.OPEN;
     }
     return sum >= ENOUGH ? Verdict.FERMENT : sum >= WORTH_ASKING ? Verdict.OPEN : Verdict.OTHER;
@@ -179,13 +176,11 @@ public final class Evidence {
     if (sides.contains(TradeWords.Side.FERMENT)) {
       clues.add(Clue.TRADE_WORD);
     }
-    boolean foreign =
-        sides.contains(TradeWords.Side.OTHER) && isOtherWithoutCompounds(text)
-            || Vocabulary.meanings(text).contains(Concept.FOREIGN);
-    if (foreign) {
+    boolean liquid = Vocabulary.meanings(text).contains(Concept.FOREIGN);
+    if (liquid || sides.contains(TradeWords.Side.OTHER) && isOtherWithoutCompounds(text)) {
       clues.add(other);
     }
-    otherLiquid |= Vocabulary.meanings(text).contains(Concept.FOREIGN);
+    otherLiquid |= liquid;
     if (!BatchNameText.of(text).isEmpty() && !WashWords.inValue(text).isEmpty()) {
       clues.add(Clue.NAMED_BATCH);
     }

@@ -22,8 +22,8 @@ public final class GroupAbove {
 
   /** The same, not from a column or left of it. */
   public String group(HeaderCell cell, int behind) {
-    int first = Math.max(behind + 1, cell.column() - WIDEST);
-    for (int at = cell.column(); at >= Math.max(0, first); at--) {
+    int first = Math.max(behind + 1, Math.max(0, cell.column() - WIDEST));
+    for (int at = cell.column(); at >= first; at--) {
       if (!text(at).isEmpty()) {
         return text(at);
       }

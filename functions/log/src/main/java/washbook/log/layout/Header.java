@@ -31,6 +31,17 @@ public record Header(int topRow, int bottomRow, List<HeaderCell> cells, String v
     return cells.get(cells.size() - 1).column();
   }
 
+  /** Where the first of some headers over these columns begins below a row, else {@code end}. */
+  public int nextBelow(int row, List<Header> headers, int end) {
+    int next = end;
+    for (Header other : headers) {
+      if (other.topRow() > row && other.overlaps(this)) {
+        next = Math.min(next, other.topRow());
+      }
+    }
+    return next;
+  }
+
   public boolean overlaps(Header other) {
     return firstColumn() <= other.lastColumn() && other.firstColumn() <= lastColumn();
   }

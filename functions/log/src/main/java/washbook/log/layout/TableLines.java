@@ -148,13 +148,7 @@ public final class TableLines {
 
   /** Where the next table over these columns begins, else the end of the sheet. */
   public int nextTable() {
-    int end = grid.rowCount();
-    for (Header other : headers) {
-      if (other.topRow() > rows.lastRow() && other.overlaps(header)) {
-        end = Math.min(end, other.topRow());
-      }
-    }
-    return end;
+    return header.nextBelow(rows.lastRow(), headers, grid.rowCount());
   }
 
   private List<KeyLine> linesAbove() {

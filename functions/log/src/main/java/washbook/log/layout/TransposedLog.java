@@ -152,19 +152,11 @@ public final class TransposedLog {
   }
 
   private boolean isBlank(int row) {
-    return filled(row) == 0;
+    return grid.filled(row) == 0;
   }
 
   private boolean isLoneText(int row) {
-    return filled(row) == 1 && firstText(grid, row) >= 0;
-  }
-
-  private int filled(int row) {
-    int filled = 0;
-    for (int column = 0; column < grid.columnsUsed(row); column++) {
-      filled += grid.kind(row, column) == Kind.BLANK ? 0 : 1;
-    }
-    return filled;
+    return grid.filled(row) == 1 && firstText(grid, row) >= 0;
   }
 
   private static int[] numbers(List<Integer> rows) {

@@ -79,13 +79,8 @@ public final class UnnamedColumns {
   }
 
   private int end(Header header) {
-    int end = Math.min(grid.rowCount(), header.bottomRow() + 1 + ROWS_READ);
-    for (Header other : headers) {
-      if (other.topRow() > header.bottomRow() && other.overlaps(header)) {
-        end = Math.min(end, other.topRow());
-      }
-    }
-    return end;
+    int last = header.bottomRow() + 1 + ROWS_READ;
+    return header.nextBelow(header.bottomRow(), headers, Math.min(grid.rowCount(), last));
   }
 
   private boolean isBlank(Header header, int row) {
@@ -94,7 +89,8 @@ public final class UnnamedColumns {
 
   private boolean areDates(Header header, int column) {
     int dates = 0;
-    for (int row = header.bottomRow() + 1; row < end(header); row++) {
+    int end = end(header);
+    for (int row = header.bottomRow() + 1; row < end; row++) {
       if (grid.kind(row, column) != Kind.BLANK) {
         if (!DateText.isDate(grid, row, column)) {
           return false;
@@ -108,7 +104,8 @@ public final class UnnamedColumns {
   private boolean areRemarks(Header header, int column) {
     int remarks = 0;
     boolean gap = false;
-    for (int row = header.bottomRow() + 1; row < end(header); row++) {
+    int end = end(header);
+    for (int row = header.bottomRow() + 1; row < end; row++) {
       Kind kind = grid.kind(row, column);
       gap |= isBlank(header, row);
       // Behind a blank row the lines over the next table begin.

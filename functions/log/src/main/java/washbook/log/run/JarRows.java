@@ -159,8 +159,8 @@ public final class JarRows {
   }
 
   private double inLitres(int row, double shown) {
-    RunVolumeUnit unit = volumeUnit(row);
     int source = RunCells.source(grid, row, volumeColumn.column());
+    RunVolumeUnit unit = volumeUnit(source);
     boolean thousands =
         unit == RunVolumeUnit.ML
             && RunCells.hasMarkOfThousands(grid, source, volumeColumn.column());
@@ -168,8 +168,7 @@ public final class JarRows {
   }
 
   /** The unit in the cell that holds for a row, else that of the column. */
-  private RunVolumeUnit volumeUnit(int row) {
-    int source = RunCells.source(grid, row, volumeColumn.column());
+  private RunVolumeUnit volumeUnit(int source) {
     return RunCells.volumeUnit(grid, source, volumeColumn.column()).orElse(volumeUnit);
   }
 
@@ -267,7 +266,7 @@ public final class JarRows {
   }
 
   private Range volumeRange(int row) {
-    RunVolumeUnit own = volumeUnit(row);
+    RunVolumeUnit own = volumeUnit(RunCells.source(grid, row, volumeColumn.column()));
     double unit = own.toLitres(1);
     return new Range(
         Quantity.LITRES.min() / unit, Quantity.LITRES.max() / unit, " " + shown(own), true);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import washbook.functions.scale.TemperatureUnit;
@@ -108,20 +109,19 @@ final class RunTemperatures {
    * @param labels what the runs are called: a line that begins with one speaks of that run alone
    */
   double ofAll(List<String> labels) {
-    double[] found =
-        told.stream()
-            .filter(t -> labels.stream().noneMatch(label -> isOf(t.line(), label)))
-            .mapToDouble(Told::celsius)
-            .distinct()
-            .toArray();
-    return found.length == 1 ? found[0] : Double.NaN;
+    return only(line -> labels.stream().noneMatch(label -> isOf(line, label)));
   }
 
   /** The one of the run with a label, \u00b0C; NaN where no line or several tell one. */
   double of(String label) {
+    return only(line -> isOf(line, label));
+  }
+
+  /** The one that lines tell, \u00b0C; NaN where none does or several differ. */
+  private double only(Predicate<String> which) {
     double[] found =
         told.stream()
-            .filter(t -> isOf(t.line(), label))
+            .filter(t -> which.test(t.line()))
             .mapToDouble(Told::celsius)
             .distinct()
             .toArray();

@@ -19,10 +19,10 @@ import washbook.log.words.Ditto;
 /** What single rows of jars say about their strength and its temperature, in a column or a note. */
 final class StrengthStates {
   /** Longer texts are notes, no marks. */
+  private static final int LONGEST_MARK = 25;
+
   /** More words beside "all" and the degrees speak of something else too. */
   private static final int LONGEST_OF_ALL = 6;
-
-  private static final int LONGEST_MARK = 25;
 
   private static final int LONGEST_ANSWER = 4;
   private static final String NO_MARK = " ";

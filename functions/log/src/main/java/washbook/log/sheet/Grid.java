@@ -47,6 +47,15 @@ public interface Grid {
     return columnCount();
   }
 
+  /** How many cells of a row hold something. */
+  default int filled(int row) {
+    int filled = 0;
+    for (int column = 0; column < columnsUsed(row); column++) {
+      filled += kind(row, column) == Kind.BLANK ? 0 : 1;
+    }
+    return filled;
+  }
+
   /** The address by which a person finds a cell. */
   default String address(int row, int column) {
     return CellAddress.of(row, column);

@@ -102,13 +102,12 @@ final class Batches {
   }
 
   List<Batch> make() {
-    RowTimes order = RowTimes.of(grid, table);
-    times = order;
-    Map<String, int[]> parts = inOrder(order);
+    times = RowTimes.of(grid, table);
+    Map<String, int[]> parts = inOrder(times);
     boolean shared = !vessels.isEmpty();
     Collection<String> names =
         parts.size() > MOST_NAMED ? List.of() : shared ? vessels : parts.keySet();
-    Feeds additions = new Feeds(grid, table, order, said.feeds(), names, shared, doubts);
+    Feeds additions = new Feeds(grid, table, times, said.feeds(), names, shared, doubts);
     BatchOriginals originals = new BatchOriginals(grid, table, list, said, doubts);
     List<Batch> batches = new ArrayList<>();
     for (Map.Entry<String, int[]> entry : parts.entrySet()) {
@@ -124,7 +123,7 @@ final class Batches {
     askAboutOtherRows(batches);
     return said.firstReadingIsOriginal()
         ? batches
-        : new PartedBatches(grid, table, order, doubts).withoutTheirStart(batches);
+        : new PartedBatches(grid, table, times, doubts).withoutTheirStart(batches);
   }
 
   /** The rows of each batch in the order of time, parted where a map says that another begins. */

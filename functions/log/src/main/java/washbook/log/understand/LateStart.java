@@ -72,7 +72,7 @@ final class LateStart {
             .min()
             .orElse(0);
     for (int row = table.headerRow() + 1; already.isEmpty() && row < firstRow; row++) {
-      already = isAlone(row) ? said(row, row + 1, columns, LateWords::sayAlready) : "";
+      already = grid.filled(row) == 1 ? said(row, row + 1, columns, LateWords::sayAlready) : "";
     }
     int begun = parted.isEmpty() ? Integer.MAX_VALUE : readTwice(batches);
     boolean inTurn = batches.stream().anyMatch(b -> b.rows()[0] > begun);
@@ -160,15 +160,6 @@ final class LateStart {
       }
     }
     return "";
-  }
-
-  /** Whether a text stands alone in a row, between the header and the readings. */
-  private boolean isAlone(int row) {
-    int filled = 0;
-    for (int column = 0; column < grid.columnsUsed(row); column++) {
-      filled += grid.kind(row, column) == Grid.Kind.BLANK ? 0 : 1;
-    }
-    return filled == 1;
   }
 
   private int[] columns() {

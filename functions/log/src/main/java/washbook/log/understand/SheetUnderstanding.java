@@ -73,7 +73,7 @@ public final class SheetUnderstanding {
     for (int i = 0; i < headers.size(); i++) {
       Header header = headers.get(i);
       TableMap said = map.about(grid.name(), header).orElse(TableMap.of("", -1, Map.of()));
-      int end = end(grid, headers, header);
+      int end = header.nextBelow(header.bottomRow(), headers, grid.rowCount());
       if (said.headerRow() >= 0 && said.lastRow() >= 0) {
         end = Math.min(end, said.lastRow() + 1);
       }
@@ -292,12 +292,7 @@ public final class SheetUnderstanding {
 
   /** Whether the next header begins before anything stands below one that a map names. */
   private static boolean headsNothing(Grid grid, List<Header> found, Header header) {
-    int next = Integer.MAX_VALUE;
-    for (Header other : found) {
-      if (other.topRow() > header.bottomRow() && other.overlaps(header)) {
-        next = Math.min(next, other.topRow());
-      }
-    }
+    int next = header.nextBelow(header.bottomRow(), found, Integer.MAX_VALUE);
     for (int row = header.bottomRow() + 1; row < Math.min(next, grid.rowCount()); row++) {
       for (Header.HeaderCell cell : header.cells()) {
         if (grid.kind(row, cell.column()) != Grid.Kind.BLANK) {
@@ -345,16 +340,5 @@ public final class SheetUnderstanding {
                       use.role()));
             });
     return new Header(top, bottom, List.copyOf(cells.values()));
-  }
-
-  /** One past the last row that can belong to a header: where the next header over it begins. */
-  private static int end(Grid grid, List<Header> headers, Header header) {
-    int end = grid.rowCount();
-    for (Header other : headers) {
-      if (other.topRow() > header.bottomRow() && other.overlaps(header)) {
-        end = Math.min(end, other.topRow());
-      }
-    }
-    return end;
   }
 }

@@ -77,9 +77,8 @@ public final class MovedWash {
         && (isFromElsewhere(note, tokens) || isFromNumbered(batch, tokens))) {
       return true;
     }
-    if (added
-        && (row == Row.OWN || row == Row.SHARED && at(tokens, batch) >= 0)
-        && addsWash(note)) {
+    int here = at(tokens, batch);
+    if (added && (row == Row.OWN || row == Row.SHARED && here >= 0) && addsWash(note)) {
       return true;
     }
     boolean given = row == Row.ANOTHERS;
@@ -89,8 +88,7 @@ public final class MovedWash {
       given |= at >= 0 && !isInto(tokens, at, others);
       source |= at >= 0 && isBehind(tokens, at, Meaning.FROM);
     }
-    int here = at(tokens, batch);
-    boolean named = here >= 0 && isIntoAnywhere(tokens, batch, others);
+    boolean named = isIntoAnywhere(tokens, batch, others);
     given |= named && isFromVessel(tokens);
     return given && (named || row == Row.OWN && here < 0 && source);
   }
@@ -136,12 +134,9 @@ public final class MovedWash {
    */
   public static boolean isAboutOthers(String batch, Collection<String> others, String note) {
     List<String> tokens = Vocabulary.tokens(note);
-    if (meanings(tokens).contains(Meaning.EACH)
-        || isNamed(tokens, batch)
-        || at(tokens, batch) >= 0) {
-      return false;
-    }
-    return others.stream().anyMatch(o -> !o.equals(batch) && isNamed(tokens, o));
+    return at(tokens, batch) < 0
+        && !meanings(tokens).contains(Meaning.EACH)
+        && others.stream().anyMatch(o -> !o.equals(batch) && isNamed(tokens, o));
   }
 
   private static boolean isNamed(List<String> tokens, String name) {
