@@ -37,6 +37,7 @@ public final class Headers {
   private final Grid grid;
   private final MergedAreas merged;
   private final Map<String, HeaderCell> judged = new HashMap<>();
+  private final Map<String, Boolean> dates = new HashMap<>();
   private final HeaderCredibility weak;
   private final ReadingWithTemperature pairs;
   private final ReadingByValues byValues;
@@ -155,7 +156,7 @@ public final class Headers {
     }
     HeaderCell cell = cell(column, text);
     boolean open = cell.role() == Role.OTHER && cell.meanings().isEmpty();
-    if (open && HeaderWords.isWord(text) && isOverDates(row, column)) {
+    if (open && isOverDates(row, column) && HeaderWords.isWord(text)) {
       return new HeaderCell(column, cell.text(), EnumSet.of(Concept.DATE), Role.DATE);
     }
     boolean instrument =
@@ -168,11 +169,21 @@ public final class Headers {
   /** Whether dates begin right below a cell, one in each of three rows. */
   private boolean isOverDates(int row, int column) {
     for (int below = row + 1; below <= row + 3; below++) {
-      if (below >= grid.rowCount() || !DateText.isDate(grid, below, column)) {
+      if (below >= grid.rowCount() || !isDate(below, column)) {
         return false;
       }
     }
     return true;
+  }
+
+  private boolean isDate(int row, int column) {
+    if (grid.kind(row, column) != Kind.TEXT) {
+      return DateText.isDate(grid, row, column);
+    }
+    if (dates.size() >= REMEMBERED) {
+      dates.clear();
+    }
+    return dates.computeIfAbsent(grid.text(row, column), DateText::isDate);
   }
 
   /** Whether an earlier run has written a header, which its neighbours may have to tell. */

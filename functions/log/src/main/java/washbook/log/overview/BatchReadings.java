@@ -22,6 +22,8 @@ import washbook.log.sheet.Grid;
  * @param temperaturesC as measured in them
  * @param readingCells address of the reading in a row of the sheet
  * @param temperatureCells address of the temperature in a row of the sheet
+ * @param lastTried the row of the last reading, refused or not; -1 for none
+ * @param lastTriedDay when that was, NaN without a time
  */
 record BatchReadings(
     int[] rows,
@@ -30,7 +32,9 @@ record BatchReadings(
     int[] temperatureRows,
     double[] temperaturesC,
     IntFunction<String> readingCells,
-    IntFunction<String> temperatureCells) {
+    IntFunction<String> temperatureCells,
+    int lastTried,
+    double lastTriedDay) {
 
   /** The coldest and the warmest that a thermometer in a wash can show, °C. */
   private static final double COLDEST = -20;
@@ -50,6 +54,7 @@ record BatchReadings(
         IntStream.range(0, temperatures.length)
             .filter(i -> temperatures[i] >= COLDEST && temperatures[i] <= WARMEST)
             .toArray();
+    int lastTried = lastTried(batch, reading, order);
     return new BatchReadings(
         rows,
         Arrays.stream(rows).mapToDouble(order::days).toArray(),
@@ -59,7 +64,20 @@ record BatchReadings(
         Arrays.stream(measured).map(i -> batch.rows()[i]).toArray(),
         Arrays.stream(measured).mapToDouble(i -> temperatures[i]).toArray(),
         row -> cell(grid, reading, row),
-        row -> temperatureCell(grid, table, reading, row));
+        row -> temperatureCell(grid, table, reading, row),
+        lastTried,
+        lastTried < 0 ? Double.NaN : order.days(lastTried));
+  }
+
+  private static int lastTried(Batch batch, HydrometerRows reading, RowTimes order) {
+    int[] rows = batch.rows();
+    for (int i = rows.length - 1; i >= 0; i--) {
+      boolean tried = reading.read(rows[i]) != HydrometerRows.State.NOTHING;
+      if (tried && Double.isFinite(order.days(rows[i]))) {
+        return rows[i];
+      }
+    }
+    return -1;
   }
 
   private static String temperatureCell(
@@ -92,7 +110,7 @@ record BatchReadings(
 
   /** Where a reading stands. */
   String cell(int index) {
-    return readingCells.apply(rows[index]);
+    return cellIn(rows[index]);
   }
 
   /** Where a temperature was measured. */
@@ -128,6 +146,13 @@ record BatchReadings(
         temperatureRows,
         temperaturesC,
         readingCells,
-        temperatureCells);
+        temperatureCells,
+        lastTried,
+        lastTriedDay);
+  }
+
+  /** Where the reading on a row of the sheet stands. */
+  String cellIn(int row) {
+    return readingCells.apply(row);
   }
 }

@@ -103,11 +103,11 @@ public final class Overviews implements RowNotes {
       Batch batch = table.batches().get(i);
       BatchReadings readings = BatchReadings.of(grid, table, batch, figures, order);
       if (readings.count() > 0) {
-        String last = readings.cell(readings.count() - 1);
-        for (FoundWarning found : look("", table, batch, counts.get(i), readings).warnings()) {
+        for (FoundWarning found : look(null, table, batch, counts.get(i), readings).warnings()) {
           notes
               .computeIfAbsent(found.row(), row -> new ArrayList<>())
-              .add(found.note(found.cell().isEmpty() ? last : found.cell()));
+              .add(
+                  found.note(found.cell().isEmpty() ? readings.cellIn(found.row()) : found.cell()));
         }
       }
     }
@@ -121,6 +121,10 @@ public final class Overviews implements RowNotes {
     }
   }
 
+  /**
+   * @param sheet null where only warnings are wanted: then no course is fitted that warns of
+   *     nothing
+   */
   private Look look(
       String sheet, LogTable table, Batch batch, Filling.BatchCount count, BatchReadings readings) {
     WashKind kind = table.settings().wash().kind();
@@ -128,15 +132,21 @@ public final class Overviews implements RowNotes {
     Optional<Balance> now = balance(batch, readings, kind);
     BatchReadings fitted = readings.last(MOST_READINGS);
     WarningLimits all = limits.over(ofMap);
-    Outlook outlook = outlook(fitted, all.of(WarningLimits.Limit.FINAL));
+    Warnings warnings = new Warnings(all);
     boolean dated = table.column(Role.DATE).isPresent();
+    LocalDate lastRead = dated ? date(readings.lastTriedDay()) : null;
+    boolean quiet =
+        sheet == null
+            && fitted.isTimed()
+            && warnings.needNoCourse(fitted, readings.span(), lastRead, today);
+    Outlook outlook = quiet ? null : outlook(fitted, all.of(WarningLimits.Limit.FINAL));
     BatchOverview plain =
         new BatchOverview(
             sheet,
             batch.name(),
             kind.word(),
-            dated ? date(readings, 0) : null,
-            dated ? date(readings, readings.count() - 1) : null,
+            dated && readings.count() > 0 ? shown(date(readings.days()[0])) : null,
+            readings.count() > 0 ? shown(lastRead) : null,
             known(readings.span(), 2),
             count.rows(),
             count.refused(),
@@ -157,10 +167,9 @@ public final class Overviews implements RowNotes {
             known(Arrays.stream(readings.temperaturesC()).max().orElse(Double.NaN), 1),
             List.of(),
             ofMap.isUsual() ? null : ofMap.toString());
-    Warnings warnings = new Warnings(all);
     List<FoundWarning> found = warnings.of(plain, fitted, outlook);
     if (readings.count() > 0) {
-      warnings.overdue(plain, today, readings.lastRow()).ifPresent(found::add);
+      warnings.overdue(plain, today, readings.lastTried()).ifPresent(found::add);
     }
     return new Look(plain, found);
   }
@@ -212,12 +221,12 @@ public final class Overviews implements RowNotes {
     }
   }
 
-  private static String date(BatchReadings readings, int index) {
-    if (index < 0 || index >= readings.count()) {
-      return null;
-    }
-    double day = readings.days()[index];
-    return day >= 1 && day <= LAST_DAY ? DAY_ZERO.plusDays((long) day).toString() : null;
+  private static String shown(LocalDate date) {
+    return date == null ? null : date.toString();
+  }
+
+  private static LocalDate date(double day) {
+    return day >= 1 && day <= LAST_DAY ? DAY_ZERO.plusDays((long) day) : null;
   }
 
   private static Double known(double value, int decimals) {

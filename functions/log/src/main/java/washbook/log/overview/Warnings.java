@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import washbook.functions.ferment.Glance;
 import washbook.functions.ferment.Outlook;
 import washbook.log.WarningLimits;
 import washbook.log.WarningLimits.Limit;
@@ -138,8 +139,8 @@ final class Warnings {
       }
       double off = offNeighbours(gravities, i);
       boolean byNeighbours = Math.abs(off) > most;
-      boolean bends = Math.abs(offBeside(gravities, i)) > BEND * most;
-      off = byNeighbours || outlook == null ? off : bends ? worstHere(offCourse, i) : 0;
+      off =
+          byNeighbours || outlook == null ? off : bends(gravities, i) ? worstHere(offCourse, i) : 0;
       if (Math.abs(off) > most) {
         blamed = i;
         warnings.add(
@@ -156,6 +157,10 @@ final class Warnings {
                     limits.shown(Limit.OFF_COURSE))));
       }
     }
+  }
+
+  private boolean bends(double[] gravities, int i) {
+    return Math.abs(offBeside(gravities, i)) > BEND * limits.of(Limit.OFF_COURSE) / 1000;
   }
 
   /**
@@ -193,16 +198,13 @@ final class Warnings {
    * @param row of the last reading
    */
   Optional<FoundWarning> overdue(BatchOverview batch, LocalDate today, int row) {
-    if (batch.lastDate() == null || !AT_WORK.contains(batch.state())) {
-      return Optional.empty();
-    }
-    LocalDate last = LocalDate.parse(batch.lastDate());
-    long since = ChronoUnit.DAYS.between(last, today);
-    if (since <= limits.of(Limit.OVERDUE) || since > limits.of(Limit.CLOSED)) {
+    LocalDate last = batch.lastDate() == null ? null : LocalDate.parse(batch.lastDate());
+    if (!AT_WORK.contains(batch.state()) || !isLongAgo(last, today)) {
       return Optional.empty();
     }
     Message state = Message.of("warning.was." + batch.state());
     Message most = limits.shown(Limit.OVERDUE);
+    long since = ChronoUnit.DAYS.between(last, today);
     return Optional.of(
         new FoundWarning(
             Kind.OVERDUE,
@@ -211,6 +213,36 @@ final class Warnings {
             Message.of("warning.overdue", last, since, state, most),
             Message.of("warning.overdue.note", last, state, most),
             limits.source(Limit.OVERDUE)));
+  }
+
+  private boolean isLongAgo(LocalDate last, LocalDate today) {
+    long since = last == null ? 0 : ChronoUnit.DAYS.between(last, today);
+    return since > limits.of(Limit.OVERDUE) && since <= limits.of(Limit.CLOSED);
+  }
+
+  /**
+   * Whether a fitted course would add no warning: the last readings show that the ferment is not
+   * stuck, none bends, and nobody waits for the next.
+   *
+   * @param readings those that would be fitted, each with a time
+   * @param days from the first reading of all to the last
+   * @param last on which it was read last, null where no date tells
+   */
+  boolean needNoCourse(BatchReadings readings, double days, LocalDate last, LocalDate today) {
+    double[] gravities = readings.gravities();
+    int count = gravities.length;
+    if (isLongAgo(last, today)
+        || count > 1
+            && gravities[0] - gravities[count - 1] < BEGUN
+            && days > limits.of(Limit.LAG)) {
+      return false;
+    }
+    for (int i = 1; i < count - 1; i++) {
+      if (bends(gravities, i)) {
+        return false;
+      }
+    }
+    return Glance.isNotStuck(readings.days(), gravities, limits.of(Limit.FINAL));
   }
 
   private FoundWarning warning(Kind kind, int row, String cell, Limit limit, Message reason) {

@@ -165,9 +165,15 @@ final class ColumnValues {
     int counted = 0;
     double before = Double.NaN;
     double step = 0;
+    String name = "";
     for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
+      String text = grid.kind(row, column) == Grid.Kind.TEXT ? grid.text(row, column) : "";
+      if (!text.isEmpty() && text.equals(name)) {
+        continue;
+      }
       double value = CellText.plainNumber(grid, row, column);
       if (rows.isSkipped(row) || Double.isNaN(value)) {
+        name = Double.isNaN(value) ? text : name;
         continue;
       }
       double moved = value - before;

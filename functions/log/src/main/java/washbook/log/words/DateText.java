@@ -106,10 +106,22 @@ public final class DateText {
    * that 2 Jan follows 30 Dec.
    */
   public static double serial(String text, Order order, double near) {
+    if (!hasFigure(text)) {
+      return Double.NaN;
+    }
     String stripped = text.strip();
     return HourBehindDate.mayEnd(stripped)
         ? HourBehindDate.serial(stripped, order, near)
         : withClock(stripped, order, near);
+  }
+
+  private static boolean hasFigure(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (text.charAt(i) >= '0' && text.charAt(i) <= '9') {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** The day of {@code 2026-11-28}, perhaps with a time behind it; NaN for other texts. */

@@ -1,15 +1,22 @@
 package washbook.log.overview;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Random;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import washbook.log.ComputedColumn;
 import washbook.log.WarningLimits;
 import washbook.log.fill.FillOptions;
@@ -73,6 +80,55 @@ class WarningNotesTest {
     assertEquals(Map.of("4", note), notes(WORKING, "2025-10-10", ""));
     assertEquals(Map.of("4", note), notes(WORKING, "2025-12-10", ""));
     assertEquals(Map.of(), notes(WORKING, "2026-02-10", ""));
+  }
+
+  @Test
+  void aReadingThatWasRefusedWasReadAllTheSame() {
+    String refused =
+        WORKING + "\n#2025-10-08 | 1.020 | |\n#2025-10-09 | 1.01? | 20 |\n#2025-10-12 | | 20 |";
+    assertEquals(Set.of("5", "6"), notes(refused, "2025-10-13", "").keySet());
+    String note = notes(refused, "2025-10-14", "").get("6");
+    assertTrue(note.contains("B6: warning, reading overdue: it was last read on 2025-10-09"), note);
+    assertFalse(notes(refused, "2025-10-14", "").containsKey("4"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2, 3, 4})
+  void whatNeedsNoFittedCourseIsWarnedOfTheSame(int seed) {
+    Random random = new Random(seed);
+    int warned = 0;
+    for (int log = 0; log < 60; log++) {
+      TestGrid grid = TestGrid.of("Plum 3", course(random));
+      Overviews overviews = overviews("2026-10-01", List.of());
+      Filling filling = filling(grid, overviews, "", Language.EN);
+      var understood = SheetUnderstanding.understand(grid, LogMap.none());
+      Set<String> fitted =
+          overviews.of(grid, understood, filling).get(0).warnings().stream()
+              .map(warning -> warning.kind().name() + " " + warning.reason())
+              .collect(Collectors.toSet());
+      String notes = String.join("\n", notes(filling).values());
+      assertEquals(fitted.size(), notes.split("warning, ", -1).length - 1, notes + fitted);
+      warned += fitted.size();
+    }
+    assertTrue(warned >= 5, warned + " warnings");
+  }
+
+  /** Falls to an end, or stops before; one in four has a slip. */
+  private static String course(Random random) {
+    double end = random.nextInt(3) == 0 ? 1.020 : 0.996;
+    double scale = 1 + 3 * random.nextDouble();
+    int slip = random.nextInt(4) == 0 ? 1 + random.nextInt(8) : -1;
+    StringBuilder log = new StringBuilder("Date | SG | Temp (°C)");
+    int days = 6 + random.nextInt(9);
+    for (int day = 0; day < days; day++) {
+      double gravity =
+          end
+              + (1.085 - end) * Math.exp(-day / scale)
+              + 0.0006 * random.nextGaussian()
+              - (day == slip ? 0.02 : 0);
+      log.append(String.format(Locale.ROOT, "%n#2025-10-%02d | %.4f | 20", day + 1, gravity));
+    }
+    return log.toString();
   }
 
   @Test

@@ -34,7 +34,9 @@ class WarningsTest {
         IntStream.range(1, warmth.length + 1).toArray(),
         warmth,
         row -> "B" + (row + 1),
-        row -> "C" + (row + 1));
+        row -> "C" + (row + 1),
+        sg.length,
+        sg.length - 1);
   }
 
   private static BatchOverview batch(String state, Double days, Double alcohol, Double left) {

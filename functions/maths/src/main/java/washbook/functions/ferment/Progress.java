@@ -136,7 +136,8 @@ public final class Progress {
     return line;
   }
 
-  private static Readings afterFeed(Readings readings) {
+  /** The readings after the last rise that only a feed explains. */
+  static Readings afterFeed(Readings readings) {
     int first = 0;
     for (int i = 1; i < readings.count(); i++) {
       if (readings.gravities()[i] - readings.gravities()[i - 1] > FEED_RISE) {

@@ -1,0 +1,73 @@
+package washbook.functions.ferment;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.EnumSet;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import washbook.functions.ferment.Ferment.Family;
+
+/** A glance at the last readings says of no generated course what its fit would not. */
+class GlanceTest {
+  private int courses;
+  private int spared;
+  private int stuck;
+
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2, 3})
+  void noneThatTheFitCallsStuckIsPassedOver(int seed) {
+    MadeCourses.any(EnumSet.allOf(Family.class), 2000, 1, seed, this::look);
+    assertTrue(courses > 1900, courses + " courses");
+    assertTrue(stuck > courses / 5, stuck + " are stuck");
+    assertTrue(spared > courses / 3, spared + " need no fit");
+  }
+
+  private void look(MadeCourses.Moment moment) {
+    double expected = moment.course().expectedFinal();
+    boolean isStuck = Progress.state(moment.times(), moment.gravities(), expected).equals("stuck");
+    boolean glance = Glance.isNotStuck(moment.times(), moment.gravities(), expected);
+    assertFalse(isStuck && glance, () -> moment.course().toString());
+    courses++;
+    spared += glance ? 1 : 0;
+    stuck += isStuck ? 1 : 0;
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "at its end twice, 1.085 1.040 1.012 0.999 0.998, true",
+    "at its end once, 1.085 1.040 1.020 1.015 0.998, false",
+    "on a line, 1.085 1.075 1.065 1.055, true",
+    "off a line, 1.085 1.075 1.068 1.067, false",
+    "slowly, 1.085 1.040 1.010 1.009 1.008, false",
+    "still, 1.085 1.040 1.030 1.030 1.030, false",
+    "two readings, 1.085 1.085, true",
+    "fed after two, 1.085 1.085 1.095 1.095, true",
+  })
+  void whatAGlanceTells(String what, String gravities, boolean notStuck) {
+    String[] texts = gravities.split(" ");
+    double[] times = new double[texts.length];
+    double[] sg = new double[texts.length];
+    for (int i = 0; i < texts.length; i++) {
+      times[i] = i;
+      sg[i] = Double.parseDouble(texts[i]);
+    }
+    assertEquals(notStuck, Glance.isNotStuck(times, sg, 1.0), what);
+  }
+
+  @Test
+  void manyReadingsOnALineMayFallMoreSlowly() {
+    double[] times = new double[20];
+    double[] sg = new double[20];
+    for (int i = 0; i < times.length; i++) {
+      times[i] = i * 0.25;
+      sg[i] = 1.060 - 0.0025 * times[i];
+    }
+    assertTrue(Glance.isNotStuck(times, sg, 1.0));
+    sg[19] += 0.0009;
+    assertFalse(Glance.isNotStuck(times, sg, 1.0));
+  }
+}
