@@ -67,7 +67,7 @@ class GlanceTest {
       sg[i] = 1.060 - 0.0025 * times[i];
     }
     assertTrue(Glance.isNotStuck(times, sg, 1.0));
-    sg[19] += 0.0009;
+    sg[19] += 0.002;
     assertFalse(Glance.isNotStuck(times, sg, 1.0));
   }
 }
