@@ -81,7 +81,11 @@ public final class Headers {
       }
     }
     found.removeIf(header -> isKeyLine(header) && !hasReadingBelow(header));
-    return found.stream().map(this::withUnitRow).filter(weak::isEnough).toList();
+    return found.stream()
+        .map(this::withUnitRow)
+        .map(header -> TimesOfDayBelow.joined(grid, header))
+        .filter(weak::isEnough)
+        .toList();
   }
 
   private int texts(int row, int columns) {

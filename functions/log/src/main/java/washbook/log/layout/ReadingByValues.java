@@ -23,6 +23,9 @@ final class ReadingByValues {
 
   private static final int FEWEST = 4;
 
+  /** Rows that show units in the cells. */
+  private static final int ROWS_WITH_SCALE = 20;
+
   private static final int LINES_ABOVE = 8;
 
   /** Rows below a header within which its readings begin. */
@@ -60,7 +63,22 @@ final class ReadingByValues {
         && (!isGravity(row - 1, column)
                 && (isGravity(row + 2, column) || isGravity(firstBelow(row, column), column))
                 && holdsGravities(row, column)
-            || namesVessel(row, column) && isScaleSaid(row) && fallsAsDegrees(row, column));
+            || namesVessel(row, column) && isScaleSaid(row) && fallsAsDegrees(row, column)
+            || haveScales(row, column));
+  }
+
+  /** Whether cells below are figures with the unit of a scale of sugar, as {@code 11 Bé}. */
+  private boolean haveScales(int row, int column) {
+    int with = 0;
+    int filled = 0;
+    int end = Math.min(grid.rowCount() - 1, row + ROWS_WITH_SCALE);
+    for (int at = row + 1; at <= end; at++) {
+      boolean text = grid.kind(at, column) == Kind.TEXT;
+      String unit = text ? CellText.read(grid.text(at, column)).unit : "";
+      with += !unit.isEmpty() && ReadingScale.in(Vocabulary.meanings(unit)).isPresent() ? 1 : 0;
+      filled += grid.kind(at, column) == Kind.BLANK ? 0 : 1;
+    }
+    return with >= FEWEST && 3 * with >= filled;
   }
 
   /** The first row below with something in a column: a vessel may have been begun later. */
@@ -133,7 +151,7 @@ final class ReadingByValues {
       boolean reading =
           original
               ? fallsAsFerment(row, cell.column())
-              : OPEN.contains(cell.role()) && mayBegin(row, cell.column());
+              : isOpen(cell) && mayBegin(row, cell.column());
       judged.add(
           reading
               ? new HeaderCell(cell.column(), cell.text(), cell.meanings(), Role.GRAVITY)
@@ -141,6 +159,12 @@ final class ReadingByValues {
     }
     boolean beside = judged.stream().anyMatch(c -> BESIDE.contains(c.role()));
     return beside ? judged : cells;
+  }
+
+  /** A unit of a volume alone may stand in what was put in, as {@code F2 (+100 mg/L)}. */
+  private static boolean isOpen(HeaderCell cell) {
+    return OPEN.contains(cell.role())
+        || cell.role() == Role.VOLUME && !cell.meanings().contains(Concept.VOLUME);
   }
 
   private boolean holdsGravities(int row, int column) {

@@ -64,14 +64,38 @@ public final class Replicates {
       if (Double.isNaN(sum) || Double.isNaN(shown)) {
         continue;
       }
-      // What rounding explains, and what one sample read twice shows.
-      boolean gravity = shown < HIGHEST_GRAVITY;
-      if (Math.abs(sum / cells.size() - shown) > (gravity ? 0.0006 : 0.06)) {
+      // What rounding explains.
+      if (Math.abs(sum / cells.size() - shown) > (shown < HIGHEST_GRAVITY ? 0.0006 : 0.06)) {
         return false;
       }
       held++;
-      apart += most - least > (gravity ? 0.003 : shown > 900 ? 3 : 0.6) ? 1 : 0;
+      apart += areApart(least, most) ? 1 : 0;
     }
     return held >= FEWEST && apart * SPOILT <= held;
+  }
+
+  /** Whether two readings differ by more than one sample that is read twice. */
+  private static boolean areApart(double least, double most) {
+    return most - least > (most < HIGHEST_GRAVITY ? 0.003 : most > 900 ? 3 : 0.6);
+  }
+
+  /** Whether the figures below some header cells differ row by row as those of several vessels. */
+  static boolean areSeveral(Grid grid, int firstRow, int endRow, List<HeaderCell> cells) {
+    int held = 0;
+    int apart = 0;
+    for (int row = firstRow; row < Math.min(endRow, grid.rowCount()); row++) {
+      double least = Double.POSITIVE_INFINITY;
+      double most = Double.NEGATIVE_INFINITY;
+      int values = 0;
+      for (HeaderCell cell : cells) {
+        double value = CellText.number(grid, row, cell.column());
+        values += Double.isNaN(value) ? 0 : 1;
+        least = Double.isNaN(value) ? least : Math.min(least, value);
+        most = Double.isNaN(value) ? most : Math.max(most, value);
+      }
+      held += values == cells.size() ? 1 : 0;
+      apart += values == cells.size() && areApart(least, most) ? 1 : 0;
+    }
+    return held >= FEWEST && apart * SPOILT > held;
   }
 }

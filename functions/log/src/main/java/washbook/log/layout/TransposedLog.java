@@ -102,7 +102,8 @@ public final class TransposedLog {
     int top = Math.min(time, gravity);
     int bottom = Math.max(time, gravity);
     int last = Math.max(lastColumn(top), lastColumn(bottom));
-    while (top > 0 && figures(top - 1, last) * 2 > last - label) {
+    while (top > 0
+        && Math.max(figures(top - 1, last), dates(grid, top - 1, label)) * 2 > last - label) {
       top--;
     }
     while (bottom + 1 < grid.rowCount() && isPart(bottom + 1, last)) {

@@ -3,7 +3,6 @@ package washbook.log.layout;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,10 +13,10 @@ import washbook.log.layout.Header.HeaderCell;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
 import washbook.log.sheet.Grid.Kind;
+import washbook.log.words.CellText;
 import washbook.log.words.Concept;
 import washbook.log.words.ReadingScale;
 import washbook.log.words.Vocabulary;
-import washbook.log.words.WashWords;
 
 /**
  * Vessels side by side that share the columns of dates and notes: one table with several readings
@@ -27,7 +26,7 @@ import washbook.log.words.WashWords;
  */
 public final class Vessels {
   /** What a name is not about: these tell readings of one vessel apart. */
-  private static final Set<Concept> NO_NAME =
+  static final Set<Concept> NO_NAME =
       EnumSet.of(
           Concept.GRAVITY,
           Concept.EXTRACT,
@@ -56,6 +55,8 @@ public final class Vessels {
 
   private static final int LONGEST_NAME = 40;
 
+  private static final int ROWS_SEEN = 40;
+
   /** Lines between the vessels' names and the header. */
   private static final int LINES_ABOVE = 6;
 
@@ -69,12 +70,24 @@ public final class Vessels {
     List<HeaderCell> read =
         header.cells().stream()
             .filter(c -> c.role() == Role.GRAVITY || isSaidOfOne(c, said))
+            .filter(this::holdsFigures)
             .toList();
     List<HeaderCell> refracted = with(header, Role.REFRACTOMETER);
     boolean alike =
         refracted.size() > 1 && refracted.stream().map(HeaderCell::text).distinct().count() == 1;
     this.readings =
         !read.isEmpty() ? read : alike ? refracted : with(header, Role.OWN_CORRECTED_GRAVITY);
+  }
+
+  /** Whether figures stand below: {@code measured} may also tell who has. */
+  private boolean holdsFigures(HeaderCell cell) {
+    int end = Math.min(grid.rowCount(), header.bottomRow() + 1 + ROWS_SEEN);
+    for (int row = header.bottomRow() + 1; row < end; row++) {
+      if (!Double.isNaN(CellText.number(grid, row, cell.column()))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether a map says of one of several alike columns that it is a refractometer's. */
@@ -93,7 +106,7 @@ public final class Vessels {
    * @param said columns of which a map says that they are readings
    */
   public static List<Header> of(Grid grid, Header header, Map<Integer, Role> said) {
-    Vessels vessels = new Vessels(grid, withTemperatures(header), said);
+    Vessels vessels = new Vessels(grid, withoutMean(grid, withTemperatures(header)), said);
     boolean instruments = new HashSet<>(said.values()).size() > 1;
     if (instruments || vessels.readings.size() < 2 || !vessels.areOnOneScale()) {
       return List.of(header);
@@ -168,6 +181,33 @@ public final class Vessels {
           besideReading && called
               ? new HeaderCell(cell.column(), cell.text(), cell.meanings(), Role.TEMPERATURE)
               : cell);
+    }
+    return new Header(header.topRow(), header.bottomRow(), List.copyOf(cells), header.vessel());
+  }
+
+  /**
+   * The header with the mean of several vessels as something else; that of one sample stays. Only
+   * columns that their headers call by names are surely those of vessels.
+   */
+  private static Header withoutMean(Grid grid, Header header) {
+    List<HeaderCell> read =
+        with(header, Role.GRAVITY).stream()
+            .filter(c -> !c.meanings().contains(Concept.TOTAL))
+            .toList();
+    int first = header.bottomRow() + 1;
+    boolean named =
+        read.stream()
+            .map(c -> Vocabulary.meanings(c.text()))
+            .noneMatch(
+                m -> m.stream().anyMatch(NO_NAME::contains) || ReadingScale.in(m).isPresent());
+    if (read.size() < 2 || !named || !Replicates.areSeveral(grid, first, first + ROWS_SEEN, read)) {
+      return header;
+    }
+    List<HeaderCell> cells = new ArrayList<>();
+    for (HeaderCell cell : header.cells()) {
+      boolean mean = cell.role() == Role.GRAVITY && !read.contains(cell);
+      cells.add(
+          mean ? new HeaderCell(cell.column(), cell.text(), cell.meanings(), Role.OTHER) : cell);
     }
     return new Header(header.topRow(), header.bottomRow(), List.copyOf(cells), header.vessel());
   }
@@ -247,7 +287,7 @@ public final class Vessels {
   }
 
   /** What stands in brackets behind a name is said of the vessel, as its place or its yeast. */
-  private static boolean isName(String text) {
+  static boolean isName(String text) {
     Set<Concept> meanings = EnumSet.noneOf(Concept.class);
     String before = text.replaceAll("(?<=\\S\\s)[(\\[].*", "");
     meanings.addAll(Vocabulary.meanings(before));
@@ -291,40 +331,12 @@ public final class Vessels {
 
   /** Names that are the part of the headers in which they differ. */
   private List<Header> byOwnNames() {
-    List<List<String>> words =
-        readings.stream().map(r -> List.of(r.text().strip().split("[\\s/:,()\\[\\]]+"))).toList();
-    Set<String> common = new LinkedHashSet<>(lower(words.get(0)));
-    words.forEach(w -> common.retainAll(lower(w)));
-    List<String> names = new ArrayList<>();
-    for (List<String> of : words) {
-      List<String> own = of.stream().filter(w -> !common.contains(lower(w))).toList();
-      String name = String.join(" ", own);
-      boolean silent = sayNothingOfReadings(words);
-      if (own.isEmpty()
-          || own.size() > (silent ? 5 : 3)
-          || !isName(name)
-          || !namesVessel(name, of)) {
-        return List.of();
-      }
-      names.add(
-          String.join(
-              " ", of.stream().filter(w -> !common.contains(lower(w)) || mayName(w)).toList()));
-    }
-    if (new HashSet<>(names).size() < names.size()) {
-      return List.of();
-    }
+    List<String> names = new VesselNames(header, readings).find();
     List<Header> headers = new ArrayList<>();
-    for (int i = 0; i < readings.size(); i++) {
+    for (int i = 0; i < names.size(); i++) {
       headers.add(new Header(header.topRow(), header.bottomRow(), own(i), names.get(i)));
     }
     return headers;
-  }
-
-  /** Whether no header speaks of a reading: then each is a name, of more words too. */
-  private static boolean sayNothingOfReadings(List<List<String>> headers) {
-    return headers.stream()
-        .flatMap(of -> Vocabulary.meanings(String.join(" ", of)).stream())
-        .noneMatch(NO_NAME::contains);
   }
 
   /** The vessel's reading, its temperature, and what all share. */
@@ -348,42 +360,5 @@ public final class Vessels {
                   default -> true;
                 })
         .toList();
-  }
-
-  /**
-   * A letter, a number, a vessel or what is in it; any name where no header speaks of a reading.
-   */
-  private boolean namesVessel(String own, List<String> header) {
-    Set<Concept> meanings = Vocabulary.meanings(own);
-    return own.length() <= 2
-        || Character.isDigit(own.charAt(0))
-        || meanings.contains(Concept.VESSEL)
-        || meanings.contains(Concept.BATCH)
-        || !WashWords.inValue(own).isEmpty()
-        || namesATemperature(own)
-        || Vocabulary.meanings(String.join(" ", header)).stream().noneMatch(NO_NAME::contains);
-  }
-
-  /** Whether a temperature beside the readings has the same name, as {@code Plum T}. */
-  private boolean namesATemperature(String own) {
-    return header.cells().stream()
-        .filter(c -> c.role() == Role.TEMPERATURE)
-        .anyMatch(c -> lower(c.text()).startsWith(lower(own) + " "));
-  }
-
-  /** Whether a word that all headers share belongs to a name, as Tank in Tank 1. */
-  private static boolean mayName(String word) {
-    Set<Concept> meanings = Vocabulary.meanings(word);
-    return meanings.isEmpty()
-        || meanings.contains(Concept.VESSEL)
-        || meanings.contains(Concept.BATCH);
-  }
-
-  private static List<String> lower(List<String> words) {
-    return words.stream().map(Vessels::lower).toList();
-  }
-
-  private static String lower(String word) {
-    return word.toLowerCase(java.util.Locale.ROOT);
   }
 }

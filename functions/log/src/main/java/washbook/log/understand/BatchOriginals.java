@@ -18,6 +18,7 @@ import washbook.log.OriginalGravity.FirstReading;
 import washbook.log.OriginalGravity.Stated;
 import washbook.log.OriginalGravity.StatedNumber;
 import washbook.log.Role;
+import washbook.log.RowStatement;
 import washbook.log.language.Figure;
 import washbook.log.language.Message;
 import washbook.log.layout.KeyLine;
@@ -42,6 +43,9 @@ final class BatchOriginals {
 
   /** A correction by less would show the same last digit, SG. */
   private static final double LAST_DIGIT = 0.0007;
+
+  /** A rise that is a wash put in, and no sugar or must, SG. */
+  private static final double PUT_IN = 0.020;
 
   private final Grid grid;
   private final LogTable table;
@@ -323,11 +327,10 @@ final class BatchOriginals {
           try {
             Quantity.ORIGINAL_GRAVITY.check("original gravity", gravity);
           } catch (RefusedException refused) {
+            Message shown = reading.shown(gravity);
+            askWhetherBegunLater(name, batchRows, row);
             return Batch.unknown(
-                name,
-                batchRows,
-                cell,
-                Message.of("why.outside", reading.shown(gravity), ORIGINALS));
+                name, batchRows, cell, Message.of("why.outside", shown, ORIGINALS));
           }
           return new Batch(
               name,
@@ -340,6 +343,29 @@ final class BatchOriginals {
       }
     }
     return Batch.unknown(name, batchRows, "", Message.of("why.noReading"));
+  }
+
+  /**
+   * Asks whether a wash was put in where the readings rise from water, or from a wash at its end.
+   */
+  private void askWhetherBegunLater(String name, int[] batchRows, int first) {
+    HydrometerRows reading = new HydrometerRows(grid, table);
+    reading.read(first);
+    double lowest = reading.asSugarSolution();
+    Message from = reading.shown(lowest);
+    for (int row : batchRows) {
+      boolean later = row != first && reading.read(row) == HydrometerRows.State.READ;
+      double gravity = later ? reading.asSugarSolution() : Double.NaN;
+      if (gravity > lowest + PUT_IN) {
+        String cell = reading.cell(row);
+        doubts.ask(
+            cell,
+            Message.of("ask.rise", cell, name, from, reading.shown(gravity)),
+            MapAnswer.of(RowStatement.batch(row, name + " B"))
+                .with(Message.of("answer.batchBegins")));
+        return;
+      }
+    }
   }
 
   /** What the refractometer would show in a wash of that original gravity. */

@@ -238,12 +238,13 @@ final class Feeds {
 
   boolean saysAdded(int row) {
     Set<Concept> meanings = noteMeanings(row);
-    return meanings.contains(Concept.SUGAR)
-        && (meanings.contains(Concept.ADDED)
-            || isSugarBehindPlus(noteText(row))
-            || meanings.contains(Concept.KG)
-            || meanings.contains(Concept.LB))
-        && !meanings.contains(Concept.NEGATION);
+    return FeedWords.saysMore(ownNote(row))
+        || meanings.contains(Concept.SUGAR)
+            && (meanings.contains(Concept.ADDED)
+                || isSugarBehindPlus(noteText(row))
+                || meanings.contains(Concept.KG)
+                || meanings.contains(Concept.LB))
+            && !meanings.contains(Concept.NEGATION);
   }
 
   /** As "+ sugar" or "racked, +2 cups of sugar": a plus is as good as "added". */

@@ -20,7 +20,8 @@ public final class FeedWords {
     SUGAR,
     HONEY,
     SYRUP,
-    FED
+    FED,
+    MORE
   }
 
   /** A number with the word behind it, as 1,2 kg; no share, as 12 g/L. */
@@ -63,6 +64,20 @@ public final class FeedWords {
     boolean put = fed.contains(Meaning.FED) || meanings.contains(Concept.ADDED);
     return !meanings.contains(Concept.NEGATION)
         && (put || !Double.isNaN(only(text, FeedWords::massKg)));
+  }
+
+  /** Whether a text says that more of what sugar comes with was put in, as {@code more honey}. */
+  public static boolean saysMore(String text) {
+    boolean more = false;
+    for (List<WordList.Entry<Meaning>> here : WORDS.matches(Vocabulary.tokens(text))) {
+      Set<Meaning> meanings = EnumSet.noneOf(Meaning.class);
+      here.forEach(entry -> meanings.add(entry.meaning()));
+      if (more && namesSugar(meanings)) {
+        return !Vocabulary.meanings(text).contains(Concept.NEGATION);
+      }
+      more = meanings.contains(Meaning.MORE);
+    }
+    return false;
   }
 
   private static boolean namesSugar(Set<Meaning> meanings) {

@@ -52,6 +52,7 @@ class LogsThatRunAcrossTest {
         "Batch^3^3^3 ; Day^0^3^6 ; SG^1.085^1.05^1.02 ; Temp C^20^21^20 ; smell^fruit^^yeast"
             + " ! A1:D5",
         "Day^0^3^6^8 ; SG^1.085^1.05^1.02^ ; Temp C^20^21^20^19 ! A1:E3",
+        "Date^Mon 3^Thu 6^Sun 9 ; Day^0^3^6 ; SG^1.085^1.05^1.02 ! A1:D3",
         "Plum 3^25 L ; Day^0^3^6 ; SG^1.085^1.05^1.02 ; racked later ! A2:D3",
         "Day^0^3^6 ; SG^1.085^1.05^1.02 ; ; racked later ! A1:D2",
         "Day^0^3^6 ; SG^1.085^1.05^1.02 ; ^20^21^20 ! A1:D3",

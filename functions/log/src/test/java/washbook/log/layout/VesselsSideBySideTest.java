@@ -54,6 +54,10 @@ class VesselsSideBySideTest {
         "^Monday^^Tuesday^ ; Date^SG^Temp C^SG^Temp C ! ABCDE",
         // or in the headers themselves
         "Date^SG A^SG B^Temp C ! A ABD, B ACD",
+        "Date^Red group SG^Red temp^Blue group SG^Blue temp ! Red group ABC, Blue group ADE",
+        "Date^Traditional SG^temp C^Blackberry SG^temp C ! Traditional ABC, Blackberry ADE",
+        "Date^Hydrometer SG^temp C^Corrected SG^temp C ! ABCDE",
+        "Date^Traditional SG^Blackberry SG^temp C ! ABCD",
         "Date^SG 1^SG 2^Temp C ! 1 ABD, 2 ACD",
         "Date^SG tank 1^SG tank 2^Note ! tank 1 ABD, tank 2 ACD",
         "Date^Tank 1^Tank 2 ! Tank 1 AB, Tank 2 AC",

@@ -106,6 +106,89 @@ class WhatStandsBesideATableTest {
   }
 
   @Test
+  void theMeanOfNamedVesselsIsLeftAlone() {
+    String vessels =
+        """
+        Apple juice ferment; SG 20/20 by bench density meter (cell at 20.0 C)
+        t (h) | F1 (control) | F2 (+100 mg/L) | mean
+        0 | 1.060 | 1.060 | 1.060
+        8 | 1.054 | 1.044 | 1.049
+        16 | 1.043 | 1.031 | 1.037
+        24 | 1.029 | 1.013 | 1.021
+        48 | 1.012 | 1.002 | 1.007""";
+    assertTrue(
+        understood(vessels).doubts().stream()
+            .noneMatch(d -> d.asked().key().equals("ask.twoReadings")));
+    assertEquals(2, understood(vessels).tables().size());
+    assertEquals(0, column(vessels, Role.HOURS));
+  }
+
+  @Test
+  void unitsInTheCellsTellWhatAColumnOfDegreesHolds() {
+    String log =
+        """
+        Tank 1
+        giorno | grado | temp | lavori
+        27 set 2025 | 11,5 Bé | 20° | lievito
+        28 set 2025 | 11,0 Bé | 22° |
+        29 set 2025 | 9,5 Bé | 25° | rimontaggio
+        30 set 2025 | 7 Bé | 26° |
+        2 ott 2025 | 4,5 Bé | 24° |
+        6 ott 2025 | 1,0 Bé | 22° |""";
+    assertEquals(1, column(log, Role.GRAVITY));
+    assertEquals(2, column(log, Role.TEMPERATURE));
+  }
+
+  @Test
+  void twoTimesOfDayUnderOneHeaderAreTwoReadings() {
+    String log =
+        """
+        Datum | °KMW | | Temp °C | | Anmerkung
+        | früh | abends | früh | abends |
+        #2025-09-22 | | 17.4 | | 16 | Hefe
+        #2025-09-23 | 17.3 | 17.2 | 16 | 17 |
+        #2025-09-24 | 16.7 | 16 | 17.5 | 18 |
+        #2025-09-25 | 15 | 13.9 | 18 | 18.5 |
+        #2025-09-26 | 12.9 | 8.9 | 18 | 18 |
+        #2025-09-27 | 4.9 | 3.9 | 17.5 | 17.5 |""";
+    Understanding understood = understood(log);
+    assertEquals(2, understood.tables().size());
+    for (LogTable table : understood.tables()) {
+      assertEquals(
+          1.0846, table.batches().get(0).originalGravity().orElseThrow(), 0.0004, table.toString());
+    }
+  }
+
+  @Test
+  void waterBeforeTheWashIsAskedAbout() {
+    String log =
+        """
+        Cider ferment
+        Time | SG 20/20 compensated | Probe °C
+        #2025-09-18 | 0.9998 | 14
+        #2025-09-19 | 1.0884 | 16
+        #2025-09-21 | 1.0634 | 17
+        #2025-09-24 | 1.0289 | 17
+        #2025-09-28 | 0.9984 | 17""";
+    assertTrue(
+        understood(log).doubts().stream()
+            .anyMatch(d -> d.cell().equals("B4") && d.asked().key().equals("ask.rise")));
+  }
+
+  @Test
+  void whoHasMeasuredIsNoReading() {
+    String log =
+        """
+        Date | Ash SG | Ash temp C | Oak SG | Oak temp C | Who measured
+        #2025-09-18 | 1.070 | 20 | 1.060 | 20 | Kim
+        #2025-09-20 | 1.050 | 20 | 1.050 | 20 | Sam
+        #2025-09-23 | 1.020 | 20 | 1.030 | 20 | Kim
+        #2025-09-26 | 1.002 | 20 | 1.010 | 20 |""";
+    assertEquals(List.of(), understood(log).doubts());
+    assertEquals(2, understood(log).tables().size());
+  }
+
+  @Test
   void theHeaderOfReplicatesSpeaksForTheirMean() {
     String meter = REPLICATES.replace("SG Rep", "SG 20/20 Rep").replace("| 20 |", "| 30 |");
     assertTrue(
