@@ -100,7 +100,8 @@ final class RunEvidence {
         clues.add(RunClue.BOTTLES);
       }
       boolean money = cell.text().matches(".*[\u20ac$\u00a3].*");
-      if ((cell.has(RunWord.OTHER) && !temperature) || money) {
+      boolean other = cell.has(RunWord.OTHER) && !cell.has(RunWord.JAR) && !temperature;
+      if (other || money) {
         clues.add(RunClue.OTHER_WORD);
       }
     }

@@ -17,6 +17,9 @@ record RunHeader(int topRow, int bottomRow, List<Cell> cells, boolean isMissing)
   record Cell(int column, String text, Set<RunWord> words) {
     private static final Pattern BROUGHT_TO_20 = Pattern.compile("\\b20 ?(?:\u00b0 ?C?|C)\\b");
 
+    /** One of several temperatures: the values tell of what. */
+    private static final Pattern NUMBERED = Pattern.compile("[Tt](?:emp)?\\.?\\s?[12]");
+
     /** The cell of a text; the 20 °C that figures are brought to is no unit of a temperature. */
     static Cell of(int column, String text) {
       return new Cell(column, text, RunWords.in(BROUGHT_TO_20.matcher(text).replaceAll("")));
@@ -58,17 +61,23 @@ record RunHeader(int topRow, int bottomRow, List<Cell> cells, boolean isMissing)
     }
 
     boolean isTemperature() {
+      if (NUMBERED.matcher(text).matches()) {
+        return true;
+      }
       boolean letter = has(RunWord.C) || has(RunWord.F);
       boolean place = has(RunWord.SPIRIT) || has(RunWord.HEAD) || has(RunWord.ELSEWHERE);
       return !isPureAlcohol()
           && (has(RunWord.TEMPERATURE) || letter && (place || has(RunWord.DEGREE)));
     }
 
-    /** Whether it says that its figures are true strengths or volumes at 20 °C. */
+    /**
+     * Whether it says that its figures are true strengths or volumes at 20 °C; of an instrument
+     * that is where it was calibrated.
+     */
     boolean isAt20() {
       boolean words =
           has(RunWord.CORRECTED) || has(RunWord.AT20) || text.matches(".*\\b20 ?(°|[cC]\\b).*");
-      return words && !has(RunWord.NOT);
+      return words && !has(RunWord.NOT) && (has(RunWord.CORRECTED) || !has(RunWord.INSTRUMENT));
     }
   }
 

@@ -28,6 +28,11 @@ final class RunHeaders {
   /** Rows that show the units in the cells of a column. */
   private static final int ROWS_OF_UNITS = 12;
 
+  /** What the strongest jar of a run holds at least, % vol, and what it falls by. */
+  private static final double LEAST_HIGH = 60;
+
+  private static final double FALL = 8;
+
   /** What stands in the second row of a header. */
   private static final Set<RunWord> UNITS =
       EnumSet.of(
@@ -158,7 +163,55 @@ final class RunHeaders {
         cells.add(RunHeader.Cell.of(column, text));
       }
     }
-    return isOne(cells) ? cells : withUnitsBelow(bottom(row) + 1, cells);
+    return isOne(cells)
+        ? cells
+        : withStrength(bottom(row) + 1, withUnitsBelow(bottom(row) + 1, cells));
+  }
+
+  /** The same cells; where none heads strengths, the only one that says how they were read does. */
+  private List<RunHeader.Cell> withStrength(int first, List<RunHeader.Cell> cells) {
+    List<RunHeader.Cell> read =
+        cells.stream()
+            .filter(c -> c.has(RunWord.INSTRUMENT) || c.has(RunWord.READ))
+            .filter(c -> !c.isVolume() && !c.isTemperature())
+            .toList();
+    if (cells.stream().anyMatch(RunHeader.Cell::isStrength)
+        || cells.stream().noneMatch(RunHeader.Cell::isVolume)
+        || read.size() != 1
+        || !fallsFromHigh(first, read.get(0).column())) {
+      return cells;
+    }
+    List<RunHeader.Cell> told = new ArrayList<>(cells);
+    RunHeader.Cell strength = read.get(0);
+    Set<RunWord> words = EnumSet.copyOf(strength.words());
+    words.add(RunWord.STRENGTH);
+    told.set(
+        cells.indexOf(strength), new RunHeader.Cell(strength.column(), strength.text(), words));
+    return told;
+  }
+
+  /**
+   * Whether the next figures of a column fall from where no sugar scale and no temperature does.
+   */
+  private boolean fallsFromHigh(int first, int column) {
+    double before = Double.NaN;
+    double highest = Double.NEGATIVE_INFINITY;
+    int figures = 0;
+    int rises = 0;
+    for (int row = first; row < Math.min(first + ROWS_OF_UNITS, grid.rowCount()); row++) {
+      double value = RunCells.number(grid, row, column);
+      if (!Double.isNaN(value)) {
+        figures++;
+        rises += value > before ? 1 : 0;
+        highest = Math.max(highest, value);
+        before = value;
+      }
+    }
+    return figures >= FEWEST_WITHOUT_HEADER
+        && highest >= LEAST_HIGH
+        && highest < 100
+        && before < highest - FALL
+        && rises * 4 <= figures;
   }
 
   /** The same cells, told by the units that stand in the cells below where no word tells them. */
@@ -181,16 +234,13 @@ final class RunHeaders {
   /** Whether most of the next cells of a column are figures with a unit. */
   private boolean isMostly(int first, int column, Pattern figure) {
     int with = 0;
-    int texts = 0;
+    int filled = 0;
     for (int row = first; row < Math.min(first + ROWS_OF_UNITS, grid.rowCount()); row++) {
-      if (grid.kind(row, column) == Grid.Kind.TEXT) {
-        texts++;
-        with += figure.matcher(grid.text(row, column).strip()).matches() ? 1 : 0;
-      } else if (grid.kind(row, column) != Grid.Kind.BLANK) {
-        return false;
-      }
+      boolean text = grid.kind(row, column) == Grid.Kind.TEXT;
+      filled += grid.kind(row, column) == Grid.Kind.BLANK ? 0 : 1;
+      with += text && figure.matcher(grid.text(row, column).strip()).matches() ? 1 : 0;
     }
-    return with >= FEWEST_WITHOUT_HEADER && with * 2 > texts;
+    return with >= FEWEST_WITHOUT_HEADER && with * 2 > filled;
   }
 
   /** The second row of a header with units and the like below a row of texts, else the row. */

@@ -255,7 +255,7 @@ final class RunLines {
 
   /** Whether a clause has a temperature that the instrument is made for. */
   private boolean calibration(String clause, Set<RunWord> words) {
-    double celsius = RunTemperatures.celsius(clause);
+    double celsius = RunTemperatures.calibrationC(clause);
     boolean own = RunTemperatures.isOfInstrument(clause);
     boolean instrument =
         words.contains(RunWord.INSTRUMENT) && (own || !words.contains(RunWord.READ));

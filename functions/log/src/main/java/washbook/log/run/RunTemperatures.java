@@ -39,7 +39,8 @@ final class RunTemperatures {
   /** Degrees in words, which may be those of a strength as well. */
   private static final Pattern IN_WORDS =
       Pattern.compile(
-          NUMBER + "\\s*(?:grad|degr[e\u00e9]s|degrees|grados|gradi|graus|graden|grade)\\b");
+          NUMBER
+              + "\\s*(?:grad|deg|degree|degr[e\u00e9]s|degrees|grados|gradi|graus|graden|grade)\\b");
 
   private static final int LONGEST_LINE = 300;
 
@@ -159,6 +160,15 @@ final class RunTemperatures {
   private static boolean isScaled(String clause) {
     Matcher degrees = DEGREES.matcher(clause);
     return degrees.find() && degrees.group(1) != null;
+  }
+
+  /** What an instrument is made for, \u00b0C: also degrees in a word, as {@code 15 Grad}. */
+  static double calibrationC(String clause) {
+    double celsius = celsius(clause);
+    Matcher words = IN_WORDS.matcher(clause);
+    return Double.isNaN(celsius) && words.find()
+        ? Double.parseDouble(words.group(1).replace(',', '.'))
+        : celsius;
   }
 
   /** The first temperature of a clause, \u00b0C; NaN where there is none. */
