@@ -36,7 +36,7 @@ record SeasonOdsChart(
   String frame(double rowCm, double heightCm) {
     return "<draw:frame draw:z-index=\""
         + (number - 1)
-        + "\" draw:name=\""
+        + "\" draw:style-name=\"frame\" draw:name=\""
         + escaped(title)
         + "\" svg:x=\"0cm\" svg:y=\""
         + centimetres(atRow * rowCm)

@@ -68,6 +68,8 @@ final class SeasonOdsContent {
       all.append(i).append("\"/></number:number-style>");
       cell(all, "d" + i, " style:data-style-name=\"n" + i + "\"", "");
     }
+    all.append("<style:style style:name=\"frame\" style:family=\"graphic\">");
+    all.append("<style:graphic-properties draw:stroke=\"none\" draw:fill=\"none\"/></style:style>");
     all.append("<number:date-style style:name=\"iso\"><number:year number:style=\"long\"/>");
     all.append("<number:text>-</number:text><number:month number:style=\"long\"/>");
     all.append("<number:text>-</number:text><number:day number:style=\"long\"/>");
