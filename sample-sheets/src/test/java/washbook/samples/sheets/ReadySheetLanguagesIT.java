@@ -47,12 +47,12 @@ class ReadySheetLanguagesIT {
   void allFiguresAreThoseOfTheEnglishSheets(String language) {
     for (String form : List.of("pack", "portable")) {
       for (String book : BOOKS) {
-        Path english = MadeReadySheets.ENGLISH.resolve(form).resolve(book + ".ods");
-        List<Object[]> expected = figures(english);
-        assertTrue(expected.size() > 20, english.toString());
         for (String kind : List.of(".ods", ".xlsx")) {
-          Path file = ready.resolve(language).resolve(form).resolve(book + kind);
-          assertArrayEquals(expected.toArray(), figures(file).toArray(), file.toString());
+          Path file = Path.of(form, book + kind);
+          List<Object[]> expected = figures(MadeReadySheets.ENGLISH.resolve(file));
+          assertTrue(expected.size() > 10, file.toString());
+          List<Object[]> there = figures(ready.resolve(language).resolve(file));
+          assertArrayEquals(expected.toArray(), there.toArray(), language + " " + file);
         }
       }
     }
@@ -120,7 +120,7 @@ class ReadySheetLanguagesIT {
         for (int i = 0; i < codes.size(); i++) {
           one.text("B9", codes.get(i)).recalculate();
           other.text("B9", words.get(i)).recalculate();
-          assertEquals(one.number("B10"), other.number("B10"), 0, words.get(i));
+          assertEquals(one.number("B10"), other.number("B10"), 1e-9, words.get(i));
           assertTrue(other.number("B10") > 1, words.get(i));
         }
       }
