@@ -25,6 +25,16 @@ final class OdsChartMarkup {
           + " fo:break-before=\"page\" style:row-height=\"4.516mm\""
           + " style:use-optimal-row-height=\"false\"/></style:style>";
 
+  /** Without the blue line that the office draws around what has no style. */
+  static final String FRAME_STYLE = "washbook-chart";
+
+  static final String FRAME_STYLE_MARKUP =
+      "<style:style style:name=\""
+          + FRAME_STYLE
+          + "\" style:family=\"graphic\"><style:graphic-properties"
+          + " xmlns:draw=\"urn:oasis:names:tc:opendocument:xmlns:drawing:1.0\""
+          + " draw:stroke=\"none\" draw:fill=\"none\"/></style:style>";
+
   private static final String HIDDEN = " table:visibility=\"collapse\"";
   private static final String OASIS = "urn:oasis:names:tc:opendocument:xmlns:";
   private static final String NAMES =
@@ -79,6 +89,7 @@ final class OdsChartMarkup {
 
   private static void frame(StringBuilder text, Chart chart, String series) {
     text.append("<draw:frame draw:z-index=\"").append(chart.number() - 1);
+    text.append("\" draw:style-name=\"").append(FRAME_STYLE);
     text.append("\" draw:name=\"").append(escaped(chart.title()));
     text.append("\" svg:x=\"0cm\" svg:y=\"");
     text.append(centimetres(chart.atRow() * ChartPage.ROW_CM)).append("\" svg:width=\"");

@@ -7,7 +7,9 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
@@ -113,7 +115,7 @@ public final class OdsChartWriter implements ChartWriter {
         if (inSheets) {
           refuseLocked(splicer);
         } else if (tag && level == 1 && splicer.is(AUTOMATIC)) {
-          putStyle(splicer, token);
+          putStyles(splicer, token);
         }
       } else if (OdsReader.isTable(splicer, token)) {
         seen = true;
@@ -138,30 +140,29 @@ public final class OdsChartWriter implements ChartWriter {
     splicer.finish();
   }
 
-  /** Adds the style of rows that begin a page, unless it is there. */
-  private static void putStyle(XmlSplicer splicer, Token first) throws IOException {
-    byte[] style = ascii(OdsChartMarkup.PAGE_STYLE_MARKUP);
+  /** Adds the styles of rows that begin a page and of charts, unless they are there. */
+  private static void putStyles(XmlSplicer splicer, Token first) throws IOException {
+    Map<String, String> missing = new LinkedHashMap<>();
+    missing.put(OdsChartMarkup.PAGE_STYLE, OdsChartMarkup.PAGE_STYLE_MARKUP);
+    missing.put(OdsChartMarkup.FRAME_STYLE, OdsChartMarkup.FRAME_STYLE_MARKUP);
     if (first == Token.EMPTY) {
-      String whole = ">" + OdsChartMarkup.PAGE_STYLE_MARKUP + "</office:automatic-styles>";
+      String whole = ">" + String.join("", missing.values()) + "</office:automatic-styles>";
       splicer.replace(splicer.tokenEnd() - 2, splicer.tokenEnd(), ascii(whole));
       return;
     }
     int outside = splicer.depth() - 1;
-    boolean there = false;
     while (splicer.depth() > outside) {
       Token token = splicer.next();
       boolean tag = token == Token.START || token == Token.EMPTY;
-      there |=
-          tag
-              && splicer.attribute(ascii("style:name"))
-              && splicer.value().equals(OdsChartMarkup.PAGE_STYLE);
+      if (tag && splicer.attribute(ascii("style:name"))) {
+        missing.remove(splicer.value());
+      }
       if (token == Token.DONE) {
         throw splicer.damaged("how.stylesOpen");
       }
     }
-    if (!there) {
-      splicer.insert(splicer.tokenStart(), style, style.length);
-    }
+    byte[] styles = ascii(String.join("", missing.values()));
+    splicer.insert(splicer.tokenStart(), styles, styles.length);
   }
 
   private static void replaceTable(

@@ -19,19 +19,38 @@ import washbook.runner.file.UnusableFileException;
  * an older one with sheets or formulas of the person's is refused.
  */
 final class SeasonOds {
-  /** Printed across a page of paper that lies on its side. */
+  /** Printed on paper that lies on its side, as many pages below each other as it takes. */
   private static final String STYLES =
       "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<office:document-styles"
           + SeasonOdsContent.NAMES
-          + " office:version=\"1.3\"><office:automatic-styles><style:page-layout"
-          + " style:name=\"wide\"><style:page-layout-properties fo:page-width=\"29.7cm\""
-          + " fo:page-height=\"21cm\" style:print-orientation=\"landscape\" style:scale-to-X=\"1\""
-          + " style:scale-to-Y=\"0\""
-          + " fo:margin=\"1.2cm\"/></style:page-layout></office:automatic-styles><office:master-styles><style:master-page"
-          + " style:name=\"Default\""
-          + " style:page-layout-name=\"wide\"/></office:master-styles></office:document-styles>";
+          + " office:version=\"1.3\"><office:automatic-styles>"
+          + page("one", " style:scale-to-X=\"1\" style:scale-to-Y=\"0\"")
+          + page("three", " style:scale-to-X=\"3\" style:scale-to-Y=\"0\"")
+          + page("drawn", "")
+          + "</office:automatic-styles><office:master-styles>"
+          + master("Default", "one")
+          + master(SeasonOdsContent.SIDE_BY_SIDE, "three")
+          + master(SeasonOdsContent.DRAWN, "drawn")
+          + "</office:master-styles></office:document-styles>";
 
   private SeasonOds() {}
+
+  private static String page(String name, String scale) {
+    return "<style:page-layout style:name=\""
+        + name
+        + "\"><style:page-layout-properties fo:page-width=\"29.7cm\" fo:page-height=\"21cm\""
+        + " style:print-orientation=\"landscape\""
+        + scale
+        + " fo:margin=\"1.2cm\"/></style:page-layout>";
+  }
+
+  private static String master(String name, String page) {
+    return "<style:master-page style:name=\""
+        + name
+        + "\" style:page-layout-name=\""
+        + page
+        + "\"/>";
+  }
 
   static void write(Season season, OlderSeason older, Path file, Path to) throws IOException {
     if (file != null) {

@@ -27,7 +27,10 @@ record SeasonOdsChart(
     Wording words) {
   static final String KIND = "application/vnd.oasis.opendocument.chart";
   private static final double WIDTH_CM = 26;
-  private static final double HEIGHT_CM = 10.4;
+  private static final double HEIGHT_CM = 7.6;
+
+  /** More lines than these make a legend longer than the chart. */
+  private static final int MOST_NAMED = 20;
 
   String folder() {
     return "Curves" + number;
@@ -36,7 +39,7 @@ record SeasonOdsChart(
   String frame(double rowCm, double heightCm) {
     return "<draw:frame draw:z-index=\""
         + (number - 1)
-        + "\" draw:name=\""
+        + "\" draw:style-name=\"frame\" draw:name=\""
         + escaped(title)
         + "\" svg:x=\"0cm\" svg:y=\""
         + centimetres(atRow * rowCm)
@@ -59,8 +62,12 @@ record SeasonOdsChart(
     style(text, "all", "<style:graphic-properties draw:stroke=\"none\" draw:fill=\"none\"/>");
     style(text, "plot", "<style:chart-properties chart:treat-empty-cells=\"ignore\"/>");
     style(text, "grid", "<style:graphic-properties svg:stroke-color=\"#d9d3c8\"/>");
-    style(
-        text, "days", "<style:chart-properties chart:display-label=\"true\" chart:minimum=\"0\"/>");
+    text.append("<number:number-style style:name=\"whole\"><number:number");
+    text.append(" number:min-integer-digits=\"1\" number:decimal-places=\"0\"/>");
+    text.append("</number:number-style><style:style style:name=\"days\" style:family=\"chart\"");
+    text.append(" style:data-style-name=\"whole\"><style:chart-properties");
+    text.append(" chart:link-data-style-to-source=\"false\" chart:display-label=\"true\"");
+    text.append(" chart:minimum=\"0\"/></style:style>");
     text.append("<style:style style:name=\"value\" style:family=\"chart\"");
     text.append(" style:data-style-name=\"digits\"><style:chart-properties");
     text.append(" chart:link-data-style-to-source=\"false\" chart:display-label=\"true\"");
@@ -80,7 +87,11 @@ record SeasonOdsChart(
     text.append(centimetres(WIDTH_CM)).append("\" svg:height=\"").append(centimetres(HEIGHT_CM));
     text.append("\" xlink:href=\"..\" xlink:type=\"simple\" chart:class=\"chart:scatter\"");
     text.append(" chart:style-name=\"all\"><chart:title><text:p>").append(escaped(title));
-    text.append("</text:p></chart:title><chart:plot-area chart:style-name=\"plot\">");
+    text.append("</text:p></chart:title>");
+    if (batches.size() <= MOST_NAMED) {
+      text.append("<chart:legend chart:legend-position=\"end\"/>");
+    }
+    text.append("<chart:plot-area chart:style-name=\"plot\">");
     text.append("<chart:axis chart:dimension=\"x\" chart:name=\"primary-x\"");
     text.append(" chart:style-name=\"days\"><chart:title><text:p>");
     text.append(escaped(words.say("season.days")))
@@ -93,6 +104,7 @@ record SeasonOdsChart(
       series(text, i, row, last);
       row = last + 1;
     }
+    text.append("<chart:wall chart:style-name=\"all\"/>");
     return text.append("</chart:plot-area></chart:chart></office:chart></office:body>")
         .append("</office:document-content>")
         .toString();

@@ -13,7 +13,17 @@ import washbook.runner.report.OverviewColumn;
 final class SeasonOdsContent {
   private static final String OASIS = "urn:oasis:names:tc:opendocument:xmlns:";
   private static final double ROW_CM = 0.452;
-  private static final int ROWS_PER_CHART = 24;
+
+  /** Two charts stand on a page. */
+  private static final int ROWS_PER_CHART = 18;
+
+  /** Pages of the table, up to three side by side, and of the curves, as large as they are. */
+  static final String SIDE_BY_SIDE = "Three";
+
+  static final String DRAWN = "Drawn";
+
+  /** Of a row that begins a page. */
+  private static final String PAGE = " table:style-name=\"page\"";
 
   static final String NAMES =
       names("office", "office:1.0")
@@ -68,6 +78,8 @@ final class SeasonOdsContent {
       all.append(i).append("\"/></number:number-style>");
       cell(all, "d" + i, " style:data-style-name=\"n" + i + "\"", "");
     }
+    all.append("<style:style style:name=\"frame\" style:family=\"graphic\">");
+    all.append("<style:graphic-properties draw:stroke=\"none\" draw:fill=\"none\"/></style:style>");
     all.append("<number:date-style style:name=\"iso\"><number:year number:style=\"long\"/>");
     all.append("<number:text>-</number:text><number:month number:style=\"long\"/>");
     all.append("<number:text>-</number:text><number:day number:style=\"long\"/>");
@@ -85,11 +97,15 @@ final class SeasonOdsContent {
     cell(all, "name", "", "<style:text-properties fo:font-weight=\"bold\"/>");
     cell(all, "warning", "", "<style:text-properties fo:color=\"#a3231b\"/>");
     cell(all, "wrap", "", "<style:table-cell-properties fo:wrap-option=\"wrap\"/>");
-    all.append("<style:style style:name=\"sheet\" style:family=\"table\"");
-    all.append(" style:master-page-name=\"Default\"/>");
-    column(all, "narrow", "2.2cm");
+    for (String page : List.of("Default", SIDE_BY_SIDE, DRAWN)) {
+      all.append("<style:style style:name=\"").append(page).append("\" style:family=\"table\"");
+      all.append(" style:master-page-name=\"").append(page).append("\"/>");
+    }
+    all.append("<style:style style:name=\"page\" style:family=\"table-row\">");
+    all.append("<style:table-row-properties fo:break-before=\"page\"/></style:style>");
+    column(all, "narrow", "2.5cm");
     column(all, "wide", "5.2cm");
-    column(all, "broad", "11cm");
+    column(all, "broad", "10cm");
   }
 
   private static void cell(StringBuilder all, String name, String more, String properties) {
@@ -105,14 +121,16 @@ final class SeasonOdsContent {
   }
 
   private void table(StringBuilder all) {
-    begin(all, SeasonTable.sheet(words));
+    begin(all, SIDE_BY_SIDE, SeasonTable.sheet(words));
     for (OverviewColumn column : OverviewColumn.values()) {
       boolean wide =
           column == OverviewColumn.BATCH
               || column == OverviewColumn.FILE
               || column == OverviewColumn.WARNINGS;
+      boolean named = column == OverviewColumn.values()[0];
+      all.append(named ? "<table:table-header-columns>" : "");
       all.append("<table:table-column table:style-name=\"").append(wide ? "wide" : "narrow");
-      all.append("\"/>");
+      all.append("\"/>").append(named ? "</table:table-header-columns>" : "");
     }
     row(all, "title", List.of(season.title()));
     row(all, "", List.of(season.sentence()));
@@ -197,18 +215,19 @@ final class SeasonOdsContent {
       at += ROWS_PER_CHART;
       row += kind.getValue().stream().mapToInt(b -> b.curve().points().length).sum();
     }
-    begin(all, SeasonTable.curves(words));
+    begin(all, DRAWN, SeasonTable.curves(words));
     all.append("<table:shapes>");
     charts.forEach(chart -> all.append(chart.frame(ROW_CM, (ROWS_PER_CHART - 1) * ROW_CM)));
     all.append("</table:shapes><table:table-column table:number-columns-repeated=\"4\"/>");
     row(all, "title", List.of(season.title() + ": " + words.say("season.curves")));
     row(all, "", List.of(season.notDrawn(SeasonTable.MOST_CURVES)));
-    int blank = ROWS_PER_CHART * 2 * byWash.size();
-    if (blank > 0) {
-      all.append("<table:table-row table:number-rows-repeated=\"").append(blank);
-      all.append("\"><table:table-cell/></table:table-row>");
+    for (int i = 0; i < byWash.size(); i++) {
+      blankRows(all, 1, i == 0 ? "" : PAGE);
+      blankRows(all, ROWS_PER_CHART * 2 - 1, "");
     }
-    row(all, "head", SeasonTable.curveHeads(words));
+    all.append("<table:table-row").append(PAGE).append('>');
+    SeasonTable.curveHeads(words).forEach(head -> word(all, "head", head));
+    all.append("</table:table-row>");
     for (List<SeasonRow> batches : byWash.values()) {
       for (SeasonRow batch : batches) {
         for (double[] point : batch.curve().points()) {
@@ -224,8 +243,13 @@ final class SeasonOdsContent {
     all.append("</table:table>");
   }
 
+  private static void blankRows(StringBuilder all, int rows, String style) {
+    all.append("<table:table-row table:number-rows-repeated=\"").append(rows).append('"');
+    all.append(style).append("><table:table-cell/></table:table-row>");
+  }
+
   private void warnings(StringBuilder all) {
-    begin(all, SeasonTable.warnings(words));
+    begin(all, "Default", SeasonTable.warnings(words));
     for (String width : List.of("wide", "wide", "wide", "narrow", "broad", "wide")) {
       all.append("<table:table-column table:style-name=\"").append(width).append("\"/>");
     }
@@ -240,8 +264,9 @@ final class SeasonOdsContent {
     all.append("</table:table>");
   }
 
-  private static void begin(StringBuilder all, String name) {
-    all.append("<table:table table:style-name=\"sheet\" table:name=\"").append(name).append("\">");
+  private static void begin(StringBuilder all, String page, String name) {
+    all.append("<table:table table:style-name=\"").append(page).append("\" table:name=\"");
+    all.append(name).append("\">");
   }
 
   private static void row(StringBuilder all, String style, List<String> words) {

@@ -17,6 +17,7 @@ import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Hyperlink;
+import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -39,6 +40,17 @@ final class SeasonXlsx {
   private static final int HEAD_ROW = 3;
   private static final int NARROW = 11 * 256;
   private static final int WIDE = 26 * 256;
+  private static final int[] WARNING_WIDTHS = {16, 24, 14, 11, 46, 20};
+
+  /** Lines end at words: a text takes so much more than its letters. */
+  private static final double WRAPPED = 1.25;
+
+  private static final float LINE_POINTS = 13.5f;
+  static final float HEAD_POINTS = 3 * LINE_POINTS + 3;
+  private static final double MARGIN_INCHES = 0.4;
+
+  /** In the measure of columns: with letters of at least eight points, whatever their font. */
+  private static final int ACROSS_PAGE = 128 * 256;
 
   private final XSSFWorkbook book;
   private final SeasonStyles styles;
@@ -242,15 +254,35 @@ final class SeasonXlsx {
     sheet.createFreezePane(1, HEAD_ROW + 1);
     sheet.setAutoFilter(new CellRangeAddress(HEAD_ROW, Math.max(HEAD_ROW + 1, lastRow), 0, last));
     sheet.setRepeatingRows(new CellRangeAddress(HEAD_ROW, HEAD_ROW, -1, -1));
-    setUpPage(sheet);
+    sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, 0));
+    sheet.getRow(HEAD_ROW).setHeightInPoints(HEAD_POINTS);
+    int wanted = 0;
+    for (int column = 0; column <= last; column++) {
+      wanted += sheet.getColumnWidth(column);
+    }
+    // Each further page begins with the names again.
+    double room = ACROSS_PAGE - WIDE;
+    setUpPage(sheet, (int) Math.max(1, Math.ceil((wanted - WIDE) / room)));
   }
 
-  /** Across one page of A4 paper that lies on its side, as many down as it takes. */
-  static void setUpPage(XSSFSheet sheet) {
+  /**
+   * So many pages of A4 paper that lies on its side are side by side, as many below each other as
+   * it takes.
+   */
+  private static void setUpPage(XSSFSheet sheet, int pages) {
+    onPaper(sheet);
+    sheet.setFitToPage(true);
+    sheet.getPrintSetup().setFitWidth((short) pages);
+    sheet.getPrintSetup().setFitHeight((short) 0);
+  }
+
+  static void onPaper(XSSFSheet sheet) {
     sheet.getPrintSetup().setPaperSize(PrintSetup.A4_PAPERSIZE);
     sheet.getPrintSetup().setLandscape(true);
-    sheet.setFitToPage(true);
-    sheet.getPrintSetup().setFitHeight((short) 0);
+    for (PageMargin side :
+        new PageMargin[] {PageMargin.LEFT, PageMargin.RIGHT, PageMargin.TOP, PageMargin.BOTTOM}) {
+      sheet.setMargin(side, MARGIN_INCHES);
+    }
   }
 
   private void curves(Season season) {
@@ -277,22 +309,21 @@ final class SeasonXlsx {
         styles.title);
     row = line(sheet, row, SeasonTable.warningHeads(season.words()), styles.head);
     for (List<String> warning : SeasonTable.warnings(season)) {
-      row = line(sheet, row, warning, styles.wrapped);
+      row = wrapped(sheet, row, warning);
     }
     for (List<String> left : SeasonTable.left(season)) {
-      row = line(sheet, row, left, styles.wrapped);
+      row = wrapped(sheet, row, left);
     }
     row++;
     for (String safety : SeasonTable.safety(season.words())) {
       text(sheet.createRow(row++), 0, safety, styles.plain);
     }
-    int[] widths = {22, 30, 18, 14, 60, 26};
-    for (int i = 0; i < widths.length; i++) {
-      sheet.setColumnWidth(i, widths[i] * 256);
+    for (int i = 0; i < WARNING_WIDTHS.length; i++) {
+      sheet.setColumnWidth(i, WARNING_WIDTHS[i] * 256);
     }
     sheet.createFreezePane(0, 2);
     sheet.setRepeatingRows(new CellRangeAddress(1, 1, -1, -1));
-    setUpPage(sheet);
+    setUpPage(sheet, 1);
   }
 
   /** A name that no sheet of the person's has. */
@@ -302,6 +333,17 @@ final class SeasonXlsx {
       name = wanted + " " + i;
     }
     return name;
+  }
+
+  /** A line as high as its texts need: not every program finds that by itself. */
+  private int wrapped(XSSFSheet sheet, int at, List<String> words) {
+    int lines = 1;
+    for (int i = 0; i < words.size(); i++) {
+      lines = Math.max(lines, (int) Math.ceil(words.get(i).length() * WRAPPED / WARNING_WIDTHS[i]));
+    }
+    int next = line(sheet, at, words, styles.wrapped);
+    sheet.getRow(at).setHeightInPoints(lines * LINE_POINTS);
+    return next;
   }
 
   private static int line(XSSFSheet sheet, int at, List<String> words, CellStyle style) {

@@ -26,9 +26,14 @@ import washbook.runner.language.Wording;
 
 /** Charts of all batches of one kind laid over each other by days, and the numbers drawn. */
 final class SeasonXlsxCharts {
-  static final int ROWS_PER_CHART = 24;
-  static final int FIRST_ROW = 2;
-  private static final int COLUMNS = 14;
+  /** Two charts stand on a page. */
+  private static final int ROWS_PER_CHART = 16;
+
+  private static final int FIRST_ROW = 2;
+  private static final int COLUMNS = 12;
+
+  /** Per cent: room for columns that another font makes wider. */
+  private static final short SCALE = 85;
 
   /** More series than these make a legend longer than the chart. */
   private static final int MOST_NAMED = 20;
@@ -56,6 +61,7 @@ final class SeasonXlsxCharts {
     for (String head : SeasonTable.curveHeads(words)) {
       SeasonXlsx.text(heads, Math.max(0, heads.getLastCellNum()), head, styles.head);
     }
+    heads.setHeightInPoints(SeasonXlsx.HEAD_POINTS);
     int at = FIRST_ROW;
     XSSFDrawing drawing = sheet.createDrawingPatriarch();
     for (Map.Entry<String, List<SeasonRow>> kind : byWash.entrySet()) {
@@ -65,9 +71,11 @@ final class SeasonXlsxCharts {
       at += ROWS_PER_CHART;
       chart(drawing, at, SeasonTable.alcoholTitle(kind.getKey(), words), kind.getValue(), first, 2);
       at += ROWS_PER_CHART;
+      sheet.setRowBreak(at - 1);
     }
     sheet.setColumnWidth(3, 26 * 256);
-    SeasonXlsx.setUpPage(sheet);
+    SeasonXlsx.onPaper(sheet);
+    sheet.getPrintSetup().setScale(SCALE);
   }
 
   private void numbers(SeasonRow batch) {

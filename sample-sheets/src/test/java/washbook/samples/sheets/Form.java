@@ -205,8 +205,13 @@ final class Form {
 
   /** A cell of a table, to type into or not; words stand clear of the column at their left. */
   static Look cell(String format, boolean typed) {
-    Look cell = typed ? Look.input(format, PAPER) : Look.cell(format);
+    Look cell = typed ? Look.input(format, PAPER) : Look.cell(shown(format));
     return format.equals("General") ? cell.left() : cell;
+  }
+
+  /** The office opens an .ods with 0 where a formula gave an empty text; so none is shown. */
+  private static String shown(String format) {
+    return format.equals("General") ? "General;-General;;@" : format;
   }
 
   /** A value to type; gives its absolute address. */
@@ -222,7 +227,7 @@ final class Form {
       return null;
     }
     line(label, unit, words);
-    Cell cell = book.put(sheet, row, value, null, Look.number(format));
+    Cell cell = book.put(sheet, row, value, null, Look.number(shown(format)));
     cell.setCellFormula(formula);
     return address();
   }

@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -36,8 +37,8 @@ import washbook.functions.SafetyNote;
 
 /** The ready sheets of the other languages, made of the English ones as a release makes them. */
 class ReadySheetLanguagesTest {
-  private static final Path TEXTS = Path.of("src/release/ready");
-  private static final Path ENGLISH = Path.of("starters");
+  private static final Path TEXTS = MadeReadySheets.TEXTS;
+  private static final Path ENGLISH = MadeReadySheets.ENGLISH;
 
   /** Units, scales, and words that both languages have. */
   private static final Set<String> SAME =
@@ -51,7 +52,11 @@ class ReadySheetLanguagesTest {
           "SG",
           "Fruit",
           "Water",
-          "Water (L)");
+          "Water (L)",
+          "water",
+          "no",
+          "kg alcohol",
+          "kg extract");
 
   private static final Set<String> STATES =
       Set.of("lag", "working", "slowing", "stuck", "done", "restarted");
@@ -60,19 +65,7 @@ class ReadySheetLanguagesTest {
 
   @BeforeAll
   static void make() throws IOException, InterruptedException {
-    Process process =
-        new ProcessBuilder(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-cp",
-                System.getProperty("java.class.path"),
-                "src/release/ReadySheets.java",
-                ENGLISH.toString(),
-                TEXTS.toString(),
-                ready.toString())
-            .redirectErrorStream(true)
-            .start();
-    String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-    assertEquals(0, process.waitFor(), said);
+    MadeReadySheets.into(ready);
   }
 
   private static Map<String, String> texts(String language) throws IOException {
@@ -98,12 +91,15 @@ class ReadySheetLanguagesTest {
     Set<String> englishOnly = new TreeSet<>(english.values());
     englishOnly.removeAll(others.values());
     englishOnly.add(SafetyNote.text());
-    for (Path file : books(ready.resolve(language))) {
+    List<Path> files = new ArrayList<>(books(ready.resolve(language)));
+    files.addAll(books(ready.resolve(language), ".ods"));
+    assertEquals(40, files.size());
+    for (Path file : files) {
       Set<String> left = said(file);
       left.retainAll(englishOnly);
       // Words of functions, in formulas.
       left.removeAll(STATES);
-      left.remove("SG");
+      left.removeIf(word -> word.equals(word.toUpperCase(Locale.ROOT)));
       assertEquals(Set.of(), left, file.toString());
     }
   }
@@ -120,16 +116,12 @@ class ReadySheetLanguagesTest {
   }
 
   private static List<Path> books(Path folder) throws IOException {
-    Set<String> names = Set.of("plan.xlsx", "class.xlsx", "still-run-log.xlsx");
+    return books(folder, ".xlsx");
+  }
+
+  private static List<Path> books(Path folder, String kind) throws IOException {
     try (Stream<Path> files = Files.walk(folder)) {
-      return files
-          .filter(file -> file.toString().endsWith(".xlsx"))
-          .filter(
-              file ->
-                  names.contains(file.getFileName().toString())
-                      || file.getFileName().toString().startsWith("ferment-log"))
-          .sorted()
-          .toList();
+      return files.filter(file -> file.toString().endsWith(kind)).sorted().toList();
     }
   }
 
@@ -152,9 +144,11 @@ class ReadySheetLanguagesTest {
         if (entry
             .getName()
             .matches(
-                "(xl|docProps)/.*(sheet\\d+|Strings|workbook|comments\\d+|chart\\d+|core).xml")) {
+                "(xl|docProps)/.*(sheet\\d+|drawing\\d+|Strings|workbook|comments\\d+|chart\\d+|core).xml"
+                    + "|(Object \\d+/)?content.xml|meta.xml|settings.xml")) {
           try (InputStream in = zip.getInputStream(entry)) {
-            parts.add(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+            String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            parts.add(text.replaceFirst("<[?]xml[^>]*>", ""));
           }
         }
       }
@@ -216,6 +210,9 @@ class ReadySheetLanguagesTest {
     }
     return formula
         .replaceAll("IFERROR\\(CHOOSE\\(MATCH\\((WASHBOOK\\.FERMENTSTATE[^{]*),\\{.*", "$1)")
+        .replaceAll(
+            "IFERROR\\(CHOOSE\\(MATCH\\((\\$B\\$\\d+),\\{[^}]*\\},0\\)(,\"[A-Z]+\")+\\),\\1\\)",
+            "$1")
         .replaceAll("\"(?![A-Z]+\")[^\"]*+(?:\"\"[^\"]*+)*+\"", "\"\"");
   }
 

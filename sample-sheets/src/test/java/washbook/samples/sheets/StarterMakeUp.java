@@ -128,7 +128,7 @@ final class StarterMakeUp {
         when("CARBONDIOXIDE(" + target + "," + end + "," + wash + ")", target, end, wash),
         "0",
         "g",
-        "air the room before you go in: a gram is about half a litre of gas");
+        "1 g is about half a litre of gas: air the room");
   }
 
   private static Form juice(Book book, boolean portable) {
