@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import washbook.functions.catalogue.Catalogue;
 import washbook.log.language.Language;
-import washbook.office.help.HelpPage;
+import washbook.office.help.HelpFile;
 
 /**
  * Writes from the catalogue everything that the office wants to know about the functions: types,
@@ -39,7 +39,7 @@ public final class Generate {
           extension.resolve(DescriptionWriter.file(language.code())),
           DescriptionWriter.text(language));
       write(
-          extension.resolve(HelpPage.name(language)), new HelpWriter(language).page(arguments[2]));
+          extension.resolve(HelpFile.of(language)), new HelpWriter(language).page(arguments[2]));
     }
   }
 

@@ -23,13 +23,8 @@ public record HelpPage(Path file) {
     if (folder.isEmpty()) {
       return Optional.empty();
     }
-    Path file = Path.of(URI.create(folder)).resolve(name(language));
+    Path file = Path.of(URI.create(folder)).resolve(HelpFile.of(language));
     return Files.isRegularFile(file) ? Optional.of(new HelpPage(file)) : Optional.empty();
-  }
-
-  /** Where the page stands in the extension. */
-  public static String name(Language language) {
-    return "help/" + language.code() + ".html";
   }
 
   /** Hands the page to the system's browser; whether the system took it. */

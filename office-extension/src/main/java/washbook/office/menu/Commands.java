@@ -15,6 +15,8 @@ final class Commands {
     } catch (Throwable trouble) {
       outcome = Outcome.failed(Trouble.of(trouble).in(windows.language()));
     }
+    // Left alone, Java takes gigabytes before it collects its garbage, and keeps them.
+    System.gc();
     return windows.say(outcome);
   }
 
