@@ -83,11 +83,13 @@ class ArchitectureTest {
           runner.file, runner.sheet, runner.read, runner.write, runner.report, runner.run, \
           runner.season, runner.card, runner.ask, runner.language
           office.language: log.language
+          office.help: log.language
           office.call: functions, functions.quantity, functions.catalogue, log.language, \
           office.language
           office.generate: functions, functions.quantity, functions.catalogue, log.language, \
-          office.language
-          office.menu: functions, functions.catalogue, functions.portable, log.*, office.language
+          office.language, office.help
+          office.menu: functions, functions.catalogue, functions.portable, log.*, office.language, \
+          office.help
           office: functions.catalogue, office.call, office.menu
           """);
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import washbook.functions.catalogue.Catalogue;
 import washbook.log.language.Language;
+import washbook.office.help.HelpFile;
 
 /**
  * Writes from the catalogue everything that the office wants to know about the functions: types,
@@ -37,6 +38,8 @@ public final class Generate {
       write(
           extension.resolve(DescriptionWriter.file(language.code())),
           DescriptionWriter.text(language));
+      write(
+          extension.resolve(HelpFile.of(language)), new HelpWriter(language).page(arguments[2]));
     }
   }
 

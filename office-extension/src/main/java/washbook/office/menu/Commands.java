@@ -1,6 +1,7 @@
 package washbook.office.menu;
 
 import java.util.function.Supplier;
+import washbook.office.help.HelpPage;
 import washbook.office.language.OfficeText;
 
 /** The commands by name. None ends without a word to the user, whatever is thrown in it. */
@@ -10,21 +11,43 @@ final class Commands {
   static Outcome run(Command command, Windows windows, Supplier<OpenSheet> sheet) {
     Outcome outcome;
     try {
-      outcome = of(command, windows, sheet.get());
+      outcome = of(command, windows, sheet);
     } catch (Throwable trouble) {
       outcome = Outcome.failed(Trouble.of(trouble).in(windows.language()));
     }
+    // Left alone, Java takes gigabytes before it collects its garbage, and keeps them.
+    System.gc();
     return windows.say(outcome);
   }
 
-  private static Outcome of(Command command, Windows windows, OpenSheet sheet) {
+  private static Outcome of(Command command, Windows windows, Supplier<OpenSheet> sheet) {
     return switch (command.name()) {
-      case "fill" -> new MenuFill(sheet, windows, command).run();
-      case "portable" -> new MenuPortable(sheet, windows).run();
-      case "recalculate" -> new MenuRecalculate(sheet, windows.language()).run();
-      case "explain" -> new MenuExplain(sheet, windows.language()).run();
+      case "fill" -> new MenuFill(sheet.get(), windows, command).run();
+      case "portable" -> new MenuPortable(sheet.get(), windows).run();
+      case "recalculate" -> new MenuRecalculate(sheet.get(), windows.language()).run();
+      case "explain" -> new MenuExplain(sheet.get(), windows.language()).run();
+      case "help" -> help(windows);
       default ->
           Outcome.failed(OfficeText.of("command.unknown", command.name()).in(windows.language()));
     };
+  }
+
+  /** Nobody sees what a browser does with the page, so the user reads where it stands. */
+  private static Outcome help(Windows windows) {
+    HelpPage page =
+        HelpPage.of(windows.context(), windows.language())
+            .orElseThrow(() -> new StoppedException("help.missing"));
+    if (!windows.shown()) {
+      return Outcome.done(said("help.place", page, windows));
+    }
+    return page.isTaken(windows.context())
+        ? Outcome.done(said("help.opened", page, windows))
+        : Outcome.failed(said("help.notOpened", page, windows));
+  }
+
+  /** The office cuts off what follows a long word, as a path is, so that it gets lines here. */
+  private static String said(String key, HelpPage page, Windows windows) {
+    String path = ("\n" + page.file()).replaceAll("(.{30,60}/)", "$1\n");
+    return OfficeText.of(key, path).in(windows.language());
   }
 }

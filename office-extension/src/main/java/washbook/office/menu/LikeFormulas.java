@@ -5,6 +5,7 @@ import com.sun.star.sheet.FillDirection;
 import com.sun.star.sheet.XCellFormatRangesSupplier;
 import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XCellRangeFormula;
+import com.sun.star.sheet.XCellRangesQuery;
 import com.sun.star.sheet.XCellSeries;
 import com.sun.star.sheet.XSheetAnnotation;
 import com.sun.star.sheet.XSheetAnnotationsSupplier;
@@ -50,6 +51,9 @@ final class LikeFormulas {
   /** Rows that a filter hides are not filled by the office. */
   private static void writeSkipped(XCellRange piece, int start, IntFunction<String> formula)
       throws com.sun.star.uno.Exception {
+    if (isVisible(piece)) {
+      return; // reading long formulas back takes 8 kB each
+    }
     String[][] written =
         UnoRuntime.queryInterface(XCellRangeFormula.class, piece).getFormulaArray();
     String first = RelativeFormula.of(written[0][0], start);
@@ -58,6 +62,20 @@ final class LikeFormulas {
         piece.getCellByPosition(0, i).setFormula(formula.apply(start + i));
       }
     }
+  }
+
+  /** Whether no row of it is hidden. */
+  private static boolean isVisible(XCellRange piece) {
+    CellRangeAddress all =
+        UnoRuntime.queryInterface(XCellRangeAddressable.class, piece).getRangeAddress();
+    CellRangeAddress[] shown =
+        UnoRuntime.queryInterface(XCellRangesQuery.class, piece)
+            .queryVisibleCells()
+            .getRangeAddresses();
+    return shown.length == 1
+        && shown[0].StartRow == all.StartRow
+        && shown[0].EndRow == all.EndRow
+        && shown[0].StartColumn == all.StartColumn;
   }
 
   private TreeSet<Integer> starts(int column, int firstRow, int lastRow)

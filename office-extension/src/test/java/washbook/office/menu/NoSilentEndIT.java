@@ -12,7 +12,9 @@ import com.sun.star.lang.DisposedException;
 import com.sun.star.sheet.XCalculatable;
 import com.sun.star.sheet.XCellRangeFormula;
 import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.system.SystemShellExecuteException;
 import com.sun.star.uno.UnoRuntime;
+import com.sun.star.uno.XComponentContext;
 import com.sun.star.util.XModifiable;
 import java.util.Arrays;
 import java.util.List;
@@ -24,6 +26,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import washbook.log.language.Language;
 import washbook.office.SharedOffice;
+import washbook.office.help.HelpPage;
 import washbook.office.testing.Book;
 
 /** Whatever fails inside a command, the user reads it and the document is as it was. */
@@ -35,7 +38,10 @@ class NoSilentEndIT {
           () -> new com.sun.star.uno.RuntimeException("made up"),
           () -> new DisposedException("made up"));
 
-  /** A prime, so that the fatal calls fall into every part of a command. */
+  /**
+   * A prime, so that the fatal calls fall into every part of a command; the help makes few calls,
+   * of which each fails once.
+   */
   private static final int STEP = 23;
 
   private Book book;
@@ -58,11 +64,19 @@ class NoSilentEndIT {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"fill?ask=no", "fill?ask=no&as=pack", "portable?ask=no", "recalculate", "explain"})
+      strings = {
+        "fill?ask=no",
+        "fill?ask=no&as=pack",
+        "portable?ask=no",
+        "recalculate",
+        "explain",
+        "help?ask=no"
+      })
   void everyFaultIsToldAndWhatWasWrittenIsTakenBack(String command) {
     State before = state();
+    int step = command.startsWith("help") ? 1 : STEP;
     int fatal = 1;
-    for (boolean thrown = true; thrown; fatal += STEP) {
+    for (boolean thrown = true; thrown; fatal += step) {
       FaultyOffice office = new FaultyOffice(fatal, FAULTS.get(fatal % FAULTS.size()));
       Outcome outcome = run(command, office);
       thrown = !office.fatalMethod().isEmpty();
@@ -77,17 +91,30 @@ class NoSilentEndIT {
         assertTrue(outcome.done(), outcome.text());
       }
     }
-    assertTrue(fatal > 1 + STEP, "the command was never disturbed");
+    assertTrue(fatal > 1 + step, "the command was never disturbed");
   }
 
   private Outcome run(String command, FaultyOffice office) {
     return Commands.run(
         Command.of("washbook.office:" + command),
-        new Windows(null, null, false, Language.EN),
+        new Windows(
+            office.over(XComponentContext.class, SharedOffice.get().context()),
+            null,
+            false,
+            Language.EN),
         () ->
             new OpenSheet(
                 office.over(XModel.class, book.as(XModel.class)),
                 office.over(XSpreadsheet.class, book.sheet())));
+  }
+
+  @Test
+  void aBrowserThatDoesNotStartIsNoticed() {
+    FaultyOffice office = new FaultyOffice(3, () -> new SystemShellExecuteException("made up"));
+    XComponentContext context = SharedOffice.get().context();
+    HelpPage page = HelpPage.of(context, Language.EN).orElseThrow();
+    assertFalse(page.isTaken(office.over(XComponentContext.class, context)));
+    assertEquals("execute", office.fatalMethod());
   }
 
   @Test
