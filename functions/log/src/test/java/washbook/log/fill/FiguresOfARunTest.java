@@ -107,7 +107,8 @@ class FiguresOfARunTest {
         computed(
             "Still run\n"
                 + HEAD
-                + JARS.replace("2|500|70", "2|500|foam").replace("3|500|60", "3|500|foam"));
+                + JARS.replace("2|500|70", "2|500|foam").replace("3|500|60", "3|500|foam")
+                + "\n5|500|30|20|tails\n6|500|20|20|tails");
     int last = run.table().lastRow();
     assertTrue(run.text(ComputedColumn.NOTE, last, Language.EN).contains("C4"));
     assertEquals(2, run.refusedRows());

@@ -2,10 +2,13 @@ package washbook.log.run;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.List;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import washbook.log.Understanding;
+import washbook.log.sheet.Grid;
 import washbook.log.sheet.TestGrid;
 import washbook.log.understand.LogMap;
 import washbook.log.understand.SheetUnderstanding;
@@ -137,5 +140,33 @@ class RunsOfASheetTest {
         understood(log, "").tables().stream()
             .map(table -> String.valueOf(table.settings().volumeL()))
             .collect(Collectors.joining(" ")));
+  }
+
+  /** What is left of a sheet without its runs is as it was; the runs are blank. */
+  @Test
+  void theRestOfASheetIsAsItWas() {
+    TestGrid all =
+        TestGrid.of(
+                "Sheet1",
+                "x|1|#2025-10-01|y\nx|2|#2025-10-02|y\nx|3|#2025-10-03|y\nx|4|#2025-10-04|y")
+            .merge(0, 0, 0, 1)
+            .draw(3, 3, 3, 3);
+    GridWithoutRuns rest = new GridWithoutRuns(all, List.of(new Grid.Area(1, 1, 2, 2)));
+    for (int row = 0; row < 4; row++) {
+      for (int column = 0; column < 4; column++) {
+        boolean run = row >= 1 && row <= 2 && column >= 1 && column <= 2;
+        assertEquals(run ? Grid.Kind.BLANK : all.kind(row, column), rest.kind(row, column));
+        assertEquals(run ? Double.NaN : all.number(row, column), rest.number(row, column));
+        assertEquals(run ? "" : all.text(row, column), rest.text(row, column));
+        assertEquals(false, rest.isFormula(row, column));
+      }
+    }
+    assertEquals("Sheet1", rest.name());
+    assertEquals(4, rest.rowCount());
+    assertEquals(4, rest.columnCount());
+    assertEquals(4, rest.columnsUsed(0));
+    assertEquals(all.merged(), rest.merged());
+    assertEquals(all.drawings(), rest.drawings());
+    assertEquals(all.fileName(), rest.fileName());
   }
 }
