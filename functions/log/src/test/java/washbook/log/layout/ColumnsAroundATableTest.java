@@ -63,6 +63,15 @@ class ColumnsAroundATableTest {
         "^SG^Temp C^ ; 0^1.085^20^put in ; 1^1.01^20^ ; ^^^ ; ^1.01^20^"
             + " ! B GRAVITY, C TEMPERATURE, D NOTE",
         // a header of its own, or a neighbour right beside
+        "^SG^Temp C^3 ; 0^1.085^20^put in ; 1^1.05^20^ ; 2^1.01^20^ ! B GRAVITY, C TEMPERATURE",
+        "^SG^Temp C^^SG^Temp C ; 0^1.085^20^put in^1.065^20 ; 1^1.05^20^^1.04^20 ; 2^1.01^20^^1.01^20"
+            + " ! B GRAVITY, C TEMPERATURE / E GRAVITY, F TEMPERATURE",
+        "^SG^Temp C^^^SG^Temp C ; 0^1.085^20^put in^^1.065^20 ; 1^1.05^20^^^1.04^20"
+            + " ; 2^1.01^20^^^1.01^20"
+            + " ! B GRAVITY, C TEMPERATURE, D NOTE / F GRAVITY, G TEMPERATURE",
+        "^SG^Temp C^^^SG^Temp C ; 0^1.085^20^^#2025-10-01^1.065^20 ; 1^1.05^20^^#2025-10-04^1.04^20"
+            + " ; 2^1.01^20^^#2025-10-08^1.01^20"
+            + " ! B GRAVITY, C TEMPERATURE / E DATE, F GRAVITY, G TEMPERATURE",
         "^SG^Temp C^Blorp ; 0^1.085^20^put in ; 1^1.05^20^ ; 2^1.01^20^ ! B GRAVITY,"
             + " C TEMPERATURE, D OTHER",
       })
