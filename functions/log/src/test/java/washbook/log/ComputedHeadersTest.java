@@ -141,4 +141,41 @@ class ComputedHeadersTest {
     }
     assertEquals(Optional.empty(), ComputedHeader.read("Washbook"));
   }
+
+  /** A note of ours has company as far as the corrected reading, and no further. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "SG | Corrected gravity (SG) | Washbook note; 1, 2",
+        "Corrected gravity (SG) | Corrected gravity (SG) | Washbook note; 1, 2",
+        "SG | Alcohol to date (% vol) | Washbook note; 2",
+        "SG | Corrected gravity (SG) | | Washbook note; 3",
+        "SG | Corrected gravity (SG) | mine | Washbook note; 1, 3",
+        "Corrected gravity (SG) | Washbook note | State | Washbook note; 0, 1, 3",
+        "Corrected gravity (SG) | Washbook note, Plum 3; 1",
+        "% vol | True strength (% vol) | Alcohol to date (% vol) | Washbook note; 3",
+        "% vol | Corrected gravity (SG) | True strength (% vol) | Washbook note; 2, 3",
+        "Corrected gravity (°Oe) | Corrected gravity (SG) | Washbook note; 0, 1, 2",
+        "Corrected gravity (°Oe) | | Corrected gravity (SG) | Washbook note; 2, 3",
+        "Corrected gravity (°Oe) | mine | Corrected gravity (SG) | Washbook note; 0, 2, 3",
+        "Corrected gravity (SG) | Corrected gravity (°Oe) | Washbook note; 1, 2",
+      })
+  void leftOfANoteStandsWhatWeWrote(String row, String columns) {
+    assertEquals(columns, ours(row).toString().replaceAll("[\\[\\]]", ""));
+  }
+
+  @Test
+  void theHeaderOfAColumnIsKnownByItsPlace() {
+    Map<Integer, String> texts = Map.of(0, "SG", 1, "Corrected gravity (SG)", 2, "Washbook note");
+    ComputedHeaders headers = new ComputedHeaders(texts);
+    assertEquals(Optional.empty(), headers.at(0));
+    assertEquals(ComputedColumn.CORRECTED_GRAVITY, headers.at(1).orElseThrow().column());
+    assertEquals(
+        Set.of(1, 2),
+        ComputedHeaders.in(
+                washbook.log.sheet.TestGrid.of("x", "y\nSG|Corrected gravity (SG)|Washbook note"),
+                1)
+            .columns());
+  }
 }

@@ -154,4 +154,98 @@ class UnderstandingTextTest {
     assertEquals(
         language == Language.EN, lines.equals(UnderstandingText.lines(understood("Plum 3", LOG))));
   }
+
+  private static final String ACROSS =
+      "Plum 3\n|\nDay|0|4|8|12\nSG|1.085|1.04|1.02|1.01\nTemp C|20|20|20|20";
+
+  /** What are columns in a log that runs down are rows in one that runs across. */
+  @Test
+  void aLogThatRunsAcrossIsToldByItsRowsAndColumns() {
+    Section log = told(ACROSS).get(0);
+    assertEquals("Sheet Plum 3, table A3:E5", log.heading());
+    List<List<String>> rows = log.rows().get(0).cells();
+    assertEquals(List.of("3", "4", "5"), rows.stream().map(c -> c.get(0)).toList());
+    assertEquals(List.of("Day", "SG", "Temp C"), rows.stream().map(c -> c.get(1)).toList());
+    Rows batches = log.rows().get(1);
+    assertEquals("B-E", batches.cells().get(0).get(1));
+    assertEquals("Columns", batches.columns().get(1).title(Language.EN));
+    assertEquals(
+        "The log runs across: its figures go into rows below it, as values.",
+        log.sentences().get(0));
+    assertTrue(
+        UnderstandingText.lines(understood("Plum 3", ACROSS)).contains("columns B-E, original"));
+    assertEquals("Rows", told(LOG).get(0).rows().get(1).columns().get(1).title(Language.EN));
+  }
+
+  /** Without columns each cell says what it is, and an empty one says nothing. */
+  @Test
+  void theLineOfABatchSaysWhatItsFiguresAre() {
+    List<String> lines = UnderstandingText.lines(understood("Plum 3", LOG)).lines().toList();
+    assertEquals("Sheet Plum 3, table A1:E4", lines.get(0));
+    assertTrue(
+        lines.contains("  Plum 3: rows 2-4, original gravity 1.0850, first reading, B2, corrected"),
+        lines.toString());
+    List<String> unnamed =
+        told("Day|SG|Temp C||\n0|1.085|20||x\n4|1.04|20||\n8|1.01|20||")
+            .get(0)
+            .rows()
+            .get(0)
+            .cells()
+            .get(0);
+    assertEquals("A", unnamed.get(0));
+  }
+
+  @Test
+  void theAccountOfATableStandsAfterItsRemarks() {
+    Understanding sheet = understood("Plum 3", LOG);
+    LogTable table = sheet.tables().get(0);
+    List<String> without = UnderstandingText.of(sheet, Map.of(), Language.EN).get(0).sentences();
+    List<String> with =
+        UnderstandingText.of(sheet, Map.of(table, RowAccount.of(3, 1, Map.of())), Language.EN)
+            .get(0)
+            .sentences();
+    assertEquals(table.remarks().size(), without.size());
+    assertEquals(without.size() + 1, with.size());
+    assertEquals(
+        "Rows: 4; filled: 3; refused: 1; passed over: 0", with.get(table.remarks().size()));
+  }
+
+  @Test
+  void aBatchWithoutReadingsHasNoRows() {
+    Understanding sheet = understood("Plum 3", LOG);
+    Batch none = Batch.unknown("Apple 7", new int[0], "A1", PartsOfALogTest.said("why"));
+    Understanding empty =
+        new Understanding(
+            "Plum 3", List.of(sheet.tables().get(0).with(List.of(none))), List.of(), List.of());
+    assertEquals(
+        List.of("Apple 7", "none", "unknown", "why"),
+        UnderstandingText.of(empty, Map.of(), Language.EN).get(0).rows().get(1).cells().get(0));
+    Understanding across = understood("Plum 3", ACROSS);
+    Understanding emptyAcross =
+        new Understanding(
+            "Plum 3",
+            List.of(across.tables().get(0).with(List.of(none))),
+            List.of(),
+            List.of(),
+            List.of(),
+            across.across());
+    assertEquals(
+        List.of("Apple 7", "", "unknown", "why"),
+        UnderstandingText.of(emptyAcross, Map.of(), Language.EN)
+            .get(0)
+            .rows()
+            .get(1)
+            .cells()
+            .get(0));
+  }
+
+  @Test
+  void aSheetWithoutALogSaysSo() {
+    Section none = told("Shopping list\nyeast\nsugar").get(0);
+    assertEquals("Sheet Plum 3: no log found.", none.heading());
+    assertEquals(List.of(), none.rows());
+    assertEquals(
+        "Sheet Plum 3: no log found.\n",
+        UnderstandingText.lines(understood("Plum 3", "Shopping list\nyeast\nsugar")));
+  }
 }

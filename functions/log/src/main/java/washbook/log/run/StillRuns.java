@@ -79,7 +79,6 @@ public final class StillRuns {
     }
     RunEvidence evidence =
         new RunEvidence(grid, header, table.columns.all(), table.rows, table.lines);
-    String row = String.valueOf(header.bottomRow() + 1);
     switch (Boolean.TRUE.equals(said.isRun()) ? RunEvidence.Verdict.RUN : evidence.verdict()) {
       case RUN -> take(table, header, above);
       case OPEN, WEAK -> open.add(new Open(table, header, evidence, above));

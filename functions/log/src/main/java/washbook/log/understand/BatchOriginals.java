@@ -55,10 +55,8 @@ final class BatchOriginals {
 
   /**
    * @param table with columns and settings, without batches
-   * @param said what a map says
-   */
-  /**
    * @param list original gravities by batch, from a list above the table
+   * @param said what a map says
    */
   BatchOriginals(Grid grid, LogTable table, OriginalsList list, TableMap said, Doubts doubts) {
     this.list = list;

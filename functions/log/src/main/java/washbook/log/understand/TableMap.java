@@ -89,10 +89,6 @@ public record TableMap(
     boolean isByTheRise() {
       return kilograms.isEmpty();
     }
-
-    boolean isNothing() {
-      return kilograms.isPresent() && kilograms.getAsDouble() == 0;
-    }
   }
 
   /**

@@ -9,6 +9,8 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.function.IntToDoubleFunction;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import washbook.log.language.Language;
 import washbook.log.sheet.TestGrid;
 import washbook.log.understand.LogMap;
@@ -91,5 +93,35 @@ class AuditedLogsTest {
     assertEquals(List.of(Audit.Cause.UNKNOWN), column.causes());
     assertEquals(Math.sqrt(20 * 20 + 0.25), column.leftOver(), 1e-3);
     assertEquals("", column.detail().in(Language.EN));
+  }
+
+  /** A rule by the degree counts from the temperature that the instrument is calibrated at. */
+  @ParameterizedTest
+  @CsvSource({"0.0002, 0.00020", "0.0003, 0.00030"})
+  void aRuleByTheDegreeCountsFromTheCalibration(double rule, String told) {
+    Audit.Column column =
+        audit(
+                "Hydrometer calibrated at 15 °C\n|\n",
+                "Corrected SG",
+                "%.6f",
+                i -> READINGS[i] + rule * (WARMTH[i] - 15))
+            .get(0);
+    assertEquals(List.of(Audit.Cause.RULE_OF_THUMB), column.causes());
+    assertTrue(column.detail().in(Language.EN).contains(told), column.detail().in(Language.EN));
+    assertTrue(column.leftOver() < 1e-6, "left over " + column.leftOver());
+  }
+
+  /** Of an instrument for 15 °C that is used as one for 20 °C. */
+  @Test
+  void anotherCalibrationIsFound() {
+    Audit.Column column =
+        audit(
+                "Hydrometer calibrated at 15 °C\n|\n",
+                "Corrected SG",
+                "%.6f",
+                AuditedLogsTest::gravity)
+            .get(0);
+    assertEquals(List.of(Audit.Cause.WRONG_REFERENCE), column.causes());
+    assertTrue(column.detail().in(Language.EN).contains("20.0"), column.detail().in(Language.EN));
   }
 }

@@ -92,8 +92,105 @@ class RunAuditTest {
     Object[] of(double[] jar, double sum);
   }
 
+  private static double strength(double[] jar, double calibration) {
+    return call("TRUESTRENGTH", jar[1], jar[2], calibration);
+  }
+
+  /** Both alcoholometers are in use: one for 20 °C, others for 15 °C or 60 °F. */
+  @ParameterizedTest
+  @CsvSource({
+    "'', 20, AGREES, ''",
+    "'', 15, WRONG_REFERENCE, 15.0",
+    "'', 15.5555555555556, WRONG_REFERENCE, 15.6",
+    "15, 15, AGREES, ''",
+    "15, 20, WRONG_REFERENCE, 20.0",
+  })
+  void anotherReferenceTemperatureIsFound(
+      String stated, double used, Audit.Cause cause, String told) {
+    String line = stated.isEmpty() ? "" : "Alcoholometer calibrated at " + stated + " °C\n";
+    Audit.Column column =
+        audit(line, "ABV at 20 °C", "%.3f", (jar, sum) -> new Object[] {strength(jar, used)})
+            .get(0);
+    assertEquals(List.of(cause), column.causes());
+    assertTrue(column.detail().in(Language.EN).contains(told), column.detail().in(Language.EN));
+    assertTrue(column.leftOver() < 0.01, "" + column.leftOver());
+  }
+
+  @Test
+  void pureAlcoholByTheStrengthAsItWasReadIsFound() {
+    Audit.Column column =
+        audit(
+                "LAA (L)",
+                "%.4f",
+                (jar, sum) ->
+                    new Object[] {
+                      call("VOLUMEAT20", jar[0] / 1000, jar[2], strength(jar)) * jar[1] / 100
+                    })
+            .get(0);
+    assertEquals(List.of(Audit.Cause.WARM_READING), column.causes());
+    assertEquals("strengths as they were read", column.detail().in(Language.EN));
+  }
+
+  @Test
+  void whatIsLeftOverIsInTheUnitOfTheColumn() {
+    Audit.Column column =
+        audit(
+                "ABV at 20 °C",
+                "%.3f",
+                (jar, sum) ->
+                    new Object[] {strength(jar) + (jar == JARS[1] || jar == JARS[3] ? 2 : -2)})
+            .get(0);
+    assertEquals(List.of(Audit.Cause.UNKNOWN), column.causes());
+    assertEquals(2, column.leftOver(), 0.001);
+    assertTrue(Double.isNaN(column.batches().get(0).days()[0]));
+    assertEquals(5, column.batches().get(0).days().length);
+  }
+
+  /** 0.1 % vol of a jar, for sums of half of all jars, and half of the last digit that is shown. */
+  @Test
+  void theLimitGoesWithTheVolumes() {
+    List<Audit.Column> columns =
+        audit(
+            "ABV at 20 °C | Pure alcohol (mL) | Pure alcohol so far (L)",
+            "%.1f | %.0f | %.2f",
+            (jar, sum) -> new Object[] {strength(jar), 1000 * pure(jar), sum});
+    assertEquals(0.15, columns.get(0).batches().get(0).limit(), 1e-9);
+    assertEquals(0.00042 + 0.0005, columns.get(1).batches().get(0).limit(), 1e-5);
+    assertEquals(0.00105 + 0.005, columns.get(2).batches().get(0).limit(), 2e-5);
+  }
+
+  /** A jar that is refused ends the sums; the others are compared. */
+  @Test
+  void aRefusedJarIsNotCompared() {
+    List<Audit.Column> columns =
+        audit(
+            "Pure alcohol (mL) | Pure alcohol so far (L)",
+            "%.1f | %.4f",
+            (jar, sum) ->
+                jar == JARS[2] ? new Object[] {200.0, sum} : new Object[] {1000 * pure(jar), sum},
+            2);
+    assertEquals(4, columns.get(0).compared());
+    assertEquals(0, columns.get(0).differing());
+    assertEquals(2, columns.get(1).compared());
+    assertEquals(0, columns.get(1).differing());
+  }
+
   private static List<Audit.Column> audit(String headers, String formats, Own own) {
-    StringBuilder log = new StringBuilder("Plum 3, spirit run\n");
+    return audit("", headers, formats, own, -1);
+  }
+
+  private static List<Audit.Column> audit(
+      String headers, String formats, Own own, int withoutTemperature) {
+    return audit("", headers, formats, own, withoutTemperature);
+  }
+
+  private static List<Audit.Column> audit(String above, String headers, String formats, Own own) {
+    return audit(above, headers, formats, own, -1);
+  }
+
+  private static List<Audit.Column> audit(
+      String above, String headers, String formats, Own own, int withoutTemperature) {
+    StringBuilder log = new StringBuilder("Plum 3, spirit run\n" + above);
     log.append("Jar | mL | % vol read | Temp C | ").append(headers);
     double sum = 0;
     for (int i = 0; i < JARS.length; i++) {
@@ -101,11 +198,11 @@ class RunAuditTest {
       log.append(
               String.format(
                   Locale.ROOT,
-                  "%n%d | %.0f | %.0f | %.0f | ",
+                  "%n%d | %.0f | %.0f | %s | ",
                   i + 1,
                   JARS[i][0],
                   JARS[i][1],
-                  JARS[i][2]))
+                  i == withoutTemperature ? "" : String.valueOf(JARS[i][2])))
           .append(String.format(Locale.ROOT, formats, own.of(JARS[i], sum)));
     }
     TestGrid grid = TestGrid.of("Run", log.toString());

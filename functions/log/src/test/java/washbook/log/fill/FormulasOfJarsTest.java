@@ -218,4 +218,42 @@ class FormulasOfJarsTest {
     assertEquals(
         "IF(COUNT(E$12:E13)=2,SUM(E$12:E13),\"\")", sums.get(1).patch().cells().formula(12));
   }
+
+  /** Of the charge's own cells where they hold just the numbers, else of its litres of alcohol. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "Charge | 10 | L | 30 | % vol |; IF(G4=\"\",\"\",100*G4/($B$2*$D$2/100))",
+        "Charge | 10 | L at 30 % vol | | |; IF(G4=\"\",\"\",100*G4/3)",
+        "Charge: 10 L at 30 % vol | | | | |; IF(G4=\"\",\"\",100*G4/3)",
+      })
+  void theShareIsThatOfTheCharge(String line, String share) {
+    String log =
+        RUN.formatted("mL", "% vol", 500, 500, 500, 500)
+            .replace("Charge | 10 | L | 30 | % vol |", line);
+    Filling filling =
+        fill(
+            log,
+            FormulaStyle.PACK,
+            ComputedColumn.TRUE_STRENGTH,
+            ComputedColumn.PURE_ALCOHOL,
+            ComputedColumn.PURE_SUM,
+            ComputedColumn.CHARGE_SHARE);
+    assertEquals(share, formula(filling, ComputedColumn.CHARGE_SHARE, 4));
+    Filling alone = fill(log, FormulaStyle.PACK, ComputedColumn.CHARGE_SHARE);
+    assertNull(formula(alone, ComputedColumn.CHARGE_SHARE, 4));
+  }
+
+  /** A temperature that a line states for all jars goes into each formula as a number. */
+  @Test
+  void aStatedTemperatureStandsInTheFormula() {
+    String log =
+        "Plum 3, spirit run\nall read at 17 °C\nJar | mL | % vol\n1 | 500 | 75\n2 | 500 | 74\n"
+            + "3 | 500 | 66\n4 | 500 | 42";
+    Filling filling =
+        fill(log, FormulaStyle.PACK, ComputedColumn.TRUE_STRENGTH, ComputedColumn.PURE_ALCOHOL);
+    assertEquals("TRUESTRENGTH(C4,17)", formula(filling, ComputedColumn.TRUE_STRENGTH, 4));
+    assertEquals("PUREALCOHOL(B4/1000,D4,17)", formula(filling, ComputedColumn.PURE_ALCOHOL, 4));
+  }
 }

@@ -299,4 +299,37 @@ class WarningsTest {
   private static List<Kind> kinds(List<Warning> warnings) {
     return warnings.stream().map(Warning::kind).toList();
   }
+
+  /** An overview that is looked at later is overdue by the later day, by no other. */
+  @ParameterizedTest
+  @CsvSource({
+    "2025-10-09, 0",
+    "2025-10-10, 1",
+    "2026-01-03, 1",
+    "2026-01-04, 0",
+  })
+  void anOverviewIsOverdueByTheDayOnWhichItIsLookedAt(LocalDate today, int overdue) {
+    BatchOverview plum = batch("working", 4.0, 5.0, 3.0);
+    BatchOverview then = plum.asOf(today, WarningLimits.usual(), Language.EN);
+    assertEquals(overdue, then.warnings().size());
+    BatchOverview again = then.asOf(LocalDate.of(2025, 10, 10), WarningLimits.usual(), Language.EN);
+    assertEquals(1, again.warnings().size());
+    assertEquals("reading overdue", again.warnings().get(0).kind().word());
+    Warning warm = new Warning(Kind.TOO_WARM, "C3", "reason", "source");
+    BatchOverview both = then.with(List.of(warm)).asOf(today, WarningLimits.usual(), Language.EN);
+    assertEquals(warm, both.warnings().get(0));
+    assertEquals(1 + overdue, both.warnings().size());
+    WarningLimits later = WarningLimits.parse(List.of("overdue-days=200", "closed-days=300"));
+    assertEquals(0, plum.asOf(today, later, Language.EN).warnings().size());
+  }
+
+  @Test
+  void aStateIsToldInWords() {
+    assertEquals("slowing", batch("slowing", 4.0, 5.0, 3.0).stateMessage().in(Language.EN));
+    assertEquals(
+        "too few readings",
+        batch("too few readings", 4.0, 5.0, 3.0).stateMessage().in(Language.EN));
+    assertEquals("asleep", batch("asleep", 4.0, 5.0, 3.0).stateMessage().in(Language.EN));
+    assertTrue(!batch("done", 4.0, 5.0, 3.0).stateMessage().in(Language.DE).equals("done"));
+  }
 }

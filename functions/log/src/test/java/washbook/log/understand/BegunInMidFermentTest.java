@@ -66,6 +66,7 @@ class BegunInMidFermentTest {
     String plum = PLUM.replace("1.05|", "1.066|").replace("1.085", "1.1");
     assertEquals("Plum 3 1.1000, Barrel 1.0660", told(plum + table("Barrel", 5, 1.066)));
     assertEquals("Plum 3 1.1000, Barrel unknown", told(plum + table("Barrel", 5, 1.064)));
+    assertEquals("Plum 3 1.1000, Barrel unknown", told(plum + table("Barrel", 5, 1.065)));
   }
 
   @Test
@@ -218,5 +219,17 @@ class BegunInMidFermentTest {
             + "\n#2025-10-09|1.01|20|";
     assertEquals("Cellar unknown", told(log.formatted("1.06")));
     assertEquals("Cellar 1.0700", told(log.formatted("1.07")));
+  }
+
+  /** What is parted from a batch that began without a known original gravity has none either. */
+  @Test
+  void whatWasPartedOfAWashUnderAStatedGravityIsAskedAbout() {
+    String stated = "OG: 1.09\n" + COLUMN.replace("NOTED", "racked off into a barrel");
+    String rows = "Barrel|#2025-10-09|1.06|20|\nBarrel|#2025-10-25|1.03|20|";
+    assertEquals("Plum 3 1.0900, Barrel unknown", told(stated + rows));
+    String quiet = "OG: 1.09\n" + COLUMN.replace("NOTED", "smells good");
+    assertEquals("Plum 3 1.0900, Barrel 1.0900", told(quiet + rows));
+    String unread = "Barrel|#2025-10-09|foam|20|\nBarrel|#2025-10-25|foam|20|";
+    assertEquals("Plum 3 1.0900, Barrel 1.0900", told(stated + unread));
   }
 }

@@ -106,6 +106,8 @@ class StatedAboveLogsTest {
     assertEquals(Optional.empty(), entry(line, 1, "yeast"));
     assertEquals(Optional.empty(), entry("WB1 1058^yeast ; Date^SG", 1, "WB1"));
     assertEquals(Optional.empty(), entry("WB1 1058^WB2 1015 ; Date^SG", 1, "WB1"));
+    assertEquals(1020, entry("WB1 1058^WB2 1020 ; Date^SG", 1, "WB2").orElseThrow().value());
+    assertEquals(1058, entry("x^WB1 1058^WB2 1066 ; Date^SG", 1, "WB1").orElseThrow().value());
   }
 
   private static String scale(String line) {
