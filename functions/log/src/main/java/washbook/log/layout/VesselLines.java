@@ -116,6 +116,14 @@ public final class VesselLines {
         .orElse(header.firstColumn());
   }
 
+  /** Whether a column belongs to other vessels of the same rows as well. */
+  public boolean isShared(int column) {
+    return !header.vessel().isEmpty()
+        && headers.stream()
+            .filter(h -> h != header && h.topRow() == header.topRow() && !h.vessel().isEmpty())
+            .anyMatch(h -> h.cells().stream().anyMatch(c -> c.column() == column));
+  }
+
   /** Columns that other vessels of the same rows have for themselves; none where it is alone. */
   public Set<Integer> columnsOfOthers() {
     Set<Integer> others = new HashSet<>();

@@ -258,12 +258,17 @@ public final class Vessels {
     List<Integer> kept = new ArrayList<>();
     List<String> keptNames = new ArrayList<>();
     int refracted = 0;
+    int means = 0;
     int width = Integer.MAX_VALUE;
     for (int i = 0; i < starts.size(); i++) {
       int next = i + 1 < starts.size() ? starts.get(i + 1) : Integer.MAX_VALUE;
       long inside = in(readings, starts.get(i), next);
       boolean other = inside == 0 && in(with(header, Role.REFRACTOMETER), starts.get(i), next) == 1;
       if (inside == 0 && !(other && isName.test(names.get(i)))) {
+        continue;
+      }
+      if (inside == 1 && Vocabulary.meanings(names.get(i)).equals(Set.of(Concept.TOTAL))) {
+        means++;
         continue;
       }
       refracted += other ? 1 : 0;
@@ -277,7 +282,8 @@ public final class Vessels {
       keptNames.add(names.get(i));
     }
     boolean all =
-        kept.size() == readings.size() + refracted
+        kept.size() + means == readings.size() + refracted
+            && kept.size() > 1
             && new HashSet<>(keptNames).size() == kept.size();
     return all && width < Integer.MAX_VALUE ? blocks(kept, keptNames, width) : List.of();
   }
@@ -303,7 +309,8 @@ public final class Vessels {
       List<HeaderCell> cells = new ArrayList<>();
       for (HeaderCell cell : header.cells()) {
         int block = block(cell.column(), starts, width);
-        if (block == i || block < 0 || isOnlyNote(cell)) {
+        boolean ofAll = block < 0 && cell.role() != readings.get(0).role();
+        if (block == i || ofAll || isOnlyNote(cell)) {
           cells.add(cell);
         }
       }

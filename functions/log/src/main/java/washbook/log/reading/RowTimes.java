@@ -97,8 +97,9 @@ public final class RowTimes {
   }
 
   /**
-   * The only date out of order, where it stands in order in the year before or after: the year is a
-   * slip of the pen. Dates of several batches in turn are left alone.
+   * The only date out of order, where it stands in order in the year before or after, or in that of
+   * a date beside it: the year is a slip of the pen. Dates of several batches in turn are left
+   * alone.
    */
   private static int mendYear(double[] days) {
     for (int i = 1; i + 1 < days.length; i++) {
@@ -108,7 +109,9 @@ public final class RowTimes {
       }
       double shown = days[i];
       LocalDate date = EPOCH.plusDays((long) shown);
-      for (int years : new int[] {1, -1}) {
+      int before = EPOCH.plusDays((long) days[i - 1]).getYear() - date.getYear();
+      int after = EPOCH.plusDays((long) days[i + 1]).getYear() - date.getYear();
+      for (int years : new int[] {1, -1, before, after}) {
         long other = EPOCH.until(date.plusYears(years), ChronoUnit.DAYS);
         days[i] = other + shown - Math.floor(shown);
         if (isInOrder(days)) {

@@ -184,7 +184,8 @@ final class RunLines {
     readMarks(line);
     Set<RunWord> meanings = EnumSet.noneOf(RunWord.class);
     for (String clause : spoken.toString().split("[.;()](?!\\d)|,(?!\\d)|\\s[-\u2013]\\s")) {
-      Set<RunWord> here = RunWords.in(clause);
+      // °GL is a scale of strength, and Gl. a glass.
+      Set<RunWord> here = RunWords.in(clause.replaceAll("\u00b0 ?GL\\b", "% vol"));
       meanings.addAll(here);
       state(line, clause.toLowerCase(Locale.ROOT).replaceAll("(?<=\\d ?)\u00ba", "\u00b0"), here);
     }

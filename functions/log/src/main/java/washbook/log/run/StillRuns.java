@@ -26,6 +26,9 @@ public final class StillRuns {
   /** Tables that weak evidence speaks for. */
   private final List<Open> open = new ArrayList<>();
 
+  /** The lines of the last run that state a calibration. */
+  private RunLines stated;
+
   private record Open(RunTable table, RunHeader header, RunEvidence evidence, int above) {}
 
   private StillRuns(Grid grid) {
@@ -87,7 +90,17 @@ public final class StillRuns {
     }
   }
 
+  /** One alcoholometer reads all runs of a sheet where the later ones say nothing of it. */
+  private void carryCalibration(RunLines lines) {
+    if (!Double.isNaN(lines.calibrationC)) {
+      stated = lines;
+    } else if (stated != null && stated.proofs.equals(lines.proofs)) {
+      lines.calibrationC = stated.calibrationC;
+    }
+  }
+
   private void take(RunTable table, RunHeader header, int above) {
+    carryCalibration(table.lines);
     StillRun run = table.make();
     runs.add(run);
     areas.add(

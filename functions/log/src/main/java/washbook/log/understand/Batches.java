@@ -52,6 +52,7 @@ final class Batches {
   private final OriginalsList list;
   private final TableMap said;
   private final List<String> vessels;
+  private final boolean sharesNotes;
   private final Doubts doubts;
   private RowTimes times;
 
@@ -67,7 +68,8 @@ final class Batches {
    * @param stated key line with the original gravity, or null
    * @param list original gravities by batch, from a list above
    * @param said what a map says
-   * @param vessels names of those that stand side by side with this one and share its notes
+   * @param vessels names of those that stand side by side with this one
+   * @param sharesNotes whether they share its column of notes
    */
   Batches(
       Grid grid,
@@ -78,11 +80,13 @@ final class Batches {
       OriginalsList list,
       TableMap said,
       List<String> vessels,
+      boolean sharesNotes,
       Doubts doubts) {
     this.grid = grid;
     this.table = table;
     this.rows = rows;
     this.vessels = vessels;
+    this.sharesNotes = sharesNotes;
     this.tableName = tableName;
     this.stated = stated;
     this.list = list;
@@ -104,10 +108,9 @@ final class Batches {
   List<Batch> make() {
     times = RowTimes.of(grid, table);
     Map<String, int[]> parts = inOrder(times);
-    boolean shared = !vessels.isEmpty();
     Collection<String> names =
-        parts.size() > MOST_NAMED ? List.of() : shared ? vessels : parts.keySet();
-    Feeds additions = new Feeds(grid, table, times, said.feeds(), names, shared, doubts);
+        parts.size() > MOST_NAMED ? List.of() : vessels.isEmpty() ? parts.keySet() : vessels;
+    Feeds additions = new Feeds(grid, table, times, said.feeds(), names, sharesNotes, doubts);
     BatchOriginals originals = new BatchOriginals(grid, table, list, said, doubts);
     List<Batch> batches = new ArrayList<>();
     for (Map.Entry<String, int[]> entry : parts.entrySet()) {

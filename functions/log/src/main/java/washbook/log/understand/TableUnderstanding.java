@@ -103,6 +103,7 @@ final class TableUnderstanding {
             list,
             said,
             vessel.names(),
+            bare.column(Role.NOTE).stream().anyMatch(note -> vessel.isShared(note.column())),
             doubts);
     List<Batch> made = withoutBlendedStart(batches.make(), lines);
     year = batches.yearRemark();

@@ -68,7 +68,7 @@ public final class MovedWash {
   public static boolean into(String batch, Collection<String> others, String note, Row row) {
     List<String> tokens = Vocabulary.tokens(note);
     Set<Meaning> said = meanings(tokens);
-    boolean added = said.contains(Meaning.ADDED);
+    boolean added = said.contains(Meaning.ADDED) || note.strip().startsWith("+");
     if (!added && !said.contains(Meaning.MOVED)) {
       return false;
     }

@@ -48,6 +48,7 @@ class VesselsSideBySideTest {
         "^Plum 3^^Apple 7^ ; Date^SG^Temp C^SG^Temp C ! Plum 3 ABC, Apple 7 ADE",
         "^Plum 3^Apple 7^ ; Date^SG^SG^Note ! Plum 3 ABD, Apple 7 ACD",
         "Vessel^Plum 3^^Apple 7^ ; Date^SG^Temp C^SG^Temp C ! Plum 3 ABC, Apple 7 ADE",
+        "^Plum 3^^Apple 7^^mean ; Date^SG^Temp C^SG^Temp C^SG ! Plum 3 ABC, Apple 7 ADE",
         "^Plum 3^^^ ; Date^SG^Temp C^SG^Temp C ! ABCDE",
         "^Plum 3^^Plum 3^ ; Date^SG^Temp C^SG^Temp C ! ABCDE",
         "^Hydrometer^^Refractometer^ ; Date^SG^Temp C^SG^Temp C ! ABCDE",

@@ -78,6 +78,7 @@ class LinesAboveJarsTest {
         "Alcoholometer calibrated at 60 F; 15.555555555555555",
         "Alcoholometer reads true at 20°; 20",
         "Spindel auf 15 Grad geeicht!!; 15",
+        "Alcoomètre en °GL (15 °C); 15",
         "alcolometro a 20 gradi; 20",
         "25 L di flemma a 26 gradi; NaN",
         "Alcoholometer read at 15 °C; NaN",

@@ -84,6 +84,29 @@ class SeveralRunsTest {
     assertEquals("14 14 14 14", temperatures("Still, spirit at 14 °C" + jars));
   }
 
+  @Test
+  void oneAlcoholometerReadsTheLaterRunsToo() {
+    String first = "Still run, alcoholometer calibrated at 15 °C ; Jar^mL^ABV^Temp C ; ";
+    String jars = "1^200^74^18 ; 2^500^70^18 ; 3^500^60^19 ; 4^500^40^19 ; ; ";
+    String second = "Second still run ; Jar^mL^ABV^Temp C ; " + jars;
+    assertEquals("15 15", calibrations(first + jars + second));
+    assertEquals("20 20", calibrations(second + second));
+    assertEquals("20 15", calibrations(second + first + jars));
+    assertEquals(
+        "15 20",
+        calibrations(
+            first + jars + second.replace("run", "run, alcoholometer calibrated at 20 °C")));
+  }
+
+  private static String calibrations(String text) {
+    StringJoiner told = new StringJoiner(" ");
+    understand(text, "")
+        .runs()
+        .forEach(
+            run -> told.add(String.format(Locale.ROOT, "%.0f", run.settings().calibrationC())));
+    return told.toString();
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {

@@ -176,6 +176,20 @@ class WhatStandsBesideATableTest {
   }
 
   @Test
+  void aNoteInAColumnOfAVesselsOwnIsAboutIt() {
+    String log =
+        """
+        | Cuve 3 rosé | | | Cuve 8 blanc | |
+        Jour | TAP | T° | obs | TAP | T° | obs
+        #2025-09-22 | 12.3 | 15 | levurage | 11.6 | 14 |
+        #2025-09-25 | 10.4 | 17 | | 10.8 | 16 |
+        #2025-09-27 | 7.6 | 17 | | 8.8 | 16 |
+        #2025-10-01 | 3.0 | 17 | | 4.7 | 16 | + fond de cuve 3 ??
+        #2025-10-04 | 1.0 | 17 | | 2.5 | 16 |""";
+    assertTrue(understood(log).doubts().stream().anyMatch(d -> d.cell().equals("G6")));
+  }
+
+  @Test
   void whoHasMeasuredIsNoReading() {
     String log =
         """

@@ -18,6 +18,8 @@ class MovedWashTest {
     "T2, pumped all of T1 into T2, SHARED, true",
     "T1, pumped all of T1 into T2, OWN, false",
     "Bottich 1, zwei Eimer aus B3 in B1 gekippt, SHARED, true",
+    "Cuve 8, + fond de cuve 3 ??, OWN, true",
+    "Cuve 3, + fond de cuve 3 ??, OWN, false",
     "Bottich 1, abends B3 in B1 geleert, SHARED, true",
     "Bottich 1, emptied B3 into B1, SHARED, true",
     "Bottich 3, zwei Eimer aus B3 in B1 gekippt, SHARED, false",
