@@ -38,8 +38,7 @@ public final class Generate {
       write(
           extension.resolve(DescriptionWriter.file(language.code())),
           DescriptionWriter.text(language));
-      write(
-          extension.resolve(HelpFile.of(language)), new HelpWriter(language).page(arguments[2]));
+      write(extension.resolve(HelpFile.of(language)), new HelpWriter(language).page(arguments[2]));
     }
   }
 
