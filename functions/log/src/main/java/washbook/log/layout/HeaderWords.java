@@ -14,6 +14,10 @@ final class HeaderWords {
   private static final Pattern T_OF =
       Pattern.compile("[Tt](?:[\u00aa\u00b0\u00ba.]\\s?|\\s)\\p{L}{2,}");
 
+  /** The time since the beginning, as {@code t (h)} or {@code t/d}. */
+  private static final Pattern ELAPSED =
+      Pattern.compile("t ?(?:/ ?[hd]|\\( ?[hd] ?\\)|\\[ ?[hd] ?\\])");
+
   private static final Set<Concept> OF_WHAT =
       EnumSet.of(Concept.VESSEL, Concept.BATCH, Concept.SAMPLE, Concept.FOREIGN, Concept.AMBIENT);
 
@@ -25,6 +29,11 @@ final class HeaderWords {
     Set<Concept> none = EnumSet.noneOf(Concept.class);
     if (trimmed.isEmpty() || isValue(trimmed) || isStatement(trimmed)) {
       return new HeaderCell(-1, trimmed, none, Role.OTHER);
+    }
+    if (ELAPSED.matcher(trimmed).matches()) {
+      Concept unit = trimmed.contains("h") ? Concept.HOURS : Concept.DAY;
+      Set<Concept> elapsed = EnumSet.of(unit);
+      return new HeaderCell(-1, trimmed, elapsed, HeaderRoles.role(elapsed));
     }
     Set<Concept> meanings = Vocabulary.meanings(OriginalGravityInHeader.outside(trimmed));
     if (isTemperatureOf(trimmed, meanings)) {

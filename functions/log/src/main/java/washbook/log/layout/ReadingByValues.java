@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import washbook.log.Role;
 import washbook.log.layout.Header.HeaderCell;
 import washbook.log.sheet.Grid;
@@ -23,8 +24,13 @@ final class ReadingByValues {
 
   private static final int FEWEST = 4;
 
+  private static final Pattern DOSE =
+      Pattern.compile("\\d ?(?:\u00b5|m|k)?g ?/ ?(?:l|hl)\\b", Pattern.CASE_INSENSITIVE);
+
   /** Rows that show units in the cells. */
   private static final int ROWS_WITH_SCALE = 20;
+
+  private static final int LONGEST_FIGURE = 20;
 
   private static final int LINES_ABOVE = 8;
 
@@ -69,16 +75,30 @@ final class ReadingByValues {
 
   /** Whether cells below are figures with the unit of a scale of sugar, as {@code 11 Bé}. */
   private boolean haveScales(int row, int column) {
+    boolean begins = isWithScale(row + 1, column) || isWithScale(row + 2, column);
+    if (!begins || isWithScale(row, column)) {
+      return false;
+    }
     int with = 0;
     int filled = 0;
     int end = Math.min(grid.rowCount() - 1, row + ROWS_WITH_SCALE);
     for (int at = row + 1; at <= end; at++) {
-      boolean text = grid.kind(at, column) == Kind.TEXT;
-      String unit = text ? CellText.read(grid.text(at, column)).unit : "";
-      with += !unit.isEmpty() && ReadingScale.in(Vocabulary.meanings(unit)).isPresent() ? 1 : 0;
+      with += isWithScale(at, column) ? 1 : 0;
       filled += grid.kind(at, column) == Kind.BLANK ? 0 : 1;
     }
     return with >= FEWEST && 3 * with >= filled;
+  }
+
+  private boolean isWithScale(int row, int column) {
+    if (row >= grid.rowCount() || grid.kind(row, column) != Kind.TEXT) {
+      return false;
+    }
+    String text = grid.text(row, column).strip();
+    if (text.isEmpty() || text.length() > LONGEST_FIGURE || !HeaderWords.isValue(text)) {
+      return false;
+    }
+    String unit = CellText.read(text).unit;
+    return !unit.isEmpty() && ReadingScale.in(Vocabulary.meanings(unit)).isPresent();
   }
 
   /** The first row below with something in a column: a vessel may have been begun later. */
@@ -161,10 +181,10 @@ final class ReadingByValues {
     return beside ? judged : cells;
   }
 
-  /** A unit of a volume alone may stand in what was put in, as {@code F2 (+100 mg/L)}. */
+  /** A unit of a volume may stand in what was put in, as {@code F2 (+100 mg/L)}. */
   private static boolean isOpen(HeaderCell cell) {
     return OPEN.contains(cell.role())
-        || cell.role() == Role.VOLUME && !cell.meanings().contains(Concept.VOLUME);
+        || cell.role() == Role.VOLUME && DOSE.matcher(cell.text()).find();
   }
 
   private boolean holdsGravities(int row, int column) {

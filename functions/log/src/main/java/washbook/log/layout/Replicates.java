@@ -79,22 +79,30 @@ public final class Replicates {
     return most - least > (most < HIGHEST_GRAVITY ? 0.003 : most > 900 ? 3 : 0.6);
   }
 
-  /** Whether the figures below some header cells differ row by row as those of several vessels. */
-  static boolean areSeveral(Grid grid, int firstRow, int endRow, List<HeaderCell> cells) {
+  /** Whether a column is row by row the mean of others that differ as several vessels do. */
+  static boolean isMeanOfSeveral(
+      Grid grid, int firstRow, int endRow, HeaderCell mean, List<HeaderCell> cells) {
     int held = 0;
     int apart = 0;
     for (int row = firstRow; row < Math.min(endRow, grid.rowCount()); row++) {
+      double shown = CellText.number(grid, row, mean.column());
+      double sum = 0;
       double least = Double.POSITIVE_INFINITY;
       double most = Double.NEGATIVE_INFINITY;
-      int values = 0;
       for (HeaderCell cell : cells) {
         double value = CellText.number(grid, row, cell.column());
-        values += Double.isNaN(value) ? 0 : 1;
-        least = Double.isNaN(value) ? least : Math.min(least, value);
-        most = Double.isNaN(value) ? most : Math.max(most, value);
+        sum += value;
+        least = Math.min(least, value);
+        most = Math.max(most, value);
       }
-      held += values == cells.size() ? 1 : 0;
-      apart += values == cells.size() && areApart(least, most) ? 1 : 0;
+      if (Double.isNaN(sum) || Double.isNaN(shown)) {
+        continue;
+      }
+      if (Math.abs(sum / cells.size() - shown) > (shown < HIGHEST_GRAVITY ? 0.0006 : 0.06)) {
+        return false;
+      }
+      held++;
+      apart += areApart(least, most) ? 1 : 0;
     }
     return held >= FEWEST && apart * SPOILT > held;
   }

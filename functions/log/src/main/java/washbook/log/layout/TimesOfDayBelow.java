@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import washbook.log.ComputedHeaders;
 import washbook.log.layout.Header.HeaderCell;
 import washbook.log.sheet.Grid;
 import washbook.log.sheet.Grid.Kind;
@@ -21,7 +22,8 @@ final class TimesOfDayBelow {
   static Header joined(Grid grid, Header header) {
     int row = header.bottomRow() + 1;
     List<Integer> times = times(grid, row, header);
-    if (times.size() < 2) {
+    if (!isUnderOneReading(header, times)
+        || !ComputedHeaders.in(grid, header.bottomRow()).columns().isEmpty()) {
       return header;
     }
     List<HeaderCell> cells = new ArrayList<>();
@@ -40,12 +42,33 @@ final class TimesOfDayBelow {
     return new Header(header.topRow(), row, List.copyOf(cells), header.vessel());
   }
 
-  /** The columns with a time of day in a row; none where anything else stands there. */
+  /** Whether two times or more stand under the header of one reading. */
+  private static boolean isUnderOneReading(Header header, List<Integer> times) {
+    for (HeaderCell cell : header.cells()) {
+      int next =
+          header.cells().stream()
+              .mapToInt(HeaderCell::column)
+              .filter(column -> column > cell.column())
+              .min()
+              .orElse(Integer.MAX_VALUE);
+      long under = times.stream().filter(t -> t >= cell.column() && t < next).count();
+      if (HeaderRuns.isReading(cell.role()) && under > 1) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /**
+   * The columns with a time of day in a row; none where anything else stands there but what we have
+   * written.
+   */
   private static List<Integer> times(Grid grid, int row, Header header) {
     List<Integer> times = new ArrayList<>();
     int columns = row < grid.rowCount() ? grid.columnsUsed(row) : 0;
+    ComputedHeaders ours = columns == 0 ? null : ComputedHeaders.in(grid, row);
     for (int column = header.firstColumn(); column < columns; column++) {
-      if (grid.kind(row, column) == Kind.BLANK) {
+      if (grid.kind(row, column) == Kind.BLANK || ours.at(column).isPresent()) {
         continue;
       }
       boolean time =

@@ -70,23 +70,8 @@ final class VesselNames {
         || meanings.contains(Concept.BATCH)
         || !WashWords.inValue(own).isEmpty()
         || namesATemperature(own)
-        || haveTemperatures()
         || Vocabulary.meanings(String.join(" ", header)).stream()
             .noneMatch(Vessels.NO_NAME::contains);
-  }
-
-  /** Whether right of each reading stands its own temperature: they are of several vessels. */
-  private boolean haveTemperatures() {
-    for (HeaderCell reading : readings) {
-      HeaderCell right = null;
-      for (HeaderCell cell : header.cells()) {
-        right = cell.column() == reading.column() + 1 ? cell : right;
-      }
-      if (right == null || right.role() != Role.TEMPERATURE) {
-        return false;
-      }
-    }
-    return true;
   }
 
   /** Whether a temperature beside the readings has the same name, as {@code Plum T}. */

@@ -79,15 +79,16 @@ public final class Vessels {
         !read.isEmpty() ? read : alike ? refracted : with(header, Role.OWN_CORRECTED_GRAVITY);
   }
 
-  /** Whether figures stand below: {@code measured} may also tell who has. */
+  /** Whether texts alone do not stand below: {@code measured} may also tell who has. */
   private boolean holdsFigures(HeaderCell cell) {
-    int end = Math.min(grid.rowCount(), header.bottomRow() + 1 + ROWS_SEEN);
-    for (int row = header.bottomRow() + 1; row < end; row++) {
+    int texts = 0;
+    for (int row = header.bottomRow() + 1; row < grid.rowCount(); row++) {
       if (!Double.isNaN(CellText.number(grid, row, cell.column()))) {
         return true;
       }
+      texts += grid.kind(row, cell.column()) == Kind.TEXT ? 1 : 0;
     }
-    return false;
+    return texts == 0;
   }
 
   /** Whether a map says of one of several alike columns that it is a refractometer's. */
@@ -185,6 +186,11 @@ public final class Vessels {
     return new Header(header.topRow(), header.bottomRow(), List.copyOf(cells), header.vessel());
   }
 
+  private static boolean isMean(Grid grid, Header header, HeaderCell mean, List<HeaderCell> cells) {
+    int first = header.bottomRow() + 1;
+    return Replicates.isMeanOfSeveral(grid, first, first + ROWS_SEEN, mean, cells);
+  }
+
   /**
    * The header with the mean of several vessels as something else; that of one sample stays. Only
    * columns that their headers call by names are surely those of vessels.
@@ -198,9 +204,13 @@ public final class Vessels {
     boolean named =
         read.stream()
             .map(c -> Vocabulary.meanings(c.text()))
-            .noneMatch(
-                m -> m.stream().anyMatch(NO_NAME::contains) || ReadingScale.in(m).isPresent());
-    if (read.size() < 2 || !named || !Replicates.areSeveral(grid, first, first + ROWS_SEEN, read)) {
+            .allMatch(m -> m.contains(Concept.VESSEL) || m.contains(Concept.BATCH));
+    List<HeaderCell> means =
+        with(header, Role.GRAVITY).stream().filter(c -> !read.contains(c)).toList();
+    if (read.size() < 2
+        || !named
+        || means.size() != 1
+        || !isMean(grid, header, means.get(0), read)) {
       return header;
     }
     List<HeaderCell> cells = new ArrayList<>();
@@ -261,6 +271,7 @@ public final class Vessels {
     int means = 0;
     int width = Integer.MAX_VALUE;
     for (int i = 0; i < starts.size(); i++) {
+      int at = i;
       int next = i + 1 < starts.size() ? starts.get(i + 1) : Integer.MAX_VALUE;
       long inside = in(readings, starts.get(i), next);
       boolean other = inside == 0 && in(with(header, Role.REFRACTOMETER), starts.get(i), next) == 1;
@@ -268,6 +279,12 @@ public final class Vessels {
         continue;
       }
       if (inside == 1 && Vocabulary.meanings(names.get(i)).equals(Set.of(Concept.TOTAL))) {
+        List<HeaderCell> of =
+            readings.stream().filter(r -> r.column() >= starts.get(at)).limit(1).toList();
+        List<HeaderCell> others = readings.stream().filter(r -> !of.contains(r)).toList();
+        if (!isMean(grid, header, of.get(0), others)) {
+          return List.of();
+        }
         means++;
         continue;
       }

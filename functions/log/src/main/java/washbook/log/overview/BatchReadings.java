@@ -3,6 +3,7 @@ package washbook.log.overview;
 import java.util.Arrays;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import washbook.log.Batch;
 import washbook.log.ComputedColumn;
 import washbook.log.LogTable;
@@ -54,7 +55,7 @@ record BatchReadings(
         IntStream.range(0, temperatures.length)
             .filter(i -> temperatures[i] >= COLDEST && temperatures[i] <= WARMEST)
             .toArray();
-    int lastTried = lastTried(batch, reading, order);
+    int lastTried = lastTried(grid, table, batch, reading, order);
     return new BatchReadings(
         rows,
         Arrays.stream(rows).mapToDouble(order::days).toArray(),
@@ -69,15 +70,26 @@ record BatchReadings(
         lastTried < 0 ? Double.NaN : order.days(lastTried));
   }
 
-  private static int lastTried(Batch batch, HydrometerRows reading, RowTimes order) {
+  /** A text without a figure, as {@code not read}, tells of no reading. */
+  private static int lastTried(
+      Grid grid, LogTable table, Batch batch, HydrometerRows reading, RowTimes order) {
     int[] rows = batch.rows();
     for (int i = rows.length - 1; i >= 0; i--) {
-      boolean tried = reading.read(rows[i]) != HydrometerRows.State.NOTHING;
+      HydrometerRows.State state = reading.read(rows[i]);
+      boolean tried =
+          state == HydrometerRows.State.READ
+              || state == HydrometerRows.State.REFUSED && hasFigure(grid, table, rows[i]);
       if (tried && Double.isFinite(order.days(rows[i]))) {
         return rows[i];
       }
     }
     return -1;
+  }
+
+  private static boolean hasFigure(Grid grid, LogTable table, int row) {
+    return Stream.of(Role.GRAVITY, Role.REFRACTOMETER)
+        .flatMap(role -> table.column(role).stream())
+        .anyMatch(use -> grid.text(row, use.column()).chars().anyMatch(Character::isDigit));
   }
 
   private static String temperatureCell(

@@ -2,6 +2,7 @@ package washbook.log.run;
 
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -17,8 +18,10 @@ record RunHeader(int topRow, int bottomRow, List<Cell> cells, boolean isMissing)
   record Cell(int column, String text, Set<RunWord> words) {
     private static final Pattern BROUGHT_TO_20 = Pattern.compile("\\b20 ?(?:\u00b0 ?C?|C)\\b");
 
-    /** One of several temperatures: the values tell of what. */
-    private static final Pattern NUMBERED = Pattern.compile("[Tt](?:emp)?\\.?\\s?[12]");
+    /** An instrument right before the temperature that it is made for. */
+    private static final Pattern MADE_FOR_20 =
+        Pattern.compile(
+            "(\\p{L}{4,})\\.?\\s*(?:(?:@|at|for|a|\u00e0|bei|bij|op|em)\\s*)?\\(?\\s*20\\s?(?:\u00b0|[cC]\\b)");
 
     /** The cell of a text; the 20 °C that figures are brought to is no unit of a temperature. */
     static Cell of(int column, String text) {
@@ -61,13 +64,15 @@ record RunHeader(int topRow, int bottomRow, List<Cell> cells, boolean isMissing)
     }
 
     boolean isTemperature() {
-      if (NUMBERED.matcher(text).matches()) {
-        return true;
-      }
       boolean letter = has(RunWord.C) || has(RunWord.F);
       boolean place = has(RunWord.SPIRIT) || has(RunWord.HEAD) || has(RunWord.ELSEWHERE);
       return !isPureAlcohol()
           && (has(RunWord.TEMPERATURE) || letter && (place || has(RunWord.DEGREE)));
+    }
+
+    private boolean isMadeFor20() {
+      Matcher made = MADE_FOR_20.matcher(text);
+      return made.find() && RunWords.in(made.group(1)).contains(RunWord.INSTRUMENT);
     }
 
     /**
@@ -77,7 +82,7 @@ record RunHeader(int topRow, int bottomRow, List<Cell> cells, boolean isMissing)
     boolean isAt20() {
       boolean words =
           has(RunWord.CORRECTED) || has(RunWord.AT20) || text.matches(".*\\b20 ?(°|[cC]\\b).*");
-      return words && !has(RunWord.NOT) && (has(RunWord.CORRECTED) || !has(RunWord.INSTRUMENT));
+      return words && !has(RunWord.NOT) && (has(RunWord.CORRECTED) || !isMadeFor20());
     }
   }
 

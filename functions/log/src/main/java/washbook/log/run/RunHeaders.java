@@ -28,11 +28,6 @@ final class RunHeaders {
   /** Rows that show the units in the cells of a column. */
   private static final int ROWS_OF_UNITS = 12;
 
-  /** What the strongest jar of a run holds at least, % vol, and what it falls by. */
-  private static final double LEAST_HIGH = 60;
-
-  private static final double FALL = 8;
-
   /** What stands in the second row of a header. */
   private static final Set<RunWord> UNITS =
       EnumSet.of(
@@ -50,6 +45,9 @@ final class RunHeaders {
           RunWord.SPIRIT,
           RunWord.HEAD,
           RunWord.CUMULATIVE);
+
+  /** Temperatures that tell of what by their values. */
+  private static final Pattern NUMBERED = Pattern.compile("[Tt](?:emp)?\\.?\\s?[12]");
 
   private static final Pattern NUMBER = Pattern.compile("[~<>≈+\\-−]?\\s*\\d.*");
   private static final Pattern VOLUME =
@@ -163,55 +161,24 @@ final class RunHeaders {
         cells.add(RunHeader.Cell.of(column, text));
       }
     }
-    return isOne(cells)
-        ? cells
-        : withStrength(bottom(row) + 1, withUnitsBelow(bottom(row) + 1, cells));
+    withNumberedTemperatures(cells);
+    return isOne(cells) ? cells : withUnitsBelow(bottom(row) + 1, cells);
   }
 
-  /** The same cells; where none heads strengths, the only one that says how they were read does. */
-  private List<RunHeader.Cell> withStrength(int first, List<RunHeader.Cell> cells) {
-    List<RunHeader.Cell> read =
-        cells.stream()
-            .filter(c -> c.has(RunWord.INSTRUMENT) || c.has(RunWord.READ))
-            .filter(c -> !c.isVolume() && !c.isTemperature())
-            .toList();
-    if (cells.stream().anyMatch(RunHeader.Cell::isStrength)
-        || cells.stream().noneMatch(RunHeader.Cell::isVolume)
-        || read.size() != 1
-        || !fallsFromHigh(first, read.get(0).column())) {
-      return cells;
+  /** T1 and T2 are temperatures where no other column is one. */
+  private static void withNumberedTemperatures(List<RunHeader.Cell> cells) {
+    boolean two = cells.stream().filter(c -> NUMBERED.matcher(c.text()).matches()).count() == 2;
+    if (!two || cells.stream().anyMatch(RunHeader.Cell::isTemperature)) {
+      return;
     }
-    List<RunHeader.Cell> told = new ArrayList<>(cells);
-    RunHeader.Cell strength = read.get(0);
-    Set<RunWord> words = EnumSet.copyOf(strength.words());
-    words.add(RunWord.STRENGTH);
-    told.set(
-        cells.indexOf(strength), new RunHeader.Cell(strength.column(), strength.text(), words));
-    return told;
-  }
-
-  /**
-   * Whether the next figures of a column fall from where no sugar scale and no temperature does.
-   */
-  private boolean fallsFromHigh(int first, int column) {
-    double before = Double.NaN;
-    double highest = Double.NEGATIVE_INFINITY;
-    int figures = 0;
-    int rises = 0;
-    for (int row = first; row < Math.min(first + ROWS_OF_UNITS, grid.rowCount()); row++) {
-      double value = RunCells.number(grid, row, column);
-      if (!Double.isNaN(value)) {
-        figures++;
-        rises += value > before ? 1 : 0;
-        highest = Math.max(highest, value);
-        before = value;
+    for (int i = 0; i < cells.size(); i++) {
+      RunHeader.Cell cell = cells.get(i);
+      if (NUMBERED.matcher(cell.text()).matches()) {
+        Set<RunWord> words = EnumSet.of(RunWord.TEMPERATURE);
+        words.addAll(cell.words());
+        cells.set(i, new RunHeader.Cell(cell.column(), cell.text(), words));
       }
     }
-    return figures >= FEWEST_WITHOUT_HEADER
-        && highest >= LEAST_HIGH
-        && highest < 100
-        && before < highest - FALL
-        && rises * 4 <= figures;
   }
 
   /** The same cells, told by the units that stand in the cells below where no word tells them. */

@@ -39,8 +39,15 @@ final class RunTemperatures {
   /** Degrees in words, which may be those of a strength as well. */
   private static final Pattern IN_WORDS =
       Pattern.compile(
-          NUMBER
-              + "\\s*(?:grad|deg|degree|degr[e\u00e9]s|degrees|grados|gradi|graus|graden|grade)\\b");
+          NUMBER + "\\s*(?:grad|degr[e\u00e9]s|degrees|grados|gradi|graus|graden|grade)\\b");
+
+  /** At the end of a clause, perhaps before a word for calibrated. */
+  private static final Pattern MADE_FOR =
+      Pattern.compile(
+          "\\b(?:at|for|bei|auf|a|\u00e0|bij|op|em)\\s+(15|20)\\s*"
+              + "(?:grad|deg|degr[e\u00e9]s|degrees|grados|gradi|graus|graden|grade)"
+              + "(?:\\s+(?:geeicht|kalibriert|geijkt|gekalibreerd))?\\W*$",
+          Pattern.UNICODE_CHARACTER_CLASS);
 
   private static final int LONGEST_LINE = 300;
 
@@ -162,12 +169,13 @@ final class RunTemperatures {
     return degrees.find() && degrees.group(1) != null;
   }
 
-  /** What an instrument is made for, \u00b0C: also degrees in a word, as {@code 15 Grad}. */
+  /** What an instrument is made for, \u00b0C: also degrees in a word, as {@code at 15 degrees}. */
   static double calibrationC(String clause) {
     double celsius = celsius(clause);
-    Matcher words = IN_WORDS.matcher(clause);
-    return Double.isNaN(celsius) && words.find()
-        ? Double.parseDouble(words.group(1).replace(',', '.'))
+    Matcher words = MADE_FOR.matcher(clause);
+    boolean one = OTHER_NUMBER.matcher(clause.replaceFirst(NUMBER, "")).find();
+    return Double.isNaN(celsius) && !one && words.find()
+        ? Double.parseDouble(words.group(1))
         : celsius;
   }
 

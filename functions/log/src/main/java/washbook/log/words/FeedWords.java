@@ -35,6 +35,10 @@ public final class FeedWords {
               + "|(?i:twice|times|zweimal|mal|deux fois|fois|dos veces|veces|due volte|volte|vezes"
               + "|tweemaal|keer|maal)");
 
+  private static final Pattern CLAUSES = Pattern.compile("[,;.:]");
+
+  private static final Set<String> COMPARING = Set.of("than", "als", "di", "del");
+
   private static final WordList<Meaning> WORDS =
       WordList.load(FeedWords.class, "feed-words.txt", Meaning.class);
 
@@ -66,16 +70,17 @@ public final class FeedWords {
         && (put || !Double.isNaN(only(text, FeedWords::massKg)));
   }
 
-  /** Whether a text says that more of what sugar comes with was put in, as {@code more honey}. */
+  /** Whether a clause begins with more of what sugar comes with, as {@code more honey}. */
   public static boolean saysMore(String text) {
-    boolean more = false;
-    for (List<WordList.Entry<Meaning>> here : WORDS.matches(Vocabulary.tokens(text))) {
-      Set<Meaning> meanings = EnumSet.noneOf(Meaning.class);
-      here.forEach(entry -> meanings.add(entry.meaning()));
-      if (more && namesSugar(meanings)) {
+    for (String clause : CLAUSES.split(text)) {
+      List<String> tokens = Vocabulary.tokens(clause);
+      boolean compares = tokens.stream().anyMatch(COMPARING::contains);
+      if (tokens.size() > 1
+          && !compares
+          && in(tokens.get(0)).contains(Meaning.MORE)
+          && namesSugar(in(tokens.get(1)))) {
         return !Vocabulary.meanings(text).contains(Concept.NEGATION);
       }
-      more = meanings.contains(Meaning.MORE);
     }
     return false;
   }

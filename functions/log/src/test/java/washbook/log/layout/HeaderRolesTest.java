@@ -78,7 +78,7 @@ class HeaderRolesTest {
         "Incertitude (% vol) | OTHER",
         "Incertidumbre (% vol) | OTHER",
         "Incertezza (% vol) | OTHER",
-        "Scarto (% vol) | OTHER",
+        "SG measured by hydrometer | GRAVITY",
         "Incerteza (% vol) | OTHER",
         "Onzekerheid (% vol) | OTHER",
         "Onsekerheid (% vol) | OTHER",

@@ -48,7 +48,6 @@ class VesselsSideBySideTest {
         "^Plum 3^^Apple 7^ ; Date^SG^Temp C^SG^Temp C ! Plum 3 ABC, Apple 7 ADE",
         "^Plum 3^Apple 7^ ; Date^SG^SG^Note ! Plum 3 ABD, Apple 7 ACD",
         "Vessel^Plum 3^^Apple 7^ ; Date^SG^Temp C^SG^Temp C ! Plum 3 ABC, Apple 7 ADE",
-        "^Plum 3^^Apple 7^^mean ; Date^SG^Temp C^SG^Temp C^SG ! Plum 3 ABC, Apple 7 ADE",
         "^Plum 3^^^ ; Date^SG^Temp C^SG^Temp C ! ABCDE",
         "^Plum 3^^Plum 3^ ; Date^SG^Temp C^SG^Temp C ! ABCDE",
         "^Hydrometer^^Refractometer^ ; Date^SG^Temp C^SG^Temp C ! ABCDE",
@@ -56,7 +55,7 @@ class VesselsSideBySideTest {
         // or in the headers themselves
         "Date^SG A^SG B^Temp C ! A ABD, B ACD",
         "Date^Red group SG^Red temp^Blue group SG^Blue temp ! Red group ABC, Blue group ADE",
-        "Date^Traditional SG^temp C^Blackberry SG^temp C ! Traditional ABC, Blackberry ADE",
+        "Date^Traditional SG^temp C^Blackberry SG^temp C ! ABCDE",
         "Date^Hydrometer SG^temp C^Corrected SG^temp C ! ABCDE",
         "Date^Traditional SG^Blackberry SG^temp C ! ABCD",
         "Date^SG 1^SG 2^Temp C ! 1 ABD, 2 ACD",

@@ -90,6 +90,8 @@ class WarningNotesTest {
     String note = notes(refused, "2025-10-14", "").get("6");
     assertTrue(note.contains("B6: warning, reading overdue: it was last read on 2025-10-09"), note);
     assertFalse(notes(refused, "2025-10-14", "").containsKey("4"));
+    String away = WORKING + "\n#2025-10-09 | away | 20 |";
+    assertTrue(notes(away, "2025-10-14", "").get("4").contains("2025-10-05"));
   }
 
   @ParameterizedTest

@@ -93,6 +93,8 @@ class ColumnsOfJarsTest {
         "ABV: 74 72 60 40^T1: 84 85 88 95^T2: 14 14 15 15"
             + " ! C STRENGTH ABV, D HEAD_TEMP C, E TEMP C",
         "ABV (alcoholom. at 20 °C): 74 72 60 40^Temp C: 18 18 19 19 ! C STRENGTH ABV, D TEMP C",
+        "ABV: 74 72 60 40^Temp C: 18 18 19 19^T1: 5 10 15 20^T2: 1 2 3 4"
+            + " ! C STRENGTH ABV, D TEMP C",
         "ABV: 74 72 60 40^Room C: 15 15 15 15^Temp C: 18 18 19 19 ! C STRENGTH ABV, E TEMP C",
         "ABV: 74 72 60 40^Temp C: 15 15 15 15^Spirit C: 18 18 19 19 ! C STRENGTH ABV, E TEMP C",
         "ABV: 74 72 60 40^Temp C: 15 15 15 15^Temp C: 18 18 19 19"

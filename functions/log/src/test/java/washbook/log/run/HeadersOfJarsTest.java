@@ -48,12 +48,6 @@ class HeadersOfJarsTest {
         "Jar^mL^ABV^20 ; 1^200^74^18 ! ''",
         "Jar^mL^ABV^20 C ; 1^200^74^18 ! ''",
         "Jar^mL^ABV^#2025-11-04 ; 1^200^74^18 ! ''",
-        // strengths that only the instrument, or the reading, is named of
-        "Flasche^cl^Spindel ; A^10^77,5 ; B^20^76 ; C^70^70 ; D^70^56 ! 1-1 ABC",
-        "n°^cumul (L)^lu ; 1^0,2^81 ; 2^0,5^80 ; 3^1,5^78 ; 4^2,5^61 ! 1-1 ABC",
-        "Flasche^cl^Spindel ; A^10^55 ; B^20^50 ; C^70^40 ; D^70^30 ! ''",
-        "Flasche^cl^Spindel ; A^10^77 ; B^20^76 ; C^70^76 ; D^70^75 ! ''",
-        "Flasche^cl^Spindel^gelesen ; A^10^77^78 ; B^20^76^77 ; C^70^60^61 ; D^70^50^51 ! ''",
         // units in a row of their own
         "Jar^Volume^Strength^Temp ; ^mL^%^°C ; 1^200^74^18 ! 1-2 ABCD",
         "Jar^Volume^Strength ; ^mL^ ; 1^200^74 ! 1-1 ABC",

@@ -81,6 +81,10 @@ class LinesAboveJarsTest {
         "Alcoomètre en °GL (15 °C); 15",
         "alcolometro a 20 gradi; 20",
         "25 L di flemma a 26 gradi; NaN",
+        "Hydrometer off by 15 degrees; NaN",
+        "Hydrometer calibrated for 10 degrees of proof; NaN",
+        "Alcoomètre de 15 degrés à 20 degrés; NaN",
+        "Aräometer geht bis 15 Grad; NaN",
         "Alcoholometer read at 15 °C; NaN",
       })
   void theCalibrationOfTheAlcoholometer(String line, double celsius) {

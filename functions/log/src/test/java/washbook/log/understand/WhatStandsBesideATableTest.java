@@ -11,6 +11,9 @@ import washbook.log.LogColumn;
 import washbook.log.LogTable;
 import washbook.log.Role;
 import washbook.log.Understanding;
+import washbook.log.fill.FillOptions;
+import washbook.log.fill.LogFiller;
+import washbook.log.sheet.SheetPatch;
 import washbook.log.sheet.TestGrid;
 
 /** What groups over a header, columns without one, lines over all tables and means tell. */
@@ -110,7 +113,7 @@ class WhatStandsBesideATableTest {
     String vessels =
         """
         Apple juice ferment; SG 20/20 by bench density meter (cell at 20.0 C)
-        t (h) | F1 (control) | F2 (+100 mg/L) | mean
+        t (h) | Flask 1 | Flask 2 (+100 mg/L) | mean
         0 | 1.060 | 1.060 | 1.060
         8 | 1.054 | 1.044 | 1.049
         16 | 1.043 | 1.031 | 1.037
@@ -160,6 +163,35 @@ class WhatStandsBesideATableTest {
   }
 
   @Test
+  void whatStandsUnderTimesOfDayIsFilledTheSameAgain() {
+    TestGrid grid =
+        TestGrid.of(
+            "Cellar",
+            """
+            Date | SG | | Temp C
+            | morning | evening |
+            #2024-03-01 | 1.080 | 1.075 | 20
+            #2024-03-02 | 1.070 | 1.065 | 20
+            #2024-03-03 | 1.050 | 1.040 | 20
+            #2024-03-06 | 1.010 | 1.005 | 20""");
+    TestGrid once = grid.with(filled(grid));
+    TestGrid twice = once.with(filled(once));
+    assertEquals(14, once.columnCount());
+    assertEquals(once.columnCount(), twice.columnCount());
+    for (int row = 0; row < once.rowCount(); row++) {
+      for (int column = 0; column < once.columnCount(); column++) {
+        assertEquals(once.text(row, column), twice.text(row, column));
+      }
+    }
+  }
+
+  private static SheetPatch filled(TestGrid grid) {
+    return LogFiller.fill(
+            grid, SheetUnderstanding.understand(grid, LogMap.none()), FillOptions.usual())
+        .patch();
+  }
+
+  @Test
   void waterBeforeTheWashIsAskedAbout() {
     String log =
         """
@@ -187,6 +219,47 @@ class WhatStandsBesideATableTest {
         #2025-10-01 | 3.0 | 17 | | 4.7 | 16 | + fond de cuve 3 ??
         #2025-10-04 | 1.0 | 17 | | 2.5 | 16 |""";
     assertTrue(understood(log).doubts().stream().anyMatch(d -> d.cell().equals("G6")));
+  }
+
+  @Test
+  void theMeanOfGroupsSideBySideIsLeftAlone() {
+    String log =
+        """
+        Corn mash ferment
+        | Group 1 | | Group 2 | | mean
+        Date | SG | Temp C | SG | Temp C | SG
+        #2025-03-03 | 1.060 | 20 | 1.064 | 20 | 1.062
+        #2025-03-04 | 1.050 | 20 | 1.058 | 20 | 1.054
+        #2025-03-05 | 1.030 | 20 | 1.044 | 20 | 1.037
+        #2025-03-07 | 1.008 | 20 | 1.016 | 20 | 1.012""";
+    assertEquals(2, understood(log).tables().size());
+    String total = log.replace("1.062", "1.070").replace("mean", "total");
+    assertEquals(1, understood(total).tables().size());
+  }
+
+  @Test
+  void twoSamplesOfOneWashAreNoTwoVessels() {
+    String log =
+        """
+        Date | SG before feeding | Temp | SG after feeding | Temp
+        #2024-03-01 | 1.080 | 20 | 1.080 | 20
+        #2024-03-02 | 1.070 | 21 | 1.082 | 21
+        #2024-03-03 | 1.060 | 21 | 1.071 | 21
+        #2024-03-06 | 1.010 | 21 | 1.020 | 21""";
+    assertFalse(understood(log).doubts().isEmpty());
+  }
+
+  @Test
+  void volumesInThousandsAreNoGravities() {
+    String log =
+        """
+        Date | Temp | mL | Note
+        #2024-03-01 | 20 | 1080 |
+        #2024-03-02 | 21 | 1070 |
+        #2024-03-03 | 21 | 1050 |
+        #2024-03-04 | 21 | 1030 |
+        #2024-03-05 | 21 | 1020 |""";
+    assertEquals(List.of(), understood(log).tables());
   }
 
   @Test

@@ -21,7 +21,6 @@ class MovedWashTest {
     "Cuve 8, + fond de cuve 3 ??, OWN, true",
     "Cuve 3, + fond de cuve 3 ??, OWN, false",
     "Bottich 1, abends B3 in B1 geleert, SHARED, true",
-    "Bottich 1, emptied B3 into B1, SHARED, true",
     "Bottich 3, zwei Eimer aus B3 in B1 gekippt, SHARED, false",
     "T2, na het meten bijgevuld met most uit rood, OWN, true",
     "T2, hele T1 by T2 ingepomp, SHARED, true",
