@@ -4,6 +4,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import washbook.log.layout.Header.HeaderCell;
 import washbook.log.sheet.Grid;
 import washbook.log.words.CellText;
@@ -48,62 +49,52 @@ public final class Replicates {
   }
 
   private boolean isMean(HeaderCell mean, List<HeaderCell> cells) {
-    int held = 0;
-    int apart = 0;
-    for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
-      double shown = rows.isSkipped(row) ? Double.NaN : CellText.number(grid, row, mean.column());
-      double sum = 0;
-      double least = Double.POSITIVE_INFINITY;
-      double most = Double.NEGATIVE_INFINITY;
-      for (HeaderCell cell : cells) {
-        double value = CellText.number(grid, row, cell.column());
-        sum += value;
-        least = Math.min(least, value);
-        most = Math.max(most, value);
-      }
-      if (Double.isNaN(sum) || Double.isNaN(shown)) {
-        continue;
-      }
-      // What rounding explains.
-      if (Math.abs(sum / cells.size() - shown) > (shown < HIGHEST_GRAVITY ? 0.0006 : 0.06)) {
-        return false;
-      }
-      held++;
-      apart += areApart(least, most) ? 1 : 0;
-    }
-    return held >= FEWEST && apart * SPOILT <= held;
-  }
-
-  /** Whether two readings differ by more than one sample that is read twice. */
-  private static boolean areApart(double least, double most) {
-    return most - least > (most < HIGHEST_GRAVITY ? 0.003 : most > 900 ? 3 : 0.6);
+    IntStream read =
+        IntStream.rangeClosed(rows.firstRow(), rows.lastRow()).filter(r -> !rows.isSkipped(r));
+    Held held = Held.of(grid, read, mean, cells);
+    return held.rows >= FEWEST && held.apart * SPOILT <= held.rows;
   }
 
   /** Whether a column is row by row the mean of others that differ as several vessels do. */
   static boolean isMeanOfSeveral(
       Grid grid, int firstRow, int endRow, HeaderCell mean, List<HeaderCell> cells) {
-    int held = 0;
-    int apart = 0;
-    for (int row = firstRow; row < Math.min(endRow, grid.rowCount()); row++) {
-      double shown = CellText.number(grid, row, mean.column());
-      double sum = 0;
-      double least = Double.POSITIVE_INFINITY;
-      double most = Double.NEGATIVE_INFINITY;
-      for (HeaderCell cell : cells) {
-        double value = CellText.number(grid, row, cell.column());
-        sum += value;
-        least = Math.min(least, value);
-        most = Math.max(most, value);
+    IntStream read = IntStream.range(firstRow, Math.min(endRow, grid.rowCount()));
+    Held held = Held.of(grid, read, mean, cells);
+    return held.rows >= FEWEST && held.apart * SPOILT > held.rows;
+  }
+
+  /**
+   * In how many rows a column is the mean of others; none where it is not in one.
+   *
+   * @param apart in how many of them those differ by more than one sample that is read twice
+   */
+  private record Held(int rows, int apart) {
+    static Held of(Grid grid, IntStream rows, HeaderCell mean, List<HeaderCell> cells) {
+      int held = 0;
+      int apart = 0;
+      for (int row : rows.toArray()) {
+        double shown = CellText.number(grid, row, mean.column());
+        double sum = 0;
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        for (HeaderCell cell : cells) {
+          double value = CellText.number(grid, row, cell.column());
+          sum += value;
+          least = Math.min(least, value);
+          most = Math.max(most, value);
+        }
+        if (Double.isNaN(sum) || Double.isNaN(shown)) {
+          continue;
+        }
+        // What rounding explains.
+        boolean gravity = shown < HIGHEST_GRAVITY;
+        if (Math.abs(sum / cells.size() - shown) > (gravity ? 0.0006 : 0.06)) {
+          return new Held(0, 0);
+        }
+        held++;
+        apart += most - least > (gravity ? 0.003 : shown > 900 ? 3 : 0.6) ? 1 : 0;
       }
-      if (Double.isNaN(sum) || Double.isNaN(shown)) {
-        continue;
-      }
-      if (Math.abs(sum / cells.size() - shown) > (shown < HIGHEST_GRAVITY ? 0.0006 : 0.06)) {
-        return false;
-      }
-      held++;
-      apart += areApart(least, most) ? 1 : 0;
+      return new Held(held, apart);
     }
-    return held >= FEWEST && apart * SPOILT > held;
   }
 }
