@@ -100,11 +100,15 @@ public final class VesselLines {
 
   /** The names of all vessels side by side; none where the header is about one. */
   public List<String> names() {
+    return vessels().stream().map(Header::vessel).toList();
+  }
+
+  /** The headers of all vessels of the same rows; none where the header is about one. */
+  private List<Header> vessels() {
     return header.vessel().isEmpty()
         ? List.of()
         : headers.stream()
             .filter(h -> h.topRow() == header.topRow() && !h.vessel().isEmpty())
-            .map(Header::vessel)
             .toList();
   }
 
@@ -118,22 +122,22 @@ public final class VesselLines {
 
   /** Whether a column belongs to other vessels of the same rows as well. */
   public boolean isShared(int column) {
-    return !header.vessel().isEmpty()
-        && headers.stream()
-            .filter(h -> h != header && h.topRow() == header.topRow() && !h.vessel().isEmpty())
-            .anyMatch(h -> h.cells().stream().anyMatch(c -> c.column() == column));
+    return columnsWithOthers().contains(column);
   }
 
   /** Columns that other vessels of the same rows have for themselves; none where it is alone. */
   public Set<Integer> columnsOfOthers() {
+    Set<Integer> others = columnsWithOthers();
+    header.cells().forEach(c -> others.remove(c.column()));
+    return others;
+  }
+
+  private Set<Integer> columnsWithOthers() {
     Set<Integer> others = new HashSet<>();
-    if (!header.vessel().isEmpty()) {
-      for (Header other : headers) {
-        if (other != header && other.topRow() == header.topRow() && !other.vessel().isEmpty()) {
-          other.cells().forEach(c -> others.add(c.column()));
-        }
+    for (Header other : vessels()) {
+      if (other != header) {
+        other.cells().forEach(c -> others.add(c.column()));
       }
-      header.cells().forEach(c -> others.remove(c.column()));
     }
     return others;
   }

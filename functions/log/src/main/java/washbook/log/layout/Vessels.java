@@ -196,17 +196,14 @@ public final class Vessels {
    * columns that their headers call by names are surely those of vessels.
    */
   private static Header withoutMean(Grid grid, Header header) {
-    List<HeaderCell> read =
-        with(header, Role.GRAVITY).stream()
-            .filter(c -> !c.meanings().contains(Concept.TOTAL))
-            .toList();
-    int first = header.bottomRow() + 1;
+    List<HeaderCell> read = new ArrayList<>(with(header, Role.GRAVITY));
+    List<HeaderCell> means =
+        read.stream().filter(c -> c.meanings().contains(Concept.TOTAL)).toList();
+    read.removeAll(means);
     boolean named =
         read.stream()
             .map(c -> Vocabulary.meanings(c.text()))
             .allMatch(m -> m.contains(Concept.VESSEL) || m.contains(Concept.BATCH));
-    List<HeaderCell> means =
-        with(header, Role.GRAVITY).stream().filter(c -> !read.contains(c)).toList();
     if (read.size() < 2
         || !named
         || means.size() != 1
@@ -215,9 +212,10 @@ public final class Vessels {
     }
     List<HeaderCell> cells = new ArrayList<>();
     for (HeaderCell cell : header.cells()) {
-      boolean mean = cell.role() == Role.GRAVITY && !read.contains(cell);
       cells.add(
-          mean ? new HeaderCell(cell.column(), cell.text(), cell.meanings(), Role.OTHER) : cell);
+          means.contains(cell)
+              ? new HeaderCell(cell.column(), cell.text(), cell.meanings(), Role.OTHER)
+              : cell);
     }
     return new Header(header.topRow(), header.bottomRow(), List.copyOf(cells), header.vessel());
   }
@@ -279,10 +277,10 @@ public final class Vessels {
         continue;
       }
       if (inside == 1 && Vocabulary.meanings(names.get(i)).equals(Set.of(Concept.TOTAL))) {
-        List<HeaderCell> of =
-            readings.stream().filter(r -> r.column() >= starts.get(at)).limit(1).toList();
-        List<HeaderCell> others = readings.stream().filter(r -> !of.contains(r)).toList();
-        if (!isMean(grid, header, of.get(0), others)) {
+        HeaderCell mean =
+            readings.stream().filter(r -> r.column() >= starts.get(at)).findFirst().orElseThrow();
+        List<HeaderCell> others = readings.stream().filter(r -> r != mean).toList();
+        if (!isMean(grid, header, mean, others)) {
           return List.of();
         }
         means++;

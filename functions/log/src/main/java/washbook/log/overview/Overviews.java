@@ -78,7 +78,7 @@ public final class Overviews implements RowNotes {
           Batch batch = table.batches().get(i);
           BatchReadings readings = BatchReadings.of(grid, table, batch, computed, order);
           overviews.add(
-              look(understanding.sheet(), table, batch, counts.get(i), readings)
+              look(understanding.sheet(), table, batch, counts.get(i), readings, true)
                   .overview(language));
         }
       }
@@ -103,7 +103,8 @@ public final class Overviews implements RowNotes {
       Batch batch = table.batches().get(i);
       BatchReadings readings = BatchReadings.of(grid, table, batch, figures, order);
       if (readings.count() > 0) {
-        for (FoundWarning found : look(null, table, batch, counts.get(i), readings).warnings()) {
+        for (FoundWarning found :
+            look("", table, batch, counts.get(i), readings, false).warnings()) {
           notes
               .computeIfAbsent(found.row(), row -> new ArrayList<>())
               .add(
@@ -126,7 +127,12 @@ public final class Overviews implements RowNotes {
    *     nothing
    */
   private Look look(
-      String sheet, LogTable table, Batch batch, Filling.BatchCount count, BatchReadings readings) {
+      String sheet,
+      LogTable table,
+      Batch batch,
+      Filling.BatchCount count,
+      BatchReadings readings,
+      boolean isWhole) {
     WashKind kind = table.settings().wash().kind();
     WarningLimits ofMap = table.settings().writing().limits();
     Optional<Balance> now = balance(batch, readings, kind);
@@ -136,7 +142,7 @@ public final class Overviews implements RowNotes {
     boolean dated = table.column(Role.DATE).isPresent();
     LocalDate lastRead = dated ? date(readings.lastTriedDay()) : null;
     boolean quiet =
-        sheet == null
+        !isWhole
             && fitted.isTimed()
             && warnings.needNoCourse(fitted, readings.span(), lastRead, today);
     Outlook outlook = quiet ? null : outlook(fitted, all.of(WarningLimits.Limit.FINAL));

@@ -3,11 +3,9 @@ package washbook.log.layout;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.Map;
-import java.util.stream.Collectors;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import washbook.log.Role;
-import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.TestGrid;
 
 /** What vessels side by side are called, and which columns each of them has. */
@@ -18,17 +16,7 @@ class NamesOfVesselsTest {
       rows = "\n0|1.085|1.065|20|20\n3|1.05|1.04|20|20\n6|1.02|1.02|20|20\n8|1.01|1.01|20|20";
     }
     TestGrid grid = TestGrid.of("Log", header.replace('^', '|').replace(" ;", "\n") + rows);
-    Header found = new Headers(grid).find().get(0);
-    return Vessels.of(grid, found, said).stream()
-        .map(
-            h ->
-                (h.vessel()
-                        + " "
-                        + h.cells().stream()
-                            .map(c -> CellAddress.letters(c.column()))
-                            .collect(Collectors.joining()))
-                    .strip())
-        .collect(Collectors.joining(", "));
+    return VesselsSideBySideTest.told(grid, said);
   }
 
   @ParameterizedTest

@@ -25,7 +25,7 @@ class VesselsSideBySideTest {
     return TestGrid.of("Log", header.replace('^', '|').replace(" ;", "\n") + ROWS);
   }
 
-  private static String told(TestGrid grid, Map<Integer, Role> said) {
+  static String told(TestGrid grid, Map<Integer, Role> said) {
     Header header = new Headers(grid).find().get(0);
     return Vessels.of(grid, header, said).stream()
         .map(
