@@ -38,6 +38,9 @@ import washbook.log.sheet.Grid;
 class CorpusLanguagesTest {
   private static final Pattern WORD = Pattern.compile("\\p{L}{2,}");
 
+  /** More digits than any reading has, as 29.444444444444443. */
+  private static final Pattern LONG_NUMBER = Pattern.compile("\\d[.,]\\d{7}");
+
   /** A line of a map is the same in every language. */
   private static final Pattern STATEMENT =
       Pattern.compile("(sugar added at|batch from) row \\d+ = (by the rise)?");
@@ -56,7 +59,7 @@ class CorpusLanguagesTest {
           "/washbook/log/language/understanding/",
           "/washbook/functions/refusal/");
 
-  private final Set<String> english = new TreeSet<>();
+  private final Set<String> wrong = new TreeSet<>();
   private int texts;
 
   private static final LocalDate TODAY = LocalDate.of(2026, 11, 20);
@@ -106,7 +109,7 @@ class CorpusLanguagesTest {
       }
     }
     assertTrue(texts > 1000, texts + " texts");
-    assertEquals(Set.of(), english);
+    assertEquals(Set.of(), wrong);
   }
 
   private void look(
@@ -139,12 +142,15 @@ class CorpusLanguagesTest {
   /** Words that stand in the sheet itself are the person's, who is quoted. */
   private void find(String where, Set<String> foreign, String text, String own) {
     texts++;
+    if (LONG_NUMBER.matcher(text).find()) {
+      wrong.add(where + ": digits in " + text);
+    }
     Matcher word = WORD.matcher(STATEMENT.matcher(text).replaceAll(""));
     while (word.find()) {
       String one = word.group().toLowerCase(Locale.ROOT);
       boolean code = word.group().equals(word.group().toUpperCase(Locale.ROOT));
       if (!code && foreign.contains(one) && !own.contains(one)) {
-        english.add(where + ": " + word.group() + " in " + text);
+        wrong.add(where + ": " + word.group() + " in " + text);
       }
     }
   }

@@ -2,18 +2,24 @@ package washbook.log.understand;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import washbook.functions.Numbers;
 import washbook.log.Batch;
+import washbook.log.OriginalGravity;
+import washbook.log.OriginalGravity.FirstReading;
+import washbook.log.OriginalGravity.Stated;
+import washbook.log.OriginalGravity.Unknown;
 import washbook.log.Understanding;
+import washbook.log.language.Language;
 import washbook.log.sheet.TestGrid;
 
 /**
  * Which original gravity each batch has, by what stands above a log and by how late it begins, and
- * all that is asked. The tables are in originals.csv: lines of a map, rows of a log (divided by a
- * semicolon, their cells by ^), and what is understood.
+ * all that is asked. The tables are in originals.csv: lines of a map (divided by +), rows of a log
+ * (by a semicolon, their cells by ^), and what is understood.
  */
 class OriginalsAndLateStartsTest {
   @ParameterizedTest
@@ -26,7 +32,7 @@ class OriginalsAndLateStartsTest {
     Understanding sheet =
         SheetUnderstanding.understand(
             TestGrid.of("Cellar", log.replace('^', '|').replace(" ;", "\n")),
-            LogMap.parse(map == null ? "" : map));
+            LogMap.parse(map == null ? "" : map.replace(" + ", "\n")));
     String batches =
         sheet.tables().stream()
             .flatMap(table -> table.batches().stream())
@@ -47,8 +53,26 @@ class OriginalsAndLateStartsTest {
   }
 
   private static String original(Batch batch) {
-    return batch.originalGravity().isPresent()
-        ? Numbers.fixed(batch.originalGravity().getAsDouble(), 4)
-        : "unknown";
+    OptionalDouble brix = batch.originalBrix();
+    return told(batch.original())
+        + (brix.isEmpty() ? "" : ", " + Numbers.fixed(brix.getAsDouble(), 2) + " °Bx");
+  }
+
+  private static String told(OriginalGravity original) {
+    if (original instanceof Stated stated) {
+      String number =
+          stated
+              .number()
+              .map(n -> " (" + Numbers.show(n.shown()) + " " + n.scale() + ")")
+              .orElse("");
+      return Numbers.fixed(stated.sg(), 4) + " " + stated.cell() + number;
+    }
+    return original instanceof FirstReading first
+        ? Numbers.fixed(first.sg(), 4) + " read in " + first.cell()
+        : "unknown " + why((Unknown) original);
+  }
+
+  private static String why(Unknown unknown) {
+    return unknown.cell() + " (" + unknown.missing().in(Language.EN) + ")";
   }
 }
