@@ -123,6 +123,53 @@ class LogMapTest {
     assertTrue(wrong.getMessage().startsWith(message), wrong.getMessage());
   }
 
+  /** What a map says is printed again in the same words, alone and beside other statements. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "sheet = Cellar",
+        "header row = 3",
+        "last row = 9",
+        "ignore = yes",
+        "column B = GRAVITY in BRIX",
+        "column C = NOTE",
+        "row 3 = GRAVITY in BRIX",
+        "temperature = 20 C",
+        "corrected = yes",
+        "corrected = no",
+        "calibration = 15 C",
+        "offset = -0.002",
+        "refractometer factor = 1.04",
+        "volume = 25 L",
+        "batch = Plum 3",
+        "original gravity = 1.085 SG",
+        "original gravity of Plum 3 = 1.085 SG",
+        "original gravity = first reading",
+        "wash = MOLASSES",
+        "sugar added at row 4 = 1.5 KG",
+        "sugar added at row 4 = by the rise",
+        "batch from row 4 = Plum 4",
+        "language = de",
+        "scale = OECHSLE",
+        "warnings = no",
+        "limit = warmest=30",
+        "run = yes",
+        "run = no",
+        "volumes at 20 = no",
+        "charge = 25 L",
+        "charge strength = 8.5 ABV",
+        "pressure = 1000",
+        "sugar readings = before",
+        "sugar readings = after",
+      })
+  void whatAMapSaysIsPrintedAgain(String statement) {
+    String printed = LogMap.parse(statement).print();
+    assertTrue(printed.endsWith("\n\n[table]\n" + statement + "\n"), printed);
+    assertTrue(printed.startsWith("# "), printed);
+    String beside = "batch = Pear 7\n" + statement + "\n[table]\nsheet = Other";
+    assertTrue(LogMap.parse(beside).print().contains("\n" + statement + "\n"), beside);
+  }
+
   private static final TestGrid UNCLEAR =
       TestGrid.of(
           "Sheet1",
