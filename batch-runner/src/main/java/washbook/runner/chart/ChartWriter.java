@@ -5,7 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import washbook.log.fill.BatchCurve;
 
-/** Adds the sheet with charts to a copy of a workbook of one format, or draws it anew. */
+/** Adds the sheet with charts to a copy of a workbook of one format, or redraws it. */
 public interface ChartWriter {
   /**
    * Writes {@code source} with the sheet to {@code target}, which must be another file. All parts

@@ -358,7 +358,7 @@ public class XmlScanner extends XmlBytes {
     return valueEnd;
   }
 
-  /** How many elements are open behind the present token. */
+  /** How many elements are open after the current token. */
   public final int depth() {
     return depth;
   }

@@ -34,7 +34,7 @@ import washbook.runner.report.OverviewColumn;
 
 /**
  * The season as a workbook of the kind .xlsx. An older one is opened and its three sheets of ours
- * are written anew, so that the person's other sheets stay.
+ * are rewritten, so that the person's other sheets stay.
  */
 final class SeasonXlsx {
   private static final int HEAD_ROW = 3;

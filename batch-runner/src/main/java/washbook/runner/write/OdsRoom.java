@@ -20,7 +20,7 @@ import washbook.runner.read.OdsEdges;
 
 /**
  * Where columns may become wider and rows higher, as most drawings are tied to cells: none is
- * moved, and one that ends in wider columns is tied anew, so that it keeps its size.
+ * moved, and one that ends in wider columns is tied again, so that it keeps its size.
  */
 final class OdsRoom {
   private static final byte[] END = ascii("table:end-cell-address");
@@ -44,7 +44,7 @@ final class OdsRoom {
     return drawings.areas().stream().mapToInt(area -> area.lastColumn()).max().orElse(-1);
   }
 
-  /** Drawings that begin in a row with new cells are not tied anew. */
+  /** Drawings that begin in a row with new cells are not tied again. */
   boolean mayWiden(int column) {
     return drawings.areas().stream()
         .filter(area -> area.lastColumn() >= column)

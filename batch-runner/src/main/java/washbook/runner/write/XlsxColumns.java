@@ -76,7 +76,7 @@ final class XlsxColumns {
     }
   }
 
-  /** Goes through the element whose start tag is the present token. */
+  /** Goes through the element whose start tag is the current token. */
   void patch(XmlSplicer splicer) throws IOException {
     String prefix = splicer.prefix();
     while (true) {

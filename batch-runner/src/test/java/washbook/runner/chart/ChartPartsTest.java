@@ -16,6 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
@@ -280,7 +281,7 @@ class ChartPartsTest {
   }
 
   private static int count(String text, String sought) {
-    return text.split(java.util.regex.Pattern.quote(sought), -1).length - 1;
+    return text.split(Pattern.quote(sought), -1).length - 1;
   }
 
   private static String text(Path file, String part) throws IOException {

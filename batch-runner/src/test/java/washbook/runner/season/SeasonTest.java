@@ -10,6 +10,9 @@ import com.google.gson.JsonParser;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.net.URI;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -83,7 +86,7 @@ class SeasonTest {
         assertTrue(day >= before);
         before = day;
         String link = line.getCell(FILE).getHyperlink().getAddress();
-        assertTrue(Files.exists(folder.resolve(java.net.URI.create(link).getPath())), link);
+        assertTrue(Files.exists(folder.resolve(URI.create(link).getPath())), link);
       }
       XSSFSheet curves = book.getSheet("Season curves");
       assertEquals(2, curves.getDrawingPatriarch().getCharts().size());
@@ -317,7 +320,7 @@ class SeasonTest {
       Files.write(file, lines);
       return;
     }
-    try (java.nio.file.FileSystem zip = java.nio.file.FileSystems.newFileSystem(file)) {
+    try (FileSystem zip = FileSystems.newFileSystem(file)) {
       Path content = zip.getPath("content.xml");
       String cell =
           "<table:table-cell office:value-type=\"string\"><text:p>%s</text:p></table:table-cell>";
