@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.function.ToIntFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import washbook.functions.XmlText;
 import washbook.log.sheet.Grid.Area;
 import washbook.runner.markup.XmlScanner.Token;
 import washbook.runner.markup.XmlSplicer;
@@ -142,8 +143,8 @@ public final class OdsExtent {
   private static void replace(XmlSplicer splicer, int start, int end, String wider)
       throws IOException {
     if (wider != null) {
-      String markup = wider.replace("&", "&amp;").replace("<", "&lt;").replace("\"", "&quot;");
-      splicer.replace(start, end, markup.getBytes(StandardCharsets.UTF_8));
+      byte[] markup = XmlText.escapedInQuotes(wider).getBytes(StandardCharsets.UTF_8);
+      splicer.replace(start, end, markup);
     }
   }
 

@@ -1,5 +1,7 @@
 package washbook.runner.season;
 
+import static washbook.functions.XmlText.escaped;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -306,26 +308,5 @@ final class SeasonOdsContent {
   private static StringBuilder open(StringBuilder all, String style) {
     all.append("<table:table-cell");
     return style.isEmpty() ? all : all.append(" table:style-name=\"").append(style).append('"');
-  }
-
-  /** Characters that XML does not know become spaces. */
-  static String escaped(String text) {
-    StringBuilder escaped = new StringBuilder(text.length());
-    text.codePoints()
-        .forEach(
-            c -> {
-              switch (c) {
-                case '&' -> escaped.append("&amp;");
-                case '<' -> escaped.append("&lt;");
-                case '>' -> escaped.append("&gt;");
-                case '"' -> escaped.append("&quot;");
-                default -> {
-                  boolean allowed =
-                      c >= 0x20 && (c < 0xD800 || c > 0xDFFF) && c != 0xFFFE && c != 0xFFFF;
-                  escaped.appendCodePoint(allowed ? c : ' ');
-                }
-              }
-            });
-    return escaped.toString();
   }
 }

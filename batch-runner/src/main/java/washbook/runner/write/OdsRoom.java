@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import washbook.functions.XmlText;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.ColumnPatch;
 import washbook.runner.markup.Decimal;
@@ -97,8 +98,7 @@ final class OdsRoom {
     splicer.attribute(END);
     int start = splicer.valueStart();
     int end = splicer.valueEnd();
-    byte[] markup =
-        address.replace("&", "&amp;").replace("<", "&lt;").getBytes(StandardCharsets.UTF_8);
+    byte[] markup = XmlText.escapedInQuotes(address).getBytes(StandardCharsets.UTF_8);
     if (start < xStart) {
       splicer.replace(start, end, markup);
       splicer.replace(xStart, xEnd, ascii(place));
