@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.function.ToIntFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import washbook.functions.XmlText;
 import washbook.log.sheet.Grid.Area;
 import washbook.runner.markup.XmlScanner.Token;
 import washbook.runner.markup.XmlSplicer;
@@ -143,8 +142,7 @@ public final class OdsExtent {
   private static void replace(XmlSplicer splicer, int start, int end, String wider)
       throws IOException {
     if (wider != null) {
-      byte[] markup = XmlText.escapedInQuotes(wider).getBytes(StandardCharsets.UTF_8);
-      splicer.replace(start, end, markup);
+      splicer.replaceValue(start, end, wider);
     }
   }
 

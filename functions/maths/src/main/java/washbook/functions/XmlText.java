@@ -26,11 +26,6 @@ public final class XmlText {
     return escaped.toString();
   }
 
-  /** The same for an attribute that another program wrote, perhaps between single quotes. */
-  public static String escapedInQuotes(String text) {
-    return escaped(text).replace("'", "&apos;");
-  }
-
   private static boolean isHeld(String text, int at, char c) {
     if (Character.isHighSurrogate(c)) {
       return at + 1 < text.length() && Character.isLowSurrogate(text.charAt(at + 1));

@@ -11,11 +11,6 @@ class XmlTextTest {
   }
 
   @Test
-  void anAttributeOfAnotherProgramMayStandBetweenSingleQuotes() {
-    assertEquals("&apos;Jan &amp; Feb&apos;.A1", XmlText.escapedInQuotes("'Jan & Feb'.A1"));
-  }
-
-  @Test
   void whatXmlCannotHoldBecomesTheReplacementCharacter() {
     assertEquals("\uFFFD\uFFFD\uFFFD\uFFFD", XmlText.escaped("\u0001\u001f\uFFFE\uFFFF"));
     assertEquals("a\uFFFD", XmlText.escaped("a\uD83C"));

@@ -1,0 +1,85 @@
+package washbook.runner.season;
+
+import java.util.Arrays;
+import java.util.List;
+import washbook.runner.language.Wording;
+import washbook.runner.report.OverviewColumn;
+
+/**
+ * Where the columns of the season's table stand in a workbook and how wide they are, in characters:
+ * what one looks at first fits on a page, the others stand right of it and on pages of their own.
+ */
+final class SeasonPage {
+  /** All columns, from the left. */
+  static final List<OverviewColumn> COLUMNS =
+      List.of(
+          OverviewColumn.BATCH,
+          OverviewColumn.STATE,
+          OverviewColumn.WASH,
+          OverviewColumn.LAST,
+          OverviewColumn.DAYS,
+          OverviewColumn.ORIGINAL,
+          OverviewColumn.LATEST,
+          OverviewColumn.ALCOHOL,
+          OverviewColumn.APPARENT,
+          OverviewColumn.TO_FINISH,
+          OverviewColumn.WARMEST,
+          OverviewColumn.WARNINGS,
+          OverviewColumn.FIRST,
+          OverviewColumn.PLUS_MINUS,
+          OverviewColumn.REAL,
+          OverviewColumn.EXTRACT,
+          OverviewColumn.RATE,
+          OverviewColumn.COLDEST,
+          OverviewColumn.READINGS,
+          OverviewColumn.REFUSED,
+          OverviewColumn.FILE,
+          OverviewColumn.SHEET);
+
+  /** The last one of the first page. */
+  static final int LAST_OF_FIRST = COLUMNS.indexOf(OverviewColumn.WARNINGS);
+
+  /** With letters of at least eight points on A4 paper that lies on its side, whatever the font. */
+  private static final int ACROSS = 138;
+
+  /** What a spreadsheet program gives a column that nobody has made wider. */
+  private static final int USUAL_WIDTH = 11;
+
+  private SeasonPage() {}
+
+  static int at(OverviewColumn column) {
+    return COLUMNS.indexOf(column);
+  }
+
+  /** Wide enough for the longest word of the head, which is bold and wraps. */
+  static int width(OverviewColumn column, Wording words) {
+    int least =
+        switch (column) {
+          case FILE -> 30;
+          case WARNINGS -> 18;
+          case BATCH -> 16;
+          case STATE -> 13;
+          case SHEET -> 12;
+          case FIRST, LAST -> 11;
+          case DAYS -> 6;
+          default -> 8;
+        };
+    int longest =
+        Arrays.stream(column.head(words).split(" ")).mapToInt(String::length).max().orElse(0);
+    return Math.max(least, longest + 1);
+  }
+
+  /** How many pages stand side by side for these and some columns of the person's. */
+  static int pages(Wording words, int further) {
+    int first = width(COLUMNS.subList(0, LAST_OF_FIRST + 1), words);
+    int names = width(OverviewColumn.BATCH, words);
+    int others = width(COLUMNS.subList(LAST_OF_FIRST + 1, COLUMNS.size()), words);
+    // Each further page begins with the names again.
+    double wanted = Math.max(first - names, others + USUAL_WIDTH * further);
+    return (int) Math.max(1, Math.ceil(wanted / (ACROSS - names)));
+  }
+
+  private static int width(List<OverviewColumn> columns, Wording words) {
+    return columns.stream().mapToInt(column -> width(column, words)).sum();
+  }
+}
