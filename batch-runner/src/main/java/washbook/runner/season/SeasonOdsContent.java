@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 import washbook.functions.Numbers;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
@@ -17,8 +18,10 @@ import washbook.runner.report.OverviewColumn;
 final class SeasonOdsContent {
   private static final String OASIS = "urn:oasis:names:tc:opendocument:xmlns:";
   private static final double ROW_CM = 0.452;
-  private static final double CHARACTER_CM = 0.21;
+  private static final double CHARACTER_CM = 0.235;
   private static final int HEAD_ROW = 3;
+  private static final List<String> WARNING_WIDTHS =
+      List.of("wide", "wide", "wide", "narrow", "broad", "wide");
 
   /** As many columns of the usual width reach over a page. */
   private static final int DRAWN_OVER = 11;
@@ -145,13 +148,12 @@ final class SeasonOdsContent {
 
   private void table(StringBuilder all) {
     List<OlderSeason.Place> places = older.places(season);
-    int last = SeasonPage.COLUMNS.size() - 1 + older.own().heads().size();
     int lastRow = HEAD_ROW + places.size();
     String sheet = SeasonTable.sheet(words);
     String printed =
-        range(sheet, 0, 0, SeasonPage.LAST_OF_FIRST, lastRow)
-            + " "
-            + range(sheet, SeasonPage.LAST_OF_FIRST + 1, HEAD_ROW, last, lastRow);
+        SeasonPage.printed(older.own().heads().size()).stream()
+            .map(part -> range(sheet, part[0], part[0] == 0 ? 0 : HEAD_ROW, part[1], lastRow))
+            .collect(Collectors.joining(" "));
     begin(all, TABLE, sheet, printed);
     for (OverviewColumn column : SeasonPage.COLUMNS) {
       boolean named = column == SeasonPage.COLUMNS.get(0);
@@ -161,13 +163,7 @@ final class SeasonOdsContent {
     }
     row(all, "title", List.of(season.title()));
     row(all, "", List.of(season.sentence()));
-    all.append("<table:table-row table:style-name=\"two\"><table:table-cell");
-    all.append(" table:style-name=\"wrap\" table:number-columns-spanned=\"");
-    all.append(SeasonPage.LAST_OF_FIRST + 1).append("\" table:number-rows-spanned=\"1\"");
-    all.append(" office:value-type=\"string\"><text:p>").append(escaped(SeasonTable.note(words)));
-    all.append("</text:p></table:table-cell><table:covered-table-cell");
-    all.append(" table:number-columns-repeated=\"").append(SeasonPage.LAST_OF_FIRST);
-    all.append("\"/></table:table-row>");
+    across(all, SeasonPage.LAST_OF_FIRST + 1, SeasonTable.note(words));
     List<String> heads = new ArrayList<>();
     for (OverviewColumn column : SeasonPage.COLUMNS) {
       heads.add(column.head(words));
@@ -286,7 +282,7 @@ final class SeasonOdsContent {
 
   private void warnings(StringBuilder all) {
     begin(all, "Default", SeasonTable.warnings(words), "");
-    for (String width : List.of("wide", "wide", "wide", "narrow", "broad", "wide")) {
+    for (String width : WARNING_WIDTHS) {
       all.append("<table:table-column table:style-name=\"").append(width).append("\"/>");
     }
     row(all, "title", List.of(season.title() + ": " + words.say("season.warnings")));
@@ -296,7 +292,7 @@ final class SeasonOdsContent {
     SeasonTable.warnings(season).forEach(line -> row(all, "wrap", line));
     SeasonTable.left(season).forEach(line -> row(all, "wrap", line));
     row(all, "", List.of(""));
-    SeasonTable.safety(words).forEach(line -> row(all, "", List.of(line)));
+    SeasonTable.safety(words).forEach(line -> across(all, WARNING_WIDTHS.size(), line));
     all.append("</table:table>");
   }
 
@@ -323,6 +319,16 @@ final class SeasonOdsContent {
     all.append("<table:table-row>");
     words.forEach(one -> word(all, style, one));
     all.append("</table:table-row>");
+  }
+
+  /** A sentence over several columns, of two lines at most. */
+  private static void across(StringBuilder all, int columns, String sentence) {
+    all.append("<table:table-row table:style-name=\"two\"><table:table-cell");
+    all.append(" table:style-name=\"wrap\" table:number-columns-spanned=\"").append(columns);
+    all.append("\" table:number-rows-spanned=\"1\" office:value-type=\"string\"><text:p>");
+    all.append(escaped(sentence)).append("</text:p></table:table-cell><table:covered-table-cell");
+    all.append(" table:number-columns-repeated=\"").append(columns - 1);
+    all.append("\"/></table:table-row>");
   }
 
   private static void word(StringBuilder all, String style, String word) {

@@ -33,11 +33,13 @@ final class SeasonPage {
           OverviewColumn.COLDEST,
           OverviewColumn.READINGS,
           OverviewColumn.REFUSED,
-          OverviewColumn.FILE,
-          OverviewColumn.SHEET);
+          OverviewColumn.SHEET,
+          OverviewColumn.FILE);
 
   /** The last one of the first page. */
   static final int LAST_OF_FIRST = COLUMNS.indexOf(OverviewColumn.WARNINGS);
+
+  private static final int LAST_OF_SECOND = COLUMNS.indexOf(OverviewColumn.REFUSED);
 
   /** With letters of at least eight points on A4 paper that lies on its side, whatever the font. */
   private static final int ACROSS = 138;
@@ -61,6 +63,7 @@ final class SeasonPage {
           case STATE -> 13;
           case SHEET -> 12;
           case FIRST, LAST -> 11;
+          case ALCOHOL, RATE -> 10;
           case DAYS -> 6;
           default -> 8;
         };
@@ -69,13 +72,22 @@ final class SeasonPage {
     return Math.max(least, longest + 1);
   }
 
-  /** How many pages stand side by side for these and some columns of the person's. */
+  /**
+   * First and last column of what is printed on pages of its own; each further one begins with the
+   * names again. Where a batch comes from is said on paper beside columns of the person's only.
+   */
+  static List<int[]> printed(int further) {
+    int[] first = {0, LAST_OF_FIRST};
+    int[] second = {LAST_OF_FIRST + 1, LAST_OF_SECOND};
+    int[] third = {LAST_OF_SECOND + 1, COLUMNS.size() - 1 + further};
+    return further == 0 ? List.of(first, second) : List.of(first, second, third);
+  }
+
+  /** How many pages stand side by side: one, unless the person has many columns. */
   static int pages(Wording words, int further) {
-    int first = width(COLUMNS.subList(0, LAST_OF_FIRST + 1), words);
     int names = width(OverviewColumn.BATCH, words);
-    int others = width(COLUMNS.subList(LAST_OF_FIRST + 1, COLUMNS.size()), words);
-    // Each further page begins with the names again.
-    double wanted = Math.max(first - names, others + USUAL_WIDTH * further);
+    int own = width(COLUMNS.subList(LAST_OF_SECOND + 1, COLUMNS.size()), words);
+    double wanted = further == 0 ? 0 : own + USUAL_WIDTH * further;
     return (int) Math.max(1, Math.ceil(wanted / (ACROSS - names)));
   }
 

@@ -44,7 +44,6 @@ final class SeasonStyles {
     date.setDataFormat(book.createDataFormat().getFormat("yyyy-mm-dd"));
     XSSFFont linked = font(10, false, "1D5F8A");
     link = style(linked);
-    link.setWrapText(true);
     warning = style(font(10, false, "A3231B"));
     warning.setWrapText(true);
     for (int i = 0; i < numbers.length; i++) {

@@ -11,6 +11,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.apache.poi.common.usermodel.HyperlinkType;
 import org.apache.poi.openxml4j.opc.PackagePartName;
 import org.apache.poi.ss.usermodel.Cell;
@@ -47,14 +49,13 @@ final class SeasonXlsx {
           OverviewColumn.BATCH,
           OverviewColumn.STATE,
           OverviewColumn.WARNINGS,
-          OverviewColumn.FILE,
           OverviewColumn.SHEET);
 
   /** Lines end at words: a text takes so much more than its letters. */
   private static final double WRAPPED = 1.25;
 
   private static final float LINE_POINTS = 13.5f;
-  static final float HEAD_POINTS = 3 * LINE_POINTS + 3;
+  static final float HEAD_POINTS = 4 * LINE_POINTS + 3;
   private static final double MARGIN_INCHES = 0.3;
 
   private final XSSFWorkbook book;
@@ -280,11 +281,14 @@ final class SeasonXlsx {
     sheet.setRepeatingRows(new CellRangeAddress(HEAD_ROW, HEAD_ROW, -1, -1));
     sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, 0));
     sheet.getRow(HEAD_ROW).setHeightInPoints(HEAD_POINTS);
-    CellRangeAddress first = new CellRangeAddress(0, lastRow, 0, SeasonPage.LAST_OF_FIRST);
-    CellRangeAddress others =
-        new CellRangeAddress(HEAD_ROW, lastRow, SeasonPage.LAST_OF_FIRST + 1, last);
-    book.setPrintArea(
-        book.getSheetIndex(sheet), first.formatAsString() + "," + others.formatAsString());
+    String printed =
+        SeasonPage.printed(further).stream()
+            .map(
+                part ->
+                    new CellRangeAddress(part[0] == 0 ? 0 : HEAD_ROW, lastRow, part[0], part[1]))
+            .map(part -> part.formatAsString(null, true))
+            .collect(Collectors.joining(","));
+    book.setPrintArea(book.getSheetIndex(sheet), printed);
     setUpPage(sheet, SeasonPage.pages(words, further));
   }
 
@@ -339,7 +343,10 @@ final class SeasonXlsx {
     }
     row++;
     for (String safety : SeasonTable.safety(season.words())) {
-      text(sheet.createRow(row++), 0, safety, styles.line);
+      text(sheet.createRow(row), 0, safety, styles.plain);
+      sheet.addMergedRegion(new CellRangeAddress(row, row, 0, WARNING_WIDTHS.length - 1));
+      int lines = (int) Math.ceil(safety.length() * WRAPPED / IntStream.of(WARNING_WIDTHS).sum());
+      sheet.getRow(row++).setHeightInPoints(lines * LINE_POINTS);
     }
     for (int i = 0; i < WARNING_WIDTHS.length; i++) {
       sheet.setColumnWidth(i, WARNING_WIDTHS[i] * 256);
