@@ -42,7 +42,7 @@ final class SeasonPage {
   private static final int LAST_OF_SECOND = COLUMNS.indexOf(OverviewColumn.REFUSED);
 
   /** With letters of at least eight points on A4 paper that lies on its side, whatever the font. */
-  private static final int ACROSS = 138;
+  static final int ACROSS = 140;
 
   /** What a spreadsheet program gives a column that nobody has made wider. */
   private static final int USUAL_WIDTH = 11;
