@@ -67,6 +67,22 @@ final class XlsxDrawings {
     return (int) Math.max(ColumnLook.WIDEST, Math.min(wanted, Math.floor(room)));
   }
 
+  /**
+   * How wide the column left of a new one has to be, in characters, for a text that ran on over
+   * the new one's cells; 0 where it stays as it is, since a person has given it a width, or for the
+   * sake of drawings.
+   */
+  int widthBefore(ColumnPatch column) {
+    int left = column.column() - 1;
+    boolean stays =
+        left < 0
+            || column.cut() < before.characters(left)
+            || !before.isUsual(left)
+            || keepsSizes
+            || !anchors.isEmpty();
+    return stays ? 0 : Math.min(column.cut() + 1, ColumnLook.NOTE);
+  }
+
   /** What is left for a column when its neighbours have their widths, up to another column. */
   private double room(ColumnPatch column, List<ColumnPatch> all, int end) {
     int first = all.stream().mapToInt(ColumnPatch::column).min().orElse(column.column());
@@ -91,6 +107,10 @@ final class XlsxDrawings {
       double width = width(column, columns) + XlsxColumns.FRACTION;
       if (!keepsSizes && width > before.characters(column.column())) {
         wider.setColumn(column.column(), width);
+      }
+      int beside = widthBefore(column);
+      if (beside > 0) {
+        wider.setColumn(column.column() - 1, beside + XlsxColumns.FRACTION);
       }
     }
     for (XlsxAnchor anchor : anchors) {
