@@ -16,8 +16,7 @@ class SeasonPageTest {
   @Test
   void everyColumnStandsOnTheSheetOnce() {
     assertEquals(OverviewColumn.values().length, SeasonPage.COLUMNS.size());
-    assertEquals(
-        EnumSet.allOf(OverviewColumn.class), EnumSet.copyOf(SeasonPage.COLUMNS));
+    assertEquals(EnumSet.allOf(OverviewColumn.class), EnumSet.copyOf(SeasonPage.COLUMNS));
   }
 
   @ParameterizedTest
