@@ -142,8 +142,7 @@ public final class OdsExtent {
   private static void replace(XmlSplicer splicer, int start, int end, String wider)
       throws IOException {
     if (wider != null) {
-      String markup = wider.replace("&", "&amp;").replace("<", "&lt;").replace("\"", "&quot;");
-      splicer.replace(start, end, markup.getBytes(StandardCharsets.UTF_8));
+      splicer.replaceValue(start, end, wider);
     }
   }
 

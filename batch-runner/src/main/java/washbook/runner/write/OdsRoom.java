@@ -3,7 +3,6 @@ package washbook.runner.write;
 import static washbook.runner.markup.XmlScanner.ascii;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
@@ -97,14 +96,12 @@ final class OdsRoom {
     splicer.attribute(END);
     int start = splicer.valueStart();
     int end = splicer.valueEnd();
-    byte[] markup =
-        address.replace("&", "&amp;").replace("<", "&lt;").getBytes(StandardCharsets.UTF_8);
     if (start < xStart) {
-      splicer.replace(start, end, markup);
+      splicer.replaceValue(start, end, address);
       splicer.replace(xStart, xEnd, ascii(place));
     } else {
       splicer.replace(xStart, xEnd, ascii(place));
-      splicer.replace(start, end, markup);
+      splicer.replaceValue(start, end, address);
     }
   }
 

@@ -38,9 +38,9 @@ import washbook.runner.report.OverviewColumn;
 
 /** One table of all batches, and its upkeep from run to run. */
 class SeasonTest {
-  private static final int BATCH = OverviewColumn.BATCH.ordinal();
-  private static final int STATE = OverviewColumn.STATE.ordinal();
-  private static final int FILE = OverviewColumn.FILE.ordinal();
+  private static final int BATCH = SeasonPage.at(OverviewColumn.BATCH);
+  private static final int STATE = SeasonPage.at(OverviewColumn.STATE);
+  private static final int FILE = SeasonPage.at(OverviewColumn.FILE);
   private static final int OURS = OverviewColumn.values().length;
 
   @TempDir private Path folder;
@@ -82,7 +82,7 @@ class SeasonTest {
       double before = 0;
       for (int row = 4; row <= sheet.getLastRowNum(); row++) {
         XSSFRow line = sheet.getRow(row);
-        double day = line.getCell(OverviewColumn.FIRST.ordinal()).getNumericCellValue();
+        double day = line.getCell(SeasonPage.at(OverviewColumn.FIRST)).getNumericCellValue();
         assertTrue(day >= before);
         before = day;
         String link = line.getCell(FILE).getHyperlink().getAddress();
