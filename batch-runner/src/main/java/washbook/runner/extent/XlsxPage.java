@@ -111,6 +111,8 @@ public final class XlsxPage {
     if (!ended) {
       setUp(splicer, child, last);
     }
+    // A person's own stay, and the format holds no second element of them.
+    broken |= child && splicer.localName().equals("colBreaks");
     if (!broken && (last || ended && !BEFORE_BREAKS.contains(splicer.localName()))) {
       broken = true;
       insertBreak(splicer);

@@ -3,11 +3,13 @@ package washbook.runner.season;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
@@ -59,12 +61,23 @@ final class OwnColumns {
   private final Map<Key, Integer> rows = new LinkedHashMap<>();
   private int headRow = -1;
   private int lastOfOurs = -1;
+  private List<OverviewColumn> inOrder = List.of();
 
   private OwnColumns() {}
 
   /** Where there is no older table. */
   static OwnColumns none() {
     return new OwnColumns();
+  }
+
+  /**
+   * All our columns as they stand in the older table, from its left edge on: formulas and charts of
+   * the person's may go by that. Empty where there is no such table.
+   */
+  Optional<List<OverviewColumn>> order() {
+    boolean whole =
+        inOrder.size() == OverviewColumn.values().length && lastOfOurs == inOrder.size() - 1;
+    return whole ? Optional.of(inOrder) : Optional.empty();
   }
 
   /**
@@ -106,6 +119,7 @@ final class OwnColumns {
       if (ours.keySet().containsAll(NEEDED)) {
         headRow = row;
         lastOfOurs = Collections.max(ours.values());
+        inOrder = ours.keySet().stream().sorted(Comparator.comparing(ours::get)).toList();
         for (int column = 0; column < grid.columnCount(); column++) {
           String head = grid.text(row, column);
           boolean title = column == 0 && SeasonSheet.isTitle(head);

@@ -91,6 +91,19 @@ final class SeasonPage {
     return (int) Math.max(1, Math.ceil(wanted / (ACROSS - names)));
   }
 
+  /** What is printed of a table whose columns stand so; all at once where that is another order. */
+  static List<int[]> printed(List<OverviewColumn> columns, int further) {
+    return columns.equals(COLUMNS)
+        ? printed(further)
+        : List.of(new int[] {0, columns.size() - 1 + further});
+  }
+
+  /** How many pages of such a table stand side by side. */
+  static int pages(List<OverviewColumn> columns, Wording words, int further) {
+    double all = width(columns, words) + USUAL_WIDTH * further;
+    return columns.equals(COLUMNS) ? pages(words, further) : (int) Math.ceil(all / ACROSS);
+  }
+
   private static int width(List<OverviewColumn> columns, Wording words) {
     return columns.stream().mapToInt(column -> width(column, words)).sum();
   }

@@ -40,6 +40,8 @@ import washbook.runner.report.OverviewColumn;
  */
 final class SeasonXlsx {
   private static final int NOTE_ROW = 2;
+  private static final CellRangeAddress NOTE_LINE =
+      new CellRangeAddress(NOTE_ROW, NOTE_ROW, 0, SeasonPage.LAST_OF_FIRST);
   private static final int HEAD_ROW = 3;
   private static final int[] WARNING_WIDTHS = {16, 24, 14, 11, 46, 20};
 
@@ -60,6 +62,7 @@ final class SeasonXlsx {
 
   private final XSSFWorkbook book;
   private final SeasonStyles styles;
+  private List<OverviewColumn> columns;
 
   private SeasonXlsx(XSSFWorkbook book) {
     this.book = book;
@@ -97,6 +100,7 @@ final class SeasonXlsx {
 
   private void table(Season season, OlderSeason older) throws IOException {
     XSSFSheet sheet = ours(season.words());
+    columns = older.own().order().orElse(SeasonPage.COLUMNS);
     List<OlderSeason.Place> places = older.places(season);
     OwnColumns own = older.own();
     Map<String, Integer> heads = new LinkedHashMap<>();
@@ -114,7 +118,7 @@ final class SeasonXlsx {
     text(sheet.createRow(NOTE_ROW), 0, SeasonTable.note(season.words()), styles.note);
     XSSFRow head = sheet.createRow(HEAD_ROW);
     for (OverviewColumn column : OverviewColumn.values()) {
-      text(head, SeasonPage.at(column), column.head(season.words()), styles.head);
+      text(head, at(column), column.head(season.words()), styles.head);
     }
     put(sheet, head, keptHeads, heads);
     for (int i = 0; i < places.size(); i++) {
@@ -177,7 +181,7 @@ final class SeasonXlsx {
       }
     }
     for (int i = sheet.getNumMergedRegions() - 1; i >= 0; i--) {
-      if (sheet.getMergedRegion(i).getFirstRow() == NOTE_ROW) {
+      if (sheet.getMergedRegion(i).intersects(NOTE_LINE)) {
         sheet.removeMergedRegion(i);
       }
     }
@@ -214,7 +218,7 @@ final class SeasonXlsx {
 
   private void batch(XSSFRow row, SeasonRow batch, Wording words) {
     for (OverviewColumn column : OverviewColumn.values()) {
-      int at = SeasonPage.at(column);
+      int at = at(column);
       if (column.isNumber()) {
         Double number = column.number(batch.line());
         if (number != null) {
@@ -237,7 +241,7 @@ final class SeasonXlsx {
     }
     Hyperlink link = book.getCreationHelper().createHyperlink(HyperlinkType.FILE);
     link.setAddress(batch.link().toASCIIString());
-    row.getCell(SeasonPage.at(OverviewColumn.FILE)).setHyperlink(link);
+    row.getCell(at(OverviewColumn.FILE)).setHyperlink(link);
   }
 
   private CellStyle style(OverviewColumn column, SeasonRow batch) {
@@ -250,11 +254,15 @@ final class SeasonXlsx {
     };
   }
 
+  private int at(OverviewColumn column) {
+    return columns.indexOf(column);
+  }
+
   /** How many lines the words of a row need: not every program finds that by itself. */
-  private static int lines(XSSFRow row, Wording words) {
+  private int lines(XSSFRow row, Wording words) {
     double lines = 1;
     for (OverviewColumn column : WRAPPING) {
-      XSSFCell cell = row.getCell(SeasonPage.at(column));
+      XSSFCell cell = row.getCell(at(column));
       int length = cell == null ? 0 : cell.getStringCellValue().length();
       int width = SeasonPage.width(column, words);
       lines = Math.max(lines, length < width ? 1 : Math.ceil(length * WRAPPED / width));
@@ -263,18 +271,18 @@ final class SeasonXlsx {
   }
 
   private void orphan(XSSFRow row, OwnColumns.Key key, Wording words) {
-    text(row, SeasonPage.at(OverviewColumn.BATCH), key.batch(), styles.name);
-    text(row, SeasonPage.at(OverviewColumn.STATE), SeasonTable.gone(words), styles.warning);
-    text(row, SeasonPage.at(OverviewColumn.FILE), key.file(), styles.plain);
-    text(row, SeasonPage.at(OverviewColumn.SHEET), key.sheet(), styles.plain);
+    text(row, at(OverviewColumn.BATCH), key.batch(), styles.name);
+    text(row, at(OverviewColumn.STATE), SeasonTable.gone(words), styles.warning);
+    text(row, at(OverviewColumn.FILE), key.file(), styles.plain);
+    text(row, at(OverviewColumn.SHEET), key.sheet(), styles.plain);
   }
 
   private void setUp(XSSFSheet sheet, int lastRow, int further, Wording words) {
     int last = OverviewColumn.values().length - 1 + further;
     for (OverviewColumn column : OverviewColumn.values()) {
-      sheet.setColumnWidth(SeasonPage.at(column), SeasonPage.width(column, words) * 256);
+      sheet.setColumnWidth(at(column), SeasonPage.width(column, words) * 256);
     }
-    sheet.addMergedRegion(new CellRangeAddress(NOTE_ROW, NOTE_ROW, 0, SeasonPage.LAST_OF_FIRST));
+    sheet.addMergedRegion(NOTE_LINE);
     sheet.getRow(NOTE_ROW).setHeightInPoints(2 * LINE_POINTS);
     sheet.createFreezePane(1, HEAD_ROW + 1);
     sheet.setAutoFilter(new CellRangeAddress(HEAD_ROW, Math.max(HEAD_ROW + 1, lastRow), 0, last));
@@ -282,14 +290,14 @@ final class SeasonXlsx {
     sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, 0));
     sheet.getRow(HEAD_ROW).setHeightInPoints(HEAD_POINTS);
     String printed =
-        SeasonPage.printed(further).stream()
+        SeasonPage.printed(columns, further).stream()
             .map(
                 part ->
                     new CellRangeAddress(part[0] == 0 ? 0 : HEAD_ROW, lastRow, part[0], part[1]))
             .map(part -> part.formatAsString(null, true))
             .collect(Collectors.joining(","));
     book.setPrintArea(book.getSheetIndex(sheet), printed);
-    setUpPage(sheet, SeasonPage.pages(words, further));
+    setUpPage(sheet, SeasonPage.pages(columns, words, further));
   }
 
   /**

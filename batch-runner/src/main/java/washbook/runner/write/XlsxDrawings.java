@@ -76,7 +76,7 @@ final class XlsxDrawings {
     int left = column.column() - 1;
     boolean stays =
         left < 0
-            || column.cut() < before.characters(left)
+            || Math.min(column.cut() + 1, ColumnLook.NOTE) <= before.characters(left)
             || !before.isUsual(left)
             || keepsSizes
             || !anchors.isEmpty();

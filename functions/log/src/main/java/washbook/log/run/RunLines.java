@@ -45,7 +45,8 @@ final class RunLines {
   /** Where proof is defined, \u00b0C. */
   private static final double SIXTY_F = 140.0 / 9;
 
-  private static final Pattern ONE_NUMBER = Pattern.compile("\\D*\\d+(?:[.,]\\d+)?\\D*");
+  private static final Pattern PURE_LITRES =
+      Pattern.compile("(?i)(?=.*(?:al[ck]o|laa|lpa|lap))\\D*\\d+(?:[.,]\\d+)?\\D*");
 
   /** Above that nothing is charged, % vol. */
   private static final double MOST_CHARGED = 96;
@@ -302,7 +303,7 @@ final class RunLines {
     if (!named && !(both && words.contains(RunWord.RUN))) {
       return;
     }
-    if (words.contains(RunWord.PURE) && ONE_NUMBER.matcher(line).matches()) {
+    if (words.contains(RunWord.PURE) && PURE_LITRES.matcher(line).matches()) {
       pureLitres = volume <= litres ? volume : pureLitres;
     } else if (!Double.isNaN(volume) && Double.isNaN(litres)) {
       litres = volume;

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import washbook.functions.Numbers;
+import washbook.functions.scale.TemperatureUnit;
 import washbook.log.Batch;
 import washbook.log.Doubt;
 import washbook.log.LogColumn;
@@ -23,7 +24,7 @@ import washbook.log.sheet.CellAddress;
  * to, so that 85 °F become 29.44 C and not 29.444444444444443 C.
  */
 final class MapPrinter {
-  private static final int CELSIUS_PLACES = 2;
+  private static final int TEMPERATURE_PLACES = 2;
   private static final int STRENGTH_PLACES = 2;
   private static final int PRESSURE_PLACES = 2;
 
@@ -78,11 +79,11 @@ final class MapPrinter {
       put(out, "ignore", "yes");
     }
     table.columns().forEach((column, use) -> put(out, column(column), show(use)));
-    put(out, "temperature", table.temperatureC(), CELSIUS_PLACES, " C");
+    putTemperature(out, "temperature", table.temperatureC());
     if (table.corrected() != null) {
       put(out, "corrected", table.corrected() ? "yes" : "no");
     }
-    put(out, "calibration", table.calibrationC(), CELSIUS_PLACES, " C");
+    putTemperature(out, "calibration", table.calibrationC());
     put(out, "offset", table.offset(), GRAVITY_PLACES, "");
     put(out, "refractometer factor", table.refractometerFactor(), FACTOR_PLACES, "");
     put(out, "volume", table.volumeL(), AMOUNT_PLACES, " L");
@@ -163,6 +164,18 @@ final class MapPrinter {
     }
   }
 
+  /** In °F where it was said so: brought to °C it would not be quite the same. */
+  private static void putTemperature(StringBuilder out, String key, double celsius) {
+    double fahrenheit = TemperatureUnit.F.fromCelsius(celsius);
+    boolean inF = !isShort(celsius) && isShort(fahrenheit);
+    put(out, key, inF ? fahrenheit : celsius, TEMPERATURE_PLACES, inF ? " F" : " C");
+  }
+
+  private static boolean isShort(double degrees) {
+    double last = degrees * Math.pow(10, TEMPERATURE_PLACES);
+    return Math.abs(last - Math.rint(last)) < 1e-6;
+  }
+
   String print(List<Understanding> sheets) {
     StringBuilder out = new StringBuilder();
     comment(out, "map.head");
@@ -215,10 +228,10 @@ final class MapPrinter {
     print(out, TableMap.of(sheet, table.headerRow(), table.settled() ? columns(table) : Map.of()));
     put(out, "run", "yes");
     StillRun.Settings settings = run.settings();
-    put(out, "temperature", settings.temperatureC(), CELSIUS_PLACES, " C");
+    putTemperature(out, "temperature", settings.temperatureC());
     put(out, "corrected", settings.corrected() ? "yes" : "no");
     put(out, "volumes at 20", settings.volumesAt20() ? "yes" : "no");
-    put(out, "calibration", settings.calibrationC(), CELSIUS_PLACES, " C");
+    putTemperature(out, "calibration", settings.calibrationC());
     put(out, "pressure", settings.pressureHPa(), PRESSURE_PLACES, "");
     if (run.parts().size() == 1) {
       put(out, "charge", run.parts().get(0).charge().litres(), AMOUNT_PLACES, " L");
@@ -244,12 +257,12 @@ final class MapPrinter {
   private static void settings(StringBuilder out, LogTable table) {
     LogSettings settings = table.settings();
     if (settings.hasTemperature()) {
-      put(out, "temperature", settings.temperatureC(), CELSIUS_PLACES, " C");
+      putTemperature(out, "temperature", settings.temperatureC());
       if (settings.correctedAlready()) {
         put(out, "corrected", "yes");
       }
     }
-    put(out, "calibration", settings.calibrationC(), CELSIUS_PLACES, " C");
+    putTemperature(out, "calibration", settings.calibrationC());
     if (settings.offset() != 0) {
       put(out, "offset", settings.offset(), GRAVITY_PLACES, "");
     }

@@ -243,6 +243,7 @@ class ColumnsOfJarsTest {
         "Charge^10^L ; Pure alcohol in the charge^13^L ! 10 ! NaN",
         "Pure alcohol in the charge^3^L ; Charge^10^L ! 10 ! NaN",
         "Charge: 10 L with 3 L of pure alcohol ; note ! 10 ! NaN",
+        "Charge^10 L of pure plum low wines ; note ! 10 ! NaN",
         "Charge 10 L of 28 % ; Pure alcohol in the charge^3^L ! 10 ! 28",
       })
   void pureAlcoholIsNotTheLitresOfTheCharge(String above, double litres, double strength) {

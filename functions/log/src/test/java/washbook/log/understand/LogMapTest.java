@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import washbook.functions.scale.TemperatureUnit;
 import washbook.log.Doubt;
 import washbook.log.LogTable;
 import washbook.log.Role;
@@ -76,9 +77,10 @@ class LogMapTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "temperature = 85 F | temperature = 29.44 C",
-        "calibration = 60 F | calibration = 15.56 C",
+        "temperature = 85 F | temperature = 85 F",
+        "calibration = 60 F | calibration = 60 F",
         "calibration = 59 F | calibration = 15 C",
+        "calibration = 15.5559 C | calibration = 15.56 C",
         "volume = 5 GALUS | volume = 18.927 L",
         "volume = 5 GALUK | volume = 22.73 L",
         "volume = 0.001 L | volume = 0.001 L",
@@ -275,12 +277,12 @@ class LogMapTest {
     Understanding told = SheetUnderstanding.understand(grid, LogMap.none());
     LogMap map = LogMap.parse(LogMap.write(List.of(told)));
     Understanding again = SheetUnderstanding.understand(grid, map);
-    assertEquals(15.56, again.tables().get(0).settings().calibrationC());
+    assertEquals(TemperatureUnit.F.toCelsius(60), again.tables().get(0).settings().calibrationC());
     TestGrid first = grid.with(LogFiller.fill(grid, told, FillOptions.usual()).patch());
     TestGrid second = grid.with(LogFiller.fill(grid, again, FillOptions.usual()).patch());
     for (int row = 3; row < 5; row++) {
-      assertEquals(first.number(row, 3), second.number(row, 3), 0.00005, "corrected gravity");
-      assertEquals(first.number(row, 4), second.number(row, 4), 0.005, "% vol");
+      assertEquals(first.number(row, 3), second.number(row, 3), "corrected gravity");
+      assertEquals(first.number(row, 4), second.number(row, 4), "% vol");
     }
   }
 
