@@ -19,6 +19,7 @@ import com.sun.star.uno.UnoRuntime;
 import com.sun.star.util.XModifiable;
 import com.sun.star.util.XProtectable;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -150,6 +151,22 @@ class MenuIT {
         assertEquals(before[row][column], after[row][column], row + " " + column);
       }
     }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"values", "pack", "portable"})
+  void whatIsTakenBackCanBePutBack(String style) throws Exception {
+    plum();
+    book.dispatch(FILL + "&as=" + style);
+    Object[][] filled = book.data("D1:L9");
+    assertEquals("", filled[3][1]);
+    XUndoManager undo = book.as(XUndoManagerSupplier.class).getUndoManager();
+    undo.undo();
+    assertEquals(CellContentType.EMPTY, book.cell("D4").getType());
+    undo.redo();
+    assertTrue(Arrays.deepEquals(filled, book.data("D1:L9")), Arrays.deepToString(filled));
+    undo.undo();
+    assertEquals(CellContentType.EMPTY, book.cell("D2").getType());
   }
 
   @Test
