@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import washbook.office.dialog.StoppedException;
 
 /**
  * Cells below each other that are written by one call. A run ends where the next cell is not the

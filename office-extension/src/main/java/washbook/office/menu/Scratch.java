@@ -16,6 +16,7 @@ import com.sun.star.text.XText;
 import com.sun.star.uno.UnoRuntime;
 import com.sun.star.util.XModifiable;
 import washbook.log.language.Language;
+import washbook.office.dialog.StoppedException;
 import washbook.office.language.OfficeText;
 
 /**

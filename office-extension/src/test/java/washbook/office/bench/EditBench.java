@@ -147,7 +147,9 @@ public final class EditBench {
     return book;
   }
 
-  /** Formulas that the menu has written are taken back and put back, then an edit calculates all. */
+  /**
+   * Formulas that the menu has written are taken back and put back, then an edit calculates all.
+   */
   private void undone(int rows) throws Exception {
     try (Book book = filled(rows)) {
       XUndoManager undo = book.as(XUndoManagerSupplier.class).getUndoManager();
