@@ -114,14 +114,14 @@ class FillDialogIT {
       book.data("D1:N3", new Object[][] {heads, words, words});
       CompletableFuture<Void> command = fill(book);
       dialogs.press("More columns");
-      dialogs.choose("N1", "other");
+      dialogs.choose("N1", "note");
       dialogs.press("More columns");
       dialogs.choose("C1", "temperature in F");
       dialogs.awaitText("Row 5: Corrected gravity (SG) 0.99");
       dialogs.press("Fill");
       dialogs.press("OK");
       command.get(1, TimeUnit.MINUTES);
-      assertTrue(kept(book).contains("column N = OTHER"), kept(book));
+      assertTrue(kept(book).contains("column N = NOTE"), kept(book));
       assertFalse(book.shown("P3").isEmpty());
     }
   }

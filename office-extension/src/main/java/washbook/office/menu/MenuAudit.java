@@ -32,11 +32,12 @@ record MenuAudit(OpenSheet sheet, Language language) {
       return Outcome.failed(say("audit.none", sheet.name()));
     }
     String name = NewSheet.free(sheet, NAME);
-    sheet.inOneStep(
-        MenuText.of("menu.audit", language),
-        () -> {
+    NewSheet.write(
+        sheet,
+        name,
+        made -> {
           try {
-            write(NewSheet.add(sheet, name), audit, understanding);
+            write(made, audit, understanding);
           } catch (com.sun.star.uno.Exception e) {
             throw new StoppedException("stopped.write", e);
           }

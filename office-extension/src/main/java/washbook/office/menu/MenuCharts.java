@@ -19,7 +19,6 @@ import washbook.log.understand.LogMap;
 import washbook.log.understand.SheetUnderstanding;
 import washbook.office.dialog.Outcome;
 import washbook.office.dialog.StoppedException;
-import washbook.office.language.MenuText;
 import washbook.office.language.OfficeText;
 
 /** Draws the batches of all logs of the document into the sheet with charts. */
@@ -35,14 +34,11 @@ record MenuCharts(OpenSheet sheet, Language language) {
     if (all.isEmpty()) {
       return Outcome.failed(say("charts.none"));
     }
-    boolean isThere = Arrays.asList(sheets().getElementNames()).contains(ChartsSheet.NAME);
-    if (isThere && !ChartsSheet.isOne(CalcGrid.of(named(ChartsSheet.NAME)))) {
-      return Outcome.failed(say("charts.taken", ChartsSheet.NAME));
-    }
+    String name = NewSheet.free(sheet, ChartsSheet.NAME);
     List<BatchCurve> drawn = all.subList(0, Math.min(all.size(), MOST_BATCHES));
     int[] charts = new int[1];
-    sheet.inOneStep(MenuText.of("menu.charts", language), () -> charts[0] = draw(isThere, drawn));
-    return Outcome.done(say("charts.done", charts[0], drawn.size(), all.size(), ChartsSheet.NAME));
+    NewSheet.write(sheet, name, made -> charts[0] = draw(made, drawn));
+    return Outcome.done(say("charts.done", charts[0], drawn.size(), all.size(), name));
   }
 
   private List<BatchCurve> curves() {
@@ -72,12 +68,8 @@ record MenuCharts(OpenSheet sheet, Language language) {
   }
 
   /** The numbers stand on the left, a block for each batch, and the charts beside them. */
-  private int draw(boolean isThere, List<BatchCurve> curves) {
+  private int draw(NewSheet made, List<BatchCurve> curves) {
     try {
-      if (isThere) {
-        sheets().removeByName(ChartsSheet.NAME);
-      }
-      NewSheet made = NewSheet.add(sheet, ChartsSheet.NAME);
       made.widths(3, 3, 3, 3);
       List<Object[]> rows = new ArrayList<>();
       rows.add(new Object[] {ChartsSheet.title(language), null, null, null});

@@ -3,6 +3,8 @@ package washbook.office.menu;
 import com.sun.star.awt.FontWeight;
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.container.NoSuchElementException;
+import com.sun.star.document.XUndoManager;
+import com.sun.star.document.XUndoManagerSupplier;
 import com.sun.star.lang.WrappedTargetException;
 import com.sun.star.sheet.XCellRangeData;
 import com.sun.star.sheet.XSpreadsheet;
@@ -12,7 +14,10 @@ import com.sun.star.sheet.XSpreadsheets;
 import com.sun.star.table.XCellRange;
 import com.sun.star.table.XColumnRowRange;
 import com.sun.star.uno.UnoRuntime;
+import com.sun.star.util.NotLockedException;
+import com.sun.star.util.XModifiable;
 import java.util.List;
+import java.util.function.Consumer;
 import washbook.office.dialog.StoppedException;
 
 /** A sheet that a command adds to the open document, inside its step of undo. */
@@ -27,6 +32,48 @@ record NewSheet(OpenSheet document, XSpreadsheet sheet) {
       return new NewSheet(document, made);
     } catch (NoSuchElementException | WrappedTargetException e) {
       throw new StoppedException("stopped.write", e);
+    }
+  }
+
+  /**
+   * Adds one and writes it; where that fails it is gone again. There is no step of undo: to take
+   * back a sheet that failed half-way ended the office, and whoever does not want it deletes it.
+   */
+  static void write(OpenSheet document, String name, Consumer<NewSheet> writing) {
+    XUndoManager undo = document.document(XUndoManagerSupplier.class).getUndoManager();
+    XModifiable changes = document.document(XModifiable.class);
+    boolean modified = changes.isModified();
+    undo.lock();
+    try {
+      writing.accept(add(document, name));
+    } catch (Throwable trouble) {
+      throw StoppedException.after(
+          trouble,
+          isRemoved(document, name, changes, modified) ? "nothing.changed" : "nothing.takenBack");
+    } finally {
+      unlock(undo);
+    }
+  }
+
+  private static void unlock(XUndoManager undo) {
+    try {
+      undo.unlock();
+    } catch (NotLockedException e) {
+      throw new StoppedException("stopped.undo", e);
+    }
+  }
+
+  private static boolean isRemoved(
+      OpenSheet document, String name, XModifiable changes, boolean modified) {
+    try {
+      XSpreadsheets sheets = sheets(document);
+      if (sheets.hasByName(name)) {
+        sheets.removeByName(name);
+      }
+      changes.setModified(modified);
+      return true;
+    } catch (com.sun.star.uno.Exception | RuntimeException e) {
+      return false;
     }
   }
 

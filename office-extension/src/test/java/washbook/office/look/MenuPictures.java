@@ -81,39 +81,38 @@ public final class MenuPictures {
 
   private void take(int width, int height) throws Exception {
     Book book = office.visibleBook();
-    {
-      book.frame().getContainerWindow().setPosSize(0, 0, width, height, PosSize.POSSIZE);
-      book.data(
-          "A1:D6",
-          new Object[][] {
-            {"Plum wine, fermentation", "", "", ""},
-            {"Day", "Reading", "Temp °C", "Alcohol"},
-            {0.0, 20.5, 20.0, 0.0},
-            {3.0, 14.0, 24.0, 4.1},
-            {6.0, 9.0, 21.0, ""},
-            {9.0, 6.0, 21.0, 9.0}
-          });
-      picture("window");
-      CompletableFuture<Void> command = start(book, "fill");
-      dialogs.awaitText("B2");
-      picture("question");
-      dialogs.press("column B = REFRACTOMETER in BRIX");
-      dialogs.press(label("dialog.take"));
-      dialogs.awaitText(label("dialog.ticks"));
-      picture("fill");
-      dialogs.press(label("dialog.fill"));
-      ended(command, "filled", "OK");
-      ended(start(book, "audit"), "audit", "OK");
-      ended(start(book, "charts"), "charts", "OK");
-      picture("charts-drawn");
-      book.formula("N2", "=WASHBOOK.ABV(1.085;1.3)").formula("N3", "=WASHBOOK.ABV(1.085;1.02)");
-      book.show();
-      book.select("N2");
-      ended(start(book, "explain"), "explain", "OK");
-      ended(start(book, "portable"), "portable", CANCEL.get(language));
-      ended(start(book, "recalculate"), "recalculate", "OK");
-      ended(start(book, "help"), "help", "OK");
-    }
+    book.frame().getContainerWindow().setPosSize(0, 0, width, height, PosSize.POSSIZE);
+    book.data(
+        "A1:D6",
+        new Object[][] {
+          {"Plum wine, fermentation", "", "", ""},
+          {"Day", "Reading", "Temp °C", "Alcohol"},
+          {0.0, 20.5, 20.0, 0.0},
+          {3.0, 14.0, 24.0, 4.1},
+          {6.0, 9.0, 21.0, ""},
+          {9.0, 6.0, 21.0, 9.0}
+        });
+    picture("window");
+    CompletableFuture<Void> command = start(book, "fill");
+    dialogs.awaitText("B2");
+    picture("question");
+    dialogs.press("column B = REFRACTOMETER in BRIX");
+    dialogs.press(label("dialog.take"));
+    dialogs.awaitText(label("dialog.ticks"));
+    picture("fill");
+    dialogs.press(label("dialog.fill"));
+    ended(command, "filled", "OK");
+    ended(start(book, "audit"), "audit", "OK");
+    ended(start(book, "charts"), "charts", "OK");
+    picture("charts-drawn");
+    book.formula("N2", "=WASHBOOK.ABV(1.085;1.3)").formula("N3", "=WASHBOOK.ABV(1.085;1.02)");
+    book.show();
+    book.select("N2");
+    ended(start(book, "explain"), "explain", "OK");
+    ended(start(book, "portable"), "portable", CANCEL.get(language));
+    ended(start(book, "recalculate"), "recalculate", "OK");
+    ended(start(book, "help"), "help", "OK");
+    book.close();
   }
 
   private CompletableFuture<Void> start(Book book, String command) {

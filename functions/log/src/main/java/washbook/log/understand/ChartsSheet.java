@@ -1,6 +1,7 @@
 package washbook.log.understand;
 
 import java.util.Arrays;
+import java.util.Locale;
 import washbook.log.language.Language;
 import washbook.log.language.Message;
 import washbook.log.sheet.Grid;
@@ -18,7 +19,7 @@ public final class ChartsSheet {
   }
 
   public static boolean isOne(Grid grid) {
-    return grid.name().equalsIgnoreCase(NAME)
+    return grid.name().toLowerCase(Locale.ROOT).startsWith(NAME.toLowerCase(Locale.ROOT))
         && grid.kind(0, 0) == Kind.TEXT
         && Arrays.stream(Language.values())
             .map(ChartsSheet::title)
