@@ -3,6 +3,7 @@ package washbook.office.menu;
 import com.sun.star.awt.FontWeight;
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.container.NoSuchElementException;
+import com.sun.star.document.UndoContextNotClosedException;
 import com.sun.star.document.XUndoManager;
 import com.sun.star.document.XUndoManagerSupplier;
 import com.sun.star.lang.WrappedTargetException;
@@ -14,7 +15,6 @@ import com.sun.star.sheet.XSpreadsheets;
 import com.sun.star.table.XCellRange;
 import com.sun.star.table.XColumnRowRange;
 import com.sun.star.uno.UnoRuntime;
-import com.sun.star.util.NotLockedException;
 import com.sun.star.util.XModifiable;
 import java.util.List;
 import java.util.function.Consumer;
@@ -36,29 +36,27 @@ record NewSheet(OpenSheet document, XSpreadsheet sheet) {
   }
 
   /**
-   * Adds one and writes it; where that fails it is gone again. There is no step of undo: to take
-   * back a sheet that failed half-way ended the office, and whoever does not want it deletes it.
+   * Adds one and writes it; where that fails it is gone again. The steps of undo are forgotten: to
+   * undo a sheet that was added and written ended the office (7.4). A sheet is easily deleted.
    */
   static void write(OpenSheet document, String name, Consumer<NewSheet> writing) {
     XUndoManager undo = document.document(XUndoManagerSupplier.class).getUndoManager();
     XModifiable changes = document.document(XModifiable.class);
     boolean modified = changes.isModified();
-    undo.lock();
     try {
       writing.accept(add(document, name));
     } catch (Throwable trouble) {
-      throw StoppedException.after(
-          trouble,
-          isRemoved(document, name, changes, modified) ? "nothing.changed" : "nothing.takenBack");
+      boolean isRemoved = isRemoved(document, name, changes, modified);
+      throw StoppedException.after(trouble, isRemoved ? "nothing.changed" : "nothing.takenBack");
     } finally {
-      unlock(undo);
+      forget(undo);
     }
   }
 
-  private static void unlock(XUndoManager undo) {
+  private static void forget(XUndoManager undo) {
     try {
-      undo.unlock();
-    } catch (NotLockedException e) {
+      undo.clear();
+    } catch (UndoContextNotClosedException e) {
       throw new StoppedException("stopped.undo", e);
     }
   }
