@@ -18,13 +18,13 @@ public final class Generate {
 
   /**
    * Takes the directory for sources, the directory for the extension's files, the version, the
-   * directory for what is hosted beside it, and the address of that folder, which may be left out.
+   * directory for what is hosted beside it, and the address of that folder or none.
    */
   public static void main(String[] arguments) throws IOException {
     Path sources = Path.of(arguments[0]).resolve("washbook/office");
     Path extension = Path.of(arguments[1]);
     String version = arguments[2];
-    String updates = arguments.length > 4 ? arguments[4].strip() : "";
+    String updates = arguments.length < 5 || arguments[4].equals("none") ? "" : arguments[4];
     List<Method> methods =
         Stream.concat(Catalogue.all().stream(), Stream.of(ColumnEntry.FUNCTION))
             .map(Method::new)
