@@ -33,7 +33,7 @@ class InstallIT {
 
   @Test
   void isSmall() throws IOException {
-    assertTrue(Files.size(SharedOffice.extension()) < 1_600_000);
+    assertTrue(Files.size(SharedOffice.extension()) < 1_700_000);
   }
 
   @Test
