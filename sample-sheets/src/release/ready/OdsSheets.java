@@ -11,7 +11,7 @@ import java.util.stream.Collectors;
 
 /** An {@code .ods} in another language, as an {@code .xlsx} of the same sheets became it. */
 final class OdsSheets {
-  /** What shows English words: the page's picture and those of charts, which are drawn anew. */
+  /** What shows English words: the page's picture and those of charts, which are redrawn. */
   private static final List<String> PICTURES = List.of("Thumbnails/", "ObjectReplacements/");
 
   private static final String MANIFEST = "META-INF/manifest.xml";

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -22,7 +23,7 @@ class OtherKindsTest {
     Path file = Files.writeString(directory.resolve(name), "<?xml version=\"1.0\"?><x/>");
     UnusableFileException refusal =
         assertThrows(UnusableFileException.class, () -> FileFormats.of(file));
-    String extension = name.substring(1).toLowerCase(java.util.Locale.ROOT);
+    String extension = name.substring(1).toLowerCase(Locale.ROOT);
     assertTrue(refusal.getMessage().contains("(" + extension + ")"), refusal.getMessage());
   }
 

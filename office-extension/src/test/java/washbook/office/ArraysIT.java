@@ -2,6 +2,7 @@ package washbook.office;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.Arrays;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -137,9 +138,7 @@ class ArraysIT {
     book.formula("M1", "=WASHBOOK.BLENDGRAVITY(K1:K3;L1:L3)");
     Answer expected =
         Catalogue.get("BLENDGRAVITY")
-            .call(
-                java.util.Arrays.asList(20.0, null, 5.0),
-                java.util.Arrays.asList(1.06, null, 1.2 - 0.1));
+            .call(Arrays.asList(20.0, null, 5.0), Arrays.asList(1.06, null, 1.2 - 0.1));
     assertEquals(((Answer.Number) expected).value(), book.number("M1"));
   }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import washbook.functions.Answer;
 import washbook.functions.catalogue.Catalogue;
@@ -79,9 +80,7 @@ class DecimalCommaIT {
         .data("G1:G2", new Object[][] {{1.06}, {"1,1"}});
     book.formula("E1", "=WASHBOOK.BLENDGRAVITY(F1:F2;G1:G2)");
     assertEquals(
-        ((Answer.Number)
-                Catalogue.get("BLENDGRAVITY")
-                    .call(java.util.List.of(10.0, 5.5), java.util.List.of(1.06, 1.1)))
+        ((Answer.Number) Catalogue.get("BLENDGRAVITY").call(List.of(10.0, 5.5), List.of(1.06, 1.1)))
             .value(),
         book.number("E1"));
   }

@@ -20,6 +20,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import washbook.functions.SafetyNote;
 import washbook.log.language.Language;
 import washbook.office.language.OfficeText;
 import washbook.office.testing.Book;
@@ -52,7 +53,7 @@ class InstallIT {
       for (Language language : Language.values()) {
         String name =
             language == Language.EN ? "description.txt" : "description-" + language.code() + ".txt";
-        String note = washbook.functions.SafetyNote.text(language.code());
+        String note = SafetyNote.text(language.code());
         assertTrue(Files.readString(zip.getPath(name)).contains(note), name);
         assertTrue(description.contains("<src xlink:href=\"" + name + "\" lang="), description);
       }

@@ -10,12 +10,14 @@ import com.sun.star.beans.XPropertySet;
 import com.sun.star.document.XUndoManager;
 import com.sun.star.document.XUndoManagerSupplier;
 import com.sun.star.sheet.XCalculatable;
+import com.sun.star.sheet.XSheetAnnotationsSupplier;
 import com.sun.star.table.BorderLine2;
 import com.sun.star.table.CellAddress;
 import com.sun.star.table.CellContentType;
 import com.sun.star.table.XCell;
 import com.sun.star.table.XColumnRowRange;
 import com.sun.star.uno.UnoRuntime;
+import com.sun.star.util.XMergeable;
 import com.sun.star.util.XModifiable;
 import com.sun.star.util.XProtectable;
 import java.nio.file.Path;
@@ -187,8 +189,7 @@ class MenuIT {
     book.dispatch(FILL);
     book.formula("J3", "=B3*2");
     var comments =
-        UnoRuntime.queryInterface(com.sun.star.sheet.XSheetAnnotationsSupplier.class, book.sheet())
-            .getAnnotations();
+        UnoRuntime.queryInterface(XSheetAnnotationsSupplier.class, book.sheet()).getAnnotations();
     comments.insertNew(new CellAddress((short) 0, 4, 2), "strong already");
     comments.insertNew(new CellAddress((short) 0, 7, 3), "ask for it");
     double before = book.number("E3");
@@ -308,8 +309,7 @@ class MenuIT {
           {"", 1.02, 22.0},
           {"", "", ""}
         });
-    UnoRuntime.queryInterface(
-            com.sun.star.util.XMergeable.class, book.sheet().getCellRangeByName("A1:C1"))
+    UnoRuntime.queryInterface(XMergeable.class, book.sheet().getCellRangeByName("A1:C1"))
         .merge(true);
     book.formula("A3", "=DATE(2025;10;1)").formula("A4", "=DATE(2025;10;4)");
     book.formula("A5", "=A4+3").formula("C5", "=1/0");

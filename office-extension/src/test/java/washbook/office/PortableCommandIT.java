@@ -10,6 +10,7 @@ import com.sun.star.document.XUndoManagerSupplier;
 import com.sun.star.sheet.ConditionOperator;
 import com.sun.star.sheet.ValidationType;
 import com.sun.star.sheet.XNamedRanges;
+import com.sun.star.sheet.XSheetAnnotationsSupplier;
 import com.sun.star.sheet.XSheetCondition;
 import com.sun.star.sheet.XSheetConditionalEntries;
 import com.sun.star.table.CellAddress;
@@ -71,8 +72,7 @@ class PortableCommandIT {
     }
     book.look("C7").setPropertyValue("CellBackColor", 0xE8D8F0);
     var comments =
-        UnoRuntime.queryInterface(com.sun.star.sheet.XSheetAnnotationsSupplier.class, book.sheet())
-            .getAnnotations();
+        UnoRuntime.queryInterface(XSheetAnnotationsSupplier.class, book.sheet()).getAnnotations();
     comments.insertNew(new CellAddress((short) 0, 2, 20), "strong already");
     String said = String.valueOf(book.dispatch(PORTABLE));
     assertTrue(said.contains("arithmetic: 300 (cells: 300)"), said);

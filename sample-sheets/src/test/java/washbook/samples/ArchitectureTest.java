@@ -11,12 +11,14 @@ import com.tngtech.archunit.core.importer.ImportOption;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -183,6 +185,27 @@ class ArchitectureTest {
    * Reads the table; {@code functions.*} is what asks the trade's questions, below the catalogue,
    * and {@code log.*} all of the log.
    */
+  /** A name in full in the middle of a line hides what the line does. */
+  @Test
+  void classesOfTheJdkAreImported() throws IOException {
+    Pattern full = Pattern.compile("(?<![\\w.])javax?\\.[a-z]+(?:\\.[a-z]+)*\\.[A-Z]");
+    List<String> wrong = new ArrayList<>();
+    for (String module :
+        List.of("functions/maths", "functions/log", "batch-runner", "office-extension")) {
+      try (Stream<Path> files = Files.walk(Path.of("..", module, "src/main/java"))) {
+        for (Path file : files.filter(name -> name.toString().endsWith(".java")).toList()) {
+          for (String line : Files.readAllLines(file)) {
+            String code = line.replaceAll("\"[^\"]*\"", "").strip();
+            if (!code.startsWith("import ") && !code.startsWith("*") && full.matcher(code).find()) {
+              wrong.add(file + ": " + code);
+            }
+          }
+        }
+      }
+    }
+    assertEquals(List.of(), wrong);
+  }
+
   private static Map<String, Set<String>> table(String text) {
     Map<String, Set<String>> table = new TreeMap<>();
     for (String line : text.split("\n")) {

@@ -29,7 +29,7 @@ final class PeersBench {
   }
 
   /**
-   * The page whose first part is written anew, and the largest numbers of rows and of files; with
+   * The page whose first part is rewritten, and the largest numbers of rows and of files; with
    * smaller ones than the limits are about only target/peers.md is written.
    */
   public static void main(String[] arguments) throws Exception {

@@ -8,7 +8,7 @@ import washbook.functions.catalogue.Catalogue;
 import washbook.functions.portable.PortableFormulas;
 import washbook.functions.portable.form.NotPortableException;
 
-/** Our portable formulas, written anew as functions of JavaScript with all their guards. */
+/** Our portable formulas, rewritten as functions of JavaScript with all their guards. */
 final class ScriptMaths {
   private static final String READING = "A2";
   private static final String WARMTH = "B2";

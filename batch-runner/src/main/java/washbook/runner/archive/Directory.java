@@ -1,6 +1,7 @@
 package washbook.runner.archive;
 
 import java.io.IOException;
+import java.nio.BufferUnderflowException;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.Charset;
@@ -75,7 +76,7 @@ record Directory(
       for (long i = 0; i < count; i++) {
         listed.add(part(source, records, start));
       }
-    } catch (IndexOutOfBoundsException | java.nio.BufferUnderflowException e) {
+    } catch (IndexOutOfBoundsException | BufferUnderflowException e) {
       throw damaged("how.zipDirectory");
     }
     return arranged(listed, start, comment);

@@ -64,6 +64,12 @@ final class CardLayout {
       "IF(ISERROR(WASHBOOK.CONVERT(1.05,\"SG\",\"BRIX\")),\"%s\",\"\")";
   private static final double CHARACTER_MM = 1.65;
 
+  /**
+   * Of the page's width. An office that lacks a workbook's font makes its columns wider, and prints
+   * all smaller so that they fit: letters of ten points had 7.7 where the whole width was used.
+   */
+  private static final double USED = 0.87;
+
   private final Card card;
   private final boolean live;
   private final double widthMm;
@@ -78,7 +84,7 @@ final class CardLayout {
     live = style != FormulaStyle.VALUES;
     // The plain formula of an alcoholometer grows too long for a cell when it asks a cell for this.
     boolean fixed = style == FormulaStyle.PORTABLE && card.kind() == Kind.ALCOHOLOMETER;
-    widthMm = paper.width() - 2 * Paper.MARGIN;
+    widthMm = (paper.width() - 2 * Paper.MARGIN) * USED;
     one(Placed.text(0, Look.TITLE, card.title()), 1);
     across(card.purpose());
     if (style == FormulaStyle.PACK) {

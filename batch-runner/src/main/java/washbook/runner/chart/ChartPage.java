@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import washbook.functions.Numbers;
 import washbook.functions.XmlText;
 import washbook.functions.scale.TemperatureUnit;
@@ -97,9 +98,15 @@ final class ChartPage {
     }
   }
 
-  /** One chart: where it stands and which rows of the table it draws. */
+  /** One chart: where it stands and which rows of the sheet's table it draws. */
   record Chart(
-      int number, int atRow, BatchCurve curve, Quantity quantity, int firstRow, int lastRow) {
+      String sheet,
+      int number,
+      int atRow,
+      BatchCurve curve,
+      Quantity quantity,
+      int firstRow,
+      int lastRow) {
 
     String title() {
       return curve.batch() + ": " + name();
@@ -155,9 +162,14 @@ final class ChartPage {
   private final List<Chart> charts = new ArrayList<>();
   private final List<Integer> headings = new ArrayList<>();
   private final int tableRow;
+  private final String sheetName;
 
-  ChartPage(List<BatchCurve> curves) {
+  /**
+   * @param older the name of the sheet that the page takes the place of
+   */
+  ChartPage(List<BatchCurve> curves, Optional<String> older) {
     this.all = curves.size();
+    this.sheetName = older.orElseGet(() -> ChartsSheet.name(curves.get(0).language()));
     this.curves = curves.subList(0, Math.min(all, MOST_BATCHES));
     int row = FIRST_BLOCK;
     int chartsInAll = 0;
@@ -173,7 +185,7 @@ final class ChartPage {
       int chartRow = headings.get(at++) + 1;
       for (Quantity quantity : quantities(curve)) {
         int last = point + curve.days().length - 1;
-        charts.add(new Chart(charts.size() + 1, chartRow, curve, quantity, point, last));
+        charts.add(new Chart(sheetName, charts.size() + 1, chartRow, curve, quantity, point, last));
         chartRow += ROWS_PER_CHART;
       }
       point += curve.days().length;
@@ -187,6 +199,10 @@ final class ChartPage {
     return Arrays.stream(Quantity.values())
         .filter(q -> Arrays.stream(q.of(curve)).filter(Double::isFinite).count() > 1)
         .toList();
+  }
+
+  String sheetName() {
+    return sheetName;
   }
 
   List<BatchCurve> curves() {

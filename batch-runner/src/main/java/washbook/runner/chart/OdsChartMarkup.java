@@ -7,7 +7,6 @@ import static washbook.runner.chart.ChartPage.number;
 import java.util.List;
 import washbook.log.fill.BatchCurve;
 import washbook.log.sheet.CellAddress;
-import washbook.log.understand.ChartsSheet;
 import washbook.runner.chart.ChartPage.Chart;
 
 /** The table and the chart objects of the sheet with charts in an OpenDocument spreadsheet. */
@@ -64,7 +63,7 @@ final class OdsChartMarkup {
 
   static String table(ChartPage page, String series) {
     StringBuilder text = new StringBuilder("<table:table").append(NAMES);
-    text.append(" table:name=\"").append(ChartsSheet.NAME).append("\"><table:shapes>");
+    text.append(" table:name=\"").append(escaped(page.sheetName())).append("\"><table:shapes>");
     for (Chart chart : page.charts()) {
       frame(text, chart, series);
     }
@@ -143,14 +142,9 @@ final class OdsChartMarkup {
   /** The cells of one column that a chart draws. */
   private static String range(Chart chart, int column) {
     String letters = CellAddress.letters(column);
+    String sheet = escaped(chart.sheet());
     return "'%s'.%s%d:'%s'.%s%d"
-        .formatted(
-            ChartsSheet.NAME,
-            letters,
-            chart.firstRow() + 1,
-            ChartsSheet.NAME,
-            letters,
-            chart.lastRow() + 1);
+        .formatted(sheet, letters, chart.firstRow() + 1, sheet, letters, chart.lastRow() + 1);
   }
 
   static String chart(Chart chart) {

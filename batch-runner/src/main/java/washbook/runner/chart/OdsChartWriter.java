@@ -10,12 +10,12 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import washbook.log.fill.BatchCurve;
-import washbook.log.understand.ChartsSheet;
 import washbook.runner.archive.Archive;
 import washbook.runner.archive.ArchiveCopy;
 import washbook.runner.archive.Part;
@@ -39,9 +39,9 @@ public final class OdsChartWriter implements ChartWriter {
   private static final Pattern OBJECT = Pattern.compile("xlink:href=\"(?:\\./)?([^\"/]+)\"");
 
   @Override
-  public void write(Path source, List<BatchCurve> curves, boolean isThere, Path target)
+  public void write(Path source, List<BatchCurve> curves, Optional<String> older, Path target)
       throws IOException {
-    ChartPage page = new ChartPage(curves);
+    ChartPage page = new ChartPage(curves, older);
     try (OdsPackage workbook = OdsPackage.open(source);
         ArchiveCopy copy = new ArchiveCopy(source, workbook.archive())) {
       Archive archive = workbook.archive();
@@ -57,7 +57,7 @@ public final class OdsChartWriter implements ChartWriter {
                     series[0] = freeSeries(archive, page, objects);
                     return OdsChartMarkup.table(page, series[0]);
                   },
-                  isThere,
+                  older,
                   objects));
       for (Part part : archive.parts()) {
         if (isOf(objects, part.name())) {
@@ -101,11 +101,11 @@ public final class OdsChartWriter implements ChartWriter {
 
   /** Puts the table behind the others or in the place of the older one. */
   private static void putTable(
-      XmlSplicer splicer, Supplier<String> table, boolean isThere, Set<String> objects)
+      XmlSplicer splicer, Supplier<String> table, Optional<String> older, Set<String> objects)
       throws IOException {
     boolean inSheets = false;
     boolean seen = false;
-    boolean put = isThere;
+    boolean put = older.isPresent();
     for (Token token = splicer.next(); token != Token.DONE; token = splicer.next()) {
       boolean start = token == Token.START;
       boolean tag = start || token == Token.EMPTY;
@@ -119,7 +119,8 @@ public final class OdsChartWriter implements ChartWriter {
         }
       } else if (OdsReader.isTable(splicer, token)) {
         seen = true;
-        if (OdsReader.name(splicer).equalsIgnoreCase(ChartsSheet.NAME)) {
+        String name = OdsReader.name(splicer);
+        if (older.filter(name::equalsIgnoreCase).isPresent()) {
           replaceTable(splicer, token, table, objects);
           put = true;
         } else {

@@ -6,7 +6,6 @@ import static washbook.runner.chart.ChartPage.number;
 import java.util.List;
 import washbook.log.fill.BatchCurve;
 import washbook.log.sheet.CellAddress;
-import washbook.log.understand.ChartsSheet;
 import washbook.runner.chart.ChartPage.Chart;
 
 /** The parts of the sheet with charts in a workbook of the kind .xlsx. */
@@ -193,13 +192,15 @@ final class XlsxChartMarkup {
         + "</c:chartSpace>";
   }
 
-  private static String cell(int row, int column) {
-    return "'" + ChartsSheet.NAME + "'!$" + CellAddress.letters(column) + "$" + (row + 1);
+  private static String cell(Chart chart, int row, int column) {
+    return "'" + escaped(chart.sheet()) + "'!$" + CellAddress.letters(column) + "$" + (row + 1);
   }
 
   private static String numbers(Chart chart, int column) {
     StringBuilder text = new StringBuilder("<c:numRef><c:f>");
-    text.append(cell(chart.firstRow(), column)).append(":$").append(CellAddress.letters(column));
+    text.append(cell(chart, chart.firstRow(), column))
+        .append(":$")
+        .append(CellAddress.letters(column));
     text.append('$').append(chart.lastRow() + 1).append("</c:f><c:numCache><c:formatCode>General");
     int count = chart.curve().days().length;
     text.append("</c:formatCode><c:ptCount val=\"").append(count).append("\"/>");

@@ -12,9 +12,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import washbook.log.fill.BatchCurve;
-import washbook.log.understand.ChartsSheet;
 import washbook.runner.archive.ArchiveCopy;
 import washbook.runner.archive.Part;
 import washbook.runner.archive.PartOutput;
@@ -71,12 +71,12 @@ public final class XlsxChartWriter implements ChartWriter {
   }
 
   @Override
-  public void write(Path source, List<BatchCurve> curves, boolean isThere, Path target)
+  public void write(Path source, List<BatchCurve> curves, Optional<String> older, Path target)
       throws IOException {
-    ChartPage page = new ChartPage(curves);
+    ChartPage page = new ChartPage(curves, older);
     try (XlsxPackage workbook = XlsxPackage.open(source);
         ArchiveCopy copy = new ArchiveCopy(source, workbook.archive())) {
-      Part old = isThere ? older(workbook) : null;
+      Part old = older.isPresent() ? older(workbook, older.get()) : null;
       Set<String> gone = new HashSet<>();
       if (old != null) {
         for (Part part : SheetParts.of(workbook.archive(), old)) {
@@ -88,7 +88,8 @@ public final class XlsxChartWriter implements ChartWriter {
       Names names = Names.free(workbook, page, gone, old == null);
       boolean[] strict = new boolean[1];
       Part main = workbook.workbook();
-      copy.change(main, (in, to) -> strict[0] = listSheet(in, to, main, old == null, names));
+      String newName = old == null ? page.sheetName() : null;
+      copy.change(main, (in, to) -> strict[0] = listSheet(in, to, main, newName, names));
       Part relations = required(workbook.workbookRelations().orElse(null));
       copy.change(relations, (in, to) -> relate(in, to, relations, oldRelation, names, strict[0]));
       Part types = required(workbook.contentTypes().orElse(null));
@@ -100,9 +101,9 @@ public final class XlsxChartWriter implements ChartWriter {
     }
   }
 
-  private static Part older(XlsxPackage workbook) throws UnusableFileException {
+  private static Part older(XlsxPackage workbook, String name) throws UnusableFileException {
     return workbook.sheets().stream()
-        .filter(sheet -> sheet.name().equalsIgnoreCase(ChartsSheet.NAME))
+        .filter(sheet -> sheet.name().equalsIgnoreCase(name))
         .findFirst()
         .orElseThrow(() -> UnusableFileException.of("charts.older"))
         .part();
@@ -115,9 +116,13 @@ public final class XlsxChartWriter implements ChartWriter {
     return part;
   }
 
-  /** Lists the new sheet behind the others; tells whether the workbook is of the Strict kind. */
+  /**
+   * Lists the new sheet behind the others; tells whether the workbook is of the Strict kind.
+   *
+   * @param newName null where the sheet is listed already
+   */
   private static boolean listSheet(
-      InputStream old, PartOutput to, Part part, boolean isNew, Names names) throws IOException {
+      InputStream old, PartOutput to, Part part, String newName, Names names) throws IOException {
     XmlSplicer splicer = new XmlSplicer(old, part.name(), to);
     boolean strict = false;
     int highest = 0;
@@ -129,19 +134,20 @@ public final class XlsxChartWriter implements ChartWriter {
           strict |= splicer.value().equals(XlsxChartMarkup.STRICT_MAIN);
         }
       } else if (tag && splicer.is(ascii("workbookProtection"))) {
-        refuseLocked(splicer, isNew);
+        refuseLocked(splicer, newName != null);
       } else if (tag && splicer.is(ascii("sheet")) && splicer.attribute(ascii("sheetId"))) {
         highest = Math.max(highest, number(splicer.value()));
-      } else if (isNew && token == Token.END && splicer.is(ascii("sheets"))) {
+      } else if (newName != null && token == Token.END && splicer.is(ascii("sheets"))) {
         String sheet =
             "<%ssheet name=\"%s\" sheetId=\"%d\" xmlns:wb=\"%s\" wb:id=\"%s\"/>"
                 .formatted(
                     splicer.prefix(),
-                    ChartsSheet.NAME,
+                    ChartPage.escaped(newName),
                     highest + 1,
                     strict ? XlsxChartMarkup.STRICT_RELATIONS : XlsxChartMarkup.RELATIONS,
                     names.relation());
-        splicer.insert(splicer.tokenStart(), ascii(sheet), sheet.length());
+        byte[] markup = sheet.getBytes(StandardCharsets.UTF_8);
+        splicer.insert(splicer.tokenStart(), markup, markup.length);
       }
     }
     splicer.finish();

@@ -39,7 +39,7 @@ public final class OdsExtent {
   private OdsExtent() {}
 
   /**
-   * Changes the tag of a sheet, which is the present token: its print range, if it has just one, is
+   * Changes the tag of a sheet, which is the current token: its print range, if it has just one, is
    * widened, and it gets another style where one is given.
    *
    * @return the style that it had, or null
@@ -66,7 +66,7 @@ public final class OdsExtent {
     return old;
   }
 
-  /** Goes through the rules of formatting that the present token opens. */
+  /** Goes through the rules of formatting that the current token opens. */
   public static void patchRules(XmlSplicer splicer, NewColumns columns) throws IOException {
     int outside = splicer.depth() - 1;
     while (splicer.depth() > outside) {
@@ -104,7 +104,7 @@ public final class OdsExtent {
     }
   }
 
-  /** Goes through the named and filtered ranges that the present token opens. */
+  /** Goes through the named and filtered ranges that the current token opens. */
   public static void patchFilters(XmlSplicer splicer, Map<String, NewColumns> columns)
       throws IOException {
     int outside = splicer.depth() - 1;
@@ -142,8 +142,7 @@ public final class OdsExtent {
   private static void replace(XmlSplicer splicer, int start, int end, String wider)
       throws IOException {
     if (wider != null) {
-      String markup = wider.replace("&", "&amp;").replace("<", "&lt;").replace("\"", "&quot;");
-      splicer.replace(start, end, markup.getBytes(StandardCharsets.UTF_8));
+      splicer.replaceValue(start, end, wider);
     }
   }
 

@@ -10,8 +10,10 @@ import java.util.function.ToDoubleFunction;
  * @param landscape whether the page lies on its side
  * @param pages how many stand side by side
  * @param narrow whether {@link #MARGIN} is left at either side
+ * @param scale in per cent where drawings begin a page of their own; 0 where the pages decide
+ * @param breakBefore the column that begins that page; -1 for none
  */
-public record PageFit(boolean landscape, int pages, boolean narrow) {
+public record PageFit(boolean landscape, int pages, boolean narrow, int scale, int breakBefore) {
   /** A quarter of an inch, in points, which printers can do without. */
   public static final double MARGIN = 18;
 
@@ -29,6 +31,11 @@ public record PageFit(boolean landscape, int pages, boolean narrow) {
    */
   private static final double WIDER = 1.3;
 
+  /** As large as so many pages side by side allow. */
+  public PageFit(boolean landscape, int pages, boolean narrow) {
+    this(landscape, pages, narrow, 0, -1);
+  }
+
   /**
    * Null where the sheet is narrow enough as it is; lengths in points.
    *
@@ -39,7 +46,25 @@ public record PageFit(boolean landscape, int pages, boolean narrow) {
     return exact(WIDER * narrowest, landscape, page, spare);
   }
 
-  /** The same of columns whose width depends on no font. */
+  /**
+   * Columns that fit on a page without the drawings right of them, which begin the next one: a fit
+   * to pages would break the columns wherever a page ends. Null where the columns alone are too
+   * wide as well.
+   *
+   * @param end the first column right of all cells
+   */
+  public static PageFit apart(
+      double narrowest, boolean landscape, ToDoubleFunction<Boolean> page, double spare, int end) {
+    PageFit alone = of(narrowest, landscape, page, spare);
+    if (alone == null) {
+      return new PageFit(landscape, 1, false, 100, end);
+    }
+    // As small as may be: a column that another font pushes off the page stands on one alone.
+    int scale = (int) Math.round(100 * SMALLEST);
+    return alone.pages > 1 ? null : new PageFit(alone.landscape, 1, alone.narrow, scale, end);
+  }
+
+  /** As {@link #of}, of columns whose width depends on no font. */
   static PageFit exact(
       double width, boolean landscape, ToDoubleFunction<Boolean> page, double spare) {
     if (width <= page.applyAsDouble(landscape)) {

@@ -42,6 +42,9 @@ public final class XlsxPage {
           "extLst",
           "AlternateContent");
 
+  /** What may stand between the set-up of the page and the breaks. */
+  private static final Set<String> BEFORE_BREAKS = Set.of("pageSetup", "headerFooter", "rowBreaks");
+
   private static final double POINTS_PER_INCH = 72;
 
   private final PageFit fit;
@@ -49,6 +52,7 @@ public final class XlsxPage {
   private boolean begun;
   private boolean margins;
   private boolean ended;
+  private boolean broken;
 
   /** Null leaves the sheet as it is. */
   public XlsxPage(PageFit fit) {
@@ -62,6 +66,9 @@ public final class XlsxPage {
     }
     begun = true;
     prefix = splicer.prefix();
+    if (fit.scale() > 0) {
+      return;
+    }
     String asked = "<" + prefix + "pageSetUpPr fitToPage=\"1\"/>";
     String end = "</" + prefix + "sheetPr>";
     if (!splicer.is(PROPERTIES)) {
@@ -98,9 +105,19 @@ public final class XlsxPage {
   /** Looks at a token after the cells. */
   void after(XmlSplicer splicer, Token token, boolean child) throws IOException {
     boolean last = token == Token.END && splicer.depth() == 0;
-    if (fit == null || ended || !child && !last) {
+    if (fit == null || !child && !last) {
       return;
     }
+    if (!ended) {
+      setUp(splicer, child, last);
+    }
+    if (!broken && (last || ended && !BEFORE_BREAKS.contains(splicer.localName()))) {
+      broken = true;
+      insertBreak(splicer);
+    }
+  }
+
+  private void setUp(XmlSplicer splicer, boolean child, boolean last) throws IOException {
     if (child && splicer.is(MARGINS)) {
       margins = true;
       if (fit.narrow()) {
@@ -124,6 +141,19 @@ public final class XlsxPage {
     }
   }
 
+  /** What is drawn right of the cells begins a page (18.3.1.14 colBreaks). */
+  private void insertBreak(XmlSplicer splicer) throws IOException {
+    if (fit.breakBefore() >= 0) {
+      String whole =
+          "<%scolBreaks count=\"1\" manualBreakCount=\"1\">"
+              + "<%sbrk id=\"%d\" max=\"1048575\" man=\"1\"/></%scolBreaks>";
+      insert(
+          splicer,
+          splicer.tokenStart(),
+          whole.formatted(prefix, prefix, fit.breakBefore(), prefix));
+    }
+  }
+
   /** Those of a sheet that states none, but for the sides: all six have to be there. */
   private void insertMargins(XmlSplicer splicer) throws IOException {
     if (fit.narrow() && !margins) {
@@ -137,6 +167,9 @@ public final class XlsxPage {
   private String[] attributes() {
     String pages = Integer.toString(fit.pages());
     String lies = fit.landscape() ? "landscape" : "portrait";
+    if (fit.scale() > 0) {
+      return new String[] {"orientation", lies, "scale", Integer.toString(fit.scale())};
+    }
     return new String[] {"orientation", lies, "fitToWidth", pages, "fitToHeight", "0"};
   }
 

@@ -1,6 +1,7 @@
 package washbook.runner.language;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import picocli.CommandLine.MissingParameterException;
@@ -72,7 +73,7 @@ public final class WrongWords {
             name(argument),
             wrong.getValue(),
             Stream.of(choices)
-                .map(choice -> choice.toString().toLowerCase(java.util.Locale.ROOT))
+                .map(choice -> choice.toString().toLowerCase(Locale.ROOT))
                 .collect(Collectors.joining(", ")));
   }
 

@@ -21,13 +21,13 @@ public final class ByteBuilder {
     return length;
   }
 
-  /** Adds ASCII characters as they are. */
+  /** Adds ASCII characters as they are: what this way of copying does with others is no matter. */
+  @SuppressWarnings("deprecation")
   public ByteBuilder raw(String ascii) {
     int count = ascii.length();
     room(count);
-    for (int i = 0; i < count; i++) {
-      bytes[length++] = (byte) ascii.charAt(i);
-    }
+    ascii.getBytes(0, count, bytes, length);
+    length += count;
     return this;
   }
 

@@ -89,7 +89,7 @@ public final class Decimal {
     }
   }
 
-  /** The number rounded to so many digits behind the point, halves away from zero. */
+  /** The number rounded to that many decimal places, halves away from zero. */
   public static String shown(double number, int decimals) {
     double scaled = decimals < POWERS.length ? Math.abs(number) * POWERS[decimals] : Double.NaN;
     double rest = scaled - Math.floor(scaled);

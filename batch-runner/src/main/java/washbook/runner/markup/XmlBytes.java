@@ -7,7 +7,7 @@ import java.util.Arrays;
 import java.util.regex.Pattern;
 import washbook.runner.file.UnusableFileException;
 
-/** The bytes of an XML part as they come in, of which the present token is kept whole. */
+/** The bytes of an XML part as they come in, of which the current token is kept whole. */
 abstract class XmlBytes {
   private static final int LONGEST_TOKEN = 16 << 20;
 

@@ -34,6 +34,9 @@ public class XmlScanner extends XmlBytes {
   private static final byte[] CDATA_END = ascii("]]>");
   private static final byte[] INSTRUCTION_END = ascii("?>");
 
+  /** One bit for each character that ends a tag or begins a value; all come before the letters. */
+  private static final long TAG_MARKS = 1L << '>' | 1L << '<' | 1L << '"' | 1L << '\'';
+
   private int nameStart;
   private int nameEnd;
   private int fullNameStart;
@@ -164,7 +167,7 @@ public class XmlScanner extends XmlBytes {
       int end = limit;
       for (; i < end; i++) {
         byte b = bytes[i];
-        if (b <= '>' && (b == '>' || b == '"' || b == '\'' || b == '<')) {
+        if (b <= '>' && b >= '"' && (TAG_MARKS >>> b & 1) != 0) {
           return i;
         }
       }
@@ -355,7 +358,7 @@ public class XmlScanner extends XmlBytes {
     return valueEnd;
   }
 
-  /** How many elements are open behind the present token. */
+  /** How many elements are open after the current token. */
   public final int depth() {
     return depth;
   }

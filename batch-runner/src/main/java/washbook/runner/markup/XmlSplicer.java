@@ -2,7 +2,9 @@ package washbook.runner.markup;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import washbook.functions.XmlText;
 import washbook.runner.archive.PartOutput;
 
 /**
@@ -92,6 +94,14 @@ public final class XmlSplicer extends XmlScanner {
 
   public void replace(int start, int end, byte[] by) throws IOException {
     replace(start, end, by, by.length);
+  }
+
+  /** Replaces the value of an attribute, which may stand between single quotes. */
+  public void replaceValue(int start, int end, String value) throws IOException {
+    String markup = XmlText.escaped(value);
+    boolean single = bytes()[start - 1] == '\'';
+    String whole = single ? markup.replace("'", "&apos;") : markup;
+    replace(start, end, whole.getBytes(StandardCharsets.UTF_8));
   }
 
   public void insert(int position, byte[] bytes, int length) throws IOException {

@@ -56,7 +56,7 @@ public record CsvDialect(
   /**
    * A number as this file writes it.
    *
-   * @param decimals digits behind the decimal mark; negative for as many as the number has
+   * @param decimals decimal places; negative for as many as the number has
    */
   public String numberField(double number, int decimals) {
     BigDecimal exact = BigDecimal.valueOf(number);

@@ -78,7 +78,7 @@ public final class OdsCell {
 
   /** What else stands in a cell; told by where its bytes are. */
   public interface Children {
-    /** The element that begins with the present token; the scanner must be left at its end. */
+    /** The element that begins with the current token; the scanner must be left at its end. */
     void skip(XmlScanner scanner, Token token) throws IOException;
   }
 
@@ -95,7 +95,7 @@ public final class OdsCell {
     }
   }
 
-  /** Reads the cell whose tag is the present token, to the end of its element. */
+  /** Reads the cell whose tag is the current token, to the end of its element. */
   public void read(XmlScanner scanner, Token token, Children others) throws IOException {
     type = null;
     stringValue = null;

@@ -78,7 +78,7 @@ public final class OdsPackage implements Closeable {
   }
 
   /**
-   * Checks that the root element, which must be the present token, gives the usual prefixes their
+   * Checks that the root element, which must be the current token, gives the usual prefixes their
    * usual meaning: names are compared with their prefixes.
    *
    * @return the declarations of those prefixes that the root leaves out, as attributes

@@ -72,7 +72,7 @@ public final class OdsReader implements SheetReader {
     }
   }
 
-  /** Whether the present token begins a sheet, given that the sheets' element is open. */
+  /** Whether the current token begins a sheet, given that the sheets' element is open. */
   public static boolean isTable(XmlScanner scanner, Token token) {
     boolean child =
         token == Token.START && scanner.depth() == 4
@@ -80,7 +80,7 @@ public final class OdsReader implements SheetReader {
     return child && scanner.is(TABLE);
   }
 
-  /** The name of the sheet whose tag is the present token. */
+  /** The name of the sheet whose tag is the current token. */
   public static String name(XmlScanner scanner) throws UnusableFileException {
     return scanner.attribute(NAME) ? scanner.value() : "";
   }
@@ -95,7 +95,7 @@ public final class OdsReader implements SheetReader {
     return false;
   }
 
-  /** How many rows the row element of the present token stands for. */
+  /** How many rows the row element of the current token stands for. */
   public static int rowsRepeated(XmlScanner scanner) throws UnusableFileException {
     return scanner.attribute(ROWS_REPEATED) ? OdsCell.count(scanner) : 1;
   }

@@ -35,7 +35,7 @@ final class OdsText {
     return characters.length() == 0;
   }
 
-  /** Reads the paragraph whose tag is the present token; paragraphs are divided by line feeds. */
+  /** Reads the paragraph whose tag is the current token; paragraphs are divided by line feeds. */
   void readParagraph(XmlScanner scanner, Token first) throws IOException {
     if (paragraphs++ > 0) {
       characters.appendPlain(CHARACTERS, 2, 3);

@@ -41,7 +41,7 @@ final class SmallXml {
     default void text(String characters) {}
   }
 
-  /** The element that starts at the present token. */
+  /** The element that starts at the current token. */
   static final class Element {
     private final XmlScanner scanner;
     private String name = "";

@@ -1,6 +1,9 @@
 package washbook.runner.read;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
 import java.util.function.IntToLongFunction;
 import washbook.log.sheet.Grid;
 import washbook.runner.markup.XmlScanner;
@@ -37,7 +40,7 @@ public final class XlsxAnchor {
   /** Reads the anchor whose tag is the current token up to its end. */
   public static XlsxAnchor read(XmlScanner scanner, Position position) throws IOException {
     XlsxAnchor anchor = new XlsxAnchor();
-    java.util.Arrays.fill(anchor.numbers, -1);
+    Arrays.fill(anchor.numbers, -1);
     int outside = scanner.depth() - 1;
     int corner = -1;
     int place = -1;
@@ -50,7 +53,7 @@ public final class XlsxAnchor {
       if (token == Token.START && direct) {
         corner = scanner.localName().equals("from") ? 0 : scanner.localName().equals("to") ? 4 : -1;
       } else if (token == Token.START && corner >= 0) {
-        place = java.util.List.of(PLACES).indexOf(scanner.localName());
+        place = List.of(PLACES).indexOf(scanner.localName());
       } else if (token == Token.TEXT && corner >= 0 && place >= 0) {
         anchor.put(scanner, corner + place, position.of(scanner));
       } else if (token == Token.END) {
@@ -73,7 +76,7 @@ public final class XlsxAnchor {
             scanner.bytes(),
             scanner.tokenStart(),
             scanner.tokenEnd() - scanner.tokenStart(),
-            java.nio.charset.StandardCharsets.US_ASCII);
+            StandardCharsets.US_ASCII);
     try {
       numbers[index] = Long.parseLong(text.strip());
       starts[index] = start;

@@ -72,6 +72,11 @@ public final class XlsxSizes {
     return (double) column(index) / PER_PIXEL / PIXELS_PER_CHARACTER - 0.7;
   }
 
+  /** Whether nobody has made a column wider or narrower. */
+  public boolean isUsual(int index) {
+    return column(index) == column;
+  }
+
   public long column(int index) {
     Long given = set.get(index);
     if (given != null) {

@@ -37,7 +37,7 @@ public final class XlsxStrings {
     }
   }
 
-  /** Adds the text of the element whose start tag is the present token, up to its end tag. */
+  /** Adds the text of the element whose start tag is the current token, up to its end tag. */
   public static void readString(XmlScanner scanner, TextBuffer text) throws IOException {
     int outside = scanner.depth() - 1;
     int phonetic = Integer.MAX_VALUE;
@@ -72,7 +72,7 @@ public final class XlsxStrings {
     }
   }
 
-  /** Adds the characters of the present token. */
+  /** Adds the characters of the current token. */
   public static void append(XmlScanner scanner, Token token, TextBuffer text)
       throws UnusableFileException {
     if (token == Token.TEXT) {

@@ -59,7 +59,7 @@ public record BatchSeries(
         .anyMatch(batches -> batches > MOST_BATCHES);
   }
 
-  /** Five digits behind the point: finer than a chart shows and short in a report. */
+  /** Five decimal places: finer than a chart shows and short in a report. */
   public static double rounded(double value) {
     return Double.isFinite(value) ? Math.rint(value * 1e5) / 1e5 + 0.0 : Double.NaN;
   }

@@ -1,6 +1,7 @@
 package washbook.runner.report;
 
 import java.io.IOException;
+import washbook.functions.Numbers;
 
 /** Comma-separated values by RFC 4180, safe to open in a spreadsheet. */
 public final class Csv {
@@ -32,6 +33,6 @@ public final class Csv {
   private static boolean isLikeFormula(String value) {
     return !value.isEmpty()
         && FORMULA_STARTS.indexOf(value.charAt(0)) >= 0
-        && washbook.functions.Numbers.parse(value) == null;
+        && Numbers.parse(value) == null;
   }
 }

@@ -21,7 +21,7 @@ record CurveChart(String title, String unit, double[] x, Side left, Side right, 
    *
    * @param title with its unit
    * @param leastSpan how much it shows at least, so that noise is not blown up
-   * @param decimals digits behind the point of its numbers, at least
+   * @param decimals decimal places of its numbers, at least
    */
   record Side(String title, double leastSpan, int decimals, List<Curve> curves) {
     static final Side NONE = new Side("", 1, 0, List.of());

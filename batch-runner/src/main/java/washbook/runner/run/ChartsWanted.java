@@ -4,6 +4,9 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import washbook.log.Understanding;
 import washbook.log.fill.BatchCurve;
 import washbook.log.fill.Filling;
@@ -25,8 +28,10 @@ import washbook.runner.report.FileReport;
 final class ChartsWanted {
   private final Wording words;
   private final List<BatchCurve> curves = new ArrayList<>();
-  private boolean isThere;
-  private boolean foreign;
+  private final Set<String> foreign = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
+
+  /** The name of a sheet of ours that is there already; null for none. */
+  private String older;
 
   /** Why the sheet was left out; "" when it was not. */
   private String leftOut = "";
@@ -39,10 +44,10 @@ final class ChartsWanted {
   }
 
   void add(Grid grid, Understanding understanding, Filling filling) {
-    if (ChartsSheet.isOne(grid)) {
-      isThere = true;
-    } else if (grid.name().equalsIgnoreCase(ChartsSheet.NAME)) {
-      foreign = true;
+    if (!ChartsSheet.isOne(grid)) {
+      foreign.add(grid.name());
+    } else if (older == null) {
+      older = grid.name();
     }
     curves.addAll(BatchCurve.of(grid, understanding, filling));
   }
@@ -66,7 +71,7 @@ final class ChartsWanted {
 
   private void addCharts(FileFormat format, Path filled, Path target) throws IOException {
     try {
-      format.charts().orElseThrow().write(filled, curves, isThere, target);
+      format.charts().orElseThrow().write(filled, curves, Optional.ofNullable(older), target);
     } catch (UnusableFileException e) {
       leftOut = words.say(e.told());
       WrittenFile.copy(filled, target);
@@ -78,7 +83,8 @@ final class ChartsWanted {
     if (format.charts().isEmpty()) {
       return words.say("charts.impossible", format.name());
     }
-    return foreign ? words.say("charts.foreign", ChartsSheet.NAME) : "";
+    String name = ChartsSheet.name(curves.get(0).language());
+    return older == null && foreign.contains(name) ? words.say("charts.foreign", name) : "";
   }
 
   /** The report with a word about charts that were left out. */

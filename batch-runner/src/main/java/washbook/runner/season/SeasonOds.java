@@ -19,21 +19,26 @@ import washbook.runner.file.UnusableFileException;
  * an older one with sheets or formulas of the person's is refused.
  */
 final class SeasonOds {
-  /** Printed on paper that lies on its side, as many pages below each other as it takes. */
-  private static final String STYLES =
-      "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<office:document-styles"
-          + SeasonOdsContent.NAMES
-          + " office:version=\"1.3\"><office:automatic-styles>"
-          + page("one", " style:scale-to-X=\"1\" style:scale-to-Y=\"0\"")
-          + page("three", " style:scale-to-X=\"3\" style:scale-to-Y=\"0\"")
-          + page("drawn", "")
-          + "</office:automatic-styles><office:master-styles>"
-          + master("Default", "one")
-          + master(SeasonOdsContent.SIDE_BY_SIDE, "three")
-          + master(SeasonOdsContent.DRAWN, "drawn")
-          + "</office:master-styles></office:document-styles>";
-
   private SeasonOds() {}
+
+  /**
+   * Printed on paper that lies on its side, as many pages below each other as it takes.
+   *
+   * @param across how many pages of the table stand side by side
+   */
+  private static String styles(int across) {
+    return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<office:document-styles"
+        + SeasonOdsContent.NAMES
+        + " office:version=\"1.3\"><office:automatic-styles>"
+        + page("one", " style:scale-to-X=\"1\" style:scale-to-Y=\"0\"")
+        + page("table", " style:scale-to-X=\"" + across + "\" style:scale-to-Y=\"0\"")
+        + page("drawn", "")
+        + "</office:automatic-styles><office:master-styles>"
+        + master("Default", "one")
+        + master(SeasonOdsContent.TABLE, "table")
+        + master(SeasonOdsContent.DRAWN, "drawn")
+        + "</office:master-styles></office:document-styles>";
+  }
 
   private static String page(String name, String scale) {
     return "<style:page-layout style:name=\""
@@ -41,7 +46,7 @@ final class SeasonOds {
         + "\"><style:page-layout-properties fo:page-width=\"29.7cm\" fo:page-height=\"21cm\""
         + " style:print-orientation=\"landscape\""
         + scale
-        + " fo:margin=\"1.2cm\"/></style:page-layout>";
+        + " fo:margin=\"0.8cm\"/></style:page-layout>";
   }
 
   private static String master(String name, String page) {
@@ -60,7 +65,7 @@ final class SeasonOds {
     SortedMap<String, String> parts = new TreeMap<>();
     Map<String, String> folders = new LinkedHashMap<>();
     parts.put("content.xml", content.text());
-    parts.put("styles.xml", STYLES);
+    parts.put("styles.xml", styles(content.pages()));
     for (SeasonOdsChart chart : content.charts()) {
       parts.put(chart.folder() + "/content.xml", chart.text());
       folders.put(chart.folder() + "/", SeasonOdsChart.KIND);

@@ -1,6 +1,6 @@
 package washbook.runner.season;
 
-import static washbook.runner.season.SeasonOdsContent.escaped;
+import static washbook.functions.XmlText.escaped;
 
 import java.util.List;
 import java.util.Locale;

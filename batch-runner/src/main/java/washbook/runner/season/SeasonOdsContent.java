@@ -1,10 +1,15 @@
 package washbook.runner.season;
 
+import static washbook.functions.XmlText.escaped;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 import washbook.functions.Numbers;
+import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.Grid;
 import washbook.runner.language.Wording;
 import washbook.runner.report.OverviewColumn;
@@ -13,12 +18,19 @@ import washbook.runner.report.OverviewColumn;
 final class SeasonOdsContent {
   private static final String OASIS = "urn:oasis:names:tc:opendocument:xmlns:";
   private static final double ROW_CM = 0.452;
+  private static final double CHARACTER_CM = 0.235;
+  private static final int HEAD_ROW = 3;
+  private static final List<String> WARNING_WIDTHS =
+      List.of("wide", "wide", "wide", "narrow", "broad", "wide");
+
+  /** As many columns of the usual width reach over a page. */
+  private static final int DRAWN_OVER = 11;
 
   /** Two charts stand on a page. */
   private static final int ROWS_PER_CHART = 18;
 
-  /** Pages of the table, up to three side by side, and of the curves, as large as they are. */
-  static final String SIDE_BY_SIDE = "Three";
+  /** Pages of the table, and of the curves, which are printed as large as they are. */
+  static final String TABLE = "Table";
 
   static final String DRAWN = "Drawn";
 
@@ -63,6 +75,11 @@ final class SeasonOdsContent {
     return " xmlns:" + prefix + "=\"" + OASIS + space + "\"";
   }
 
+  /** How many pages of the table stand side by side. */
+  int pages() {
+    return SeasonPage.pages(words, older.own().heads().size());
+  }
+
   String text() {
     return text;
   }
@@ -71,7 +88,7 @@ final class SeasonOdsContent {
     return charts;
   }
 
-  private static void styles(StringBuilder all) {
+  private void styles(StringBuilder all) {
     for (int i = 0; i <= 4; i++) {
       all.append("<number:number-style style:name=\"n").append(i);
       all.append("\"><number:number number:min-integer-digits=\"1\" number:decimal-places=\"");
@@ -94,15 +111,24 @@ final class SeasonOdsContent {
         "<style:table-cell-properties fo:background-color=\"#f4efe6\" fo:wrap-option=\"wrap\""
             + " fo:border-bottom=\"0.05pt solid #6b645b\"/>"
             + "<style:text-properties fo:font-weight=\"bold\"/>");
-    cell(all, "name", "", "<style:text-properties fo:font-weight=\"bold\"/>");
-    cell(all, "warning", "", "<style:text-properties fo:color=\"#a3231b\"/>");
-    cell(all, "wrap", "", "<style:table-cell-properties fo:wrap-option=\"wrap\"/>");
-    for (String page : List.of("Default", SIDE_BY_SIDE, DRAWN)) {
+    String wraps =
+        "<style:table-cell-properties fo:wrap-option=\"wrap\" style:vertical-align=\"top\"/>";
+    cell(all, "name", "", wraps + "<style:text-properties fo:font-weight=\"bold\"/>");
+    cell(all, "warning", "", wraps + "<style:text-properties fo:color=\"#a3231b\"/>");
+    cell(all, "wrap", "", wraps);
+    for (String page : List.of("Default", TABLE, DRAWN)) {
       all.append("<style:style style:name=\"").append(page).append("\" style:family=\"table\"");
       all.append(" style:master-page-name=\"").append(page).append("\"/>");
     }
     all.append("<style:style style:name=\"page\" style:family=\"table-row\">");
     all.append("<style:table-row-properties fo:break-before=\"page\"/></style:style>");
+    all.append("<style:style style:name=\"two\" style:family=\"table-row\">");
+    all.append("<style:table-row-properties style:row-height=\"0.95cm\"");
+    all.append(" style:use-optimal-row-height=\"false\"/></style:style>");
+    for (OverviewColumn column : SeasonPage.COLUMNS) {
+      double width = SeasonPage.width(column, words) * CHARACTER_CM;
+      column(all, column.name(), String.format(Locale.ROOT, "%.2fcm", width));
+    }
     column(all, "narrow", "2.5cm");
     column(all, "wide", "5.2cm");
     column(all, "broad", "10cm");
@@ -121,31 +147,34 @@ final class SeasonOdsContent {
   }
 
   private void table(StringBuilder all) {
-    begin(all, SIDE_BY_SIDE, SeasonTable.sheet(words));
-    for (OverviewColumn column : OverviewColumn.values()) {
-      boolean wide =
-          column == OverviewColumn.BATCH
-              || column == OverviewColumn.FILE
-              || column == OverviewColumn.WARNINGS;
-      boolean named = column == OverviewColumn.values()[0];
+    List<OlderSeason.Place> places = older.places(season);
+    int lastRow = HEAD_ROW + places.size();
+    String sheet = SeasonTable.sheet(words);
+    String printed =
+        SeasonPage.printed(older.own().heads().size()).stream()
+            .map(part -> range(sheet, part[0], part[0] == 0 ? 0 : HEAD_ROW, part[1], lastRow))
+            .collect(Collectors.joining(" "));
+    begin(all, TABLE, sheet, printed);
+    for (OverviewColumn column : SeasonPage.COLUMNS) {
+      boolean named = column == SeasonPage.COLUMNS.get(0);
       all.append(named ? "<table:table-header-columns>" : "");
-      all.append("<table:table-column table:style-name=\"").append(wide ? "wide" : "narrow");
-      all.append("\"/>").append(named ? "</table:table-header-columns>" : "");
+      all.append("<table:table-column table:style-name=\"");
+      all.append(column).append("\"/>").append(named ? "</table:table-header-columns>" : "");
     }
     row(all, "title", List.of(season.title()));
     row(all, "", List.of(season.sentence()));
-    row(all, "", List.of(SeasonTable.note(words)));
+    across(all, SeasonPage.LAST_OF_FIRST + 1, SeasonTable.note(words));
     List<String> heads = new ArrayList<>();
-    for (OverviewColumn column : OverviewColumn.values()) {
+    for (OverviewColumn column : SeasonPage.COLUMNS) {
       heads.add(column.head(words));
     }
     heads.addAll(older.own().heads().keySet());
     all.append("<table:table-header-rows>");
     row(all, "head", heads);
     all.append("</table:table-header-rows>");
-    for (OlderSeason.Place place : older.places(season)) {
+    for (OlderSeason.Place place : places) {
       all.append("<table:table-row>");
-      for (OverviewColumn column : OverviewColumn.values()) {
+      for (OverviewColumn column : SeasonPage.COLUMNS) {
         value(all, place, column);
       }
       for (int column : older.own().heads().values()) {
@@ -174,7 +203,7 @@ final class SeasonOdsContent {
     } else if (column.isDate()) {
       date(all, column.text(place.row().line()));
     } else if (column == OverviewColumn.FILE) {
-      all.append("<table:table-cell office:value-type=\"string\"><text:p><text:a xlink:href=\"");
+      open(all, "wrap").append(" office:value-type=\"string\"><text:p><text:a xlink:href=\"");
       // Links count from inside the package.
       all.append(escaped("../" + place.row().link().toASCIIString()));
       all.append("\" xlink:type=\"simple\">").append(escaped(place.row().line().file()));
@@ -183,7 +212,7 @@ final class SeasonOdsContent {
       String style =
           column == OverviewColumn.BATCH
               ? "name"
-              : column == OverviewColumn.WARNINGS ? "warning" : "";
+              : column == OverviewColumn.WARNINGS ? "warning" : "wrap";
       word(all, style, column.shown(place.row().line(), words));
     }
   }
@@ -215,7 +244,10 @@ final class SeasonOdsContent {
       at += ROWS_PER_CHART;
       row += kind.getValue().stream().mapToInt(b -> b.curve().points().length).sum();
     }
-    begin(all, DRAWN, SeasonTable.curves(words));
+    // The numbers are for the screen.
+    String sheet = SeasonTable.curves(words);
+    int lastRow = 2 + ROWS_PER_CHART * 2 * byWash.size();
+    begin(all, DRAWN, sheet, range(sheet, 0, 0, DRAWN_OVER, lastRow - 1));
     all.append("<table:shapes>");
     charts.forEach(chart -> all.append(chart.frame(ROW_CM, (ROWS_PER_CHART - 1) * ROW_CM)));
     all.append("</table:shapes><table:table-column table:number-columns-repeated=\"4\"/>");
@@ -249,8 +281,8 @@ final class SeasonOdsContent {
   }
 
   private void warnings(StringBuilder all) {
-    begin(all, "Default", SeasonTable.warnings(words));
-    for (String width : List.of("wide", "wide", "wide", "narrow", "broad", "wide")) {
+    begin(all, "Default", SeasonTable.warnings(words), "");
+    for (String width : WARNING_WIDTHS) {
       all.append("<table:table-column table:style-name=\"").append(width).append("\"/>");
     }
     row(all, "title", List.of(season.title() + ": " + words.say("season.warnings")));
@@ -260,19 +292,43 @@ final class SeasonOdsContent {
     SeasonTable.warnings(season).forEach(line -> row(all, "wrap", line));
     SeasonTable.left(season).forEach(line -> row(all, "wrap", line));
     row(all, "", List.of(""));
-    SeasonTable.safety(words).forEach(line -> row(all, "", List.of(line)));
+    SeasonTable.safety(words).forEach(line -> across(all, WARNING_WIDTHS.size(), line));
     all.append("</table:table>");
   }
 
-  private static void begin(StringBuilder all, String page, String name) {
+  /**
+   * The tag of a sheet.
+   *
+   * @param printed the cells that are printed; "" for all
+   */
+  private static void begin(StringBuilder all, String page, String name, String printed) {
     all.append("<table:table table:style-name=\"").append(page).append("\" table:name=\"");
-    all.append(name).append("\">");
+    all.append(escaped(name)).append('"');
+    if (!printed.isEmpty()) {
+      all.append(" table:print-ranges=\"").append(escaped(printed)).append('"');
+    }
+    all.append('>');
+  }
+
+  private static String range(String sheet, int left, int top, int right, int bottom) {
+    String name = "'" + sheet.replace("'", "''") + "'.";
+    return name + CellAddress.of(top, left) + ":" + name + CellAddress.of(bottom, right);
   }
 
   private static void row(StringBuilder all, String style, List<String> words) {
     all.append("<table:table-row>");
     words.forEach(one -> word(all, style, one));
     all.append("</table:table-row>");
+  }
+
+  /** A sentence over several columns, of two lines at most. */
+  private static void across(StringBuilder all, int columns, String sentence) {
+    all.append("<table:table-row table:style-name=\"two\"><table:table-cell");
+    all.append(" table:style-name=\"wrap\" table:number-columns-spanned=\"").append(columns);
+    all.append("\" table:number-rows-spanned=\"1\" office:value-type=\"string\"><text:p>");
+    all.append(escaped(sentence)).append("</text:p></table:table-cell><table:covered-table-cell");
+    all.append(" table:number-columns-repeated=\"").append(columns - 1);
+    all.append("\"/></table:table-row>");
   }
 
   private static void word(StringBuilder all, String style, String word) {
@@ -306,26 +362,5 @@ final class SeasonOdsContent {
   private static StringBuilder open(StringBuilder all, String style) {
     all.append("<table:table-cell");
     return style.isEmpty() ? all : all.append(" table:style-name=\"").append(style).append('"');
-  }
-
-  /** Characters that XML does not know become spaces. */
-  static String escaped(String text) {
-    StringBuilder escaped = new StringBuilder(text.length());
-    text.codePoints()
-        .forEach(
-            c -> {
-              switch (c) {
-                case '&' -> escaped.append("&amp;");
-                case '<' -> escaped.append("&lt;");
-                case '>' -> escaped.append("&gt;");
-                case '"' -> escaped.append("&quot;");
-                default -> {
-                  boolean allowed =
-                      c >= 0x20 && (c < 0xD800 || c > 0xDFFF) && c != 0xFFFE && c != 0xFFFF;
-                  escaped.appendCodePoint(allowed ? c : ' ');
-                }
-              }
-            });
-    return escaped.toString();
   }
 }

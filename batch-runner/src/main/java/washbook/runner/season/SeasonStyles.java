@@ -10,6 +10,9 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** The looks of the cells in the workbook; looks that an older one has already are used again. */
 final class SeasonStyles {
+  /** Of words that run on over what is blank right of them. */
+  final XSSFCellStyle line;
+
   final XSSFCellStyle plain;
   final XSSFCellStyle name;
   final XSSFCellStyle title;
@@ -18,17 +21,20 @@ final class SeasonStyles {
   final XSSFCellStyle date;
   final XSSFCellStyle link;
   final XSSFCellStyle warning;
-  final XSSFCellStyle wrapped;
   private final XSSFCellStyle[] numbers = new XSSFCellStyle[5];
   private final XSSFWorkbook book;
 
   SeasonStyles(XSSFWorkbook book) {
     this.book = book;
     XSSFFont usual = font(10, false, "23201C");
+    line = style(usual);
     plain = style(usual);
+    plain.setWrapText(true);
     name = style(font(10, true, "23201C"));
+    name.setWrapText(true);
     title = style(font(14, true, "23201C"));
-    note = style(font(9, false, "6B645B"));
+    note = style(font(10, false, "6B645B"));
+    note.setWrapText(true);
     head = style(font(10, true, "23201C"));
     head.setWrapText(true);
     head.setFillForegroundColor(colour("F4EFE6"));
@@ -39,8 +45,7 @@ final class SeasonStyles {
     XSSFFont linked = font(10, false, "1D5F8A");
     link = style(linked);
     warning = style(font(10, false, "A3231B"));
-    wrapped = style(usual);
-    wrapped.setWrapText(true);
+    warning.setWrapText(true);
     for (int i = 0; i < numbers.length; i++) {
       numbers[i] = style(usual);
       String zeros = "0".repeat(i);

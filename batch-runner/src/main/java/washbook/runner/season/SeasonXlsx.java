@@ -11,6 +11,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.apache.poi.common.usermodel.HyperlinkType;
 import org.apache.poi.openxml4j.opc.PackagePartName;
 import org.apache.poi.ss.usermodel.Cell;
@@ -34,23 +36,27 @@ import washbook.runner.report.OverviewColumn;
 
 /**
  * The season as a workbook of the kind .xlsx. An older one is opened and its three sheets of ours
- * are written anew, so that the person's other sheets stay.
+ * are rewritten, so that the person's other sheets stay.
  */
 final class SeasonXlsx {
+  private static final int NOTE_ROW = 2;
   private static final int HEAD_ROW = 3;
-  private static final int NARROW = 11 * 256;
-  private static final int WIDE = 26 * 256;
   private static final int[] WARNING_WIDTHS = {16, 24, 14, 11, 46, 20};
+
+  /** Columns whose words wrap. */
+  private static final List<OverviewColumn> WRAPPING =
+      List.of(
+          OverviewColumn.BATCH,
+          OverviewColumn.STATE,
+          OverviewColumn.WARNINGS,
+          OverviewColumn.SHEET);
 
   /** Lines end at words: a text takes so much more than its letters. */
   private static final double WRAPPED = 1.25;
 
   private static final float LINE_POINTS = 13.5f;
-  static final float HEAD_POINTS = 3 * LINE_POINTS + 3;
-  private static final double MARGIN_INCHES = 0.4;
-
-  /** In the measure of columns: with letters of at least eight points, whatever their font. */
-  private static final int ACROSS_PAGE = 128 * 256;
+  static final float HEAD_POINTS = 4 * LINE_POINTS + 3;
+  private static final double MARGIN_INCHES = 0.3;
 
   private final XSSFWorkbook book;
   private final SeasonStyles styles;
@@ -104,11 +110,11 @@ final class SeasonXlsx {
     List<OwnCell> keptHeads = own.headRow() < 0 ? List.of() : keep(sheet, own.headRow(), own);
     clear(sheet);
     text(sheet.createRow(0), 0, season.title(), styles.title);
-    text(sheet.createRow(1), 0, season.sentence(), styles.plain);
-    text(sheet.createRow(2), 0, SeasonTable.note(season.words()), styles.note);
+    text(sheet.createRow(1), 0, season.sentence(), styles.line);
+    text(sheet.createRow(NOTE_ROW), 0, SeasonTable.note(season.words()), styles.note);
     XSSFRow head = sheet.createRow(HEAD_ROW);
     for (OverviewColumn column : OverviewColumn.values()) {
-      text(head, column.ordinal(), column.head(season.words()), styles.head);
+      text(head, SeasonPage.at(column), column.head(season.words()), styles.head);
     }
     put(sheet, head, keptHeads, heads);
     for (int i = 0; i < places.size(); i++) {
@@ -118,9 +124,13 @@ final class SeasonXlsx {
       } else {
         batch(row, places.get(i).row(), season.words());
       }
+      int lines = lines(row, season.words());
+      if (lines > 1) {
+        row.setHeightInPoints(lines * LINE_POINTS);
+      }
       put(sheet, row, kept.get(i), heads);
     }
-    setUp(sheet, HEAD_ROW + places.size(), heads.size());
+    setUp(sheet, HEAD_ROW + places.size(), heads.size(), season.words());
   }
 
   /** The sheet of the table, the first one; the others of ours are taken out. */
@@ -166,6 +176,11 @@ final class SeasonXlsx {
         sheet.removeRow(old);
       }
     }
+    for (int i = sheet.getNumMergedRegions() - 1; i >= 0; i--) {
+      if (sheet.getMergedRegion(i).getFirstRow() == NOTE_ROW) {
+        sheet.removeMergedRegion(i);
+      }
+    }
     for (Hyperlink link : List.copyOf(sheet.getHyperlinkList())) {
       sheet.removeHyperlink(link.getFirstRow(), link.getFirstColumn());
     }
@@ -199,7 +214,7 @@ final class SeasonXlsx {
 
   private void batch(XSSFRow row, SeasonRow batch, Wording words) {
     for (OverviewColumn column : OverviewColumn.values()) {
-      int at = column.ordinal();
+      int at = SeasonPage.at(column);
       if (column.isNumber()) {
         Double number = column.number(batch.line());
         if (number != null) {
@@ -222,7 +237,7 @@ final class SeasonXlsx {
     }
     Hyperlink link = book.getCreationHelper().createHyperlink(HyperlinkType.FILE);
     link.setAddress(batch.link().toASCIIString());
-    row.getCell(OverviewColumn.FILE.ordinal()).setHyperlink(link);
+    row.getCell(SeasonPage.at(OverviewColumn.FILE)).setHyperlink(link);
   }
 
   private CellStyle style(OverviewColumn column, SeasonRow batch) {
@@ -235,34 +250,46 @@ final class SeasonXlsx {
     };
   }
 
-  private void orphan(XSSFRow row, OwnColumns.Key key, Wording words) {
-    text(row, OverviewColumn.BATCH.ordinal(), key.batch(), styles.name);
-    text(row, OverviewColumn.STATE.ordinal(), SeasonTable.gone(words), styles.warning);
-    text(row, OverviewColumn.FILE.ordinal(), key.file(), styles.plain);
-    text(row, OverviewColumn.SHEET.ordinal(), key.sheet(), styles.plain);
+  /** How many lines the words of a row need: not every program finds that by itself. */
+  private static int lines(XSSFRow row, Wording words) {
+    double lines = 1;
+    for (OverviewColumn column : WRAPPING) {
+      XSSFCell cell = row.getCell(SeasonPage.at(column));
+      int length = cell == null ? 0 : cell.getStringCellValue().length();
+      int width = SeasonPage.width(column, words);
+      lines = Math.max(lines, length < width ? 1 : Math.ceil(length * WRAPPED / width));
+    }
+    return (int) lines;
   }
 
-  private void setUp(XSSFSheet sheet, int lastRow, int further) {
+  private void orphan(XSSFRow row, OwnColumns.Key key, Wording words) {
+    text(row, SeasonPage.at(OverviewColumn.BATCH), key.batch(), styles.name);
+    text(row, SeasonPage.at(OverviewColumn.STATE), SeasonTable.gone(words), styles.warning);
+    text(row, SeasonPage.at(OverviewColumn.FILE), key.file(), styles.plain);
+    text(row, SeasonPage.at(OverviewColumn.SHEET), key.sheet(), styles.plain);
+  }
+
+  private void setUp(XSSFSheet sheet, int lastRow, int further, Wording words) {
     int last = OverviewColumn.values().length - 1 + further;
     for (OverviewColumn column : OverviewColumn.values()) {
-      boolean wide =
-          column == OverviewColumn.BATCH
-              || column == OverviewColumn.FILE
-              || column == OverviewColumn.WARNINGS;
-      sheet.setColumnWidth(column.ordinal(), wide ? WIDE : NARROW);
+      sheet.setColumnWidth(SeasonPage.at(column), SeasonPage.width(column, words) * 256);
     }
+    sheet.addMergedRegion(new CellRangeAddress(NOTE_ROW, NOTE_ROW, 0, SeasonPage.LAST_OF_FIRST));
+    sheet.getRow(NOTE_ROW).setHeightInPoints(2 * LINE_POINTS);
     sheet.createFreezePane(1, HEAD_ROW + 1);
     sheet.setAutoFilter(new CellRangeAddress(HEAD_ROW, Math.max(HEAD_ROW + 1, lastRow), 0, last));
     sheet.setRepeatingRows(new CellRangeAddress(HEAD_ROW, HEAD_ROW, -1, -1));
     sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, 0));
     sheet.getRow(HEAD_ROW).setHeightInPoints(HEAD_POINTS);
-    int wanted = 0;
-    for (int column = 0; column <= last; column++) {
-      wanted += sheet.getColumnWidth(column);
-    }
-    // Each further page begins with the names again.
-    double room = ACROSS_PAGE - WIDE;
-    setUpPage(sheet, (int) Math.max(1, Math.ceil((wanted - WIDE) / room)));
+    String printed =
+        SeasonPage.printed(further).stream()
+            .map(
+                part ->
+                    new CellRangeAddress(part[0] == 0 ? 0 : HEAD_ROW, lastRow, part[0], part[1]))
+            .map(part -> part.formatAsString(null, true))
+            .collect(Collectors.joining(","));
+    book.setPrintArea(book.getSheetIndex(sheet), printed);
+    setUpPage(sheet, SeasonPage.pages(words, further));
   }
 
   /**
@@ -293,7 +320,7 @@ final class SeasonXlsx {
         0,
         season.title() + ": " + season.words().say("season.curves"),
         styles.title);
-    text(sheet.createRow(1), 0, season.notDrawn(SeasonTable.MOST_CURVES), styles.note);
+    text(sheet.createRow(1), 0, season.notDrawn(SeasonTable.MOST_CURVES), styles.line);
     new SeasonXlsxCharts(sheet, styles, season.words())
         .draw(season.byWash(SeasonTable.MOST_CURVES));
   }
@@ -316,7 +343,10 @@ final class SeasonXlsx {
     }
     row++;
     for (String safety : SeasonTable.safety(season.words())) {
-      text(sheet.createRow(row++), 0, safety, styles.plain);
+      text(sheet.createRow(row), 0, safety, styles.plain);
+      sheet.addMergedRegion(new CellRangeAddress(row, row, 0, WARNING_WIDTHS.length - 1));
+      int lines = (int) Math.ceil(safety.length() * WRAPPED / IntStream.of(WARNING_WIDTHS).sum());
+      sheet.getRow(row++).setHeightInPoints(lines * LINE_POINTS);
     }
     for (int i = 0; i < WARNING_WIDTHS.length; i++) {
       sheet.setColumnWidth(i, WARNING_WIDTHS[i] * 256);
@@ -341,7 +371,7 @@ final class SeasonXlsx {
     for (int i = 0; i < words.size(); i++) {
       lines = Math.max(lines, (int) Math.ceil(words.get(i).length() * WRAPPED / WARNING_WIDTHS[i]));
     }
-    int next = line(sheet, at, words, styles.wrapped);
+    int next = line(sheet, at, words, styles.plain);
     sheet.getRow(at).setHeightInPoints(lines * LINE_POINTS);
     return next;
   }

@@ -75,6 +75,10 @@ final class SeasonXlsxCharts {
     }
     sheet.setColumnWidth(3, 26 * 256);
     SeasonXlsx.onPaper(sheet);
+    // The numbers are for the screen.
+    int lastRow = FIRST_ROW + 2 * ROWS_PER_CHART * byWash.size() - 1;
+    int index = sheet.getWorkbook().getSheetIndex(sheet);
+    sheet.getWorkbook().setPrintArea(index, 0, COLUMNS, 0, lastRow);
     sheet.getPrintSetup().setScale(SCALE);
   }
 

@@ -57,7 +57,8 @@ public final class PatchStore implements Closeable {
                 column.firstRow(),
                 column.lastRow(),
                 column.decimals(),
-                new Stored(column.firstRow(), write(column), texts)));
+                new Stored(column.firstRow(), write(column), texts),
+                column.cut()));
       }
       return new SheetPatch(patch.sheet(), columns);
     } catch (IOException noRoom) {

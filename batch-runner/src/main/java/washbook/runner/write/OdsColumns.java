@@ -46,7 +46,7 @@ final class OdsColumns {
     }
   }
 
-  /** Takes in the column element of the present token, and divides the rest of the sheet. */
+  /** Takes in the column element of the current token, and divides the rest of the sheet. */
   void add(XmlSplicer splicer, boolean empty) throws IOException {
     int count = splicer.attribute(REPEATED) ? OdsCell.count(splicer) : 1;
     int start = count();

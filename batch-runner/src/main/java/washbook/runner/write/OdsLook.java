@@ -15,7 +15,7 @@ final class OdsLook {
   private static final Pattern ATTRIBUTE =
       Pattern.compile("\\s(([\\w-]+:)?([\\w-]+)\\s*=\\s*(\"[^\"]*\"|'[^']*'))");
 
-  /** What a cell shares with its neighbour, whatever it holds; wrapping is stated anew. */
+  /** What a cell shares with its neighbour, whatever it holds; wrapping is stated again. */
   private static final Pattern SHARED =
       Pattern.compile("border.*|background-color|padding.*|shadow|vertical-align|cell-protect");
 

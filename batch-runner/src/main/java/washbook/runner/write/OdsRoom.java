@@ -3,7 +3,6 @@ package washbook.runner.write;
 import static washbook.runner.markup.XmlScanner.ascii;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
@@ -20,7 +19,7 @@ import washbook.runner.read.OdsEdges;
 
 /**
  * Where columns may become wider and rows higher, as most drawings are tied to cells: none is
- * moved, and one that ends in wider columns is tied anew, so that it keeps its size.
+ * moved, and one that ends in wider columns is tied again, so that it keeps its size.
  */
 final class OdsRoom {
   private static final byte[] END = ascii("table:end-cell-address");
@@ -44,7 +43,7 @@ final class OdsRoom {
     return drawings.areas().stream().mapToInt(area -> area.lastColumn()).max().orElse(-1);
   }
 
-  /** Drawings that begin in a row with new cells are not tied anew. */
+  /** Drawings that begin in a row with new cells are not tied again. */
   boolean mayWiden(int column) {
     return drawings.areas().stream()
         .filter(area -> area.lastColumn() >= column)
@@ -97,14 +96,12 @@ final class OdsRoom {
     splicer.attribute(END);
     int start = splicer.valueStart();
     int end = splicer.valueEnd();
-    byte[] markup =
-        address.replace("&", "&amp;").replace("<", "&lt;").getBytes(StandardCharsets.UTF_8);
     if (start < xStart) {
-      splicer.replace(start, end, markup);
+      splicer.replaceValue(start, end, address);
       splicer.replace(xStart, xEnd, ascii(place));
     } else {
       splicer.replace(xStart, xEnd, ascii(place));
-      splicer.replace(start, end, markup);
+      splicer.replaceValue(start, end, address);
     }
   }
 

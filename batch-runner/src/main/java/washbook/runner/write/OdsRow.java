@@ -5,6 +5,7 @@ import static washbook.runner.markup.XmlScanner.ascii;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntPredicate;
 import washbook.log.sheet.Grid.Kind;
 import washbook.runner.markup.ByteBuilder;
 import washbook.runner.markup.RepeatedWord;
@@ -93,12 +94,11 @@ final class OdsRow {
   }
 
   /**
-   * Reads the row whose tag is the present token.
+   * Reads the row whose tag is the current token.
    *
    * @param patched whether a column may be patched
    */
-  void read(XmlSplicer splicer, Token first, java.util.function.IntPredicate patched)
-      throws IOException {
+  void read(XmlSplicer splicer, Token first, IntPredicate patched) throws IOException {
     clear();
     empty = first == Token.EMPTY;
     tagEnd = splicer.tokenEnd() - splicer.held();
@@ -130,8 +130,7 @@ final class OdsRow {
     end = splicer.tokenEnd() - splicer.held();
   }
 
-  private void readCell(
-      XmlSplicer splicer, Token token, boolean covered, java.util.function.IntPredicate patched)
+  private void readCell(XmlSplicer splicer, Token token, boolean covered, IntPredicate patched)
       throws IOException {
     if (count == pool.size()) {
       pool.add(new Cell());

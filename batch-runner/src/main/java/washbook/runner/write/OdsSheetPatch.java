@@ -71,7 +71,7 @@ final class OdsSheetPatch {
   }
 
   /**
-   * Patches the sheet whose tag is the present token.
+   * Patches the sheet whose tag is the current token.
    *
    * @param mostRows how many row elements at most
    * @return whether that was the whole sheet
@@ -196,7 +196,7 @@ final class OdsSheetPatch {
     }
   }
 
-  /** Patches the rows that the row element of the present token stands for. */
+  /** Patches the rows that the row element of the current token stands for. */
   private void patchRows(Token token) throws IOException {
     int first = row;
     int repeated = OdsReader.rowsRepeated(splicer);

@@ -130,7 +130,7 @@ final class OdsStyles {
     return known;
   }
 
-  /** The look of {@code base} for numbers with so many digits behind the point. */
+  /** The look of {@code base} for numbers with that many decimal places. */
   String number(String base, int decimals) {
     Map<String, String> known = numbers.computeIfAbsent(decimals, key -> new HashMap<>());
     String name = known.get(base);
@@ -175,7 +175,7 @@ final class OdsStyles {
     return name;
   }
 
-  /** Adds what is missing; the present token begins the automatic styles. */
+  /** Adds what is missing; the current token begins the automatic styles. */
   void patch(XmlSplicer splicer, boolean empty) throws IOException {
     if (empty) {
       byte[] added = markup(Set.of());
@@ -232,7 +232,7 @@ final class OdsStyles {
     return new String(splicer.bytes(), start, splicer.tokenEnd() - start, StandardCharsets.UTF_8);
   }
 
-  /** Adds automatic styles before the present token of a document that has none. */
+  /** Adds automatic styles before the current token of a document that has none. */
   void insertAll(XmlSplicer splicer) throws IOException {
     byte[] added = markup(Set.of());
     if (added.length > 0) {

@@ -311,7 +311,7 @@ public final class XlsWriter implements SheetWriter {
       }
     }
 
-    /** The look of the cell to its left, with so many decimal places; -1 for text. */
+    /** The look of the cell to its left, with that many decimal places; -1 for text. */
     private HSSFCellStyle beside(HSSFCell cell, int decimals, boolean wraps) {
       HSSFCell left = cell.getColumnIndex() > 0 ? neighbour(cell) : null;
       HSSFCellStyle base = left == null ? workbook.getCellStyleAt(USUAL) : left.getCellStyle();

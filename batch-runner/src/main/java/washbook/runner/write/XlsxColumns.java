@@ -19,7 +19,8 @@ import washbook.runner.sheet.CellReference;
 
 /**
  * Widths for the new columns (ECMA-376-1:2016, 18.3.1.13 col), so that the words of their headers
- * can be read. A column that has a width of its own keeps it.
+ * can be read, and for the one beside them, whose texts ran on over what was blank. A column that
+ * has a width of its own keeps it.
  */
 final class XlsxColumns {
   /** The margins of a cell, in characters (18.3.1.13). */
@@ -50,6 +51,10 @@ final class XlsxColumns {
     for (ColumnPatch column : columns) {
       if (!drawings.keepsSizes()) {
         widths.merge(column.column() + 1, drawings.width(column, columns), Math::max);
+        int beside = drawings.widthBefore(column);
+        if (beside > 0) {
+          widths.merge(column.column(), beside, Math::max);
+        }
       }
     }
   }
@@ -76,7 +81,7 @@ final class XlsxColumns {
     }
   }
 
-  /** Goes through the element whose start tag is the present token. */
+  /** Goes through the element whose start tag is the current token. */
   void patch(XmlSplicer splicer) throws IOException {
     String prefix = splicer.prefix();
     while (true) {

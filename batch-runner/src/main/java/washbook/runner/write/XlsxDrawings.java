@@ -67,6 +67,22 @@ final class XlsxDrawings {
     return (int) Math.max(ColumnLook.WIDEST, Math.min(wanted, Math.floor(room)));
   }
 
+  /**
+   * How wide the column left of a new one has to be, in characters, for a text that ran on over the
+   * new one's cells; 0 where it stays as it is, since a person has given it a width, or for the
+   * sake of drawings.
+   */
+  int widthBefore(ColumnPatch column) {
+    int left = column.column() - 1;
+    boolean stays =
+        left < 0
+            || column.cut() < before.characters(left)
+            || !before.isUsual(left)
+            || keepsSizes
+            || !anchors.isEmpty();
+    return stays ? 0 : Math.min(column.cut() + 1, ColumnLook.NOTE);
+  }
+
   /** What is left for a column when its neighbours have their widths, up to another column. */
   private double room(ColumnPatch column, List<ColumnPatch> all, int end) {
     int first = all.stream().mapToInt(ColumnPatch::column).min().orElse(column.column());
@@ -84,17 +100,49 @@ final class XlsxDrawings {
 
   /** How wide the sheet becomes with new columns, in points, up to this column or a drawing. */
   double printedWidth(List<ColumnPatch> columns, int lastColumn) {
+    int last = last(columns, lastColumn);
+    for (XlsxAnchor anchor : anchors) {
+      last = Math.max(last, anchor.area(before).lastColumn());
+    }
+    return widthUpTo(last, columns);
+  }
+
+  /** The same up to this column or a new one, without what is drawn right of them. */
+  double cellsWidth(List<ColumnPatch> columns, int lastColumn) {
+    return widthUpTo(last(columns, lastColumn), columns);
+  }
+
+  /**
+   * The first column behind all cells, where every drawing that reaches beyond them begins at that
+   * column or right of it; -1 where one does not.
+   */
+  int endOfCells(List<ColumnPatch> columns, int lastColumn) {
+    int last = last(columns, lastColumn);
+    for (XlsxAnchor anchor : anchors) {
+      Grid.Area area = anchor.area(before);
+      if (area.firstColumn() <= last && area.lastColumn() > last) {
+        return -1;
+      }
+    }
+    return last + 1;
+  }
+
+  private static int last(List<ColumnPatch> columns, int lastColumn) {
+    return Math.max(
+        lastColumn, columns.stream().mapToInt(ColumnPatch::column).max().orElse(lastColumn));
+  }
+
+  private double widthUpTo(int last, List<ColumnPatch> columns) {
     XlsxSizes wider = before.copy();
-    int last = lastColumn;
     for (ColumnPatch column : columns) {
-      last = Math.max(last, column.column());
       double width = width(column, columns) + XlsxColumns.FRACTION;
       if (!keepsSizes && width > before.characters(column.column())) {
         wider.setColumn(column.column(), width);
       }
-    }
-    for (XlsxAnchor anchor : anchors) {
-      last = Math.max(last, anchor.area(before).lastColumn());
+      int beside = widthBefore(column);
+      if (beside > 0) {
+        wider.setColumn(column.column() - 1, beside + XlsxColumns.FRACTION);
+      }
     }
     return IntStream.rangeClosed(0, last).mapToLong(wider::column).sum()
         / (double) XlsxSizes.PER_POINT;

@@ -36,7 +36,7 @@ final class XlsxOldCell {
     this.sharedStrings = sharedStrings;
   }
 
-  /** Reads the cell whose tag is the present token, up to its end tag. */
+  /** Reads the cell whose tag is the current token, up to its end tag. */
   void read(XmlScanner scanner, boolean empty) throws IOException {
     style = 0;
     type = "n";

@@ -47,7 +47,7 @@ final class XlsxSheetPatch {
   private int rowStyle;
   private boolean formulaGone;
 
-  /** Column and cell format of the cell that the present row had last. */
+  /** Column and cell format of the cell that the current row had last. */
   private int lastColumn;
 
   private int lastStyle;

@@ -136,8 +136,8 @@ final class XlsxStyles {
   }
 
   /**
-   * A cell format like {@code base} that shows so many digits behind the point; {@code base} itself
-   * when that shows numbers in a way of its own.
+   * A cell format like {@code base} that shows that many decimal places; {@code base} itself when
+   * that shows numbers in a way of its own.
    */
   int withDecimals(int base, int decimals) {
     if (decimals < 0 || base >= formats.size()) {
@@ -194,7 +194,7 @@ final class XlsxStyles {
     return plain.get(base);
   }
 
-  /** Font, fill and border of {@code base} for numbers with so many digits, or text. */
+  /** Font, fill and border of {@code base} for numbers with that many places, or text. */
   int lookOf(int base, int decimals) {
     int look =
         known.computeIfAbsent(
@@ -285,7 +285,7 @@ final class XlsxStyles {
     }
   }
 
-  /** Moves to the end tag of the element whose start tag is the present token. */
+  /** Moves to the end tag of the element whose start tag is the current token. */
   private static void toEnd(XmlSplicer splicer) throws IOException {
     int outside = splicer.depth() - 1;
     while (splicer.next() != Token.END || splicer.depth() != outside) {

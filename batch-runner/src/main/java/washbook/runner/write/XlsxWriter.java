@@ -124,7 +124,14 @@ public final class XlsxWriter implements SheetWriter {
     int last = paper.lastColumn() <= right ? paper.lastColumn() : -1;
     double width = drawings.printedWidth(columns, last);
     double spare = PageFit.spare(paper.leftMargin(), paper.rightMargin());
-    return PageFit.of(width, paper.isLandscape(), paper::across, spare);
+    PageFit whole = PageFit.of(width, paper.isLandscape(), paper::across, spare);
+    int end = drawings.endOfCells(columns, last);
+    if (whole == null || whole.pages() == 1 || end < 0) {
+      return whole;
+    }
+    double cells = drawings.cellsWidth(columns, last);
+    PageFit apart = PageFit.apart(cells, paper.isLandscape(), paper::across, spare, end);
+    return apart == null ? whole : apart;
   }
 
   private static Map<XlsxPackage.Sheet, List<ColumnPatch>> bySheet(

@@ -10,6 +10,8 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collections;
+import java.util.Date;
 import java.util.Random;
 import org.apache.commons.compress.archivers.zip.X5455_ExtendedTimestamp;
 import org.apache.commons.compress.archivers.zip.Zip64Mode;
@@ -45,7 +47,7 @@ class ArchiveCopyTest {
         entry.setTime(1_760_000_000_000L + i * 86_400_000L);
         entry.setComment("comment " + i);
         X5455_ExtendedTimestamp stamp = new X5455_ExtendedTimestamp();
-        stamp.setModifyJavaTime(new java.util.Date(1_760_000_000_000L));
+        stamp.setModifyJavaTime(new Date(1_760_000_000_000L));
         entry.addExtraField(stamp);
         zip.putArchiveEntry(entry);
         zip.write(noise(1000 * i));
@@ -84,7 +86,7 @@ class ArchiveCopyTest {
     try (ZipFile before = ZipFile.builder().setPath(old).get();
         ZipFile after = ZipFile.builder().setPath(target).get()) {
       int entries = 0;
-      for (ZipArchiveEntry entry : java.util.Collections.list(after.getEntriesInPhysicalOrder())) {
+      for (ZipArchiveEntry entry : Collections.list(after.getEntriesInPhysicalOrder())) {
         String name = "part \u00E9" + entries + ".xml";
         assertEquals(name, entry.getName());
         ZipArchiveEntry other = before.getEntry(name);

@@ -15,7 +15,9 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
@@ -69,11 +71,11 @@ class ChartPartsTest {
                     override.formatted("/_rels/.rels")
                         + override.formatted("/xl/_rels/workbook.xml.rels")
                         + "</Types>"));
-    Path charts = charts(log, false);
+    Path charts = charts(log, Optional.empty());
     everyPartHasAType(charts);
     assertEquals(3, charts(charts));
     Path again = folder.resolve("again.xlsx");
-    new XlsxChartWriter().write(charts, CURVES, true, again);
+    new XlsxChartWriter().write(charts, CURVES, Optional.of("Washbook charts"), again);
     assertEquals(-1, Files.mismatch(charts, again));
   }
 
@@ -82,7 +84,7 @@ class ChartPartsTest {
     Path log = TestLogs.plain(folder.resolve("log.xlsx"), 1.085, 4);
     change(log, TYPES, types -> types.replaceAll("<Default [^>]*/>", ""));
     Map<String, byte[]> before = entries(log);
-    Path charts = charts(log, false);
+    Path charts = charts(log, Optional.empty());
     String types = text(charts, TYPES);
     for (String part : entries(charts).keySet()) {
       assertTrue(before.containsKey(part) || types.contains("PartName=\"/" + part + "\""), part);
@@ -92,7 +94,7 @@ class ChartPartsTest {
   @Test
   void listsWithEndTagsAndCommentsAreDrawnAnewWithoutALeftover() throws IOException {
     Path log = TestLogs.plain(folder.resolve("log.xlsx"), 1.085, 4);
-    Path charts = charts(log, false);
+    Path charts = charts(log, Optional.empty());
     UnaryOperator<String> withEndTags =
         list ->
             list.replaceAll(
@@ -101,7 +103,7 @@ class ChartPartsTest {
     change(charts, TYPES, withEndTags);
     change(charts, LISTS, withEndTags);
     Path again = folder.resolve("again.xlsx");
-    new XlsxChartWriter().write(charts, CURVES, true, again);
+    new XlsxChartWriter().write(charts, CURVES, Optional.of("Washbook charts"), again);
     everyPartHasAType(again);
     assertEquals(3, charts(again));
     assertEquals(
@@ -114,7 +116,7 @@ class ChartPartsTest {
 
   @Test
   void aRelationshipWithARoundaboutTargetLeadsToTheNewSheet() throws IOException {
-    Path charts = charts(TestLogs.plain(folder.resolve("log.xlsx"), 1.085, 4), false);
+    Path charts = charts(TestLogs.plain(folder.resolve("log.xlsx"), 1.085, 4), Optional.empty());
     change(
         charts,
         LISTS,
@@ -123,21 +125,21 @@ class ChartPartsTest {
                 "\"/xl/worksheets/washbook-charts.xml\"",
                 "\"../xl/./worksheets/washbook-charts.xml\""));
     Path again = folder.resolve("again.xlsx");
-    new XlsxChartWriter().write(charts, CURVES, true, again);
+    new XlsxChartWriter().write(charts, CURVES, Optional.of("Washbook charts"), again);
     assertEquals(3, charts(again));
     assertTrue(text(again, LISTS).contains("\"/xl/worksheets/washbook-charts.xml\""));
   }
 
   @Test
   void aChartsSheetThatItsUserRenamedStaysAndANewOneStandsBesideIt() throws IOException {
-    Path charts = charts(TestLogs.plain(folder.resolve("log.xlsx"), 1.085, 4), false);
+    Path charts = charts(TestLogs.plain(folder.resolve("log.xlsx"), 1.085, 4), Optional.empty());
     change(charts, "xl/workbook.xml", list -> list.replace("Washbook charts", "Autumn"));
     Path both = folder.resolve("both.xlsx");
-    new XlsxChartWriter().write(charts, CURVES, false, both);
+    new XlsxChartWriter().write(charts, CURVES, Optional.empty(), both);
     everyPartHasAType(both);
     assertEquals(6, charts(both));
     Path again = folder.resolve("again.xlsx");
-    new XlsxChartWriter().write(both, CURVES, true, again);
+    new XlsxChartWriter().write(both, CURVES, Optional.of("Washbook charts"), again);
     assertEquals(-1, Files.mismatch(both, again));
   }
 
@@ -158,7 +160,7 @@ class ChartPartsTest {
             Language.EN);
     Path log = TestLogs.plain(folder.resolve("log.xlsx"), 1.085, 4);
     Path charts = folder.resolve("charts.xlsx");
-    new XlsxChartWriter().write(log, List.of(first, warm), false, charts);
+    new XlsxChartWriter().write(log, List.of(first, warm), Optional.empty(), charts);
     try (InputStream in = Files.newInputStream(charts);
         XSSFWorkbook workbook = new XSSFWorkbook(in)) {
       XSSFSheet sheet = workbook.getSheet("Washbook charts");
@@ -194,13 +196,13 @@ class ChartPartsTest {
                 .replace("<office:body>", "\n<office:body>\n")
                 .replace("</office:spreadsheet>", "\n </office:spreadsheet>\n"));
     Path charts = folder.resolve("charts.ods");
-    new OdsChartWriter().write(log, CURVES, false, charts);
+    new OdsChartWriter().write(log, CURVES, Optional.empty(), charts);
     List<String> before = new OdsReader().read(log).stream().map(Grid::name).toList();
     List<String> after = new OdsReader().read(charts).stream().map(Grid::name).toList();
     assertEquals(before, after.subList(0, before.size()));
     assertEquals("Washbook charts", after.get(before.size()));
     Path again = folder.resolve("again.ods");
-    new OdsChartWriter().write(charts, CURVES, true, again);
+    new OdsChartWriter().write(charts, CURVES, Optional.of("Washbook charts"), again);
     assertEquals(-1, Files.mismatch(charts, again));
   }
 
@@ -211,7 +213,7 @@ class ChartPartsTest {
     change(
         log, MANIFEST, list -> list.replace("manifest:", "m:").replace(":m:1.0", ":manifest:1.0"));
     Path other = folder.resolve("other.ods");
-    new OdsChartWriter().write(log, CURVES, false, other);
+    new OdsChartWriter().write(log, CURVES, Optional.empty(), other);
     assertTrue(text(other, MANIFEST).contains("<m:file-entry m:full-path=\"" + with));
     change(
         other,
@@ -223,11 +225,11 @@ class ChartPartsTest {
                 .replaceAll("<m:file-entry([^>]*)/>", "<file-entry$1></file-entry>")
                 .replaceAll("(</?)m:", "$1"));
     Path again = folder.resolve("again.ods");
-    new OdsChartWriter().write(other, CURVES, true, again);
+    new OdsChartWriter().write(other, CURVES, Optional.of("Washbook charts"), again);
     assertEquals(1, count(text(again, MANIFEST), "<file-entry m:full-path=\"" + with));
     change(log, MANIFEST, list -> null);
     Path made = folder.resolve("made.ods");
-    new OdsChartWriter().write(log, CURVES, false, made);
+    new OdsChartWriter().write(log, CURVES, Optional.empty(), made);
     assertTrue(text(made, MANIFEST).contains("full-path=\"styles.xml\""));
     assertTrue(text(made, MANIFEST).contains("full-path=\"" + with));
   }
@@ -248,9 +250,9 @@ class ChartPartsTest {
     assertTrue(refused.getMessage().contains("prefixes"), refused.getMessage());
   }
 
-  private Path charts(Path log, boolean isThere) throws IOException {
+  private Path charts(Path log, Optional<String> older) throws IOException {
     Path charts = folder.resolve("charts.xlsx");
-    new XlsxChartWriter().write(log, CURVES, isThere, charts);
+    new XlsxChartWriter().write(log, CURVES, older, charts);
     return charts;
   }
 
@@ -280,7 +282,7 @@ class ChartPartsTest {
   }
 
   private static int count(String text, String sought) {
-    return text.split(java.util.regex.Pattern.quote(sought), -1).length - 1;
+    return text.split(Pattern.quote(sought), -1).length - 1;
   }
 
   private static String text(Path file, String part) throws IOException {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -89,8 +90,7 @@ final class CardCommandTest {
     assertEquals("somebody's", Files.readString(there));
     if (!file.endsWith("pdf")) {
       assertEquals(ExitCode.DONE, card("scales --overwrite", file).code());
-      assertNotEquals(
-          "somebody's", Files.readString(there, java.nio.charset.StandardCharsets.ISO_8859_1));
+      assertNotEquals("somebody's", Files.readString(there, StandardCharsets.ISO_8859_1));
     }
   }
 

@@ -12,6 +12,7 @@ import org.apache.poi.ss.usermodel.WorkbookFactory;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import washbook.log.language.Language;
 import washbook.log.understand.ChartsSheet;
 import washbook.runner.TestLogs;
 
@@ -67,7 +68,7 @@ final class ChartsInMixedFoldersTest {
 
   private static boolean hasCharts(Path file) throws IOException {
     try (Workbook workbook = WorkbookFactory.create(file.toFile())) {
-      return workbook.getSheet(ChartsSheet.NAME) != null;
+      return workbook.getSheet(ChartsSheet.name(Language.EN)) != null;
     }
   }
 }

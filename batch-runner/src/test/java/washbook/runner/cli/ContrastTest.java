@@ -17,11 +17,13 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.FillPatternType;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFColor;
+import org.apache.poi.xssf.usermodel.XSSFFont;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
@@ -32,12 +34,14 @@ import org.junit.jupiter.params.provider.CsvSource;
 /**
  * Letters and curves against what they stand on, in all that is written: at least 4.5 to 1 (WCAG
  * 2.2, success criterion 1.4.3; the ratio by its definitions of contrast ratio and relative
- * luminance). Rules, grids and frames carry no meaning and may be lighter. Dialogs and the columns
- * of a filled log take the colours of the office and of the log.
+ * luminance). Rules, grids and frames carry no meaning and may be lighter. Dialogs take the colours
+ * of the office; the columns of a filled log take those of the log, so they are readable where its
+ * own are.
  */
 class ContrastTest {
   private static final double LEAST = 4.5;
   private static final Path SHEETS = Path.of("../sample-sheets");
+  private static final Path CORPUS = SHEETS.resolve("src/test/resources/corpus");
 
   @TempDir private Path folder;
 
@@ -150,6 +154,104 @@ class ContrastTest {
     }
   }
 
+  @Test
+  void theColumnsOfAFilledLogAreAsReadableAsItsOwn() throws IOException {
+    int cells = 0;
+    for (Path from : List.of(SHEETS.resolve("samples"), CORPUS)) {
+      try (var logs = Files.newDirectoryStream(from, "*.xlsx")) {
+        for (Path log : logs) {
+          cells += filled(log);
+        }
+      }
+    }
+    assertTrue(cells > 2_500, cells + " cells");
+  }
+
+  /** Light letters on dark grounds, which differ between head, rows and what is left of them. */
+  @Test
+  void theColumnsOfADarkLogAreReadable() throws IOException {
+    Path log = folder.resolve("dark.xlsx");
+    try (XSSFWorkbook book = new XSSFWorkbook();
+        OutputStream out = Files.newOutputStream(log)) {
+      XSSFCellStyle head = look(book, "FFFFFF", "1F3A4D");
+      XSSFCellStyle even = look(book, "F4EFE6", "23201C");
+      XSSFCellStyle odd = look(book, "FFE9A8", "3B352D");
+      XSSFSheet sheet = book.createSheet("Log");
+      String[] heads = {"Day", "SG", "Temp C"};
+      double[][] rows = {{0, 1.085, 20}, {3, 1.05, 21}, {6, 1.02, 20}, {9, 1.004, 19}};
+      for (int i = 0; i <= rows.length; i++) {
+        Row row = sheet.createRow(i);
+        for (int column = 0; column < heads.length; column++) {
+          Cell cell = row.createCell(column);
+          cell.setCellStyle(i == 0 ? head : i % 2 == 0 ? even : odd);
+          if (i == 0) {
+            cell.setCellValue(heads[column]);
+          } else {
+            cell.setCellValue(rows[i - 1][column]);
+          }
+        }
+      }
+      book.write(out);
+    }
+    assertEquals(20, filled(log));
+  }
+
+  private static XSSFCellStyle look(XSSFWorkbook book, String letters, String ground) {
+    XSSFCellStyle look = book.createCellStyle();
+    XSSFFont font = book.createFont();
+    font.setColor(new XSSFColor(rgb(letters), null));
+    look.setFont(font);
+    look.setFillForegroundColor(new XSSFColor(rgb(ground), null));
+    look.setFillPattern(FillPatternType.SOLID_FOREGROUND);
+    return look;
+  }
+
+  private static byte[] rgb(String hex) {
+    int value = Integer.parseInt(hex, 16);
+    return new byte[] {(byte) (value >> 16), (byte) (value >> 8), (byte) value};
+  }
+
+  /** The number of cells that were put in, each of which is readable. */
+  private int filled(Path log) throws IOException {
+    Path done = folder.resolve("looks").resolve(log.getFileName());
+    PrintStream none =
+        new PrintStream(OutputStream.nullOutputStream(), true, StandardCharsets.UTF_8);
+    Main.run(
+        new String[] {"fill", log.toString(), "--out", done.getParent().toString()}, none, none);
+    if (!Files.exists(done)) {
+      return 0;
+    }
+    int cells = 0;
+    try (XSSFWorkbook before = open(log);
+        XSSFWorkbook after = open(done)) {
+      for (Sheet sheet : after) {
+        Sheet old = before.getSheet(sheet.getSheetName());
+        for (Row row : sheet) {
+          for (Cell cell : row) {
+            Row oldRow = old == null ? null : old.getRow(cell.getRowIndex());
+            Cell there = oldRow == null ? null : oldRow.getCell(cell.getColumnIndex());
+            boolean isNew = there == null || there.getCellType() == CellType.BLANK;
+            if (isNew && cell.getCellType() != CellType.BLANK) {
+              check(letters(cell), ground(cell), log + " " + cell.getAddress());
+              cells++;
+            }
+          }
+        }
+      }
+    }
+    return cells;
+  }
+
+  private static String letters(Cell cell) {
+    return hex(((XSSFCellStyle) cell.getCellStyle()).getFont().getXSSFColor(), "000000");
+  }
+
+  private static String ground(Cell cell) {
+    XSSFCellStyle style = (XSSFCellStyle) cell.getCellStyle();
+    boolean filled = style.getFillPattern() == FillPatternType.SOLID_FOREGROUND;
+    return hex(filled ? style.getFillForegroundColorColor() : null, "FFFFFF");
+  }
+
   private static void run(String... arguments) {
     PrintStream none =
         new PrintStream(OutputStream.nullOutputStream(), true, StandardCharsets.UTF_8);
@@ -188,11 +290,8 @@ class ContrastTest {
       for (Sheet sheet : book) {
         for (Row row : sheet) {
           for (Cell cell : row) {
-            XSSFCellStyle style = (XSSFCellStyle) cell.getCellStyle();
-            boolean filled = style.getFillPattern() == FillPatternType.SOLID_FOREGROUND;
-            String ground = hex(filled ? style.getFillForegroundColorColor() : null, "FFFFFF");
             String where = file.getFileName() + " " + sheet.getSheetName() + cell.getAddress();
-            check(hex(style.getFont().getXSSFColor(), "000000"), ground, where);
+            check(letters(cell), ground(cell), where);
             cells++;
           }
         }

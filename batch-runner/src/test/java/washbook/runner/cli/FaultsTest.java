@@ -15,6 +15,7 @@ import java.nio.file.attribute.PosixFileAttributes;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.nio.file.attribute.UserPrincipalLookupService;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
@@ -157,7 +158,7 @@ final class FaultsTest {
     assertEquals(given.owner(), kept.owner());
     assertEquals(given.group(), kept.group());
     assertEquals(given.permissions(), kept.permissions());
-    assertFalse(java.util.Arrays.equals(before, Files.readAllBytes(log)));
+    assertFalse(Arrays.equals(before, Files.readAllBytes(log)));
   }
 
   // Links, and what is no file
@@ -270,7 +271,7 @@ final class FaultsTest {
     }
     assertEquals(0, sh(run).code());
     byte[] filled = Files.readAllBytes(log);
-    assertFalse(java.util.Arrays.equals(before, filled));
+    assertFalse(Arrays.equals(before, filled));
     assertEquals(31, names(logs).size(), names(logs).toString());
     for (String name : names(logs)) {
       assertArrayEquals(filled, Files.readAllBytes(logs.resolve(name)), name);

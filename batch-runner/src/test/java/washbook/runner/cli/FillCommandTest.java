@@ -10,6 +10,9 @@ import com.google.gson.JsonParser;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -295,11 +298,9 @@ final class FillCommandTest {
       for (Path file : files.toList()) {
         content.put(
             file.getFileName().toString(),
-            java.util.Arrays.toString(
-                java.security.MessageDigest.getInstance("SHA-256")
-                    .digest(Files.readAllBytes(file))));
+            Arrays.toString(MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(file))));
       }
-    } catch (java.security.NoSuchAlgorithmException missing) {
+    } catch (NoSuchAlgorithmException missing) {
       throw new IllegalStateException(missing);
     }
     return content;

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Set;
 import java.util.TreeSet;
@@ -41,7 +42,7 @@ class HelpWordsTest {
     line.getSubcommands()
         .forEach(
             (name, command) -> {
-              String[] longer = java.util.Arrays.copyOf(path, path.length + 1);
+              String[] longer = Arrays.copyOf(path, path.length + 1);
               longer[path.length] = name;
               all.addAll(commands(command, longer));
             });

@@ -9,7 +9,9 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
@@ -108,7 +110,7 @@ class PortableCommandTest {
     assertTrue(
         run.out().contains("  My log!E6 stays: ABVBYPOTENTIAL has no portable form."), run.out());
     assertTrue(run.out().contains(": 17 formulas are portable now"), run.out());
-    assertEquals(-1, java.util.Arrays.mismatch(before, Files.readAllBytes(file)));
+    assertEquals(-1, Arrays.mismatch(before, Files.readAllBytes(file)));
     Path copy = folder.resolve("Plum 3.portable.xlsx");
     try (Workbook book = WorkbookFactory.create(copy.toFile(), null, true)) {
       Sheet sheet = book.getSheet("My log");
@@ -145,7 +147,7 @@ class PortableCommandTest {
     byte[] once = Files.readAllBytes(file);
     Cli again = Cli.run("portable", "--in-place", file.toString());
     assertEquals(1, again.code(), again.out());
-    assertEquals(-1, java.util.Arrays.mismatch(once, Files.readAllBytes(file)));
+    assertEquals(-1, Arrays.mismatch(once, Files.readAllBytes(file)));
   }
 
   @Test
@@ -179,7 +181,7 @@ class PortableCommandTest {
           new String(
               zip.getInputStream(zip.getEntry("content.xml")).readAllBytes(),
               StandardCharsets.UTF_8);
-      assertFalse(content.toUpperCase(java.util.Locale.ROOT).contains("WASHBOOK"), content);
+      assertFalse(content.toUpperCase(Locale.ROOT).contains("WASHBOOK"), content);
       assertFalse(content.contains("#NAME?"), content);
       assertTrue(content.contains("table:formula=\"of:=IF(OR([.$A$1]=&quot;&quot;;"), content);
       assertTrue(content.contains("of:=SUM(IF(OR([.A1]="), content);

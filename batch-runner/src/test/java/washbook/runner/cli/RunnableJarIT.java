@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -201,7 +202,7 @@ final class RunnableJarIT {
 
   private Cli finish(Process process) throws Exception {
     try (InputStream out = process.getInputStream()) {
-      String text = new String(out.readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
+      String text = new String(out.readAllBytes(), StandardCharsets.UTF_8);
       assertTrue(process.waitFor(120, TimeUnit.SECONDS), "it hangs");
       Path err = folder.resolve("err.txt");
       String problems = Files.exists(err) ? Files.readString(err) : "";

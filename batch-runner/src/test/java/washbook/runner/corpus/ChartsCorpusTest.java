@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.apache.poi.openxml4j.util.ZipSecureFile;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
@@ -48,7 +49,7 @@ class ChartsCorpusTest {
       FileFormat format = FileFormats.of(filled);
       Path charts = folder.resolve("charts." + Corpus.extension(file));
       try {
-        format.charts().orElseThrow().write(filled, CURVES, false, charts);
+        format.charts().orElseThrow().write(filled, CURVES, Optional.empty(), charts);
         List<Grid> grids = format.reader().read(charts);
         assertEquals("Washbook charts", grids.get(grids.size() - 1).name(), file.toString());
       } catch (UnusableFileException e) {

@@ -10,8 +10,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
+import java.util.regex.Matcher;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
@@ -154,14 +156,14 @@ class DrawingsCorpusTest {
     try (ZipFile zip = new ZipFile(file.toFile());
         OutputStream out = Files.newOutputStream(to);
         ZipOutputStream copy = new ZipOutputStream(out)) {
-      for (ZipEntry entry : java.util.Collections.list(zip.entries())) {
+      for (ZipEntry entry : Collections.list(zip.entries())) {
         byte[] bytes;
         try (InputStream in = zip.getInputStream(entry)) {
           bytes = in.readAllBytes();
         }
         if (entry.getName().equals(part)) {
           String old = new String(bytes, StandardCharsets.UTF_8);
-          String cells = java.util.regex.Matcher.quoteReplacement(rows.toString());
+          String cells = Matcher.quoteReplacement(rows.toString());
           String now =
               old.replaceFirst("(?s)<sheetData(\\s*/>|>.*</sheetData>)", cells)
                   .replaceFirst("(?s)<mergeCells.*</mergeCells>", "");

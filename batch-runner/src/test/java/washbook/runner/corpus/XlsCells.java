@@ -2,12 +2,15 @@ package washbook.runner.corpus;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
+import org.apache.poi.poifs.filesystem.Entry;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.Name;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import washbook.log.sheet.CellAddress;
@@ -46,7 +49,7 @@ public final class XlsCells {
     return all;
   }
 
-  private static String refersTo(org.apache.poi.ss.usermodel.Name name) {
+  private static String refersTo(Name name) {
     try {
       return String.valueOf(name.getRefersToFormula());
     } catch (RuntimeException e) {
@@ -55,8 +58,8 @@ public final class XlsCells {
   }
 
   /** Capitals do not count in the names of streams. */
-  private static String name(org.apache.poi.poifs.filesystem.Entry entry) {
-    return entry.getName().toLowerCase(java.util.Locale.ROOT);
+  private static String name(Entry entry) {
+    return entry.getName().toLowerCase(Locale.ROOT);
   }
 
   /** The entries that two workbooks do not share. */

@@ -71,6 +71,14 @@ class OdsExtentTest {
   }
 
   @Test
+  void aRangeBetweenSingleQuotesStaysOne() throws IOException {
+    String from = QUOTED.replace("'", "&apos;") + ".A1:" + QUOTED.replace("'", "&apos;") + ".";
+    assertHas(
+        filled(" table:print-ranges='" + from + "A40'", "", ""),
+        " table:print-ranges='" + from + "C40'");
+  }
+
+  @Test
   void aFilterReachesOverTheNewColumnsAndANamedRangeDoesNot() throws IOException {
     String range =
         "<table:database-range table:name=\"%s\" table:target-range-address=\""

@@ -3,6 +3,7 @@ package washbook.runner.extent;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -30,6 +31,28 @@ class PageFitTest {
     double spare = PageFit.spare(MARGIN, MARGIN);
     PageFit fit = PageFit.of(width, false, PageFitTest::letter, spare);
     assertEquals(pages == null ? null : new PageFit(landscape, pages, narrow), fit);
+  }
+
+  /** The columns end where they would be cut by a page's end if the drawings counted. */
+  @ParameterizedTest
+  @CsvSource({
+    "390, false, 80, false",
+    "300, false, 100, false",
+    "486, true, 80, false",
+    "726, true, 80, true"
+  })
+  void drawingsRightOfColumnsThatFitBeginAPage(
+      double width, boolean landscape, int scale, boolean narrow) {
+    double spare = PageFit.spare(MARGIN, MARGIN);
+    assertEquals(
+        new PageFit(landscape, 1, narrow, scale, 11),
+        PageFit.apart(width, false, PageFitTest::letter, spare, 11));
+  }
+
+  @Test
+  void drawingsRightOfColumnsThatAreTooWideAloneChangeNothing() {
+    double spare = PageFit.spare(MARGIN, MARGIN);
+    assertNull(PageFit.apart(728, false, PageFitTest::letter, spare, 11));
   }
 
   @ParameterizedTest

@@ -151,7 +151,7 @@ class XlsxExtentTest {
     try (XSSFWorkbook workbook = filled(with, ABV, NOTE)) {
       var rules = workbook.getSheetAt(0).getSheetConditionalFormatting();
       List<String> ranges =
-          java.util.stream.IntStream.range(0, 4)
+          IntStream.range(0, 4)
               .mapToObj(
                   i ->
                       Arrays.stream(rules.getConditionalFormattingAt(i).getFormattingRanges())

@@ -13,7 +13,7 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import washbook.runner.cli.FuzzChild;
 
-/** The child process, which is started anew after it hung or died. */
+/** The child process, which is restarted after it hung or died. */
 final class FuzzProcess implements Closeable {
   private static final String DIED = "died";
 

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.fail;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -55,7 +56,7 @@ class XlsxFuzzTest {
       Random random = new Random(seed);
       byte[] bytes = whole.clone();
       if (seed % 3 == 0) {
-        bytes = java.util.Arrays.copyOf(bytes, random.nextInt(bytes.length));
+        bytes = Arrays.copyOf(bytes, random.nextInt(bytes.length));
       } else if (seed % 3 == 1) {
         damage(bytes, random);
       } else {

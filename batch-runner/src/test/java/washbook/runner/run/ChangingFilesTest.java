@@ -14,6 +14,7 @@ import java.nio.file.attribute.FileTime;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.Stream;
@@ -122,8 +123,7 @@ final class ChangingFilesTest {
     byte[] half = Files.readAllBytes(log);
     FileReport report =
         filledWhile(
-            () -> Files.write(log, java.util.Arrays.copyOf(half, half.length / 2)),
-            Destination.BESIDE);
+            () -> Files.write(log, Arrays.copyOf(half, half.length / 2)), Destination.BESIDE);
     assertEquals(Status.FAILED, report.status());
     assertEquals(List.of("log.xlsx"), names());
   }

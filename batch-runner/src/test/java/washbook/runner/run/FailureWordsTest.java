@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.regex.Pattern;
 import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
@@ -62,7 +63,7 @@ class FailureWordsTest {
   @EnumSource(value = Language.class, names = "EN", mode = EnumSource.Mode.EXCLUDE)
   void theInsideOfADamagedFileIsToldInTheReadersLanguage(Language language) throws IOException {
     byte[] whole = openDocument("<office:document-content><office:body");
-    byte[] cut = java.util.Arrays.copyOf(whole, whole.length / 2);
+    byte[] cut = Arrays.copyOf(whole, whole.length / 2);
     for (String told :
         new String[] {told("a.ods", whole, language), told("b.ods", cut, language)}) {
       assertFalse(ENGLISH.matcher(told).find(), told);
@@ -75,7 +76,7 @@ class FailureWordsTest {
     byte[] whole = openDocument("<office:document-content><office:body");
     assertEquals(
         "The file is damaged: in content.xml, it ends early.", told("a.ods", whole, Language.EN));
-    byte[] cut = java.util.Arrays.copyOf(whole, whole.length / 2);
+    byte[] cut = Arrays.copyOf(whole, whole.length / 2);
     assertEquals("The file is damaged: its end is missing.", told("b.ods", cut, Language.EN));
     assertEquals("Die Datei ist beschädigt (das Ende fehlt).", told("c.ods", cut, Language.DE));
   }

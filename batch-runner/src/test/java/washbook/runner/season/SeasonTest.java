@@ -10,6 +10,9 @@ import com.google.gson.JsonParser;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.net.URI;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -35,9 +38,9 @@ import washbook.runner.report.OverviewColumn;
 
 /** One table of all batches, and its upkeep from run to run. */
 class SeasonTest {
-  private static final int BATCH = OverviewColumn.BATCH.ordinal();
-  private static final int STATE = OverviewColumn.STATE.ordinal();
-  private static final int FILE = OverviewColumn.FILE.ordinal();
+  private static final int BATCH = SeasonPage.at(OverviewColumn.BATCH);
+  private static final int STATE = SeasonPage.at(OverviewColumn.STATE);
+  private static final int FILE = SeasonPage.at(OverviewColumn.FILE);
   private static final int OURS = OverviewColumn.values().length;
 
   @TempDir private Path folder;
@@ -79,11 +82,11 @@ class SeasonTest {
       double before = 0;
       for (int row = 4; row <= sheet.getLastRowNum(); row++) {
         XSSFRow line = sheet.getRow(row);
-        double day = line.getCell(OverviewColumn.FIRST.ordinal()).getNumericCellValue();
+        double day = line.getCell(SeasonPage.at(OverviewColumn.FIRST)).getNumericCellValue();
         assertTrue(day >= before);
         before = day;
         String link = line.getCell(FILE).getHyperlink().getAddress();
-        assertTrue(Files.exists(folder.resolve(java.net.URI.create(link).getPath())), link);
+        assertTrue(Files.exists(folder.resolve(URI.create(link).getPath())), link);
       }
       XSSFSheet curves = book.getSheet("Season curves");
       assertEquals(2, curves.getDrawingPatriarch().getCharts().size());
@@ -317,7 +320,7 @@ class SeasonTest {
       Files.write(file, lines);
       return;
     }
-    try (java.nio.file.FileSystem zip = java.nio.file.FileSystems.newFileSystem(file)) {
+    try (FileSystem zip = FileSystems.newFileSystem(file)) {
       Path content = zip.getPath("content.xml");
       String cell =
           "<table:table-cell office:value-type=\"string\"><text:p>%s</text:p></table:table-cell>";

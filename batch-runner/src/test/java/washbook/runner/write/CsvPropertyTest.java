@@ -11,6 +11,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -68,7 +70,7 @@ class CsvPropertyTest {
       ends.add(random.nextInt(10) == 0 ? "\r\n" : usual);
     }
     // A byte that is not UTF-8 settles the encoding; a full row settles the width.
-    rows.set(0, new ArrayList<>(java.util.Collections.nCopies(columns, "12")));
+    rows.set(0, new ArrayList<>(Collections.nCopies(columns, "12")));
     rows.get(0).set(0, "Gr\u00f6\u00dfe");
     if (random.nextInt(3) == 0) {
       ends.set(count - 1, "");
@@ -163,7 +165,7 @@ class CsvPropertyTest {
       for (int flips = random.nextInt(4); flips >= 0; flips--) {
         bytes[random.nextInt(bytes.length)] = (byte) random.nextInt(256);
       }
-      byte[] cut = java.util.Arrays.copyOf(bytes, random.nextInt(bytes.length + 1));
+      byte[] cut = Arrays.copyOf(bytes, random.nextInt(bytes.length + 1));
       Path source = Files.write(directory.resolve("broken.csv"), cut);
       ColumnPatch column = TestColumn.of(9, 0, "New", 3, 1, Map.of(1, 1.5));
       try {

@@ -11,6 +11,7 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -214,7 +215,7 @@ class CsvTest {
   void ourTextsAreNoFormulasInTheOffice() throws Exception {
     List<String> texts = List.of("=1+1", "+2", "-2+3", "@SUM(1)", " =4+4", "\t=5+5", "plain");
     StringBuilder log = new StringBuilder("a,b\n");
-    Map<Integer, Object> cells = new java.util.HashMap<>();
+    Map<Integer, Object> cells = new HashMap<>();
     for (int i = 0; i < texts.size(); i++) {
       log.append(i).append(",x\n");
       cells.put(i + 1, texts.get(i));

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -354,7 +355,7 @@ class OdsWriterTest {
 
   private static byte[] damage(byte[] good, Random random) {
     int length = random.nextInt(3) == 0 ? random.nextInt(good.length) : good.length;
-    byte[] bytes = java.util.Arrays.copyOf(good, length);
+    byte[] bytes = Arrays.copyOf(good, length);
     for (int flips = random.nextInt(5); flips >= 0 && length > 0; flips--) {
       bytes[random.nextInt(length)] ^= (byte) (1 << random.nextInt(8));
     }

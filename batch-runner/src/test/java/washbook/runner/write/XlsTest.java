@@ -10,6 +10,8 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -93,8 +95,7 @@ class XlsTest {
     assertEquals(List.of(new Grid.Area(0, 0, 0, 2)), grid.merged());
     assertEquals(Kind.DATE, grid.kind(3, 0));
     assertEquals(
-        LocalDate.of(1899, 12, 30)
-            .until(LocalDate.of(2024, 9, 3), java.time.temporal.ChronoUnit.DAYS),
+        LocalDate.of(1899, 12, 30).until(LocalDate.of(2024, 9, 3), ChronoUnit.DAYS),
         grid.number(3, 0));
     assertEquals(1.085 - 0.03, grid.number(3, 1));
     assertEquals(42.5, grid.number(3, 2));
@@ -223,8 +224,7 @@ class XlsTest {
     Random random = new Random(3);
     int refused = 0;
     for (int i = 0; i < 600; i++) {
-      byte[] bytes =
-          java.util.Arrays.copyOf(good, i % 3 == 0 ? random.nextInt(good.length) : good.length);
+      byte[] bytes = Arrays.copyOf(good, i % 3 == 0 ? random.nextInt(good.length) : good.length);
       for (int flips = random.nextInt(6); flips >= 0 && bytes.length > 0; flips--) {
         bytes[random.nextInt(bytes.length)] ^= (byte) (1 << random.nextInt(8));
       }

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import washbook.log.language.Language;
+import washbook.log.sheet.TestGrid;
 
 /** Which headers of a row are taken for ours. */
 class ComputedHeadersTest {
@@ -173,9 +174,7 @@ class ComputedHeadersTest {
     assertEquals(ComputedColumn.CORRECTED_GRAVITY, headers.at(1).orElseThrow().column());
     assertEquals(
         Set.of(1, 2),
-        ComputedHeaders.in(
-                washbook.log.sheet.TestGrid.of("x", "y\nSG|Corrected gravity (SG)|Washbook note"),
-                1)
+        ComputedHeaders.in(TestGrid.of("x", "y\nSG|Corrected gravity (SG)|Washbook note"), 1)
             .columns());
   }
 }

@@ -10,6 +10,7 @@ import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -242,10 +243,7 @@ class PartsOfALogTest {
   void settingsAreWrittenOtherwiseWithoutAnyOtherChange() {
     WritingWish wish =
         new WritingWish(
-            java.util.Optional.of(Language.DE),
-            java.util.Optional.of(WrittenScale.SG),
-            true,
-            WarningLimits.usual());
+            Optional.of(Language.DE), Optional.of(WrittenScale.SG), true, WarningLimits.usual());
     LogSettings settings = LogSettings.none().written(wish);
     assertEquals(wish, settings.writing());
     assertEquals(LogSettings.none(), settings.written(WritingWish.NONE));

@@ -170,7 +170,7 @@ class UnderstandingTextTest {
     assertEquals("B-E", batches.cells().get(0).get(1));
     assertEquals("Columns", batches.columns().get(1).title(Language.EN));
     assertEquals(
-        "The log runs across: its figures go into rows below it, as values.",
+        "The dates of the log are side by side: its figures go into rows below it, as values.",
         log.sentences().get(0));
     assertTrue(
         UnderstandingText.lines(understood("Plum 3", ACROSS)).contains("columns B-E, original"));

@@ -12,6 +12,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -153,7 +154,7 @@ class ValuesOfALogTest {
     }
     assertTrue(new ComputedHeaders(texts).columns().isEmpty());
     texts.put(3, ComputedHeader.title(ComputedColumn.NOTE, WrittenScale.SG, Language.EN));
-    assertEquals(java.util.Set.of(3), new ComputedHeaders(texts).columns());
+    assertEquals(Set.of(3), new ComputedHeaders(texts).columns());
   }
 
   @Test
@@ -165,9 +166,9 @@ class ValuesOfALogTest {
     texts.put(
         2, ComputedHeader.title(ComputedColumn.CORRECTED_GRAVITY, WrittenScale.SG, Language.EN));
     texts.put(3, ComputedHeader.title(ComputedColumn.NOTE, WrittenScale.SG, Language.EN));
-    assertEquals(java.util.Set.of(1, 2, 3), new ComputedHeaders(texts).columns());
+    assertEquals(Set.of(1, 2, 3), new ComputedHeaders(texts).columns());
     texts.put(1, "Brix");
-    assertEquals(java.util.Set.of(2, 3), new ComputedHeaders(texts).columns());
+    assertEquals(Set.of(2, 3), new ComputedHeaders(texts).columns());
   }
 
   @Test

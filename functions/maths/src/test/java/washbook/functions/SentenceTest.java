@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -138,7 +139,7 @@ class SentenceTest {
     for (int i = 0; i < function.parameters().size(); i++) {
       for (Object wrong :
           new Object[] {null, "x", 1e9, -1e9, Double.NaN, 0.0, List.of(1.5, "y"), 1.5, 50.0}) {
-        Object[] call = java.util.Arrays.copyOf(example, Math.max(example.length, i + 1));
+        Object[] call = Arrays.copyOf(example, Math.max(example.length, i + 1));
         call[i] = wrong;
         calls.add(call);
       }

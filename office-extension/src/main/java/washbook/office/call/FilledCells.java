@@ -11,6 +11,7 @@ import com.sun.star.table.XCellRange;
 import com.sun.star.uno.Any;
 import com.sun.star.uno.UnoRuntime;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -121,7 +122,7 @@ final class FilledCells {
   private static List<Object> below(int heading, Object[]... rows) {
     List<Object> values = new ArrayList<>();
     for (int r = heading; r < rows.length; r++) {
-      values.addAll(java.util.Arrays.asList(rows[r]));
+      values.addAll(Arrays.asList(rows[r]));
     }
     return values;
   }

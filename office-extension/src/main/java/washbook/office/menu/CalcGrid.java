@@ -1,5 +1,6 @@
 package washbook.office.menu;
 
+import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XCellRangeData;
 import com.sun.star.sheet.XSheetCellCursor;
 import com.sun.star.sheet.XUsedAreaCursor;
@@ -37,8 +38,7 @@ final class CalcGrid implements Grid {
     XSheetCellCursor cursor = sheet.sheet().createCursor();
     UnoRuntime.queryInterface(XUsedAreaCursor.class, cursor).gotoEndOfUsedArea(false);
     CellRangeAddress end =
-        UnoRuntime.queryInterface(com.sun.star.sheet.XCellRangeAddressable.class, cursor)
-            .getRangeAddress();
+        UnoRuntime.queryInterface(XCellRangeAddressable.class, cursor).getRangeAddress();
     try {
       XCellRange used = sheet.sheet().getCellRangeByPosition(0, 0, end.EndColumn, end.EndRow);
       Object[][] cells = UnoRuntime.queryInterface(XCellRangeData.class, used).getDataArray();

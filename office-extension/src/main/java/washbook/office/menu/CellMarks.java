@@ -3,7 +3,9 @@ package washbook.office.menu;
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.sheet.CellFlags;
 import com.sun.star.sheet.FormulaResult;
+import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XCellRangesQuery;
+import com.sun.star.sheet.XSheetCellRange;
 import com.sun.star.sheet.XSheetCellRangeContainer;
 import com.sun.star.sheet.XSheetCellRanges;
 import com.sun.star.sheet.XUniqueCellFormatRangesSupplier;
@@ -86,14 +88,10 @@ record CellMarks(
       throws com.sun.star.uno.Exception {
     XCellRange cell = sheet.sheet().getCellRangeByPosition(column, row, column, row);
     var cursor =
-        sheet
-            .sheet()
-            .createCursorByRange(
-                UnoRuntime.queryInterface(com.sun.star.sheet.XSheetCellRange.class, cell));
+        sheet.sheet().createCursorByRange(UnoRuntime.queryInterface(XSheetCellRange.class, cell));
     cursor.collapseToMergedArea();
     CellRangeAddress whole =
-        UnoRuntime.queryInterface(com.sun.star.sheet.XCellRangeAddressable.class, cursor)
-            .getRangeAddress();
+        UnoRuntime.queryInterface(XCellRangeAddressable.class, cursor).getRangeAddress();
     return new Grid.Area(whole.StartRow, whole.StartColumn, whole.EndRow, whole.EndColumn);
   }
 

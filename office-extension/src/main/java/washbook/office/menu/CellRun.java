@@ -3,6 +3,7 @@ package washbook.office.menu;
 import com.sun.star.sheet.XArrayFormulaRange;
 import com.sun.star.sheet.XCellRangeData;
 import com.sun.star.sheet.XCellRangeFormula;
+import com.sun.star.sheet.XSheetAnnotation;
 import com.sun.star.sheet.XSheetAnnotationsSupplier;
 import com.sun.star.table.CellAddress;
 import com.sun.star.table.XCell;
@@ -42,9 +43,7 @@ final class CellRun {
     try {
       for (int i = 0; i < comments.getCount(); i++) {
         CellAddress at =
-            UnoRuntime.queryInterface(
-                    com.sun.star.sheet.XSheetAnnotation.class, comments.getByIndex(i))
-                .getPosition();
+            UnoRuntime.queryInterface(XSheetAnnotation.class, comments.getByIndex(i)).getPosition();
         commented.add(new Place(at.Row, at.Column));
       }
     } catch (com.sun.star.uno.Exception e) {

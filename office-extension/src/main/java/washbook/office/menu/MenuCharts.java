@@ -34,7 +34,7 @@ record MenuCharts(OpenSheet sheet, Language language) {
     if (all.isEmpty()) {
       return Outcome.failed(say("charts.none"));
     }
-    String name = NewSheet.free(sheet, ChartsSheet.NAME);
+    String name = NewSheet.free(sheet, ChartsSheet.name(language));
     List<BatchCurve> drawn = all.subList(0, Math.min(all.size(), MOST_BATCHES));
     int[] charts = new int[1];
     NewSheet.write(sheet, name, made -> charts[0] = draw(made, drawn));

@@ -1,5 +1,6 @@
 package washbook.office.menu;
 
+import com.sun.star.container.XNamed;
 import com.sun.star.frame.XFrame;
 import com.sun.star.frame.XModel;
 import com.sun.star.frame.XStorable;
@@ -35,7 +36,7 @@ record OpenSheet(XModel document, XSpreadsheet sheet) {
   }
 
   String name() {
-    return sheet(com.sun.star.container.XNamed.class).getName();
+    return sheet(XNamed.class).getName();
   }
 
   /** Stops when the sheet may not be written. */

@@ -3,6 +3,7 @@ package washbook.office.menu;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -27,8 +28,7 @@ record PackCall(String name, String arguments) {
       places.add(new Found(matcher.start(), end));
       calls.add(
           new PackCall(
-              matcher.group(1).toUpperCase(java.util.Locale.ROOT),
-              formula.substring(matcher.end(), end)));
+              matcher.group(1).toUpperCase(Locale.ROOT), formula.substring(matcher.end(), end)));
     }
     List<Integer> order = new ArrayList<>();
     for (int i = 0; i < calls.size(); i++) {

@@ -1,5 +1,6 @@
 package washbook.office.menu;
 
+import com.sun.star.beans.PropertyVetoException;
 import com.sun.star.document.XUndoManager;
 import com.sun.star.document.XUndoManagerSupplier;
 import com.sun.star.sheet.XArrayFormulaRange;
@@ -14,6 +15,7 @@ import com.sun.star.table.XCell;
 import com.sun.star.table.XCellRange;
 import com.sun.star.text.XText;
 import com.sun.star.uno.UnoRuntime;
+import com.sun.star.util.NotLockedException;
 import com.sun.star.util.XModifiable;
 import washbook.log.language.Language;
 import washbook.office.dialog.StoppedException;
@@ -131,7 +133,7 @@ final class Scratch implements AutoCloseable {
     } finally {
       try {
         undo.unlock();
-      } catch (com.sun.star.util.NotLockedException e) {
+      } catch (NotLockedException e) {
         throw new StoppedException("stopped.undo", e);
       }
     }
@@ -146,7 +148,7 @@ final class Scratch implements AutoCloseable {
       sheet.document().unlockControllers();
       try {
         sheet.document(XModifiable.class).setModified(modified);
-      } catch (com.sun.star.beans.PropertyVetoException e) {
+      } catch (PropertyVetoException e) {
         throw new StoppedException("stopped.lastCell.kept", e);
       }
     }

@@ -7,6 +7,7 @@ import com.sun.star.sheet.XCalculatable;
 import com.sun.star.sheet.XCellSeries;
 import com.sun.star.uno.UnoRuntime;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -285,9 +286,7 @@ public final class EditBench {
         new ProcessBuilder("jcmd", String.valueOf(program().pid()), command)
             .redirectErrorStream(true)
             .start();
-    String said =
-        new String(
-            process.getInputStream().readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
+    String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     process.waitFor();
     return said;
   }

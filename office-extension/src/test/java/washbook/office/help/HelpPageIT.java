@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.util.List;
+import java.util.stream.IntStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -53,7 +54,7 @@ class HelpPageIT {
   }
 
   private static List<String> texts(NodeList nodes) {
-    return java.util.stream.IntStream.range(0, nodes.getLength())
+    return IntStream.range(0, nodes.getLength())
         .mapToObj(i -> nodes.item(i).getTextContent())
         .toList();
   }

@@ -10,6 +10,7 @@ import com.sun.star.frame.XDispatchProvider;
 import com.sun.star.frame.XFrame;
 import com.sun.star.frame.XModel;
 import com.sun.star.frame.XStorable;
+import com.sun.star.io.IOException;
 import com.sun.star.lang.XComponent;
 import com.sun.star.sheet.XArrayFormulaRange;
 import com.sun.star.sheet.XCalculatable;
@@ -20,6 +21,7 @@ import com.sun.star.sheet.XSpreadsheetView;
 import com.sun.star.table.XCell;
 import com.sun.star.text.XText;
 import com.sun.star.uno.UnoRuntime;
+import com.sun.star.util.CloseVetoException;
 import com.sun.star.util.XCloseable;
 import com.sun.star.view.XSelectionSupplier;
 import java.nio.file.Path;
@@ -170,7 +172,7 @@ public final class Book implements AutoCloseable {
       as(XStorable.class)
           .storeToURL(
               file.toUri().toString(), new PropertyValue[] {property("FilterName", filter)});
-    } catch (com.sun.star.io.IOException e) {
+    } catch (IOException e) {
       throw new IllegalStateException(e);
     }
   }
@@ -179,7 +181,7 @@ public final class Book implements AutoCloseable {
   public void close() {
     try {
       as(XCloseable.class).close(true);
-    } catch (com.sun.star.util.CloseVetoException e) {
+    } catch (CloseVetoException e) {
       throw new IllegalStateException(e);
     }
   }

@@ -19,6 +19,7 @@ import java.util.List;
 import washbook.functions.ferment.Balance;
 import washbook.functions.reading.Hydrometer;
 import washbook.samples.ferment.Entry;
+import washbook.samples.ferment.Ferment;
 import washbook.samples.ferment.Instrument;
 import washbook.samples.ferment.Thermometer;
 
@@ -43,7 +44,7 @@ final class AuditLogs {
         right());
   }
 
-  private static List<Entry> cool(washbook.samples.ferment.Ferment f) {
+  private static List<Entry> cool(Ferment f) {
     return Entry.readingsAt(20, f, HYDROMETER, TWO_WEEKS);
   }
 
@@ -132,7 +133,7 @@ final class AuditLogs {
 
   private static Log apparentAsReal() {
     Log log =
-        new Log("audit-apparent.xlsx", "Real attenuation reckoned from the gravities alone")
+        new Log("audit-apparent.xlsx", "Real attenuation calculated from the gravities alone")
             .causes(APPARENT);
     List<Entry> e = cool(APPLE_7);
     log.table(log.page("Apple 7"), 0, 0)

@@ -52,7 +52,7 @@ class CorpusFilesTest {
     }
   }
 
-  /** Every reading, corrected and reckoned by the catalogue, gives the truth it was made from. */
+  /** Every reading, corrected and calculated by the catalogue, gives the truth it was made from. */
   @Test
   void readingsLeadBackToTheTruth() throws IOException {
     int checked = 0;

@@ -15,6 +15,8 @@ import static washbook.samples.ferment.Ferment.SUGAR_4;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import org.apache.poi.ss.usermodel.DateUtil;
+import washbook.log.Role;
 import washbook.samples.ferment.Entry;
 import washbook.samples.ferment.Thermometer;
 
@@ -128,7 +130,7 @@ final class DirtyLogs {
     List<Entry> e = Entry.readings(APPLE_7, HYDROMETER, Thermometer.C_HALF, TWO_WEEKS);
     log.table(log.page("log"), 0, 0)
         .column("Date", DATE, Cells.DATE)
-        .column("Time", washbook.log.Role.TIME, Cells.TIME)
+        .column("Time", Role.TIME, Cells.TIME)
         .column("SG", GRAVITY, "SG", Cells.SG)
         .column("Temp °C", TEMPERATURE, "C", Cells.TEMPERATURE)
         .rows(e);
@@ -230,7 +232,7 @@ final class DirtyLogs {
   private static Log formulas() {
     Log log = new Log("en-formulas.xlsx", "Dates and °C come from formulas; °F is what was typed");
     List<Entry> e = Entry.readings(PLUM_3, HYDROMETER, Thermometer.F, 0, 1, 2, 3, 4, 5, 6, 7);
-    double first = org.apache.poi.ss.usermodel.DateUtil.getExcelDate(e.get(0).time().toLocalDate());
+    double first = DateUtil.getExcelDate(e.get(0).time().toLocalDate());
     for (int i = 1; i < e.size(); i++) {
       e.get(i)
           .put(

@@ -14,6 +14,7 @@ import java.util.Locale;
 import washbook.functions.scale.SugarScale;
 import washbook.log.Role;
 import washbook.samples.ferment.Entry;
+import washbook.samples.ferment.Ferment;
 import washbook.samples.ferment.Instrument;
 import washbook.samples.ferment.Thermometer;
 
@@ -63,7 +64,7 @@ final class LanguageLogs {
     };
   }
 
-  static List<Entry> plain(washbook.samples.ferment.Ferment f) {
+  static List<Entry> plain(Ferment f) {
     return Entry.readings(f, HYDROMETER, Thermometer.C, DAYS);
   }
 

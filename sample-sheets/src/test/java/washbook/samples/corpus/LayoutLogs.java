@@ -16,6 +16,7 @@ import static washbook.samples.ferment.Ferment.SUGAR_4;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import washbook.log.Role;
 import washbook.samples.ferment.Entry;
 import washbook.samples.ferment.Ferment;
 import washbook.samples.ferment.Refractometer;
@@ -229,7 +230,7 @@ final class LayoutLogs {
         .column("Finished", DATE, Cells.DATE)
         .column(
             "OG",
-            washbook.log.Role.ORIGINAL_GRAVITY,
+            Role.ORIGINAL_GRAVITY,
             "SG",
             x -> new Page.Shown(x.instrument().showsOriginal(x.moment()), "0.000"))
         .column("FG", GRAVITY, "SG", Cells.SG)

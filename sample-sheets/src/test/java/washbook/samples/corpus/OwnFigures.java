@@ -3,7 +3,7 @@ package washbook.samples.corpus;
 import washbook.functions.scale.SugarScale;
 import washbook.samples.ferment.Entry;
 
-/** How people reckon in their own columns. Rules of the trade: common practice, no source. */
+/** How people calculate in their own columns. Rules of the trade: common practice, no source. */
 final class OwnFigures {
   private OwnFigures() {}
 

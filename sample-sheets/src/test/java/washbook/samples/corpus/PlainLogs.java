@@ -16,6 +16,7 @@ import static washbook.samples.ferment.Ferment.PLUM_3;
 import static washbook.samples.ferment.Ferment.SUGAR_4;
 
 import java.util.List;
+import washbook.log.Role;
 import washbook.samples.ferment.Entry;
 import washbook.samples.ferment.Instrument;
 import washbook.samples.ferment.Thermometer;
@@ -57,7 +58,7 @@ final class PlainLogs {
   }
 
   private static Log sixtyF() {
-    Log log = new Log("en-60f.xlsx", "°F readings with a hydrometer that is right at 60 °F");
+    Log log = new Log("en-60f.xlsx", "°F readings with a hydrometer calibrated at 60 °F");
     Page page = log.page("Sheet1");
     page.line(0, 0, "Cider apple, winter pressing");
     page.line(1, 0, "Batch:", "Apple 7");
@@ -175,7 +176,7 @@ final class PlainLogs {
         .column("Date", DATE, Cells.DATE)
         .column("Gravity", GRAVITY, "SG", Cells.SG)
         .column("Temperature", TEMPERATURE, "F", Cells.TEMPERATURE)
-        .column("Volume", washbook.log.Role.VOLUME, "L", Cells.always(25.0))
+        .column("Volume", Role.VOLUME, "L", Cells.always(25.0))
         .unitRow(null, "(SG)", "(°F)", "(litres)")
         .rows(e);
     return log;

@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.HashMap;
+import java.util.Locale;
 import java.util.Map;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.apache.poi.ss.usermodel.Cell;
@@ -68,10 +69,10 @@ final class PoiFiles {
       cell.setCellValue(number.doubleValue());
     } else if (value instanceof LocalDate date) {
       cell.setCellValue(date);
-      cell.setCellStyle(style(dialect.date().toLowerCase(java.util.Locale.ROOT)));
+      cell.setCellStyle(style(dialect.date().toLowerCase(Locale.ROOT)));
     } else if (value instanceof LocalDateTime time) {
       cell.setCellValue(time);
-      cell.setCellStyle(style(dialect.date().toLowerCase(java.util.Locale.ROOT) + " hh:mm"));
+      cell.setCellStyle(style(dialect.date().toLowerCase(Locale.ROOT) + " hh:mm"));
     } else if (value instanceof LocalTime time) {
       cell.setCellValue(DateUtil.convertTime(time.toString()));
       cell.setCellStyle(style("hh:mm"));

@@ -16,6 +16,7 @@ import static washbook.samples.ferment.Ferment.PLUM_3;
 import static washbook.samples.ferment.Ferment.SUGAR_4;
 
 import java.util.List;
+import washbook.log.Role;
 import washbook.samples.ferment.Entry;
 import washbook.samples.ferment.Instrument;
 import washbook.samples.ferment.Thermometer;
@@ -123,7 +124,7 @@ final class StatedLogs {
     List<Entry> e = Entry.readings(SUGAR_4, HYDROMETER, Thermometer.C, LATE);
     log.table(log.page("log"), 0, 0)
         .stated(1.090, 0.0006)
-        .column("Batch", washbook.log.Role.BATCH, Cells.BATCH)
+        .column("Batch", Role.BATCH, Cells.BATCH)
         .column("Date", DATE, Cells.DATE)
         .column("OG", ORIGINAL_GRAVITY, "SG", Cells.always(new Page.Shown(1.090, "0.000")))
         .column("SG", GRAVITY, "SG", Cells.SG)

@@ -4,6 +4,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import washbook.functions.scale.SugarScale;
 
 /** What makes a log untidy. */
 enum Dirt {
@@ -83,7 +84,7 @@ enum Dirt {
       return String.valueOf(Math.round(line.shown * 1000));
     }
     int places =
-        gauge.scale() == washbook.functions.scale.SugarScale.SG
+        gauge.scale() == SugarScale.SG
             ? gauge.hydrometer().step() < 0.001 ? 4 : 3
             : line.shown == Math.rint(line.shown) ? 0 : 1;
     String text = String.format(Locale.ROOT, "%." + places + "f", line.shown);

@@ -3,6 +3,7 @@ package washbook.samples.generator;
 import java.util.List;
 import java.util.function.Function;
 import washbook.samples.ferment.Instrument;
+import washbook.samples.ferment.Refractometer;
 
 /** Lays the lines of a ferment log out on a sheet. */
 final class FermentSheet {
@@ -123,10 +124,7 @@ final class FermentSheet {
     }
     block.reading(heads.reading, heads.readingUnit, Block.value(log.gauge, heads, words));
     if (log.gauge.kind() == Gauge.Kind.BOTH) {
-      block.reading(
-          heads.refractometer,
-          "°Bx",
-          l -> washbook.samples.ferment.Refractometer.shows(l.visit.moment()));
+      block.reading(heads.refractometer, "°Bx", l -> Refractometer.shows(l.visit.moment()));
     }
     if (!temperatureFirst) {
       temperature(block);

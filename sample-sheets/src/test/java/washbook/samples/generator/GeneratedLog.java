@@ -1,6 +1,7 @@
 package washbook.samples.generator;
 
 import java.util.List;
+import java.util.Locale;
 
 /**
  * One made log.
@@ -57,9 +58,7 @@ record GeneratedLog(
         if (r.row() == row) {
           text.append("   <- ").append(r.kind());
           if (!Double.isNaN(r.abv())) {
-            text.append(
-                String.format(
-                    java.util.Locale.ROOT, " SG %.4f, %.2f %% vol", r.gravity(), r.abv()));
+            text.append(String.format(Locale.ROOT, " SG %.4f, %.2f %% vol", r.gravity(), r.abv()));
           }
         }
       }

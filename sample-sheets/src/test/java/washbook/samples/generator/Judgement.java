@@ -51,7 +51,7 @@ record Judgement(Result result, List<String> wrong, List<String> unaccounted) {
 
   private static Judgement other(Seen seen) {
     if (seen.writtenColumns() > 0) {
-      String what = seen.wroteFigures() ? "figures" : "notes in vain";
+      String what = seen.wroteFigures() ? "figures" : "notes to no effect";
       return new Judgement(Result.WRITTEN_INTO, List.of(what), List.of());
     }
     Result result =

@@ -67,7 +67,9 @@ class RefillTest {
 
   @Test
   void aRefillAfterAnEarlierVersionDoublesNoColumn() throws IOException {
+    Language[] languages = Language.values();
     FillOptions earlier = FillOptions.usual().in(Language.EN).on(WrittenScale.SG);
+    int turn = 0;
     List<String> wrong = new ArrayList<>();
     for (Sheet sheet : corpus()) {
       Sheet before = Recogniser.filled(sheet, earlier);
@@ -78,7 +80,12 @@ class RefillTest {
           }
         }
       }
-      compare(Recogniser.filled(sheet), Recogniser.filled(before), sheet.name(), wrong);
+      FillOptions now = FillOptions.usual().in(languages[turn++ % languages.length]);
+      compare(
+          Recogniser.filled(sheet, now),
+          Recogniser.filled(before, now),
+          sheet.name() + " " + now.language(),
+          wrong);
     }
     assertEquals(List.of(), wrong);
   }

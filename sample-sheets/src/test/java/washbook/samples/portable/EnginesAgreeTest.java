@@ -4,12 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.google.gson.Gson;
+import com.google.gson.GsonBuilder;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonElement;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
@@ -122,8 +124,7 @@ class EnginesAgreeTest {
     }
     Path given = folder.resolve("rows.json");
     Path got = folder.resolve("values.json");
-    Files.writeString(
-        given, new com.google.gson.GsonBuilder().serializeNulls().create().toJson(rows));
+    Files.writeString(given, new GsonBuilder().serializeNulls().create().toJson(rows));
     run(engine, "node", "evaluate.cjs", given.toString(), got.toString());
     JsonArray values = new Gson().fromJson(Files.readString(got), JsonArray.class);
     compare(
@@ -145,7 +146,7 @@ class EnginesAgreeTest {
     Files.createDirectories(engine);
     for (String name : List.of("package.json", "package-lock.json", "evaluate.cjs")) {
       Path from = Path.of("src/test/resources/portable", name);
-      Files.copy(from, engine.resolve(name), java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+      Files.copy(from, engine.resolve(name), StandardCopyOption.REPLACE_EXISTING);
     }
     if (!Files.isDirectory(engine.resolve("node_modules/hyperformula"))) {
       run(engine, "npm", "ci", "--ignore-scripts", "--no-audit", "--no-fund");

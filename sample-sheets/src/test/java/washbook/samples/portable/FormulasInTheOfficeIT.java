@@ -13,6 +13,7 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.apache.poi.ss.usermodel.Row;
@@ -181,7 +182,7 @@ class FormulasInTheOfficeIT {
     Path saved = folder.resolve("saved.xlsx");
     try (Book book = plain.open(filled(FormulaStyle.PACK))) {
       assertTrue(
-          book.cell("E5").getFormula().toUpperCase(java.util.Locale.ROOT).contains("WASHBOOK.ABV("),
+          book.cell("E5").getFormula().toUpperCase(Locale.ROOT).contains("WASHBOOK.ABV("),
           book.cell("E5").getFormula());
       assertRight(book, LAST);
       book.save(saved);
@@ -212,7 +213,7 @@ class FormulasInTheOfficeIT {
     double[] right = exact(READINGS[1][0], READINGS[1][1]);
     assertEquals(right[1], new OdsReader().read(filled).get(0).number(FIRST, 4), 1e-9);
     try (Book book = plain.open(filled)) {
-      String formula = book.cell("E5").getFormula().toUpperCase(java.util.Locale.ROOT);
+      String formula = book.cell("E5").getFormula().toUpperCase(Locale.ROOT);
       assertTrue(formula.contains("WASHBOOK.ABV("), formula);
       book.save(saved);
     }

@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
 import com.sun.star.beans.PropertyValue;
+import com.sun.star.sheet.XCellAddressable;
+import com.sun.star.sheet.XCellRangeAddressable;
+import com.sun.star.sheet.XCellRangeMovement;
 import com.sun.star.table.TableSortField;
 import com.sun.star.table.XColumnRowRange;
 import com.sun.star.table.XTableRows;
@@ -275,15 +278,14 @@ class SortedLogsIT {
     Book book = log.book;
     int above = log.last;
     int row = ++log.last;
-    var copy = UnoRuntime.queryInterface(com.sun.star.sheet.XCellRangeMovement.class, book.sheet());
+    var copy = UnoRuntime.queryInterface(XCellRangeMovement.class, book.sheet());
     var source =
         UnoRuntime.queryInterface(
-                com.sun.star.sheet.XCellRangeAddressable.class,
+                XCellRangeAddressable.class,
                 book.sheet().getCellRangeByName("A" + above + ":Z" + above))
             .getRangeAddress();
     var target =
-        UnoRuntime.queryInterface(com.sun.star.sheet.XCellAddressable.class, book.cell("A" + row))
-            .getCellAddress();
+        UnoRuntime.queryInterface(XCellAddressable.class, book.cell("A" + row)).getCellAddress();
     copy.copyRange(target, source);
     String batch = log.batches ? book.shown(log.column("Batch") + row) : "Plum 3";
     book.number(log.column("Date") + row, FIRST_DATE + 20);

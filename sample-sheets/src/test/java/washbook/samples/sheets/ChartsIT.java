@@ -23,6 +23,7 @@ import java.util.zip.ZipFile;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import washbook.log.language.Language;
 import washbook.log.understand.ChartsSheet;
 import washbook.office.testing.Office;
 
@@ -92,7 +93,8 @@ class ChartsIT {
 
   private static void seesThreeCharts(washbook.office.testing.Book book) {
     try {
-      Object found = book.as(XSpreadsheetDocument.class).getSheets().getByName(ChartsSheet.NAME);
+      Object found =
+          book.as(XSpreadsheetDocument.class).getSheets().getByName(ChartsSheet.name(Language.EN));
       XSpreadsheet sheet = UnoRuntime.queryInterface(XSpreadsheet.class, found);
       var charts = UnoRuntime.queryInterface(XTableChartsSupplier.class, sheet).getCharts();
       String[] names = charts.getElementNames();

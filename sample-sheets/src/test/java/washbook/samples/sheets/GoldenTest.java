@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
@@ -169,9 +170,7 @@ class GoldenTest {
     try (InputStream in = Files.newInputStream(file);
         ZipInputStream zip = new ZipInputStream(in)) {
       for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
-        parts.put(
-            entry.getName(),
-            new String(zip.readAllBytes(), java.nio.charset.StandardCharsets.ISO_8859_1));
+        parts.put(entry.getName(), new String(zip.readAllBytes(), StandardCharsets.ISO_8859_1));
       }
     }
     return parts;

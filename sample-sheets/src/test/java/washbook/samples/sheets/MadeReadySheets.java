@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
+import washbook.samples.Office;
 
 /** Ready sheets of other languages, made of the English ones as a release makes them. */
 final class MadeReadySheets {
@@ -33,7 +34,7 @@ final class MadeReadySheets {
       make.addAll(Arrays.asList(languages));
       run(make);
     } finally {
-      washbook.samples.Office.delete(classes);
+      Office.delete(classes);
     }
   }
 

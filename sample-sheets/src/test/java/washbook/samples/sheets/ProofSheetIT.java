@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Assumptions;
@@ -57,8 +58,7 @@ class ProofSheetIT {
       for (Row row : workbook.getSheetAt(0)) {
         boolean isLine =
             row.getCell(StarterProof.WITHIN) != null
-                && row.getCell(StarterProof.WITHIN).getCellType()
-                    == org.apache.poi.ss.usermodel.CellType.FORMULA;
+                && row.getCell(StarterProof.WITHIN).getCellType() == CellType.FORMULA;
         rows += isLine ? 1 : 0;
       }
     }

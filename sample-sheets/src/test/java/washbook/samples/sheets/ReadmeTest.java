@@ -47,7 +47,7 @@ class ReadmeTest {
     assertTrue(found >= 6, found + " files");
   }
 
-  /** Taken anew by .ci/pictures, part readme, when this fails. */
+  /** Taken again by .ci/pictures, part readme, when this fails. */
   @Test
   void thePicturesShowTheSheetsAsTheyAre() throws IOException {
     Path folder = Path.of(".");

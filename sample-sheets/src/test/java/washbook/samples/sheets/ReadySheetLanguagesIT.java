@@ -7,8 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XCellRangeData;
 import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.sheet.XUsedAreaCursor;
 import com.sun.star.table.CellRangeAddress;
+import com.sun.star.table.XTableChart;
+import com.sun.star.table.XTableChartsSupplier;
 import com.sun.star.uno.UnoRuntime;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -58,16 +61,12 @@ class ReadySheetLanguagesIT {
     }
   }
 
-  /** Numbers of all sheets with where they stand, calculated anew. */
+  /** Numbers of all sheets with where they stand, recalculated. */
   private static List<Object[]> figures(Path file) {
     List<Object[]> figures = new ArrayList<>();
     try (washbook.office.testing.Book book = office.open(file)) {
       book.recalculate();
-      int sheets =
-          book.as(com.sun.star.sheet.XSpreadsheetDocument.class)
-              .getSheets()
-              .getElementNames()
-              .length;
+      int sheets = book.as(XSpreadsheetDocument.class).getSheets().getElementNames().length;
       for (int i = 0; i < sheets; i++) {
         Object[][] rows = used(Starters.sheet(book, i));
         for (int row = 0; row < rows.length; row++) {
@@ -133,15 +132,13 @@ class ReadySheetLanguagesIT {
     try (washbook.office.testing.Book book =
         office.open(ready.resolve("de/pack/ferment-log.ods"))) {
       var charts =
-          UnoRuntime.queryInterface(
-                  com.sun.star.table.XTableChartsSupplier.class, Starters.sheet(book, 1))
+          UnoRuntime.queryInterface(XTableChartsSupplier.class, Starters.sheet(book, 1))
               .getCharts();
       String[] names = charts.getElementNames();
       assertEquals(3, names.length);
       for (String name : names) {
         var ranges =
-            UnoRuntime.queryInterface(com.sun.star.table.XTableChart.class, charts.getByName(name))
-                .getRanges();
+            UnoRuntime.queryInterface(XTableChart.class, charts.getByName(name)).getRanges();
         assertTrue(ranges.length > 0, name);
         Arrays.stream(ranges).forEach(range -> assertEquals(1, range.Sheet, name));
       }

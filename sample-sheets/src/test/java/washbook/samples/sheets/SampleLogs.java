@@ -30,7 +30,7 @@ import washbook.samples.sheets.Book.Look;
 
 /**
  * The sample logs of the co-operative. Run {@code main} with the folder {@code samples} to write
- * them anew. Invented data: the readings come from the model run forwards.
+ * them again. Invented data: the readings come from the model run forwards.
  */
 public final class SampleLogs {
   private static final Instrument HYDROMETER = Instrument.reading(SugarScale.SG, 0.001);

@@ -3,6 +3,7 @@ package washbook.samples.sheets;
 import java.math.BigDecimal;
 import java.util.List;
 import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.util.CellRangeAddress;
 import washbook.log.sheet.CellAddress;
 import washbook.samples.ferment.Entry;
 import washbook.samples.ferment.Ferment;
@@ -187,8 +188,7 @@ final class StarterLog {
         "D" + (header + 1),
         "A ferment gives off carbon dioxide, which gathers unseen in low and closed rooms: air the"
             + " room before you go in.");
-    form.sheet()
-        .setRepeatingRows(new org.apache.poi.ss.util.CellRangeAddress(header, header, -1, -1));
+    form.sheet().setRepeatingRows(new CellRangeAddress(header, header, -1, -1));
     form.sheet().getRow(header).setHeightInPoints(46);
     for (int row = first; row <= last; row++) {
       line(form, row, first, calibratedC, stated, original, warm);

@@ -3,6 +3,7 @@ package washbook.samples.sheets;
 import static washbook.samples.sheets.Form.when;
 
 import java.util.List;
+import org.apache.poi.ss.util.CellRangeAddress;
 import washbook.samples.sheets.Book.Look;
 
 /** A log of one still run, jar by jar, with an example, and a sheet to plan it. */
@@ -140,8 +141,7 @@ final class StarterRun {
     }
     form.done();
     form.sheet().createFreezePane(0, header + 1);
-    form.sheet()
-        .setRepeatingRows(new org.apache.poi.ss.util.CellRangeAddress(header, header, -1, -1));
+    form.sheet().setRepeatingRows(new CellRangeAddress(header, header, -1, -1));
     new CurvePage(book, form.sheet(), FIRST - 1, ROWS, "B", CURVES)
         .add(batch, "Minutes since the first drop", 60);
   }

@@ -1,6 +1,8 @@
 package washbook.samples.sheets;
 
+import com.sun.star.beans.XPropertySet;
 import com.sun.star.container.XIndexAccess;
+import com.sun.star.sheet.FormulaResult;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.table.XCell;
@@ -120,11 +122,10 @@ public final class Starters {
 
   /** Whether a formula gives text; an empty one counts. */
   static boolean isText(XCell cell) {
-    com.sun.star.beans.XPropertySet properties =
-        UnoRuntime.queryInterface(com.sun.star.beans.XPropertySet.class, cell);
+    XPropertySet properties = UnoRuntime.queryInterface(XPropertySet.class, cell);
     try {
       Object kind = properties.getPropertyValue("FormulaResultType2");
-      return ((Number) kind).intValue() == com.sun.star.sheet.FormulaResult.STRING;
+      return ((Number) kind).intValue() == FormulaResult.STRING;
     } catch (com.sun.star.uno.Exception e) {
       throw new IllegalStateException(e);
     }

@@ -7,6 +7,7 @@ import java.util.BitSet;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import washbook.functions.Answer;
 import washbook.functions.Answer.Code;
@@ -335,7 +336,7 @@ public final class ComputedTable implements ComputedCells {
     return new AbstractList<>() {
       @Override
       public CellRefusal get(int index) {
-        java.util.Objects.checkIndex(index, refusedCount);
+        Objects.checkIndex(index, refusedCount);
         return refusal(refused[index]);
       }
 

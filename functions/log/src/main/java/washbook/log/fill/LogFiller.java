@@ -120,7 +120,7 @@ public final class LogFiller {
     filled.addAll(runs.filled);
     List<ColumnPatch> patches =
         filled.stream()
-            .map(FilledColumn::patch)
+            .map(column -> CutText.told(grid, column.patch()))
             .sorted(
                 (a, b) ->
                     a.headerRow() != b.headerRow()

@@ -140,7 +140,7 @@ final class Warnings {
       double off = offNeighbours(gravities, i);
       boolean byNeighbours = Math.abs(off) > most;
       off =
-          byNeighbours || outlook == null ? off : bends(gravities, i) ? worstHere(offCourse, i) : 0;
+          byNeighbours || outlook == null ? off : bends(readings, i) ? worstHere(offCourse, i) : 0;
       if (Math.abs(off) > most) {
         blamed = i;
         warnings.add(
@@ -159,8 +159,18 @@ final class Warnings {
     }
   }
 
-  private boolean bends(double[] gravities, int i) {
-    return Math.abs(offBeside(gravities, i)) > BEND * limits.of(Limit.OFF_COURSE) / 1000;
+  /** Whether a reading is off the middle of those beside it, and off their line in time too. */
+  private boolean bends(BatchReadings readings, int i) {
+    double most = BEND * limits.of(Limit.OFF_COURSE) / 1000;
+    double[] gravities = readings.gravities();
+    if (!(Math.abs(offBeside(gravities, i)) > most)) {
+      return false;
+    }
+    double[] days = readings.days();
+    double between = days[i + 1] - days[i - 1];
+    double share = between > 0 ? (days[i] - days[i - 1]) / between : 0.5;
+    double line = gravities[i - 1] + share * (gravities[i + 1] - gravities[i - 1]);
+    return Math.abs(gravities[i] - line) > most;
   }
 
   /**
@@ -238,7 +248,7 @@ final class Warnings {
       return false;
     }
     for (int i = 1; i < count - 1; i++) {
-      if (bends(gravities, i)) {
+      if (bends(readings, i)) {
         return false;
       }
     }

@@ -23,9 +23,11 @@ final class JarsAcross {
       run |= words.contains(RunWord.JAR) || words.contains(RunWord.CHARGE);
       run |= words.contains(RunWord.RUN);
       RunHeader.Cell cell = RunHeader.Cell.of(0, text);
-      if (numbers(grid, row) >= FEWEST_JARS) {
-        volume = volume < 0 && cell.isVolume() ? row : volume;
-        strength = strength < 0 && cell.isStrength() ? row : strength;
+      boolean volumes = volume < 0 && cell.isVolume();
+      boolean strengths = strength < 0 && cell.isStrength();
+      if ((volumes || strengths) && numbers(grid, row) >= FEWEST_JARS) {
+        volume = volumes ? row : volume;
+        strength = strengths ? row : strength;
       }
     }
     if (run && volume >= 0 && strength >= 0) {

@@ -42,7 +42,7 @@ public final class OwnAlcohol {
    *
    * @param rows of the jars
    * @param pure litres of pure alcohol in each
-   * @param firstRows where runs begin, whose sums begin anew
+   * @param firstRows where runs begin, whose sums begin again
    */
   public static Optional<Scale> scale(
       Grid grid, LogColumn column, int[] rows, double[] pure, int[] firstRows) {

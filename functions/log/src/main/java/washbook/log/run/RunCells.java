@@ -54,6 +54,9 @@ final class RunCells {
       return number;
     }
     String text = grid.text(row, column).strip();
+    if (text.chars().noneMatch(c -> Character.isDigit(c) || c > '~')) {
+      return Double.NaN;
+    }
     Matcher proof = OVER_OR_UNDER.matcher(text);
     if (proof.matches()) {
       double degrees = CellText.read(proof.group(1)).value;

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import washbook.log.words.Remembered;
 
 /**
  * The header of a table of jars.
@@ -23,9 +24,12 @@ record RunHeader(int topRow, int bottomRow, List<Cell> cells, boolean isMissing)
         Pattern.compile(
             "(\\p{L}{4,})\\.?\\s*(?:(?:@|at|for|a|\u00e0|bei|bij|op|em)\\s*)?\\(?\\s*20\\s?(?:\u00b0|[cC]\\b)");
 
+    private static final Remembered<Set<RunWord>> WORDS =
+        new Remembered<>(text -> RunWords.in(BROUGHT_TO_20.matcher(text).replaceAll("")));
+
     /** The cell of a text; the 20 °C that figures are brought to is no unit of a temperature. */
     static Cell of(int column, String text) {
-      return new Cell(column, text, RunWords.in(BROUGHT_TO_20.matcher(text).replaceAll("")));
+      return new Cell(column, text, WORDS.of(text));
     }
 
     boolean has(RunWord word) {

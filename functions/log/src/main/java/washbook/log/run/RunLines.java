@@ -45,6 +45,8 @@ final class RunLines {
   /** Where proof is defined, \u00b0C. */
   private static final double SIXTY_F = 140.0 / 9;
 
+  private static final Pattern ONE_NUMBER = Pattern.compile("\\D*\\d+(?:[.,]\\d+)?\\D*");
+
   /** Above that nothing is charged, % vol. */
   private static final double MOST_CHARGED = 96;
 
@@ -54,6 +56,9 @@ final class RunLines {
 
   /** Whether the lines below are read: they tell of the whole as well as of the jars. */
   private boolean isBelow;
+
+  /** Pure alcohol in what was charged. */
+  private double pureLitres = Double.NaN;
 
   /** Whether lines over several tables are read: a charge in them is of one nobody knows. */
   private boolean isOfAll;
@@ -149,7 +154,8 @@ final class RunLines {
   }
 
   Charge charge() {
-    return new Charge(litres, percentVolume, litresCell, strengthCell, cell);
+    double strength = Double.isNaN(percentVolume) ? 100 * pureLitres / litres : percentVolume;
+    return new Charge(litres, strength, litresCell, strengthCell, cell);
   }
 
   private void read(int row) {
@@ -296,7 +302,9 @@ final class RunLines {
     if (!named && !(both && words.contains(RunWord.RUN))) {
       return;
     }
-    if (!Double.isNaN(volume) && Double.isNaN(litres)) {
+    if (words.contains(RunWord.PURE) && ONE_NUMBER.matcher(line).matches()) {
+      pureLitres = volume <= litres ? volume : pureLitres;
+    } else if (!Double.isNaN(volume) && Double.isNaN(litres)) {
       litres = volume;
       litresCell = plainCell(row, volume);
     }

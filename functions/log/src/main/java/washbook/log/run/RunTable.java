@@ -269,6 +269,6 @@ final class RunTable {
   }
 
   private static Figure figure(double number) {
-    return new Figure(Numbers.show(number));
+    return new Figure(Numbers.round(number, 3));
   }
 }

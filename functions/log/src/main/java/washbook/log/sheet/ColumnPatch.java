@@ -12,6 +12,7 @@ package washbook.log.sheet;
  * @param lastRow last row that belongs to the table
  * @param decimals decimal places that a reader wants to see; -1 for text columns
  * @param cells the content, asked with the row number
+ * @param cut letters of the longest text left of it that ran on over its cells; 0 for none
  */
 public record ColumnPatch(
     int column,
@@ -21,7 +22,21 @@ public record ColumnPatch(
     int firstRow,
     int lastRow,
     int decimals,
-    Cells cells) {
+    Cells cells,
+    int cut) {
+
+  /** A column that cuts no text off. */
+  public ColumnPatch(
+      int column,
+      int headerRow,
+      String header,
+      String headerBefore,
+      int firstRow,
+      int lastRow,
+      int decimals,
+      Cells cells) {
+    this(column, headerRow, header, headerBefore, firstRow, lastRow, decimals, cells, 0);
+  }
 
   /** A column whose header does not change. */
   public ColumnPatch(
@@ -33,6 +48,12 @@ public record ColumnPatch(
       int decimals,
       Cells cells) {
     this(column, headerRow, header, header, firstRow, lastRow, decimals, cells);
+  }
+
+  /** The same column, which cuts this many letters off. */
+  public ColumnPatch cutting(int letters) {
+    return new ColumnPatch(
+        column, headerRow, header, headerBefore, firstRow, lastRow, decimals, cells, letters);
   }
 
   /** Whether a row below the header is one that this column fills. */

@@ -300,7 +300,7 @@ final class BatchOriginals {
           name,
           batchRows,
           cell,
-          Message.of("why.outside", new Figure(Numbers.show(value)), ORIGINALS));
+          Message.of("why.outside", new Figure(Numbers.round(value, 4)), ORIGINALS));
     }
   }
 

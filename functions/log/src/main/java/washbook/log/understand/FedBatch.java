@@ -386,12 +386,13 @@ final class FedBatch {
   private Message missing(int position, double sugarHere, double waterHere) {
     int row = rows[position];
     reading.read(row);
-    LogColumn use = sugarHere != 0 ? feeds.sugar : feeds.water;
-    boolean inColumn = use != null && !said.sugar().containsKey(row);
+    boolean ofSugar = sugarHere != 0 && !(Double.isNaN(waterHere) && !Double.isNaN(sugarHere));
+    LogColumn use = ofSugar ? feeds.sugar : feeds.water;
+    boolean inColumn = use != null && !(ofSugar && said.sugar().containsKey(row));
     String cell = inColumn ? feeds.address(row, use.column()) : reading.cell(row);
     Message why =
         Double.isNaN(sugarHere) || Double.isNaN(waterHere)
-            ? questions.askAmount(feed(position), cell, sugarHere != 0 && feeds.sugar != null)
+            ? questions.askAmount(feed(position), cell, ofSugar && feeds.sugar != null)
             : Double.isNaN(baseLitres) ? questions.askVolume(feed(position), cell) : Message.NONE;
     asked |= !why.equals(Message.NONE);
     return why;

@@ -102,7 +102,7 @@ final class FeedQuestions {
       OptionalDouble litres = litres(feed);
       lines.add(
           "volume = "
-              + (litres.isPresent() ? Numbers.show(litres.getAsDouble()) : EXAMPLE_L)
+              + (litres.isPresent() ? Numbers.round(litres.getAsDouble(), 3) : EXAMPLE_L)
               + " L");
     }
     boolean example = told.isEmpty() || !feed.volumeIsKnown();

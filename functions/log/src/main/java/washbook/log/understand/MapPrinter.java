@@ -18,8 +18,23 @@ import washbook.log.language.Language;
 import washbook.log.language.Message;
 import washbook.log.sheet.CellAddress;
 
-/** Writes the text form of a map. */
+/**
+ * Writes the text form of a map. Numbers have the places that a reading of their kind can be exact
+ * to, so that 85 °F become 29.44 C and not 29.444444444444443 C.
+ */
 final class MapPrinter {
+  private static final int CELSIUS_PLACES = 2;
+  private static final int STRENGTH_PLACES = 2;
+  private static final int PRESSURE_PLACES = 2;
+
+  /** Grams and millilitres. */
+  private static final int AMOUNT_PLACES = 3;
+
+  private static final int FACTOR_PLACES = 4;
+
+  /** A hundredth of what any scale shows: 0.01 °Oe, and less than 0.01 °Bx. */
+  private static final int GRAVITY_PLACES = 5;
+
   private final Language language;
 
   /**
@@ -63,14 +78,14 @@ final class MapPrinter {
       put(out, "ignore", "yes");
     }
     table.columns().forEach((column, use) -> put(out, column(column), show(use)));
-    put(out, "temperature", table.temperatureC(), " C");
+    put(out, "temperature", table.temperatureC(), CELSIUS_PLACES, " C");
     if (table.corrected() != null) {
       put(out, "corrected", table.corrected() ? "yes" : "no");
     }
-    put(out, "calibration", table.calibrationC(), " C");
-    put(out, "offset", table.offset(), "");
-    put(out, "refractometer factor", table.refractometerFactor(), "");
-    put(out, "volume", table.volumeL(), " L");
+    put(out, "calibration", table.calibrationC(), CELSIUS_PLACES, " C");
+    put(out, "offset", table.offset(), GRAVITY_PLACES, "");
+    put(out, "refractometer factor", table.refractometerFactor(), FACTOR_PLACES, "");
+    put(out, "volume", table.volumeL(), AMOUNT_PLACES, " L");
     if (!table.batch().isEmpty()) {
       put(out, "batch", table.batch());
     }
@@ -79,6 +94,7 @@ final class MapPrinter {
           out,
           one.getKey().isEmpty() ? "original gravity" : "original gravity of " + one.getKey(),
           one.getValue(),
+          GRAVITY_PLACES,
           " SG");
     }
     if (table.firstReadingIsOriginal()) {
@@ -105,9 +121,9 @@ final class MapPrinter {
     if (table.run().volumesAt20() != null) {
       put(out, "volumes at 20", table.run().volumesAt20() ? "yes" : "no");
     }
-    put(out, "charge", table.run().chargeLitres(), " L");
-    put(out, "charge strength", table.run().chargePercentVolume(), " ABV");
-    put(out, "pressure", table.run().pressureHPa(), "");
+    put(out, "charge", table.run().chargeLitres(), AMOUNT_PLACES, " L");
+    put(out, "charge strength", table.run().chargePercentVolume(), STRENGTH_PLACES, " ABV");
+    put(out, "pressure", table.run().pressureHPa(), PRESSURE_PLACES, "");
     if (table.sugarReadings() != null
         && table.sugarReadings() != LogSettings.SugarReadings.TOLD_BY_RISE) {
       put(
@@ -120,7 +136,7 @@ final class MapPrinter {
   private static String statement(int row, TableMap.Feed feed) {
     return feed.isByTheRise()
         ? RowStatement.sugarByTheRise(row)
-        : RowStatement.sugar(row, Numbers.show(feed.kilograms().getAsDouble()));
+        : RowStatement.sugar(row, Numbers.round(feed.kilograms().getAsDouble(), AMOUNT_PLACES));
   }
 
   /** The key of what a column of a table holds: a row where the log runs across. */
@@ -141,9 +157,9 @@ final class MapPrinter {
     out.append(key).append(" = ").append(value).append('\n');
   }
 
-  private static void put(StringBuilder out, String key, double value, String unit) {
+  private static void put(StringBuilder out, String key, double value, int places, String unit) {
     if (!Double.isNaN(value)) {
-      put(out, key, Numbers.show(value) + unit);
+      put(out, key, Numbers.round(value, places) + unit);
     }
   }
 
@@ -199,14 +215,19 @@ final class MapPrinter {
     print(out, TableMap.of(sheet, table.headerRow(), table.settled() ? columns(table) : Map.of()));
     put(out, "run", "yes");
     StillRun.Settings settings = run.settings();
-    put(out, "temperature", settings.temperatureC(), " C");
+    put(out, "temperature", settings.temperatureC(), CELSIUS_PLACES, " C");
     put(out, "corrected", settings.corrected() ? "yes" : "no");
     put(out, "volumes at 20", settings.volumesAt20() ? "yes" : "no");
-    put(out, "calibration", settings.calibrationC(), " C");
-    put(out, "pressure", settings.pressureHPa(), "");
+    put(out, "calibration", settings.calibrationC(), CELSIUS_PLACES, " C");
+    put(out, "pressure", settings.pressureHPa(), PRESSURE_PLACES, "");
     if (run.parts().size() == 1) {
-      put(out, "charge", run.parts().get(0).charge().litres(), " L");
-      put(out, "charge strength", run.parts().get(0).charge().percentVolume(), " ABV");
+      put(out, "charge", run.parts().get(0).charge().litres(), AMOUNT_PLACES, " L");
+      put(
+          out,
+          "charge strength",
+          run.parts().get(0).charge().percentVolume(),
+          STRENGTH_PLACES,
+          " ABV");
     }
   }
 
@@ -223,19 +244,19 @@ final class MapPrinter {
   private static void settings(StringBuilder out, LogTable table) {
     LogSettings settings = table.settings();
     if (settings.hasTemperature()) {
-      put(out, "temperature", settings.temperatureC(), " C");
+      put(out, "temperature", settings.temperatureC(), CELSIUS_PLACES, " C");
       if (settings.correctedAlready()) {
         put(out, "corrected", "yes");
       }
     }
-    put(out, "calibration", settings.calibrationC(), " C");
+    put(out, "calibration", settings.calibrationC(), CELSIUS_PLACES, " C");
     if (settings.offset() != 0) {
-      put(out, "offset", settings.offset(), "");
+      put(out, "offset", settings.offset(), GRAVITY_PLACES, "");
     }
     if (settings.refractometerFactor() != 1) {
-      put(out, "refractometer factor", settings.refractometerFactor(), "");
+      put(out, "refractometer factor", settings.refractometerFactor(), FACTOR_PLACES, "");
     }
-    put(out, "volume", settings.volumeL(), " L");
+    put(out, "volume", settings.volumeL(), AMOUNT_PLACES, " L");
     if (settings.wash().isStated()) {
       put(out, "wash", settings.wash().kind().word());
     }
@@ -245,7 +266,7 @@ final class MapPrinter {
           .ifPresent(
               gravity -> {
                 out.append("# ");
-                put(out, "original gravity of " + batch.name(), gravity, " SG");
+                put(out, "original gravity of " + batch.name(), gravity, GRAVITY_PLACES, " SG");
               });
     }
   }

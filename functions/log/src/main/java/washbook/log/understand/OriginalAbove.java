@@ -117,7 +117,7 @@ final class OriginalAbove {
     }
     List<KeyLine> all = new ArrayList<>(lines);
     all.addAll(unknownFigures());
-    all.addAll(higherFigures(columns));
+    all.addAll(higherFigures(columns, List.copyOf(all)));
     double highest = highest(columns);
     for (KeyLine line : all) {
       double stated = gravity(line, columns);
@@ -209,8 +209,12 @@ final class OriginalAbove {
         .orElse(null);
   }
 
-  /** Figures on the scale of the readings, in sentences above, that are higher than all of them. */
-  private List<KeyLine> higherFigures(ColumnAssignment columns) {
+  /**
+   * Figures on the scale of the readings, in sentences above, that are higher than all of them.
+   *
+   * @param asked lines that may be asked about without that
+   */
+  private List<KeyLine> higherFigures(ColumnAssignment columns, List<KeyLine> asked) {
     List<KeyLine> found = new ArrayList<>();
     HeaderCell reading = reading(columns);
     if (reading == null || columns.of(reading).unit().isEmpty()) {
@@ -227,11 +231,11 @@ final class OriginalAbove {
         int at = row;
         int from = column;
         boolean read =
-            lines.stream()
+            asked.stream()
                 .anyMatch(
                     l -> l.row() == at && l.column() == from && isOpen(l, gravity(l), highest));
         if (grid.kind(row, column) == Grid.Kind.NUMBER) {
-          higherNumber(row, column, scale, highest).ifPresent(found::add);
+          higherNumber(asked, row, column, scale, highest).ifPresent(found::add);
         } else if (!read && !Statement.saysTarget(text)) {
           Statement.figures(text, scale).stream()
               .filter(g -> g > highest + HIGHER && g < MOST_ORIGINAL)
@@ -244,7 +248,8 @@ final class OriginalAbove {
   }
 
   /** A number that looks like the readings and is higher, whatever stands before it. */
-  private Optional<KeyLine> higherNumber(int row, int column, ReadingScale scale, double highest) {
+  private Optional<KeyLine> higherNumber(
+      List<KeyLine> asked, int row, int column, ReadingScale scale, double highest) {
     double value = grid.number(row, column);
     Optional<ReadingScale> behind =
         Optional.of(text(row, column + 1))
@@ -261,7 +266,7 @@ final class OriginalAbove {
             : ReadingScale.withoutThousandths(value);
     double gravity = behind.map(s -> s.toGravity(value)).orElse(plain);
     boolean known =
-        lines.stream()
+        asked.stream()
             .anyMatch(
                 l ->
                     l.row() == row

@@ -89,8 +89,12 @@ final class ReadingInstrument {
       if (columns.isSaid(cell) || columns.has(Role.REFRACTOMETER) || isSaid(cell.meanings())) {
         continue;
       }
+      // Which scale it is has been asked, and no answer could name one.
+      if (unit.isEmpty()) {
+        continue;
+      }
       lookAt(cell, unit);
-      if (refractometer && !unit.isEmpty() && !unit.equals("SG")) {
+      if (refractometer && !unit.equals("SG")) {
         columns.change(cell, Role.REFRACTOMETER, unit, Message.of("col.refractometer"));
         ask(cell, Message.of("because.refractometer"), false);
       } else if (!isHydrometer(lines, reading)) {
@@ -224,7 +228,7 @@ final class ReadingInstrument {
     double start = Double.NaN;
     double before = Double.NaN;
     boolean oneAfterTheOther = !columns.has(Role.BATCH);
-    boolean degrees = !unit.isEmpty() && ReadingScale.of(unit).isPercentOfExtract();
+    boolean degrees = ReadingScale.of(unit).isPercentOfExtract();
     for (int row = rows.firstRow(); row <= rows.lastRow(); row++) {
       double value = rows.isSkipped(row) ? Double.NaN : degrees(row, cell.column(), degrees);
       if (!Double.isNaN(value)) {

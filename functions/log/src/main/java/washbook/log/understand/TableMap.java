@@ -1,5 +1,6 @@
 package washbook.log.understand;
 
+import java.util.Collections;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
@@ -72,9 +73,9 @@ public record TableMap(
     static final RowPart NONE = new RowPart(Map.of(), Map.of(), Map.of());
 
     RowPart {
-      uses = java.util.Collections.unmodifiableMap(new TreeMap<>(uses));
-      sugar = java.util.Collections.unmodifiableMap(new TreeMap<>(sugar));
-      batches = java.util.Collections.unmodifiableMap(new TreeMap<>(batches));
+      uses = Collections.unmodifiableMap(new TreeMap<>(uses));
+      sugar = Collections.unmodifiableMap(new TreeMap<>(sugar));
+      batches = Collections.unmodifiableMap(new TreeMap<>(batches));
     }
   }
 
@@ -115,8 +116,8 @@ public record TableMap(
   public record ColumnMap(Role role, String unit) {}
 
   public TableMap {
-    columns = java.util.Collections.unmodifiableMap(new TreeMap<>(columns));
-    originalGravities = java.util.Collections.unmodifiableMap(new TreeMap<>(originalGravities));
+    columns = Collections.unmodifiableMap(new TreeMap<>(columns));
+    originalGravities = Collections.unmodifiableMap(new TreeMap<>(originalGravities));
   }
 
   /** A map of one table that says nothing yet. */

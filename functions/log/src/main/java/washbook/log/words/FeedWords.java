@@ -1,5 +1,6 @@
 package washbook.log.words;
 
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -42,10 +43,17 @@ public final class FeedWords {
   private static final WordList<Meaning> WORDS =
       WordList.load(FeedWords.class, "feed-words.txt", Meaning.class);
 
+  private static final Remembered<Set<Meaning>> MEANINGS =
+      new Remembered<>(text -> Collections.unmodifiableSet(meanings(text)));
+
   private FeedWords() {}
 
   /** What the words of a text mean. */
   public static Set<Meaning> in(String text) {
+    return MEANINGS.of(text);
+  }
+
+  private static Set<Meaning> meanings(String text) {
     Set<Meaning> meanings = EnumSet.noneOf(Meaning.class);
     WORDS
         .matches(Vocabulary.tokens(text))

@@ -48,10 +48,25 @@ public final class MovedWash {
 
   private static final Pattern CLAUSES = Pattern.compile("[,;:.+]");
 
+  private static final Remembered<Boolean> AFTER_READING =
+      new Remembered<>(MovedWash::tellsOfAfterwards);
+
+  /** What the words of a whole note mean. */
+  private static final Remembered<Set<Meaning>> SAID =
+      new Remembered<>(note -> meanings(Vocabulary.tokens(note)));
+
+  /** The words of a batch's name. */
+  private static final Remembered<List<String>> NAMES =
+      new Remembered<>(name -> Vocabulary.tokens(IN_BRACKETS.matcher(name).replaceFirst("")));
+
   private MovedWash() {}
 
   /** Whether a note tells of what was done after the reading beside it. */
   public static boolean isAfterReading(String note) {
+    return AFTER_READING.of(note);
+  }
+
+  private static boolean tellsOfAfterwards(String note) {
     List<String> tokens = Vocabulary.tokens(note);
     for (int i = 0; i < tokens.size(); i++) {
       Set<Meaning> here = meanings(tokens.subList(i, i + 1));
@@ -66,12 +81,12 @@ public final class MovedWash {
 
   /** Whether a note tells that wash of another batch went into one. */
   public static boolean into(String batch, Collection<String> others, String note, Row row) {
-    List<String> tokens = Vocabulary.tokens(note);
-    Set<Meaning> said = meanings(tokens);
+    Set<Meaning> said = SAID.of(note);
     boolean added = said.contains(Meaning.ADDED) || note.strip().startsWith("+");
     if (!added && !said.contains(Meaning.MOVED)) {
       return false;
     }
+    List<String> tokens = Vocabulary.tokens(note);
     if (row == Row.OWN
         && added
         && (isFromElsewhere(note, tokens) || isFromNumbered(batch, tokens))) {
@@ -140,7 +155,7 @@ public final class MovedWash {
   }
 
   private static boolean isNamed(List<String> tokens, String name) {
-    List<String> of = Vocabulary.tokens(IN_BRACKETS.matcher(name).replaceFirst(""));
+    List<String> of = NAMES.of(name);
     boolean whole =
         of.size() > 1 || of.size() == 1 && of.get(0).length() > (hasDigit(of.get(0)) ? 1 : 2);
     return whole && Collections.indexOfSubList(tokens, of) >= 0;
@@ -229,7 +244,7 @@ public final class MovedWash {
    * for vessel behind that for from or into; -1 for nowhere.
    */
   private static int at(List<String> tokens, String name) {
-    List<String> of = Vocabulary.tokens(IN_BRACKETS.matcher(name).replaceFirst(""));
+    List<String> of = NAMES.of(name);
     for (int i = 0; !of.isEmpty() && i + of.size() <= tokens.size(); i++) {
       if (tokens.subList(i, i + of.size()).equals(of)) {
         return i;

@@ -7,6 +7,7 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
@@ -50,13 +51,17 @@ public final class TradeWords {
 
   private record Entry(Side side, List<String> tokens) {}
 
+  private static final Remembered<Set<Side>> SIDES =
+      new Remembered<>(text -> Collections.unmodifiableSet(sides(text)));
+
   private TradeWords() {}
 
   /** Of what a text speaks; of both or of nothing that is known, too. */
   public static Set<Side> in(String text) {
-    if (text.length() > LONGEST) {
-      return Set.of();
-    }
+    return text.length() > LONGEST ? Set.of() : SIDES.of(text);
+  }
+
+  private static Set<Side> sides(String text) {
     Set<Side> sides = EnumSet.noneOf(Side.class);
     List<String> tokens = Vocabulary.tokens(SOUTH.matcher(text).replaceAll(" "));
     for (int at = 0; at < tokens.size(); at++) {
@@ -95,10 +100,10 @@ public final class TradeWords {
 
   private static List<String> tokens(String word) {
     if (word.startsWith("*")) {
-      return List.of("*" + Vocabulary.tokens(word.substring(1)).get(0));
+      return List.of("*" + Vocabulary.takeApart(word.substring(1)).get(0));
     }
     return word.endsWith("*")
-        ? List.of(Vocabulary.tokens(word.substring(0, word.length() - 1)).get(0) + "*")
-        : Vocabulary.tokens(word);
+        ? List.of(Vocabulary.takeApart(word.substring(0, word.length() - 1)).get(0) + "*")
+        : Vocabulary.takeApart(word);
   }
 }

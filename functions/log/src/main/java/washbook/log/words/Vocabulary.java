@@ -3,10 +3,8 @@ package washbook.log.words;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Set;
 import washbook.log.language.Language;
 
@@ -23,35 +21,23 @@ public final class Vocabulary {
   /** Temperatures to which readings are brought, °C and °F. */
   private static final Set<String> REFERENCES = Set.of("15", "17", "20", "25", "60", "68");
 
-  /** Distinct texts remembered; a sheet's headers and batch names are far fewer. */
-  private static final int REMEMBERED = 4096;
-
   private static final WordList<Concept> WORDS =
       WordList.load(Vocabulary.class, FILE, Concept.class);
 
-  private static final ThreadLocal<Map<String, Set<Concept>>> KNOWN =
-      ThreadLocal.withInitial(HashMap::new);
-
   /** In capitals it is short for an original gravity in two languages. */
   private static final String PREPOSITION = " di ";
+
+  private static final Remembered<List<String>> TOKENS =
+      new Remembered<>(text -> List.copyOf(takeApart(text)));
+
+  private static final Remembered<Set<Concept>> MEANINGS =
+      new Remembered<>(text -> meaningsOf(tokens(text.replace(PREPOSITION, " "))));
 
   private Vocabulary() {}
 
   /** All meanings of a text; empty when there are none or when it is prose. */
   public static Set<Concept> meanings(String text) {
-    if (text.length() > LONGEST) {
-      return Set.of();
-    }
-    Map<String, Set<Concept>> known = KNOWN.get();
-    Set<Concept> found = known.get(text);
-    if (found == null) {
-      found = meaningsOf(tokens(text.replace(PREPOSITION, " ")));
-      if (known.size() >= REMEMBERED) {
-        known.clear();
-      }
-      known.put(text, found);
-    }
-    return found;
+    return text.length() > LONGEST ? Set.of() : MEANINGS.of(text);
   }
 
   /**
@@ -68,6 +54,11 @@ public final class Vocabulary {
 
   /** Lower-case words without accents; the degree sign, % and / are words of their own. */
   public static List<String> tokens(String text) {
+    return TOKENS.of(text);
+  }
+
+  /** The same of the words of a data file, which are read but once. */
+  static List<String> takeApart(String text) {
     return isAscii(text) ? asciiTokens(text) : tokensOf(withoutAccents(text));
   }
 

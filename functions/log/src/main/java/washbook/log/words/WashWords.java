@@ -74,7 +74,7 @@ public final class WashWords {
           .flatMap(
               part ->
                   List.of(part[2].split(",")).stream()
-                      .map(word -> new Entry(part[0].strip(), Vocabulary.tokens(word))))
+                      .map(word -> new Entry(part[0].strip(), Vocabulary.takeApart(word))))
           .toList();
     } catch (IOException e) {
       throw new UncheckedIOException(e);

@@ -64,7 +64,7 @@ public final class WordList<M extends Enum<M>> {
       if (trimmed.contains("*")) {
         withStar.add(new Entry<>(meaning, language, List.of(trimmed)));
       } else {
-        List<String> tokens = Vocabulary.tokens(trimmed);
+        List<String> tokens = Vocabulary.takeApart(trimmed);
         byFirstToken
             .computeIfAbsent(tokens.get(0), k -> new ArrayList<>())
             .add(new Entry<>(meaning, language, tokens));

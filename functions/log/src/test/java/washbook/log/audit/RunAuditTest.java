@@ -3,6 +3,7 @@ package washbook.log.audit;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
@@ -219,8 +220,7 @@ class RunAuditTest {
   }
 
   private static double call(String function, double... arguments) {
-    Object[] values =
-        Stream.of(arguments).flatMapToDouble(java.util.Arrays::stream).boxed().toArray();
+    Object[] values = Stream.of(arguments).flatMapToDouble(Arrays::stream).boxed().toArray();
     return ((Answer.Number) Catalogue.get(function).call(values)).value();
   }
 }

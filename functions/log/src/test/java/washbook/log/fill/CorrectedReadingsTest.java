@@ -3,6 +3,7 @@ package washbook.log.fill;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -82,8 +83,7 @@ class CorrectedReadingsTest {
     StringBuilder log = new StringBuilder("Cider ferment\nDate | " + header + " | Temp C\n");
     for (int day = 0; day < 6; day++) {
       log.append(
-          String.format(
-              java.util.Locale.ROOT, "#2025-10-0%d | %.4f | 25%n", day + 1, first - 0.01 * day));
+          String.format(Locale.ROOT, "#2025-10-0%d | %.4f | 25%n", day + 1, first - 0.01 * day));
     }
     boolean open =
         SheetUnderstanding.understand(TestGrid.of("Cider", log.toString()), LogMap.none())

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import java.util.EnumSet;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import washbook.functions.Numbers;
 import washbook.log.ComputedColumn;
 import washbook.log.sheet.TestGrid;
 import washbook.log.understand.LogMap;
@@ -52,7 +53,7 @@ class FormulaTest {
   void aTextReadingStandsAsItsNumber() {
     String formula = formulas(STATED, 4, ComputedColumn.CORRECTED_GRAVITY).get(1);
     String number =
-        washbook.functions.Numbers.show(
+        Numbers.show(
             SimpleLogTest.calc(
                 "CONVERT",
                 SimpleLogTest.calc("CORRECTEDBRIX", 9.5, 20.0, 140.0 / 9),

@@ -141,7 +141,7 @@ class LogsAcrossTest {
   void whatAMergedCellReachesIntoIsAskedAbout() {
     TestGrid grid = TestGrid.of("Log", ACROSS).merge(2, 1, 2, 2);
     assertFalse(understand(grid).across().isPresent());
-    assertTrue(understand(grid).doubts().get(0).question().contains("Can it be turned?"));
+    assertTrue(understand(grid).doubts().get(0).question().contains("Can it be transposed?"));
   }
 
   private static TestGrid filledAnd(String... more) {
@@ -202,7 +202,7 @@ class LogsAcrossTest {
   void figuresBelowAreAskedAbout() {
     Understanding two = understand(TestGrid.of("Log", ACROSS + "\n" + ACROSS));
     assertFalse(two.across().isPresent());
-    assertTrue(two.doubts().get(0).question().contains("Can it be turned?"));
+    assertTrue(two.doubts().get(0).question().contains("Can it be transposed?"));
   }
 
   @Test

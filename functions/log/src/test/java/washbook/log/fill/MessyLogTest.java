@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static washbook.log.fill.SimpleLogTest.calc;
 import static washbook.log.fill.SimpleLogTest.fill;
 
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import washbook.functions.Answer;
@@ -200,7 +201,7 @@ class MessyLogTest {
             11/05/2024 | 1.038 | 18\
             """);
     Batch batch = read(grid).tables().get(0).batches().get(0);
-    assertEquals(List.of(2, 4, 1, 3), java.util.Arrays.stream(batch.rows()).boxed().toList());
+    assertEquals(List.of(2, 4, 1, 3), Arrays.stream(batch.rows()).boxed().toList());
     assertEquals("B3", batch.original().cell());
   }
 

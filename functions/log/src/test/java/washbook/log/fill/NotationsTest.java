@@ -87,7 +87,7 @@ class NotationsTest {
     assertTrue(fill(grid).refusals().get(0).reason().contains("may be in °C or °F"));
   }
 
-  /** A unit behind the value does not make a header of the line. */
+  /** A unit after the value does not make a header of the line. */
   @Test
   void labelsAboveTheTableWithValueAndUnit() {
     TestGrid beside =

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.EnumSet;
+import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -22,7 +23,7 @@ class ReasonsOfRefusalsTest {
     TestGrid grid = TestGrid.of("Plum 3", log.replace('^', '|').replace(" ;", "\n"));
     LogTable table =
         SheetUnderstanding.understand(grid, LogMap.parse(map.replace(" ;", "\n"))).tables().get(0);
-    return new ComputedTable(grid, table, EnumSet.copyOf(java.util.List.of(columns)));
+    return new ComputedTable(grid, table, EnumSet.copyOf(List.of(columns)));
   }
 
   private static String told(String log, String map) {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static washbook.log.fill.SimpleLogTest.calc;
 
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -48,8 +49,7 @@ class UnusualLogsTest {
             """);
     LogTable table = table(grid);
     assertEquals(
-        List.of(1, 2, 3, 4),
-        java.util.Arrays.stream(table.batches().get(0).rows()).boxed().toList());
+        List.of(1, 2, 3, 4), Arrays.stream(table.batches().get(0).rows()).boxed().toList());
     assertEquals(1.085, original(table), 1e-9);
   }
 

@@ -3,7 +3,10 @@ package washbook.log.fill;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -81,8 +84,7 @@ class WashInLogTest {
     String remark = table.remarks().get(1).in(Language.EN);
     assertTrue(
         remark.startsWith("kind of wash not stated, taken as MALT; from 1.085 to 1"), remark);
-    String sugar =
-        String.format(java.util.Locale.ROOT, "SUGAR %.1f", calc("ABV", 1.085, 1.0, "SUGAR"));
+    String sugar = String.format(Locale.ROOT, "SUGAR %.1f", calc("ABV", 1.085, 1.0, "SUGAR"));
     assertTrue(remark.contains(sugar), remark);
   }
 
@@ -103,8 +105,7 @@ class WashInLogTest {
   @ValueSource(strings = {"wash = tea", "wash = 60"})
   void aMapRefusesWhatIsNoKind(String line) {
     String why =
-        org.junit.jupiter.api.Assertions.assertThrows(
-                IllegalArgumentException.class, () -> LogMap.parse(line))
+        Assertions.assertThrows(IllegalArgumentException.class, () -> LogMap.parse(line))
             .getMessage();
     assertTrue(why.startsWith("line 1 of the map: "), why);
   }
@@ -117,7 +118,7 @@ class WashInLogTest {
             grid,
             SheetUnderstanding.understand(grid, LogMap.none()),
             new FillOptions(
-                java.util.EnumSet.of(
+                EnumSet.of(
                     ComputedColumn.ABV,
                     ComputedColumn.APPARENT_ATTENUATION,
                     ComputedColumn.PLUS_MINUS),

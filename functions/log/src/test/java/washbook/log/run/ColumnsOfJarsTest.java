@@ -235,6 +235,22 @@ class ColumnsOfJarsTest {
         "run Plum 3 run, rows " + first + "-" + (first + 3) + ": " + charge, remarks.get(2));
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '!',
+      value = {
+        "Charge^10^L ; Pure alcohol in the charge^3^L ! 10 ! 30",
+        "Charge^10^L ; Pure alcohol in the charge^13^L ! 10 ! NaN",
+        "Pure alcohol in the charge^3^L ; Charge^10^L ! 10 ! NaN",
+        "Charge: 10 L with 3 L of pure alcohol ; note ! 10 ! NaN",
+        "Charge 10 L of 28 % ; Pure alcohol in the charge^3^L ! 10 ! 28",
+      })
+  void pureAlcoholIsNotTheLitresOfTheCharge(String above, double litres, double strength) {
+    StillRun.Charge charge = run("Plum 3 run ; " + above).parts().get(0).charge();
+    assertEquals(litres, charge.litres());
+    assertEquals(strength, charge.percentVolume(), 1e-9);
+  }
+
   @Test
   void volumesPressureAndOneTemperatureAreRemarkedOnToo() {
     List<String> remarks =

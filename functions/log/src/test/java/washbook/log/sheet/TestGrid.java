@@ -2,11 +2,12 @@ package washbook.log.sheet;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
- * A sheet typed as text: one line a row, cells parted by {@code |}. A number is a number, a text in
- * single quotes stays a text, an ISO date with {@code #} before it is a date cell.
+ * A sheet typed as text: one line a row, cells separated by {@code |}. A number is a number, a text
+ * in single quotes stays a text, an ISO date with {@code #} before it is a date cell.
  */
 public final class TestGrid implements Grid {
   private static final LocalDate ZERO = LocalDate.of(1899, 12, 30);
@@ -102,7 +103,7 @@ public final class TestGrid implements Grid {
       if (value == null) {
         return;
       }
-      cells = java.util.Arrays.copyOf(cells, column + 1);
+      cells = Arrays.copyOf(cells, column + 1);
       rows.set(row, cells);
     }
     cells[column] = value;

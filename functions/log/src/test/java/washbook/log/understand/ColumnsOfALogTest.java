@@ -327,5 +327,24 @@ class ColumnsOfALogTest {
     assertFalse(ChartsSheet.isOne(TestGrid.of("charts", charts)));
     assertFalse(ChartsSheet.isOne(TestGrid.of("Washbook charts", "mine")));
     assertFalse(ChartsSheet.isOne(TestGrid.of("Washbook charts", "3")));
+    for (Language other : Language.values()) {
+      assertTrue(ChartsSheet.isOne(TestGrid.of(ChartsSheet.name(other), charts)));
+    }
+  }
+
+  /** 31 characters and without []:*?/\ is what both formats take; a quote would be doubled. */
+  @ParameterizedTest
+  @EnumSource(Language.class)
+  void theChartsSheetHasANameThatEveryProgramTakes(Language language) {
+    String name = ChartsSheet.name(language);
+    assertTrue(name.matches("[\\p{L} -]{1,31}"), name);
+    assertTrue(name.contains("Washbook"), name);
+    assertTrue(language == Language.EN || !name.equals(ChartsSheet.name(Language.EN)), name);
+  }
+
+  /** Earlier versions wrote it in every language. */
+  @Test
+  void theEnglishNameOfTheChartsSheetStays() {
+    assertEquals("Washbook charts", ChartsSheet.name(Language.EN));
   }
 }

@@ -49,7 +49,7 @@ class MapOfALogTest {
             + " # original gravity of Cellar = 1.09 SG",
         "Refractometer factor: 1.04 ; Day^Refractometer Brix ; 0^20 ; 4^12 ; 8^8 ! 2,"
             + " column A = DAY, column B = REFRACTOMETER in BRIX, calibration = 20 C,"
-            + " refractometer factor = 1.04, # original gravity of Cellar = 1.0795098445432396 SG",
+            + " refractometer factor = 1.04, # original gravity of Cellar = 1.07951 SG",
         "x ; ; Day^0^4^8^12 ; SG^1.085^1.04^1.02^1.01 ; Temp C^20^20^20^20 ! 3, row 3 = DAY,"
             + " row 4 = GRAVITY in SG, row 5 = TEMPERATURE in C, calibration = 20 C,"
             + " # original gravity of Cellar = 1.085 SG",

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -226,7 +227,7 @@ class MapStatementsTest {
     assertEquals(List.of(), ignored.tables());
     LogTable two = understood("Log", "batch from row 4 = Apple 7");
     assertEquals("Apple 7", two.batches().get(1).name());
-    assertEquals(List.of(3), java.util.Arrays.stream(two.batches().get(1).rows()).boxed().toList());
+    assertEquals(List.of(3), Arrays.stream(two.batches().get(1).rows()).boxed().toList());
   }
 
   @Test

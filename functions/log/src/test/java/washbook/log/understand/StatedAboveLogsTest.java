@@ -16,6 +16,7 @@ import washbook.log.MapAnswer;
 import washbook.log.Role;
 import washbook.log.StatedWash;
 import washbook.log.Understanding;
+import washbook.log.language.Language;
 import washbook.log.layout.KeyLines;
 import washbook.log.sheet.TestGrid;
 import washbook.log.words.ReadingScale;
@@ -155,9 +156,7 @@ class StatedAboveLogsTest {
   private static String wash(String text) {
     TestGrid grid = grid(text);
     StatedWash stated = WashAbove.stated(grid, 0, grid.rowCount() - 1, 0, grid.columnCount() - 1);
-    return stated.isStated()
-        ? stated.kind().word() + " " + stated.why().in(washbook.log.language.Language.EN)
-        : "";
+    return stated.isStated() ? stated.kind().word() + " " + stated.why().in(Language.EN) : "";
   }
 
   @ParameterizedTest

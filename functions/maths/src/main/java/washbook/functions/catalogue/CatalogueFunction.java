@@ -2,6 +2,7 @@ package washbook.functions.catalogue;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import washbook.functions.Answer;
 import washbook.functions.Answer.Code;
@@ -37,7 +38,7 @@ public record CatalogueFunction(
     List<String> example,
     List<String> mixedUp,
     boolean portable,
-    java.util.function.Function<Arguments, Object> body) {
+    Function<Arguments, Object> body) {
 
   /** The question of the trade that a function answers, in the order of the work. */
   public enum Group {
@@ -63,7 +64,7 @@ public record CatalogueFunction(
   /** Calls the function with raw values: Double, String, double[], List; null or "" is blank. */
   public Answer call(Object... raw) {
     try {
-      Object result = body.apply(Reader.read(parameters, raw));
+      Object result = body.apply(ArgumentReader.read(parameters, raw));
       if (result instanceof String text) {
         return new Answer.Text(text);
       }
@@ -161,17 +162,16 @@ public record CatalogueFunction(
     }
 
     /** Ends the declaration of a function that gives text. */
-    public CatalogueFunction givesText(java.util.function.Function<Arguments, String> body) {
+    public CatalogueFunction givesText(Function<Arguments, String> body) {
       return build("text", body::apply);
     }
 
     /** Ends the declaration of a function that says something: a sentence, or "" for nothing. */
-    public CatalogueFunction explains(java.util.function.Function<Arguments, Object> body) {
+    public CatalogueFunction explains(Function<Arguments, Object> body) {
       return build("text", body);
     }
 
-    private CatalogueFunction build(
-        String unit, java.util.function.Function<Arguments, Object> body) {
+    private CatalogueFunction build(String unit, Function<Arguments, Object> body) {
       return new CatalogueFunction(
           name,
           group,

@@ -28,7 +28,7 @@ final class RefractometerEntries {
               .details(
                   "From the reading before the ferment and the one now."
                       + MEANING
-                      + " Good to about 0.002 SG. Refuses a present reading above the original one"
+                      + " Good to about 0.002 SG. Refuses a current reading above the original one"
                       + " or lower than the wash can ferment to.")
               .takes(
                   number(

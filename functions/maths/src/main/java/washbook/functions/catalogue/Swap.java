@@ -40,7 +40,7 @@ final class Swap {
 
   private static boolean isRefused(CatalogueFunction function, Object[] raw) {
     try {
-      return function.body().apply(Reader.read(function.parameters(), raw)) == null;
+      return function.body().apply(ArgumentReader.read(function.parameters(), raw)) == null;
     } catch (RefusedException refused) {
       return true;
     }

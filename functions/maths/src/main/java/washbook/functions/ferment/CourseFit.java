@@ -28,6 +28,10 @@ final class CourseFit {
 
   private static final double[] SCALES = {0.3, 0.7, 1.3, 2.4, 5};
   private static final int MIDDLES = 12;
+  private static final int EVERY = 6;
+
+  /** More than the sums of squares lose in the last digits. */
+  private static final double ROUNDING = 1e-6;
 
   /** Slopes are taken over this many standard deviations to either side. */
   private static final double STEP_DEVIATIONS = 0.1;
@@ -45,6 +49,14 @@ final class CourseFit {
   private static final int END = 1;
   private static final int MIDDLE = 2;
   private static final int SCALE = 3;
+
+  /** What is known of each parameter beforehand, as one over the square of its error. */
+  private static final double[] BEFOREHAND = {
+    1 / (START_ERROR * START_ERROR),
+    1 / (END_ERROR * END_ERROR),
+    1e-6,
+    1 / (SCALE_SPREAD * SCALE_SPREAD)
+  };
 
   private final FallShape shape;
   private final Readings readings;
@@ -120,32 +132,54 @@ final class CourseFit {
     return (day - at[MIDDLE]) / scale();
   }
 
-  /** A coarse search over middle and scale; start and end follow from each by plain regression. */
+  /**
+   * A coarse search over middle and scale; start and end follow from each by plain regression. The
+   * misfit of a few readings is never more than that of all, so that most places need no more.
+   */
   private void search() {
     double first = readings.days()[0];
     double last = readings.days()[readings.count() - 1];
-    double[] tried = new double[4];
-    for (double scale : SCALES) {
+    double[][] places = new double[SCALES.length * MIDDLES][4];
+    double[] least = new double[places.length];
+    for (int i = 0; i < places.length; i++) {
+      double scale = SCALES[i / MIDDLES];
       double from = first - scale;
       double to = last + 3 * scale;
-      for (int i = 0; i < MIDDLES; i++) {
-        tried[MIDDLE] = from + (to - from) * i / (MIDDLES - 1);
-        tried[SCALE] = Math.log(scale);
-        double found = regress(tried);
-        if (found < misfit) {
-          misfit = found;
-          System.arraycopy(tried, 0, at, 0, 4);
-        }
+      places[i][MIDDLE] = from + (to - from) * (i % MIDDLES) / (MIDDLES - 1);
+      places[i][SCALE] = Math.log(scale);
+      least[i] = regress(places[i], EVERY) - ROUNDING;
+    }
+    int best = places.length;
+    for (int tried = 0; tried < places.length; tried++) {
+      int next = leastOf(least);
+      if (!(least[next] <= misfit)) {
+        return;
+      }
+      least[next] = Double.POSITIVE_INFINITY;
+      double found = regress(places[next], 1);
+      if (found < misfit || found == misfit && next < best) {
+        misfit = found;
+        best = next;
+        System.arraycopy(places[next], 0, at, 0, 4);
       }
     }
+  }
+
+  private static int leastOf(double[] values) {
+    int least = 0;
+    for (int i = 1; i < values.length; i++) {
+      least = values[i] < values[least] ? i : least;
+    }
+    return least;
   }
 
   /**
    * Puts in start and end that fit best with the middle and the scale given.
    *
+   * @param every how many readings one is looked at
    * @return the misfit with them
    */
-  private double regress(double[] parameters) {
+  private double regress(double[] parameters, int every) {
     double w = 1 / (READING_ERROR * READING_ERROR);
     double aa = 1 / square(START_ERROR);
     double ab = 0;
@@ -154,7 +188,7 @@ final class CourseFit {
     double yb = 0;
     double yy = ya * (readings.gravities()[0] - expectedFinal);
     double scale = Math.exp(parameters[SCALE]);
-    for (int i = 0; i < readings.count(); i++) {
+    for (int i = 0; i < readings.count(); i += every) {
       double weight = w * readings.weights()[i];
       double left = shape.left((readings.days()[i] - parameters[MIDDLE]) / scale);
       double y = readings.gravities()[i] - expectedFinal;
@@ -193,17 +227,26 @@ final class CourseFit {
 
   private void refine() {
     double damping = 1e-2;
-    double[][] slopes = slopes();
-    double[][] normal = normal(slopes);
-    double[] towards = gradient(slopes);
+    double[][] slopes = new double[4][readings.count()];
+    double[][] normal = new double[4][4];
+    double[][] damped = new double[4][4];
+    double[] towards = new double[4];
+    double[] tried = new double[4];
+    boolean isMoved = true;
     for (int step = 0; step < MOST_STEPS; step++) {
-      double[] move = Cholesky.solve(damped(normal, damping), towards);
-      double[] tried = at.clone();
+      if (isMoved) {
+        takeSlopes(slopes);
+        takeNormal(slopes, normal);
+        takeGradient(slopes, towards);
+      }
+      damp(normal, damping, damped);
+      double[] move = Cholesky.solve(damped, towards);
       for (int i = 0; i < 4; i++) {
-        tried[i] += move[i];
+        tried[i] = at[i] + move[i];
       }
       double found = misfit(tried);
-      if (found < misfit) {
+      isMoved = found < misfit;
+      if (isMoved) {
         double gain = misfit - found;
         misfit = found;
         System.arraycopy(tried, 0, at, 0, 4);
@@ -211,9 +254,6 @@ final class CourseFit {
         if (gain < ENOUGH) {
           return;
         }
-        slopes = slopes();
-        normal = normal(slopes);
-        towards = gradient(slopes);
       } else {
         damping *= 6;
         if (damping > 1e6) {
@@ -223,65 +263,66 @@ final class CourseFit {
     }
   }
 
-  private static double[][] damped(double[][] normal, double damping) {
-    double[][] damped = new double[4][];
+  private static void damp(double[][] normal, double damping, double[][] damped) {
     for (int i = 0; i < 4; i++) {
-      damped[i] = normal[i].clone();
+      System.arraycopy(normal[i], 0, damped[i], 0, 4);
       damped[i][i] *= 1 + damping;
     }
-    return damped;
   }
 
   /** Slopes of each reading's gravity by the parameters. */
-  private double[][] slopes() {
-    double[][] slopes = new double[readings.count()][];
+  private void takeSlopes(double[][] slopes) {
     double whole = at[START] - at[END];
     double scale = scale();
-    for (int i = 0; i < slopes.length; i++) {
+    for (int i = 0; i < readings.count(); i++) {
       double x = (readings.days()[i] - at[MIDDLE]) / scale;
       double left = shape.left(x);
       double fall = whole * shape.slope(x, left);
-      slopes[i] = new double[] {left, 1 - left, fall / scale, fall == 0 ? 0 : fall * x};
+      slopes[START][i] = left;
+      slopes[END][i] = 1 - left;
+      slopes[MIDDLE][i] = fall / scale;
+      slopes[SCALE][i] = fall == 0 ? 0 : fall * x;
     }
-    return slopes;
   }
 
   private double[][] normal() {
-    return normal(slopes());
+    double[][] slopes = new double[4][readings.count()];
+    takeSlopes(slopes);
+    double[][] normal = new double[4][4];
+    takeNormal(slopes, normal);
+    return normal;
   }
 
   /** Matrix of the normal equations, known-beforehand included. */
-  private double[][] normal(double[][] slopes) {
-    double[][] sum = new double[4][4];
-    sum[START][START] = 1 / square(START_ERROR);
-    sum[END][END] = 1 / square(END_ERROR);
-    sum[SCALE][SCALE] = 1 / square(SCALE_SPREAD);
-    sum[MIDDLE][MIDDLE] = 1e-6;
-    for (int i = 0; i < slopes.length; i++) {
-      double weight = readings.weights()[i] / square(READING_ERROR);
-      for (int a = 0; a < 4; a++) {
-        for (int b = 0; b < 4; b++) {
-          sum[a][b] += weight * slopes[i][a] * slopes[i][b];
+  private void takeNormal(double[][] slopes, double[][] normal) {
+    for (int a = 0; a < 4; a++) {
+      for (int b = 0; b <= a; b++) {
+        double sum = a == b ? BEFOREHAND[a] : 0;
+        for (int i = 0; i < readings.count(); i++) {
+          sum += weight(i) * slopes[a][i] * slopes[b][i];
         }
+        normal[a][b] = sum;
+        normal[b][a] = sum;
       }
     }
-    return sum;
   }
 
-  private double[] gradient(double[][] slopes) {
-    double[] sum = new double[4];
-    sum[START] = (readings.gravities()[0] - at[START]) / square(START_ERROR);
-    sum[END] = (expectedFinal - at[END]) / square(END_ERROR);
-    sum[SCALE] = (USUAL_SCALE - at[SCALE]) / square(SCALE_SPREAD);
-    for (int i = 0; i < slopes.length; i++) {
-      double weight = readings.weights()[i] / square(READING_ERROR);
-      double left = slopes[i][START];
+  private double weight(int i) {
+    return readings.weights()[i] / (READING_ERROR * READING_ERROR);
+  }
+
+  private void takeGradient(double[][] slopes, double[] towards) {
+    towards[START] = (readings.gravities()[0] - at[START]) / square(START_ERROR);
+    towards[END] = (expectedFinal - at[END]) / square(END_ERROR);
+    towards[SCALE] = (USUAL_SCALE - at[SCALE]) / square(SCALE_SPREAD);
+    towards[MIDDLE] = 0;
+    for (int i = 0; i < readings.count(); i++) {
+      double left = slopes[START][i];
       double off = readings.gravities()[i] - (at[END] + (at[START] - at[END]) * left);
       for (int a = 0; a < 4; a++) {
-        sum[a] += weight * slopes[i][a] * off;
+        towards[a] += weight(i) * slopes[a][i] * off;
       }
     }
-    return sum;
   }
 
   /**

@@ -22,6 +22,15 @@ final class FallShape {
     Beginning(double power) {
       this.power = power;
     }
+
+    /** The share that has fallen to the power p: Math.pow takes ten times as long. */
+    double growth(double fallen) {
+      return switch (this) {
+        case AT_ONCE -> Math.pow(fallen, power);
+        case MIDDLING -> Math.sqrt(fallen);
+        case LOGISTIC -> fallen;
+      };
+    }
   }
 
   /**
@@ -164,7 +173,7 @@ final class FallShape {
   }
 
   private double slopeAt(double left) {
-    return pace * ending.rate(left) * Math.pow(1 - left, beginning.power);
+    return pace * ending.rate(left) * beginning.growth(1 - left);
   }
 
   /** Odds of such a fall before anything is read. */

@@ -1,5 +1,6 @@
 package washbook.functions.ferment;
 
+import java.util.Arrays;
 import washbook.functions.ferment.Readings.Line;
 
 /**
@@ -19,6 +20,12 @@ public final class Glance {
   /** Of fewer readings the fall must be so many times that of a wash that stands still. */
   private static final double CLEARLY = 3;
 
+  /** The lines of the last readings fall so many times as much as a wash that stands still. */
+  private static final double STEADILY = 2;
+
+  /** Those lines are of so many days. */
+  private static final double[] LAST_DAYS = {0.5, 1};
+
   private Glance() {}
 
   /**
@@ -36,12 +43,17 @@ public final class Glance {
         || isFalling(readings);
   }
 
-  /** The last two readings are at the end by more than a reading error. */
+  /** The last two readings and all of the last hours are at the end by more than an error. */
   private static boolean isAtEnd(Readings readings, double expectedFinal) {
     double end =
         Math.max(expectedFinal + Progress.DONE_WITHIN, Progress.DRY) - CourseFit.READING_ERROR;
     int last = readings.count() - 1;
-    return readings.gravities()[last] <= end && readings.gravities()[last - 1] <= end;
+    int first = last;
+    while (first > last - 1
+        || first > 0 && readings.days()[last] - readings.days()[first - 1] <= LAST_DAYS[0]) {
+      first--;
+    }
+    return Arrays.stream(readings.gravities(), first, last + 1).allMatch(g -> g <= end);
   }
 
   /** The last readings lie on a line that falls. */
@@ -58,6 +70,17 @@ public final class Glance {
       on++;
     }
     double most = Progress.STILL_PER_DAY * (on < MANY ? CLEARLY : 1);
-    return line.fallPerDay() - SURELY * line.error() > most;
+    return line.fallPerDay() - SURELY * line.error() > most && fallsStill(readings);
+  }
+
+  /** The last of those readings do not fall more slowly than a wash may that goes on. */
+  private static boolean fallsStill(Readings readings) {
+    for (double window : LAST_DAYS) {
+      Line line = readings.line(readings.count() - 1, window, Progress.RATE_READINGS);
+      if (!(line.fallPerDay() > STEADILY * Progress.STILL_PER_DAY)) {
+        return false;
+      }
+    }
+    return true;
   }
 }

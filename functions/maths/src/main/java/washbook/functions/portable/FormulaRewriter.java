@@ -90,7 +90,7 @@ public final class FormulaRewriter {
       return Optional.empty();
     }
     try {
-      return Optional.of(new WholeCall(Compiler.compile(arguments.call(function.get(), text))));
+      return Optional.of(new WholeCall(CallCompiler.compile(arguments.call(function.get(), text))));
     } catch (NotPortableException e) {
       return Optional.empty();
     }
@@ -123,7 +123,8 @@ public final class FormulaRewriter {
       int close = Lexemes.closing(formula, open);
       try {
         String call = formula.substring(i, close);
-        out.append(Compiler.compile(arguments.call(function.get(), call)).text(syntax.separator()));
+        out.append(
+            CallCompiler.compile(arguments.call(function.get(), call)).text(syntax.separator()));
         calls++;
         i = close;
       } catch (NotPortableException e) {

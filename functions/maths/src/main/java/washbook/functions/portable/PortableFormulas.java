@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import washbook.functions.Answer;
 import washbook.functions.catalogue.Catalogue;
@@ -56,9 +57,7 @@ public final class PortableFormulas {
    *     String, or null for blank
    */
   public static Answer answer(
-      CatalogueFunction function,
-      List<String> arguments,
-      java.util.function.Function<String, ? extends Object> cells)
+      CatalogueFunction function, List<String> arguments, Function<String, ? extends Object> cells)
       throws NotPortableException {
     CompiledCall call = compile(function, arguments);
     List<Object> values = new ArrayList<>();
@@ -73,7 +72,7 @@ public final class PortableFormulas {
     for (String argument : arguments) {
       read.add(reader.read(argument));
     }
-    return Compiler.compile(new Call(function, read));
+    return CallCompiler.compile(new Call(function, read));
   }
 
   /** The largest error of the function's formulas, in its unit; NaN when it has none. */

@@ -1,5 +1,6 @@
 package washbook.functions.mutation;
 
+import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
 import java.net.MalformedURLException;
@@ -39,7 +40,7 @@ public final class StaticConstants {
     this.tests = tests;
   }
 
-  /** Loads our own classes anew, one of them changed. */
+  /** Loads our own classes again, one of them changed. */
   private static final class Changed extends URLClassLoader {
     private final String name;
     private final byte[] bytes;
@@ -70,7 +71,7 @@ public final class StaticConstants {
   /** Ends with 1 where a test fails without any change. */
   public static void main(String[] arguments) throws Exception {
     List<URL> classPath = new ArrayList<>();
-    for (String part : System.getProperty("java.class.path").split(java.io.File.pathSeparator)) {
+    for (String part : System.getProperty("java.class.path").split(File.pathSeparator)) {
       classPath.add(url(part));
     }
     StaticConstants here =

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -14,7 +15,7 @@ import washbook.functions.Answer;
 import washbook.functions.portable.PortableFormulas;
 
 class ReferencePageTest {
-  static java.util.List<CatalogueFunction> functions() {
+  static List<CatalogueFunction> functions() {
     return Catalogue.all();
   }
 
@@ -23,7 +24,7 @@ class ReferencePageTest {
     assertEquals(
         ReferencePage.markdown(PortableFormulas::note),
         Files.readString(Path.of("../REFERENCE.md")),
-        "functions/REFERENCE.md is not what the catalogue says; write it anew: java -jar"
+        "functions/REFERENCE.md is not what the catalogue says; write it again: java -jar"
             + " batch-runner/target/washbook.jar functions --format markdown"
             + " > functions/REFERENCE.md");
   }

@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.EnumSet;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -27,10 +29,46 @@ class GlanceTest {
   }
 
   private void look(MadeCourses.Moment moment) {
-    double expected = moment.course().expectedFinal();
-    boolean isStuck = Progress.state(moment.times(), moment.gravities(), expected).equals("stuck");
-    boolean glance = Glance.isNotStuck(moment.times(), moment.gravities(), expected);
-    assertFalse(isStuck && glance, () -> moment.course().toString());
+    look(moment.times(), moment.gravities(), moment.course().expectedFinal());
+  }
+
+  /** As a sensor does, four to twelve times a day, by a ten thousandth. */
+  @ParameterizedTest
+  @CsvSource({"0.25, 0.001", "0.25, 0.0005", "0.125, 0.0003", "0.0833, 0.0001"})
+  void noneOfThoseReadOften(double everyDays, double noise) {
+    Random random = new Random(7);
+    MadeCourses.any(
+        EnumSet.allOf(Family.class),
+        1500,
+        1,
+        11,
+        moment -> {
+          double until = moment.course().now();
+          int count = (int) Math.min(60, until / everyDays);
+          double[] times = new double[count];
+          double[] gravities = new double[count];
+          for (int i = 0; i < count; i++) {
+            times[i] = until + everyDays * (i - count + 1);
+            double read =
+                moment.course().ferment().truth().applyAsDouble(times[i])
+                    + noise * random.nextGaussian();
+            gravities[i] = Math.rint(read * 10_000) / 10_000;
+          }
+          if (count > 4 && times[count - 1] - times[0] > 1) {
+            look(times, gravities, moment.course().expectedFinal());
+          }
+        });
+    assertTrue(courses > 1000, courses + " courses");
+    assertTrue(stuck > 100, stuck + " are stuck");
+    assertTrue(spared > courses / 5, spared + " need no fit");
+  }
+
+  private void look(double[] times, double[] gravities, double expected) {
+    boolean isStuck = Progress.state(times, gravities, expected).equals("stuck");
+    boolean glance = Glance.isNotStuck(times, gravities, expected);
+    assertFalse(
+        isStuck && glance,
+        () -> Arrays.toString(times) + " " + Arrays.toString(gravities) + " " + expected);
     courses++;
     spared += glance ? 1 : 0;
     stuck += isStuck ? 1 : 0;

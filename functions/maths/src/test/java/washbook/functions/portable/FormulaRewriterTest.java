@@ -5,10 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import washbook.functions.Answer;
 import washbook.functions.Sentence;
 import washbook.functions.catalogue.Catalogue;
 import washbook.functions.portable.FormulaRewriter.Rewritten;
@@ -74,8 +76,7 @@ class FormulaRewriterTest {
     assertEquals(List.of(), rewritten.left());
     assertEquals(parts.length > 1 ? 1 : 0, rewritten.calls());
     assertEquals(
-        formula.toUpperCase(java.util.Locale.ROOT).startsWith("WASHBOOK.CONVERT(A1,")
-            || parts.length > 1,
+        formula.toUpperCase(Locale.ROOT).startsWith("WASHBOOK.CONVERT(A1,") || parts.length > 1,
         FormulaRewriter.concerns(formula));
   }
 
@@ -159,8 +160,8 @@ class FormulaRewriterTest {
         0.01);
   }
 
-  private static double number(washbook.functions.Answer answer) {
-    return ((washbook.functions.Answer.Number) answer).value();
+  private static double number(Answer answer) {
+    return ((Answer.Number) answer).value();
   }
 
   @ParameterizedTest

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -123,7 +124,7 @@ class PortableFormulasTest {
     CatalogueFunction function = Catalogue.get("CORRECTEDGRAVITY");
     CompiledCall call = PortableFormulas.compile(function, List.of("A1", "B1", "C1", "D1", "E1"));
     List<Object> values = new ArrayList<>(List.of(1.04, 30.0));
-    values.addAll(java.util.Arrays.asList(null, null, null));
+    values.addAll(Arrays.asList(null, null, null));
     double expected = ((Answer.Number) function.call(1.04, 30.0)).value();
     assertEquals(expected, ((Answer.Number) call.answer(values)).value(), 0.00003);
     values.set(3, 1.085);

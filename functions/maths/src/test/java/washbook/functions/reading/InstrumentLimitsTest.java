@@ -33,7 +33,7 @@ class InstrumentLimitsTest {
     assertEquals(12, Hydrometer.correctedBrix(12.5, 20, 20, 0.5), 1e-9);
   }
 
-  /** Its scale is right at 15 °C, where 40 % vol have both volumes at 15 °C: 39.7 at 20 °C. */
+  /** Its scale is calibrated at 15 °C, where 40 % vol have both volumes at 15 °C: 39.7 at 20 °C. */
   @Test
   void anAlcoholometerOfFifteenDegreesIsRightThere() {
     double at15 = Alcoholometer.trueStrength(40, 15, 15);
@@ -61,10 +61,11 @@ class InstrumentLimitsTest {
         "reading 0.97 is lower than a wash of original gravity 1.04 can ferment to.",
         contradiction(() -> Hydrometer.correctedGravity(0.97, 20, 20, 1.04, 0)));
     assertEquals(
-        "presentBrix 1 is lower than a wash of originalBrix 20 can ferment to.",
+        "the current Brix reading 1 is lower than a wash with an original Brix reading of 20 can ferment"
+            + " to.",
         contradiction(() -> Refractometer.gravity(20, 1, 1)));
     assertEquals(
-        "presentBrix 21 is above originalBrix 20.",
+        "the current Brix reading 21 is above the original Brix reading 20.",
         contradiction(() -> Refractometer.gravity(20, 21, 1)));
     assertTrue(
         contradiction(() -> Refractometer.percentVolume(20, 1.0, 1))

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Every published figure is met, and the table of them and TRUTH.md say what was found today. To
- * write both anew: {@code -Dtest=TruthTest -Dwashbook.write=true}.
+ * write both again: {@code -Dtest=TruthTest -Dwashbook.write=true}.
  */
 class TruthTest {
   private static final Path PAGE = Path.of("../TRUTH.md");

@@ -3,6 +3,7 @@ package washbook.functions.portable.form;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -45,7 +46,7 @@ final class Fitter {
     List<Expression> variables = polynomial.variables().stream().map(this::resolve).toList();
     int each = new int[] {0, 240, 40, 17, 10}[fit.domain().dimensions()];
     int[] counts = new int[fit.domain().dimensions()];
-    java.util.Arrays.fill(counts, each);
+    Arrays.fill(counts, each);
     List<Point> points = new ArrayList<>();
     for (double[] arguments : fit.domain().nodes(counts)) {
       double exact = fit.exact().applyAsDouble(arguments);

@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.DoubleUnaryOperator;
 import washbook.functions.liquid.EthanolWater;
 import washbook.functions.portable.form.Form.Check;
 import washbook.functions.quantity.Quantity;
@@ -121,11 +122,7 @@ public final class StrengthForm {
   }
 
   private Fit edge(
-      String name,
-      double otherwise,
-      java.util.function.DoubleUnaryOperator limit,
-      double from,
-      double to) {
+      String name, double otherwise, DoubleUnaryOperator limit, double from, double to) {
     return new Fit(
         key + name,
         fitted(key + name, WARMER),

@@ -11,8 +11,8 @@ import washbook.functions.Sentence;
 import washbook.functions.catalogue.Parameter.Kind;
 
 /** Reads raw call values (numbers, texts, ranges, blanks) into checked arguments. */
-final class Reader {
-  private Reader() {}
+final class ArgumentReader {
+  private ArgumentReader() {}
 
   static Arguments read(List<Parameter> parameters, Object[] raw) {
     int last = parameters.size() - 1;

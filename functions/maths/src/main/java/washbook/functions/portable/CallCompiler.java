@@ -3,6 +3,7 @@ package washbook.functions.portable;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import washbook.functions.catalogue.CatalogueFunction;
 import washbook.functions.catalogue.Parameter;
@@ -29,7 +30,7 @@ import washbook.functions.portable.form.StrengthForm;
 import washbook.functions.quantity.Quantity;
 
 /** Puts the form of a call, and of the calls inside it, together. */
-final class Compiler {
+final class CallCompiler {
   /** 60 °F is written with few or many digits. */
   private static final double SAME_CALIBRATION = 0.01;
 
@@ -37,10 +38,10 @@ final class Compiler {
   private final Map<Integer, Boolean> needed = new LinkedHashMap<>();
   private final List<List<Condition>> stages = new ArrayList<>();
 
-  private Compiler() {}
+  private CallCompiler() {}
 
   static CompiledCall compile(Call call) throws NotPortableException {
-    Compiler compiler = new Compiler();
+    CallCompiler compiler = new CallCompiler();
     Expression core = compiler.known(compiler.core(call));
     List<List<Condition>> stages = new ArrayList<>();
     for (List<Condition> stage : compiler.stages) {
@@ -141,7 +142,7 @@ final class Compiler {
       return FormulaText.number(l.number());
     }
     if (argument instanceof Word w) {
-      return w.word().strip().toUpperCase(java.util.Locale.ROOT);
+      return w.word().strip().toUpperCase(Locale.ROOT);
     }
     throw new NotPortableException(
         parameter.quantity() == null ? "portable.word" : "portable.wordOrNumber",

@@ -1,0 +1,89 @@
+package washbook.runner.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Notes that ran on over blank cells can still be read where new columns come there. */
+class NotesBesideNewColumnsTest {
+  private static final int NOTES = 3;
+  private static final String LONG = "pitched at noon, smells of treacle";
+
+  @TempDir private Path folder;
+
+  @Test
+  void theColumnOfNotesThatRanOnIsMadeWider() throws IOException {
+    Path filled = filled(log("", LONG, "", "clear"), "once");
+    double width = width(filled);
+    assertTrue(width >= LONG.length() && width < LONG.length() + 3, width + " characters");
+    assertEquals(-1, Files.mismatch(filled, filled(filled, "twice")));
+  }
+
+  @Test
+  void shortNotesAndAWidthOfThePersonsStay() throws IOException {
+    Path log = log("", "foam", "", "clear");
+    assertEquals(width(log), width(filled(log, "short")));
+    Path own = folder.resolve("own.xlsx");
+    try (InputStream in = Files.newInputStream(log(LONG, "", "", ""));
+        XSSFWorkbook book = new XSSFWorkbook(in);
+        OutputStream out = Files.newOutputStream(own)) {
+      book.getSheetAt(0).setColumnWidth(NOTES, 14 * 256);
+      book.write(out);
+    }
+    assertEquals(14, width(filled(own, "own")), 0.01);
+  }
+
+  /** Not even the longest note makes a column wider than our own. */
+  @Test
+  void aLongNoteTakesNoMoreThanOneOfOurs() throws IOException {
+    assertEquals(36.7, width(filled(log("", LONG + ", " + LONG, "", ""), "long")), 0.1);
+  }
+
+  private Path log(String... notes) throws IOException {
+    Path log = folder.resolve("log.xlsx");
+    double[][] rows = {{0, 1.085, 20}, {3, 1.05, 21}, {6, 1.02, 20}, {9, 1.004, 19}};
+    try (XSSFWorkbook book = new XSSFWorkbook();
+        OutputStream out = Files.newOutputStream(log)) {
+      XSSFSheet sheet = book.createSheet("Log");
+      Row head = sheet.createRow(0);
+      String[] heads = {"Day", "SG", "Temp C", "Notes"};
+      for (int column = 0; column < heads.length; column++) {
+        head.createCell(column).setCellValue(heads[column]);
+      }
+      for (int i = 0; i < rows.length; i++) {
+        Row row = sheet.createRow(i + 1);
+        for (int column = 0; column < NOTES; column++) {
+          row.createCell(column).setCellValue(rows[i][column]);
+        }
+        if (!notes[i].isEmpty()) {
+          row.createCell(NOTES).setCellValue(notes[i]);
+        }
+      }
+      book.write(out);
+    }
+    return log;
+  }
+
+  private Path filled(Path log, String into) {
+    Cli run = Cli.run("fill", log.toString(), "--out", folder.resolve(into).toString());
+    assertEquals(0, run.code(), run.out() + run.err());
+    return folder.resolve(into).resolve(log.getFileName());
+  }
+
+  private static double width(Path file) throws IOException {
+    try (InputStream in = Files.newInputStream(file);
+        XSSFWorkbook book = new XSSFWorkbook(in)) {
+      return book.getSheetAt(0).getColumnWidth(NOTES) / 256.0;
+    }
+  }
+}
