@@ -21,6 +21,7 @@ import com.sun.star.util.XMergeable;
 import com.sun.star.util.XModifiable;
 import com.sun.star.util.XProtectable;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -152,6 +153,34 @@ class MenuIT {
         assertEquals(before[row][column], after[row][column], row + " " + column);
       }
     }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"values", "pack", "portable"})
+  void whatIsTakenBackCanBePutBack(String style) throws Exception {
+    plum();
+    book.dispatch(FILL + "&as=" + style);
+    Object[][] filled = book.data("D1:L9");
+    assertEquals("", filled[3][1]);
+    XUndoManager undo = book.as(XUndoManagerSupplier.class).getUndoManager();
+    undo.undo();
+    assertEquals(CellContentType.EMPTY, book.cell("D4").getType());
+    undo.redo();
+    assertTrue(Arrays.deepEquals(filled, book.data("D1:L9")), Arrays.deepToString(filled));
+    undo.undo();
+    assertEquals(CellContentType.EMPTY, book.cell("D2").getType());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"audit", "charts"})
+  void addsASheetAndForgetsTheStepsThatWouldEndTheOffice(String command) throws Exception {
+    plum();
+    book.data("D1:D3", new Object[][] {{"ABV %"}, {0.0}, {4.0}});
+    book.dispatch("washbook.office:" + command + "?ask=no");
+    var sheets = book.as(com.sun.star.sheet.XSpreadsheetDocument.class).getSheets();
+    assertEquals("Washbook " + command, sheets.getElementNames()[1]);
+    assertEquals(1.05, book.number("B3"));
+    assertFalse(book.as(XUndoManagerSupplier.class).getUndoManager().isUndoPossible());
   }
 
   @Test

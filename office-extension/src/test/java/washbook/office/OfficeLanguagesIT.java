@@ -75,7 +75,7 @@ class OfficeLanguagesIT {
             "/org.openoffice.Office.Addons/AddonUI/OfficeMenuBar/washbook.office/Submenu");
     assertEquals(OfficeText.of("menu.fill").in(language), menu.getByHierarchicalName("m1/Title"));
     assertEquals(
-        OfficeText.of("menu.recalculate").in(language), menu.getByHierarchicalName("m4/Title"));
+        OfficeText.of("menu.recalculate").in(language), menu.getByHierarchicalName("m6/Title"));
   }
 
   @Test

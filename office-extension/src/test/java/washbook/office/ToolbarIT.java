@@ -39,7 +39,7 @@ class ToolbarIT {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"fill", "explain", "portable", "recalculate", "help"})
+  @ValueSource(strings = {"fill", "audit", "charts", "explain", "portable", "recalculate", "help"})
   void picturesAreSeenOnLightAndDark(String command) throws Exception {
     try (FileSystem zip = FileSystems.newFileSystem(SharedOffice.extension())) {
       for (int size : new int[] {16, 26}) {

@@ -16,10 +16,15 @@ import washbook.office.help.HelpFile;
 public final class Generate {
   private Generate() {}
 
-  /** Takes the directory for sources, the directory for the extension's files, the version. */
+  /**
+   * Takes the directory for sources, the directory for the extension's files, the version, the
+   * directory for what is hosted beside it, and the address of that folder or none.
+   */
   public static void main(String[] arguments) throws IOException {
     Path sources = Path.of(arguments[0]).resolve("washbook/office");
     Path extension = Path.of(arguments[1]);
+    String version = arguments[2];
+    String updates = arguments.length < 5 || arguments[4].equals("none") ? "" : arguments[4];
     List<Method> methods =
         Stream.concat(Catalogue.all().stream(), Stream.of(ColumnEntry.FUNCTION))
             .map(Method::new)
@@ -33,12 +38,18 @@ public final class Generate {
     write(macros.resolve("script.xlb"), BasicWriter.library());
     write(macros.resolve("dialog.xlb"), BasicWriter.dialogs());
     write(macros.resolve(BasicWriter.MODULE + ".xba"), BasicWriter.module());
-    write(extension.resolve("description.xml"), DescriptionWriter.description(arguments[2]));
+    write(extension.resolve("description.xml"), DescriptionWriter.description(version, updates));
+    Path hosted = Path.of(arguments[3]);
+    write(
+        hosted.resolve(DescriptionWriter.UPDATE_FILE), UpdateWriter.information(version, updates));
     for (Language language : Language.values()) {
       write(
           extension.resolve(DescriptionWriter.file(language.code())),
           DescriptionWriter.text(language));
-      write(extension.resolve(HelpFile.of(language)), new HelpWriter(language).page(arguments[2]));
+      write(extension.resolve(HelpFile.of(language)), new HelpWriter(language).page(version));
+      write(
+          hosted.resolve(UpdateWriter.notesFile(language.code())),
+          UpdateWriter.notes(version, language));
     }
   }
 

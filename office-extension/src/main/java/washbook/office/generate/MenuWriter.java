@@ -12,7 +12,8 @@ import washbook.office.language.OfficeText;
  * of its picture.
  */
 final class MenuWriter {
-  static final List<String> ENTRIES = List.of("fill", "explain", "portable", "recalculate", "help");
+  static final List<String> ENTRIES =
+      List.of("fill", "audit", "charts", "explain", "portable", "recalculate", "help");
 
   private static final String CALC = "com.sun.star.sheet.SpreadsheetDocument";
 

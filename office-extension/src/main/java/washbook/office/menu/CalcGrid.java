@@ -10,6 +10,7 @@ import com.sun.star.uno.UnoRuntime;
 import java.util.BitSet;
 import java.util.List;
 import washbook.log.sheet.Grid;
+import washbook.office.dialog.StoppedException;
 
 /** The used area of an open sheet as it was when this was made. */
 final class CalcGrid implements Grid {

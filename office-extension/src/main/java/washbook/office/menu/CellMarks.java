@@ -19,6 +19,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import washbook.log.sheet.Grid;
+import washbook.office.dialog.StoppedException;
 
 /** What is known of the cells of a used area besides their values; bits run row by row. */
 record CellMarks(

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import washbook.office.dialog.StoppedException;
 
 /**
  * Cells below each other that are written by one call. A run ends where the next cell is not the
@@ -129,12 +130,15 @@ final class CellRun {
   }
 
   /**
-   * Puts an array formula into empty cells first: undo of data that was put into a range brings
-   * back what cells held, but forgets to empty those that held nothing. Undo of an array formula
-   * does empty them.
+   * Puts an array formula into empty cells first and takes it out again: undo of data that was put
+   * into a range brings back what cells held, but forgets to empty those that held nothing. Undo of
+   * an array formula does empty them. Were it left for the data to replace, redo would leave it in
+   * the cells whose data are blank.
    */
   private static void hold(XCellRange range) {
-    UnoRuntime.queryInterface(XArrayFormulaRange.class, range).setArrayFormula("=0");
+    XArrayFormulaRange cells = UnoRuntime.queryInterface(XArrayFormulaRange.class, range);
+    cells.setArrayFormula("=0");
+    cells.setArrayFormula("");
   }
 
   private void add(int row, int column, Object content, boolean formula, boolean isEmpty)

@@ -1,6 +1,10 @@
 package washbook.office.menu;
 
 import java.util.function.Supplier;
+import washbook.office.dialog.Outcome;
+import washbook.office.dialog.StoppedException;
+import washbook.office.dialog.Trouble;
+import washbook.office.dialog.Windows;
 import washbook.office.help.HelpPage;
 import washbook.office.language.OfficeText;
 
@@ -23,6 +27,8 @@ final class Commands {
   private static Outcome of(Command command, Windows windows, Supplier<OpenSheet> sheet) {
     return switch (command.name()) {
       case "fill" -> new MenuFill(sheet.get(), windows, command).run();
+      case "audit" -> new MenuAudit(sheet.get(), windows.language()).run();
+      case "charts" -> new MenuCharts(sheet.get(), windows.language()).run();
       case "portable" -> new MenuPortable(sheet.get(), windows).run();
       case "recalculate" -> new MenuRecalculate(sheet.get(), windows.language()).run();
       case "explain" -> new MenuExplain(sheet.get(), windows.language()).run();

@@ -8,6 +8,7 @@ import com.sun.star.uno.UnoRuntime;
 import washbook.log.answer.KeptAnswers;
 import washbook.log.language.ToldException;
 import washbook.log.understand.LogMap;
+import washbook.office.dialog.StoppedException;
 import washbook.office.language.OfficeText;
 
 /** The answers that an open document keeps about its log, as one of its custom properties. */

@@ -21,6 +21,7 @@ import java.util.List;
 import washbook.functions.portable.FormulaRewriter;
 import washbook.functions.portable.FormulaSyntax;
 import washbook.log.language.Message;
+import washbook.office.dialog.StoppedException;
 import washbook.office.language.OfficeText;
 
 /** The formulas of a document that call our functions, and what would stand in their place. */

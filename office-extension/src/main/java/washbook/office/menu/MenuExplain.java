@@ -15,6 +15,8 @@ import com.sun.star.uno.UnoRuntime;
 import java.util.ArrayList;
 import java.util.List;
 import washbook.log.language.Language;
+import washbook.office.dialog.Outcome;
+import washbook.office.dialog.StoppedException;
 import washbook.office.language.OfficeText;
 
 /** Says in words why the selected cell shows an error or nothing. */

@@ -17,6 +17,8 @@ import com.sun.star.lib.uno.helper.WeakBase;
 import com.sun.star.uno.UnoRuntime;
 import com.sun.star.uno.XComponentContext;
 import com.sun.star.util.URL;
+import washbook.office.dialog.Outcome;
+import washbook.office.dialog.Windows;
 import washbook.office.language.OfficeLanguage;
 
 /**

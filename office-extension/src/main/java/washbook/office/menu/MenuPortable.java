@@ -3,6 +3,8 @@ package washbook.office.menu;
 import java.util.List;
 import washbook.log.language.Language;
 import washbook.log.language.Message;
+import washbook.office.dialog.Outcome;
+import washbook.office.dialog.Windows;
 import washbook.office.language.MenuText;
 import washbook.office.language.OfficeText;
 

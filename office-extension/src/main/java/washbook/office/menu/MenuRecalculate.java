@@ -2,6 +2,7 @@ package washbook.office.menu;
 
 import com.sun.star.sheet.XCalculatable;
 import washbook.log.language.Language;
+import washbook.office.dialog.Outcome;
 import washbook.office.language.OfficeText;
 
 /**

@@ -9,6 +9,7 @@ import com.sun.star.sheet.XSpreadsheetView;
 import com.sun.star.uno.UnoRuntime;
 import com.sun.star.util.XProtectable;
 import java.util.Locale;
+import washbook.office.dialog.StoppedException;
 import washbook.office.language.OfficeText;
 
 /** The document in a window and the sheet that is in front. */

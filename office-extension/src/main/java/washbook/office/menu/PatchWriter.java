@@ -11,6 +11,7 @@ import com.sun.star.util.XNumberFormatsSupplier;
 import washbook.log.sheet.ColumnPatch;
 import washbook.log.sheet.Grid;
 import washbook.log.sheet.SheetPatch;
+import washbook.office.dialog.StoppedException;
 
 /**
  * Puts computed columns into an open sheet, in runs of cells as long as can be: a call for each

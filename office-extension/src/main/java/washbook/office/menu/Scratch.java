@@ -18,6 +18,7 @@ import com.sun.star.uno.UnoRuntime;
 import com.sun.star.util.NotLockedException;
 import com.sun.star.util.XModifiable;
 import washbook.log.language.Language;
+import washbook.office.dialog.StoppedException;
 import washbook.office.language.OfficeText;
 
 /**

@@ -10,6 +10,7 @@ import com.sun.star.lib.uno.helper.WeakBase;
 import com.sun.star.uno.UnoRuntime;
 import com.sun.star.util.InvalidStateException;
 import com.sun.star.util.XModifiable;
+import washbook.office.dialog.StoppedException;
 
 /** A change of a document that is one step of undo when it is finished, and none when it is not. */
 final class UndoStep {

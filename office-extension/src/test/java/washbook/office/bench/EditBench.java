@@ -1,5 +1,7 @@
 package washbook.office.bench;
 
+import com.sun.star.document.XUndoManager;
+import com.sun.star.document.XUndoManagerSupplier;
 import com.sun.star.sheet.FillDirection;
 import com.sun.star.sheet.XCalculatable;
 import com.sun.star.sheet.XCellSeries;
@@ -36,6 +38,9 @@ public final class EditBench {
       bench.wholeColumns(10_000);
       bench.typing(10_000);
       bench.originalGravity(2_000);
+    }
+    try (Office office = Office.with(Path.of(arguments[0]))) {
+      new EditBench(office).undone(20_000);
     }
     try (Office office = Office.with(Path.of(arguments[0]))) {
       new EditBench(office).portable(10_000);
@@ -141,6 +146,43 @@ public final class EditBench {
     require(!said.isBlank());
     say("%d rows filled with formulas by the menu: %.1f s", rows, seconds);
     return book;
+  }
+
+  /**
+   * Formulas that the menu has written are taken back and put back, then an edit calculates all.
+   */
+  private void undone(int rows) throws Exception {
+    try (Book book = filled(rows)) {
+      XUndoManager undo = book.as(XUndoManagerSupplier.class).getUndoManager();
+      Object[][] before = book.data("D2:H" + (rows + 1));
+      say("undo of %d rows of formulas: %.1f s", rows, seconds(undo::undo));
+      require(book.shown("E3").isEmpty());
+      say("redo of %d rows of formulas: %.1f s", rows, seconds(undo::redo));
+      require(Arrays.deepEquals(before, book.data("D2:H" + (rows + 1))));
+      double millis = edit(book, "B2", 1.0851);
+      say("first reading changed after redo, %d rows: %.1f s", rows, millis / 1000);
+      require(!Arrays.deepEquals(before, book.data("D2:H" + (rows + 1))));
+      say("a reading typed after redo: %.1f ms", edit(book, "B" + rows / 2, 1.03));
+    }
+  }
+
+  private interface Step {
+    void run() throws com.sun.star.uno.Exception;
+  }
+
+  private double seconds(Step step) {
+    long[] nanos = new long[1];
+    office.onMainThread(
+        () -> {
+          long start = System.nanoTime();
+          try {
+            step.run();
+          } catch (com.sun.star.uno.Exception e) {
+            throw new IllegalStateException(e);
+          }
+          nanos[0] = System.nanoTime() - start;
+        });
+    return nanos[0] / 1e9;
   }
 
   private void portable(int rows) throws Exception {

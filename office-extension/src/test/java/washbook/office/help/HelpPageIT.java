@@ -37,7 +37,8 @@ class HelpPageIT {
     assertTrue(text.contains(OfficeText.of("java.missing").in(language)));
     List<String> terms = texts(html.getElementsByTagName("dt"));
     List<String> meanings = texts(html.getElementsByTagName("dd"));
-    for (String command : List.of("fill", "explain", "portable", "recalculate", "help")) {
+    for (String command :
+        List.of("fill", "audit", "charts", "explain", "portable", "recalculate", "help")) {
       int place = terms.indexOf(MenuText.of("menu." + command, language));
       assertEquals(OfficeText.of("help.menu." + command).in(language), meanings.get(place));
     }

@@ -27,6 +27,7 @@ final class FaultyOffice {
           "addUndoAction",
           "isLocked",
           "undo",
+          "clear",
           "clearRedo",
           "setModified",
           "enableAutomaticCalculation");

@@ -17,6 +17,7 @@ import com.sun.star.sheet.XCalculatable;
 import com.sun.star.sheet.XCellRangeData;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.sheet.XSpreadsheetView;
 import com.sun.star.table.XCell;
 import com.sun.star.text.XText;
 import com.sun.star.uno.UnoRuntime;
@@ -123,6 +124,12 @@ public final class Book implements AutoCloseable {
     XDispatchProvider window = UnoRuntime.queryInterface(XDispatchProvider.class, frame());
     Object event = helper.executeDispatch(window, url, "_self", 0, new PropertyValue[0]);
     return event instanceof DispatchResultEvent result ? result.Result : null;
+  }
+
+  /** Brings the first sheet to the front of the window. */
+  public void show() {
+    UnoRuntime.queryInterface(XSpreadsheetView.class, as(XModel.class).getCurrentController())
+        .setActiveSheet(sheet);
   }
 
   /** Makes a range the selection of the window. */

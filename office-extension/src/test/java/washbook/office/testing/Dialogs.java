@@ -5,10 +5,14 @@ import com.sun.star.accessibility.XAccessible;
 import com.sun.star.accessibility.XAccessibleAction;
 import com.sun.star.accessibility.XAccessibleContext;
 import com.sun.star.accessibility.XAccessibleEditableText;
+import com.sun.star.accessibility.XAccessibleSelection;
 import com.sun.star.accessibility.XAccessibleText;
 import com.sun.star.awt.XExtendedToolkit;
 import com.sun.star.uno.UnoRuntime;
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -28,13 +32,16 @@ public final class Dialogs {
     this.office = office;
   }
 
-  /** Chooses the radio button, or presses the button, whose label begins like this. */
+  /**
+   * Chooses the radio button, ticks the box, or presses the button, whose label begins like this.
+   */
   public void press(String label) {
     XAccessibleContext control =
         await(
             c ->
                 (c.getAccessibleRole() == AccessibleRole.PUSH_BUTTON
-                        || c.getAccessibleRole() == AccessibleRole.RADIO_BUTTON)
+                        || c.getAccessibleRole() == AccessibleRole.RADIO_BUTTON
+                        || c.getAccessibleRole() == AccessibleRole.CHECK_BOX)
                     && c.getAccessibleName().startsWith(label),
             label);
     try {
@@ -42,6 +49,30 @@ public final class Dialogs {
     } catch (com.sun.star.lang.IndexOutOfBoundsException e) {
       throw new IllegalStateException(label, e);
     }
+  }
+
+  /** Chooses from the list that is called by these words the entry with that text. */
+  public void choose(String label, String entry) {
+    XAccessibleContext list =
+        await(
+            c ->
+                (c.getAccessibleRole() == AccessibleRole.COMBO_BOX
+                        || c.getAccessibleRole() == AccessibleRole.LIST)
+                    && c.getAccessibleName().startsWith(label),
+            label);
+    List<XAccessibleContext> below = new ArrayList<>(List.of(list));
+    add(list, below);
+    for (XAccessibleContext one : below) {
+      XAccessibleSelection selection = UnoRuntime.queryInterface(XAccessibleSelection.class, one);
+      List<XAccessible> entries = children(one);
+      for (int i = 0; i < entries.size() && selection != null; i++) {
+        if (entries.get(i).getAccessibleContext().getAccessibleName().equals(entry)) {
+          call(XAccessibleSelection.class, "selectAccessibleChild", selection, i);
+          return;
+        }
+      }
+    }
+    throw new IllegalStateException(label + " has no entry " + entry);
   }
 
   /** Types into the field that is empty. */
@@ -59,7 +90,7 @@ public final class Dialogs {
 
   /** Waits for a control that is called by these words, as a text over several lines is. */
   public void awaitText(String words) {
-    await(c -> c.getAccessibleName().contains(words), words);
+    await(c -> c.getAccessibleName().contains(words) || text(c).contains(words), words);
   }
 
   private XAccessibleContext await(Predicate<XAccessibleContext> wanted, String what) {
@@ -72,8 +103,15 @@ public final class Dialogs {
       OfficeProcess.pause();
     }
     List<String> names = new ArrayList<>();
-    controls().forEach(c -> names.add(c.getAccessibleRole() + " " + c.getAccessibleName()));
+    controls()
+        .forEach(c -> names.add(c.getAccessibleRole() + " " + c.getAccessibleName() + text(c)));
     throw new IllegalStateException("no dialog with " + what + " among " + names);
+  }
+
+  /** What stands in a field, "" in other controls. */
+  private static String text(XAccessibleContext control) {
+    XAccessibleText text = UnoRuntime.queryInterface(XAccessibleText.class, control);
+    return text == null ? "" : ": " + text.getText();
   }
 
   /** A dialog may be gone, or not be finished, while it is looked at. */
@@ -102,15 +140,48 @@ public final class Dialogs {
     return controls;
   }
 
-  private static void add(XAccessibleContext parent, List<XAccessibleContext> controls)
-      throws com.sun.star.lang.IndexOutOfBoundsException {
-    for (int i = 0; i < parent.getAccessibleChildCount(); i++) {
-      XAccessible child = parent.getAccessibleChild(i);
+  private static void add(XAccessibleContext parent, List<XAccessibleContext> controls) {
+    for (XAccessible child : children(parent)) {
       XAccessibleContext context = child == null ? null : child.getAccessibleContext();
       if (context != null) {
         controls.add(context);
         add(context, controls);
       }
+    }
+  }
+
+  /**
+   * Offices from 7.5 on count in another type of number. The office's own libreoffice.jar has to
+   * stand before ours in the class path: without it the connection ends at the first dialog.
+   */
+  private static List<XAccessible> children(XAccessibleContext parent) {
+    List<XAccessible> children = new ArrayList<>();
+    Number count = (Number) call(XAccessibleContext.class, "getAccessibleChildCount", parent);
+    for (int i = 0; i < count.intValue(); i++) {
+      children.add((XAccessible) call(XAccessibleContext.class, "getAccessibleChild", parent, i));
+    }
+    return children;
+  }
+
+  /** Calls the method of that name with no number, or with one of the type that it takes. */
+  private static Object call(Class<?> type, String name, Object object, Integer... number) {
+    try {
+      Method method =
+          Arrays.stream(type.getMethods())
+              .filter(m -> m.getName().equals(name))
+              .findFirst()
+              .orElseThrow();
+      if (number.length == 0) {
+        return method.invoke(object);
+      }
+      boolean isLong = method.getParameterTypes()[0] == long.class;
+      return method.invoke(object, isLong ? (Object) number[0].longValue() : (Object) number[0]);
+    } catch (InvocationTargetException e) {
+      throw e.getCause() instanceof com.sun.star.uno.RuntimeException changing
+          ? changing
+          : new com.sun.star.uno.RuntimeException(String.valueOf(e.getCause()));
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException(e);
     }
   }
 }

@@ -29,6 +29,13 @@ public final class Questions {
     this.map = map;
   }
 
+  /** The same after something else was said; what was left open is not asked again. */
+  public Questions over(LogMap other) {
+    Questions questions = new Questions(grid, other);
+    questions.left.addAll(left);
+    return questions;
+  }
+
   /** What was said before with the answers. */
   public LogMap map() {
     return map;

@@ -1,6 +1,7 @@
 package washbook.log.understand;
 
 import java.util.Arrays;
+import java.util.Locale;
 import java.util.function.Predicate;
 import washbook.log.language.Language;
 import washbook.log.language.Message;
@@ -29,7 +30,12 @@ public final class ChartsSheet {
     return grid.kind(0, 0) == Kind.TEXT
         && grid.text(0, 0).startsWith(BEGIN)
         && any(language -> grid.text(0, 0).equals(title(language)))
-        && any(language -> grid.name().equalsIgnoreCase(name(language)));
+        && any(language -> isNamed(grid, name(language)));
+  }
+
+  /** A further one has a number behind the name. */
+  private static boolean isNamed(Grid grid, String name) {
+    return grid.name().toLowerCase(Locale.ROOT).startsWith(name.toLowerCase(Locale.ROOT));
   }
 
   private static boolean any(Predicate<Language> test) {

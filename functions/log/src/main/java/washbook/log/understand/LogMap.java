@@ -88,10 +88,20 @@ public record LogMap(List<TableMap> tables) {
    * @param lines statements about the table, or about the whole sheet where the question is
    */
   public LogMap with(String sheet, Doubt doubt, List<String> lines) {
+    return with(sheet, doubt.headerRow(), lines);
+  }
+
+  /**
+   * This map with more statements.
+   *
+   * @param sheet the sheet that they are about
+   * @param headerRow the row of the headers of their table from 0, -1 for the whole sheet
+   */
+  public LogMap with(String sheet, int headerRow, List<String> lines) {
     List<TableMap> others = new ArrayList<>(tables);
     TableMap said = null;
     for (TableMap table : tables) {
-      boolean ofTable = table.headerRow() == doubt.headerRow() && table.sheet().equals(sheet);
+      boolean ofTable = table.headerRow() == headerRow && table.sheet().equals(sheet);
       if (ofTable) {
         said = table;
         others.remove(table);
@@ -101,8 +111,8 @@ public record LogMap(List<TableMap> tables) {
     }
     StringBuilder text = new StringBuilder(said == null ? "" : MapPrinter.print(said));
     text.append("sheet = ").append(sheet).append('\n');
-    if (doubt.headerRow() >= 0) {
-      text.append("header row = ").append(doubt.headerRow() + 1).append('\n');
+    if (headerRow >= 0) {
+      text.append("header row = ").append(headerRow + 1).append('\n');
     }
     lines.forEach(line -> text.append(line).append('\n'));
     others.addAll(new MapParser().parse(text.toString()));

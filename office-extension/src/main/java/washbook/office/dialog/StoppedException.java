@@ -1,30 +1,30 @@
-package washbook.office.menu;
+package washbook.office.dialog;
 
 import washbook.log.language.Language;
 import washbook.log.language.Message;
 import washbook.office.language.OfficeText;
 
 /** A command cannot go on; what it says is for the user. */
-final class StoppedException extends RuntimeException {
+public final class StoppedException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
   private final transient Message said;
 
-  StoppedException(Message said) {
+  public StoppedException(Message said) {
     this(null, said);
   }
 
   /** Says a text that has no placeholders. */
-  StoppedException(String key) {
+  public StoppedException(String key) {
     this(OfficeText.of(key));
   }
 
   /** The message goes on with what the office or Java says. */
-  StoppedException(Message said, Throwable cause) {
+  public StoppedException(Message said, Throwable cause) {
     this(cause, OfficeText.of("stopped.because", said, Trouble.detail(cause)));
   }
 
-  StoppedException(String key, Throwable cause) {
+  public StoppedException(String key, Throwable cause) {
     this(OfficeText.of(key), cause);
   }
 
@@ -35,7 +35,7 @@ final class StoppedException extends RuntimeException {
   }
 
   /** Whatever was thrown, and what has become of the document. */
-  static StoppedException after(Throwable thrown, String outcomeKey) {
+  public static StoppedException after(Throwable thrown, String outcomeKey) {
     Message whole = OfficeText.of("stopped.then", Trouble.of(thrown), OfficeText.of(outcomeKey));
     return new StoppedException(thrown, whole);
   }

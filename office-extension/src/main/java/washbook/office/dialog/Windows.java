@@ -1,4 +1,4 @@
-package washbook.office.menu;
+package washbook.office.dialog;
 
 import com.sun.star.awt.MessageBoxButtons;
 import com.sun.star.awt.MessageBoxResults;
@@ -15,10 +15,10 @@ import washbook.log.language.Language;
 import washbook.office.language.OfficeText;
 
 /** What a command shows to the user; nothing at all when it was told not to ask. */
-record Windows(XComponentContext context, XFrame frame, boolean shown, Language language) {
+public record Windows(XComponentContext context, XFrame frame, boolean shown, Language language) {
 
   /** Shows the end of a command, whatever state its window is in. */
-  Outcome say(Outcome outcome) {
+  public Outcome say(Outcome outcome) {
     if (shown && outcome.shown()) {
       MessageBoxType type = outcome.done() ? MessageBoxType.INFOBOX : MessageBoxType.WARNINGBOX;
       try {
@@ -31,7 +31,7 @@ record Windows(XComponentContext context, XFrame frame, boolean shown, Language 
   }
 
   /** Whether the user agrees, who is taken to agree when nothing is shown. */
-  boolean agrees(String question) {
+  public boolean agrees(String question) {
     return !shown
         || box(peer(), MessageBoxType.QUERYBOX, MessageBoxButtons.BUTTONS_OK_CANCEL, question)
             == MessageBoxResults.OK;
@@ -56,7 +56,7 @@ record Windows(XComponentContext context, XFrame frame, boolean shown, Language 
     return UnoRuntime.queryInterface(XWindowPeer.class, frame.getContainerWindow());
   }
 
-  Object service(String name) {
+  public Object service(String name) {
     try {
       return context.getServiceManager().createInstanceWithContext(name, context);
     } catch (com.sun.star.uno.Exception e) {

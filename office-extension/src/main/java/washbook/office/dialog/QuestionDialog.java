@@ -1,4 +1,4 @@
-package washbook.office.menu;
+package washbook.office.dialog;
 
 import com.sun.star.awt.PushButtonType;
 import com.sun.star.awt.XControlContainer;
@@ -20,15 +20,28 @@ import washbook.office.language.OfficeText;
  * Asks each open question of a sheet in a dialog of its own, with its answers and what would follow
  * from each, as the command line does.
  */
-record QuestionDialog(Windows windows) {
+public final class QuestionDialog {
   private static final int WIDTH = 300;
   private static final int MARGIN = 8;
   private static final int QUESTION = 60;
   private static final int ANSWER = 24;
 
-  /** The map with the answers, that of {@code map} where nothing was answered. */
-  LogMap ask(Grid grid, LogMap map) {
-    Questions questions = new Questions(grid, map);
+  private final Windows windows;
+  private final Grid grid;
+  private Questions questions;
+
+  public QuestionDialog(Windows windows, Grid grid) {
+    this.windows = windows;
+    this.grid = grid;
+    this.questions = new Questions(grid, LogMap.none());
+  }
+
+  /**
+   * The map with the answers, that of {@code map} where nothing was answered. What was left open
+   * when this asked before is not asked again.
+   */
+  public LogMap ask(LogMap map) {
+    questions = questions.over(map);
     Optional<Doubt> open = questions.next();
     while (open.isPresent()) {
       if (!answered(questions, grid.name(), open.get())) {
@@ -60,25 +73,25 @@ record QuestionDialog(Windows windows) {
 
   /** The statements of the answer that was given; none where the question was left open. */
   private List<String> lines(Questions questions, String sheet, Doubt doubt, String problem) {
-    Object model = windows.service("com.sun.star.awt.UnoControlDialogModel");
     List<MapAnswer> answers = doubt.answers();
     int width = WIDTH - 2 * MARGIN;
     try {
-      FillDialog.set(model, 0, 0, WIDTH, QUESTION + 62 + ANSWER * answers.size());
-      FillDialog.set(model, "Title", say("dialog.question.title"));
+      Object model =
+          new Form(windows)
+              .model(say("dialog.question.title"), WIDTH, QUESTION + 62 + ANSWER * answers.size());
       String asked = say("dialog.question", sheet, doubt.cell(), doubt.asked());
       Object question =
-          FillDialog.add(
+          Form.add(
               model, "question", "Edit", MARGIN, 6, width, QUESTION - 8, "Text", problem + asked);
-      FillDialog.set(question, "MultiLine", true);
-      FillDialog.set(question, "ReadOnly", true);
-      FillDialog.set(question, "VScroll", true);
+      Form.set(question, "MultiLine", true);
+      Form.set(question, "ReadOnly", true);
+      Form.set(question, "VScroll", true);
       int y = QUESTION;
       for (int i = 0; i < answers.size(); i++) {
         Message follows = questions.consequence(doubt, answers.get(i));
         String label = answers.get(i).told().in(windows.language());
         Object answer =
-            FillDialog.add(
+            Form.add(
                 model,
                 "answer" + i,
                 "RadioButton",
@@ -88,14 +101,13 @@ record QuestionDialog(Windows windows) {
                 ANSWER - 2,
                 "Label",
                 follows.isBlank() ? label : label + "\n" + follows.in(windows.language()));
-        FillDialog.set(answer, "MultiLine", true);
+        Form.set(answer, "MultiLine", true);
         y += ANSWER;
       }
-      FillDialog.add(
-          model, "ownLabel", "FixedText", MARGIN, y, width, 10, "Label", say("dialog.own"));
-      FillDialog.add(model, "own", "Edit", MARGIN, y + 12, width, 14, "Text", "");
+      Form.add(model, "ownLabel", "FixedText", MARGIN, y, width, 10, "Label", say("dialog.own"));
+      Form.add(model, "own", "Edit", MARGIN, y + 12, width, 14, "Text", "");
       buttons(model, y + 34);
-      return new FillDialog(windows)
+      return new Form(windows)
           .execute(model, controls -> given(controls, answers))
           .orElse(List.of());
     } catch (com.sun.star.uno.Exception e) {
@@ -104,13 +116,11 @@ record QuestionDialog(Windows windows) {
   }
 
   private void buttons(Object model, int y) throws com.sun.star.uno.Exception {
-    Object leave =
-        FillDialog.add(model, "leave", "Button", 142, y, 72, 16, "Label", say("dialog.leave"));
-    FillDialog.set(leave, "PushButtonType", (short) PushButtonType.CANCEL_value);
-    Object take =
-        FillDialog.add(model, "take", "Button", 220, y, 72, 16, "Label", say("dialog.take"));
-    FillDialog.set(take, "PushButtonType", (short) PushButtonType.OK_value);
-    FillDialog.set(take, "DefaultButton", true);
+    Object leave = Form.add(model, "leave", "Button", 142, y, 72, 16, "Label", say("dialog.leave"));
+    Form.set(leave, "PushButtonType", (short) PushButtonType.CANCEL_value);
+    Object take = Form.add(model, "take", "Button", 220, y, 72, 16, "Label", say("dialog.take"));
+    Form.set(take, "PushButtonType", (short) PushButtonType.OK_value);
+    Form.set(take, "DefaultButton", true);
   }
 
   /** What was typed, else the answer that was chosen, else nothing. */

@@ -1,13 +1,11 @@
-package washbook.office.menu;
+package washbook.office.dialog;
 
 import com.sun.star.awt.PosSize;
-import com.sun.star.awt.PushButtonType;
 import com.sun.star.awt.Rectangle;
 import com.sun.star.awt.XControl;
 import com.sun.star.awt.XControlContainer;
 import com.sun.star.awt.XControlModel;
 import com.sun.star.awt.XDialog;
-import com.sun.star.awt.XRadioButton;
 import com.sun.star.awt.XWindow;
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.container.XNameContainer;
@@ -15,76 +13,38 @@ import com.sun.star.lang.XComponent;
 import com.sun.star.lang.XMultiServiceFactory;
 import com.sun.star.uno.UnoRuntime;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
-import washbook.office.language.OfficeText;
 
-/** Shows what was understood before anything is written, and asks what to write. */
-record FillDialog(Windows windows) {
+/** Makes dialogs of controls and shows them. */
+record Form(Windows windows) {
 
-  enum Choice {
-    CANCEL,
-    NUMBERS,
-    FORMULAS
-  }
-
-  Choice ask(String story, boolean formulasPossible) {
+  /** An empty dialog; sizes are those of the office's dialogs, about half a letter's width. */
+  Object model(String title, int width, int height) throws com.sun.star.uno.Exception {
     Object model = windows.service("com.sun.star.awt.UnoControlDialogModel");
-    try {
-      set(model, 0, 0, 300, 230);
-      set(model, "Title", say("dialog.title"));
-      add(model, "heading", "FixedText", 8, 6, 284, 10, "Label", say("dialog.heading"));
-      Object text = add(model, "story", "Edit", 8, 18, 284, 156, "Text", story);
-      set(text, "MultiLine", true);
-      set(text, "ReadOnly", true);
-      set(text, "VScroll", true);
-      Object numbers =
-          add(model, "numbers", "RadioButton", 8, 178, 284, 10, "Label", say("dialog.numbers"));
-      set(numbers, "State", (short) 1);
-      Object formulas =
-          add(
-              model,
-              "formulas",
-              "RadioButton",
-              8,
-              190,
-              284,
-              10,
-              "Label",
-              say(formulasPossible ? "dialog.formulas" : "dialog.xls"));
-      set(formulas, "Enabled", formulasPossible);
-      Object cancel =
-          add(model, "cancel", "Button", 176, 208, 56, 16, "Label", say("dialog.cancel"));
-      set(cancel, "PushButtonType", (short) PushButtonType.CANCEL_value);
-      Object fill = add(model, "fill", "Button", 236, 208, 56, 16, "Label", say("dialog.fill"));
-      set(fill, "PushButtonType", (short) PushButtonType.OK_value);
-      set(fill, "DefaultButton", true);
-      return execute(model, FillDialog::chosen).orElse(Choice.CANCEL);
-    } catch (com.sun.star.uno.Exception e) {
-      throw new StoppedException("stopped.dialog", e);
-    }
-  }
-
-  private String say(String key) {
-    return OfficeText.of(key).in(windows.language());
-  }
-
-  private static Choice chosen(XControlContainer controls) {
-    Object formulas = controls.getControl("formulas");
-    return UnoRuntime.queryInterface(XRadioButton.class, formulas).getState()
-        ? Choice.FORMULAS
-        : Choice.NUMBERS;
+    set(model, 0, 0, width, height);
+    set(model, "Title", title);
+    return model;
   }
 
   /** Shows a dialog; what its controls hold when it is confirmed, empty when it is called off. */
   <T> Optional<T> execute(Object model, Function<XControlContainer, T> confirmed) {
+    return execute(model, controls -> {}, confirmed);
+  }
+
+  /** The same, with something to do before it is shown. */
+  <T> Optional<T> execute(
+      Object model, Consumer<XControlContainer> made, Function<XControlContainer, T> confirmed) {
     Object dialog = windows.service("com.sun.star.awt.UnoControlDialog");
     XControl control = UnoRuntime.queryInterface(XControl.class, dialog);
     try {
       control.setModel(UnoRuntime.queryInterface(XControlModel.class, model));
       control.createPeer(windows.toolkit(), windows.peer());
       toTheMiddle(UnoRuntime.queryInterface(XWindow.class, dialog));
+      XControlContainer controls = UnoRuntime.queryInterface(XControlContainer.class, dialog);
+      made.accept(controls);
       return UnoRuntime.queryInterface(XDialog.class, dialog).execute() == 1
-          ? Optional.of(confirmed.apply(UnoRuntime.queryInterface(XControlContainer.class, dialog)))
+          ? Optional.of(confirmed.apply(controls))
           : Optional.empty();
     } finally {
       UnoRuntime.queryInterface(XComponent.class, dialog).dispose();
@@ -108,18 +68,18 @@ record FillDialog(Windows windows) {
       int width,
       int height,
       String property,
-      String text)
+      Object value)
       throws com.sun.star.uno.Exception {
     Object model =
         UnoRuntime.queryInterface(XMultiServiceFactory.class, dialog)
             .createInstance("com.sun.star.awt.UnoControl" + kind + "Model");
     set(model, x, y, width, height);
-    set(model, property, text);
+    set(model, property, value);
     UnoRuntime.queryInterface(XNameContainer.class, dialog).insertByName(name, model);
     return model;
   }
 
-  static void set(Object model, int x, int y, int width, int height)
+  private static void set(Object model, int x, int y, int width, int height)
       throws com.sun.star.uno.Exception {
     set(model, "PositionX", x);
     set(model, "PositionY", y);

@@ -1,4 +1,4 @@
-package washbook.office.menu;
+package washbook.office.dialog;
 
 import washbook.log.language.Language;
 import washbook.office.language.OfficeText;
@@ -10,16 +10,16 @@ import washbook.office.language.OfficeText;
  * @param text what there is to say about it
  * @param shown whether the user is to see it; not when the user has just called the command off
  */
-record Outcome(boolean done, String text, boolean shown) {
-  static Outcome done(String text) {
+public record Outcome(boolean done, String text, boolean shown) {
+  public static Outcome done(String text) {
     return new Outcome(true, text, true);
   }
 
-  static Outcome failed(String text) {
+  public static Outcome failed(String text) {
     return new Outcome(false, text, true);
   }
 
-  static Outcome calledOff(Language language) {
+  public static Outcome calledOff(Language language) {
     return new Outcome(false, OfficeText.of("nothing.written").in(language), false);
   }
 }

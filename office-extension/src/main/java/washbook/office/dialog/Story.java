@@ -1,4 +1,4 @@
-package washbook.office.menu;
+package washbook.office.dialog;
 
 import washbook.log.Understanding;
 import washbook.log.UnderstandingText;
@@ -11,7 +11,7 @@ import washbook.log.sheet.ColumnPatch;
 import washbook.office.language.OfficeText;
 
 /** Says in words what was understood of a sheet and what would be written into it. */
-final class Story {
+public final class Story {
   private static final int MOST_REFUSALS = 20;
 
   private final StringBuilder text;
@@ -22,7 +22,7 @@ final class Story {
     this.language = language;
   }
 
-  static String of(Understanding understanding, Filling filling, Language language) {
+  public static String of(Understanding understanding, Filling filling, Language language) {
     Story story =
         new Story(UnderstandingText.lines(understanding, filling.accounts(), language), language);
     story.tell(filling);
@@ -52,7 +52,7 @@ final class Story {
   }
 
   /** How many readings are filled and refused. */
-  static Message counts(Filling filling) {
+  public static Message counts(Filling filling) {
     int rows = 0;
     int filled = 0;
     int refused = 0;

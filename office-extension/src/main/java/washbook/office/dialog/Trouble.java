@@ -1,14 +1,14 @@
-package washbook.office.menu;
+package washbook.office.dialog;
 
 import washbook.log.language.Message;
 import washbook.office.language.OfficeText;
 
 /** What has gone wrong, in words for the user. */
-final class Trouble {
+public final class Trouble {
   private Trouble() {}
 
   /** Whatever was thrown: our own sentence, or what the office or Java says about it. */
-  static Message of(Throwable thrown) {
+  public static Message of(Throwable thrown) {
     if (thrown instanceof StoppedException stopped) {
       return stopped.said();
     }
