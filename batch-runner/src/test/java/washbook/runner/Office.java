@@ -36,7 +36,8 @@ public final class Office {
     return convert(List.of(file), filter, more);
   }
 
-  private Path convert(List<Path> files, String filter, String... more)
+  /** The same of several files in one go. */
+  public Path convert(List<Path> files, String filter, String... more)
       throws IOException, InterruptedException {
     requireOffice();
     Path results = Files.createTempDirectory(directory, "out");

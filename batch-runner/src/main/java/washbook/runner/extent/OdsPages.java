@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import washbook.runner.markup.Length;
@@ -54,6 +55,31 @@ public final class OdsPages {
    * that one does, or where a person has set how it prints.
    */
   public String fitting(String master, double widthMm) {
+    return fitting(
+        master, (lies, page, spare) -> PageFit.exact(widthMm * POINTS_PER_MM, lies, page, spare));
+  }
+
+  /**
+   * The same for a sheet whose cells are narrow enough for one page and that is too wide with the
+   * drawings right of them, which are to begin the next; null also where it is not so.
+   */
+  public String apart(String master, double widthMm, double cellsMm) {
+    return fitting(
+        master,
+        (lies, page, spare) -> {
+          PageFit whole = PageFit.exact(widthMm * POINTS_PER_MM, lies, page, spare);
+          return whole == null || whole.pages() == 1
+              ? null
+              : PageFit.exactApart(cellsMm * POINTS_PER_MM, lies, page, spare, 0);
+        });
+  }
+
+  /** Says how a sheet is printed, of the page's lie, its width and what narrow margins add. */
+  private interface Fitting {
+    PageFit on(boolean landscape, ToDoubleFunction<Boolean> page, double spare);
+  }
+
+  private String fitting(String master, Fitting fitting) {
     String page = named(MASTER, master);
     String layout = page == null ? null : named(LAYOUT, value(page, "style:page-layout-name"));
     Matcher tag = PROPERTIES.matcher(layout == null ? "" : layout);
@@ -68,8 +94,7 @@ public final class OdsPages {
     double left = margin(properties, "left");
     double right = margin(properties, "right");
     PageFit fit =
-        PageFit.exact(
-            widthMm * POINTS_PER_MM,
+        fitting.on(
             value(properties, "style:print-orientation").equals("landscape"),
             turned -> paper[turned ? 1 : 0] - left - right,
             PageFit.spare(left, right));
@@ -90,7 +115,10 @@ public final class OdsPages {
     changed = with(changed, "fo:page-width", points(paper[fit.landscape() ? 1 : 0]));
     changed = with(changed, "fo:page-height", points(paper[fit.landscape() ? 0 : 1]));
     changed = with(changed, "style:print-orientation", fit.landscape() ? "landscape" : "portrait");
-    changed = with(changed, "style:scale-to-X", Integer.toString(fit.pages()));
+    changed =
+        fit.scale() > 0
+            ? with(changed, "style:scale-to", fit.scale() + "%")
+            : with(changed, "style:scale-to-X", Integer.toString(fit.pages()));
     for (String side : fit.narrow() ? List.of("left", "right") : List.<String>of()) {
       changed = with(changed, "fo:margin-" + side, points(PageFit.MARGIN));
     }

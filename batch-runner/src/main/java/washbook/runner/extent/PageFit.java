@@ -55,7 +55,13 @@ public record PageFit(boolean landscape, int pages, boolean narrow, int scale, i
    */
   public static PageFit apart(
       double narrowest, boolean landscape, ToDoubleFunction<Boolean> page, double spare, int end) {
-    PageFit alone = of(narrowest, landscape, page, spare);
+    return exactApart(WIDER * narrowest, landscape, page, spare, end);
+  }
+
+  /** As {@link #apart}, of columns whose width depends on no font. */
+  static PageFit exactApart(
+      double width, boolean landscape, ToDoubleFunction<Boolean> page, double spare, int end) {
+    PageFit alone = exact(width, landscape, page, spare);
     if (alone == null) {
       return new PageFit(landscape, 1, false, 100, end);
     }

@@ -2,6 +2,7 @@ package washbook.runner.write;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import washbook.runner.markup.Decimal;
 
 /** Makes cell styles (OpenDocument 1.3 part 3, 16.2 style:style) from the markup of others. */
 final class OdsLook {
@@ -11,6 +12,7 @@ final class OdsLook {
   private static final Pattern PAGE =
       Pattern.compile("\\sstyle:master-page-name\\s*=\\s*\"([^\"]*)\"");
   private static final Pattern CELL_PROPERTIES = properties("table-cell-properties");
+  private static final Pattern COLUMN_PROPERTIES = properties("table-column-properties");
   private static final Pattern TEXT_PROPERTIES = properties("text-properties");
   private static final Pattern ATTRIBUTE =
       Pattern.compile("\\s(([\\w-]+:)?([\\w-]+)\\s*=\\s*(\"[^\"]*\"|'[^']*'))");
@@ -20,6 +22,7 @@ final class OdsLook {
       Pattern.compile("border.*|background-color|padding.*|shadow|vertical-align|cell-protect");
 
   private static final Pattern WRAPPING = Pattern.compile("wrap-option|shrink-to-fit");
+  private static final Pattern BREAK = Pattern.compile("break-before");
   private static final Pattern CONDITION = Pattern.compile("<style:map\\b[^>]*/>");
 
   private OdsLook() {}
@@ -71,6 +74,20 @@ final class OdsLook {
     String now =
         old.find() ? old.replaceFirst(master) : tag.replaceFirst("<style:style", "$0" + master);
     return now + style.substring(tagEnd);
+  }
+
+  /** A column's style under another name, whose columns begin a page; null where it has none. */
+  static String beginningPage(String style, String name, double usualMm) {
+    Matcher properties = COLUMN_PROPERTIES.matcher(style == null ? "" : style);
+    String kept =
+        properties.find()
+            ? attributes(properties, BREAK, false)
+            : " style:column-width=\"" + Decimal.format(usualMm) + "mm\"";
+    return "<style:style"
+        + quoted(name)
+        + " style:family=\"table-column\"><style:table-column-properties fo:break-before=\"page\""
+        + kept
+        + "/></style:style>";
   }
 
   /** The page style that a sheet's style names. */

@@ -43,6 +43,12 @@ final class OdsRoom {
     return drawings.areas().stream().mapToInt(area -> area.lastColumn()).max().orElse(-1);
   }
 
+  /** Whether all that reach beyond a column begin right of it. */
+  boolean isFreeAt(int last) {
+    return drawings.areas().stream()
+        .noneMatch(area -> area.firstColumn() <= last && area.lastColumn() > last);
+  }
+
   /** Drawings that begin in a row with new cells are not tied again. */
   boolean mayWiden(int column) {
     return drawings.areas().stream()

@@ -35,7 +35,7 @@ final class OdsSheetPatch {
   private final OdsStyles styles;
   private final OdsRoom room;
   private final NewColumns newColumns;
-  private final String page;
+  private final OdsColumns.Paper paper;
   private String tableStyle;
   private final ColumnLook look = new ColumnLook();
   private final BitSet patchedColumns = new BitSet();
@@ -47,7 +47,7 @@ final class OdsSheetPatch {
   private boolean rowsEnded;
 
   /**
-   * @param page the style that the sheet gets, for other pages, or null
+   * @param paper how the sheet is to be printed, as a first look found
    */
   OdsSheetPatch(
       XmlSplicer splicer,
@@ -56,15 +56,15 @@ final class OdsSheetPatch {
       OdsStyles styles,
       OdsRoom room,
       NewColumns newColumns,
-      String page) {
+      OdsColumns.Paper paper) {
     this.newColumns = newColumns;
-    this.page = page;
+    this.paper = paper;
     this.room = room;
     this.styles = styles;
     this.splicer = splicer;
     this.sheetName = sheetName;
     this.rows = new PatchRows(patches);
-    this.columns = new OdsColumns(patches, look, styles, room);
+    this.columns = new OdsColumns(patches, look, styles, room, paper);
     for (ColumnPatch patch : patches) {
       patchedColumns.set(patch.column());
     }
@@ -91,7 +91,7 @@ final class OdsSheetPatch {
       splicer.replace(end - 2, end, markup.bytes(), markup.length());
       return true;
     }
-    tableStyle = OdsExtent.patchSheet(splicer, newColumns, page);
+    tableStyle = OdsExtent.patchSheet(splicer, newColumns, paper.sheetStyle());
     int outside = splicer.depth() - 1;
     while (true) {
       Token token = splicer.next();
@@ -130,14 +130,9 @@ final class OdsSheetPatch {
     }
   }
 
-  /** The style of a sheet like this one that new columns made too wide for its page; or null. */
-  String onOtherPage(OdsPages pages) {
-    if (rows.added().isEmpty()) {
-      return null;
-    }
-    double width = columns.width(Math.max(rows.lastColumn(), room.lastColumn()), styles);
-    String other = pages.fitting(styles.pageOf(tableStyle), width);
-    return other == null ? null : styles.onPage(tableStyle, other);
+  /** How this sheet is to be printed and its other columns to be set, after a look at it. */
+  OdsColumns.Paper paper(OdsPages pages) {
+    return rows.added().isEmpty() ? OdsColumns.Paper.SAME : columns.paper(tableStyle, pages);
   }
 
   /** The columns that were not there before. */

@@ -87,6 +87,14 @@ final class OdsStyles {
     return name;
   }
 
+  /** A style like that of a column, which may be null, whose columns begin a page. */
+  String beginningPage(String base) {
+    String name = "washbook-page-column" + (base == null ? "" : "-" + base);
+    asked.computeIfAbsent(
+        name, key -> OdsLook.beginningPage(columns.get(base), key, OdsDrawings.USUAL_WIDTH));
+    return name;
+  }
+
   /** Millimetres of a column of this style, which may be null; NaN where a page ends before it. */
   double columnWidth(String style) {
     String markup = columns.getOrDefault(style, "");

@@ -96,7 +96,7 @@ public final class OdsWriter implements SheetWriter {
    *
    * @param drawings where they stand, by sheet
    * @param pages the document's, among which a sheet grown too wide finds others
-   * @param onOther the styles of the sheets that get others, found by the first look
+   * @param papers how sheets are to be printed, found by the first look
    */
   private record Changes(
       Map<String, List<ColumnPatch>> columns,
@@ -104,7 +104,7 @@ public final class OdsWriter implements SheetWriter {
       OdsForesight foresight,
       Map<String, OdsDrawings.OnSheet> drawings,
       OdsPages pages,
-      Map<String, String> onOther) {}
+      Map<String, OdsColumns.Paper> papers) {}
 
   /**
    * Passes the document on with its changes.
@@ -141,12 +141,12 @@ public final class OdsWriter implements SheetWriter {
           OdsRoom room =
               new OdsRoom(changes.drawings.getOrDefault(sheet, OdsDrawings.OnSheet.NONE), columns);
           NewColumns foreseen = changes.foresight.added(sheet, columns);
-          String onOther = changes.onOther.get(sheet);
+          OdsColumns.Paper paper = changes.papers.getOrDefault(sheet, OdsColumns.Paper.SAME);
           OdsSheetPatch patch =
-              new OdsSheetPatch(splicer, sheet, columns, styles, room, foreseen, onOther);
+              new OdsSheetPatch(splicer, sheet, columns, styles, room, foreseen, paper);
           boolean whole = patch.apply(token, mostRows);
           if (mostRows == LOOKED_AT) {
-            changes.onOther.put(sheet, patch.onOtherPage(changes.pages));
+            changes.papers.put(sheet, patch.paper(changes.pages));
           }
           changes.foresight.found(sheet, patch.added());
           if (!whole) {

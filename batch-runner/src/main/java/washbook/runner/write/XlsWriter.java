@@ -184,11 +184,24 @@ public final class XlsWriter implements SheetWriter {
           && letters > sheet.getDefaultColumnWidth()) {
         sheet.setColumnWidth(patch.column(), 256 * letters + MARGINS);
       }
+      widenBefore(sheet, patch);
       double width = sheet.getColumnWidth(patch.column()) / 256.0;
       int lines = ColumnLook.lines(patch.header(), width);
       float height = lines * sheet.getDefaultRowHeightInPoints();
       if (lines > 1 && header.getRow().getHeightInPoints() < height) {
         header.getRow().setHeightInPoints(height);
+      }
+    }
+
+    /**
+     * A text that ran on over the new column's cells gets room, unless a person has set a width.
+     */
+    private static void widenBefore(HSSFSheet sheet, ColumnPatch patch) {
+      int left = patch.column() - 1;
+      if (left >= 0
+          && patch.cut() >= sheet.getDefaultColumnWidth()
+          && sheet.getColumnWidth(left) == 256 * sheet.getDefaultColumnWidth()) {
+        sheet.setColumnWidth(left, 256 * Math.min(patch.cut() + 1, ColumnLook.NOTE) + MARGINS);
       }
     }
 

@@ -6,13 +6,19 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.apache.poi.ss.usermodel.Row;
-import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.usermodel.Workbook;
+import org.apache.poi.ss.usermodel.WorkbookFactory;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import washbook.runner.RawOds;
+import washbook.runner.corpus.ZipParts;
 
 /** Notes that ran on over blank cells can still be read where new columns come there. */
 class NotesBesideNewColumnsTest {
@@ -49,12 +55,73 @@ class NotesBesideNewColumnsTest {
     assertEquals(36.7, width(filled(log("", LONG + ", " + LONG, "", ""), "long")), 0.1);
   }
 
+  @Test
+  void soItIsInAWorkbookOfTheOldKind() throws IOException {
+    Path filled = filled(log(new HSSFWorkbook(), "log.xls", "", LONG, "", "clear"), "once");
+    double width = width(filled);
+    assertTrue(width >= LONG.length() && width < LONG.length() + 3, width + " characters");
+    assertEquals(-1, Files.mismatch(filled, filled(filled, "twice")));
+    Path log = log(new HSSFWorkbook(), "log.xls", "", "foam", "", "clear");
+    assertEquals(width(log), width(filled(log, "short")));
+    Path own = folder.resolve("own.xls");
+    try (HSSFWorkbook book = new HSSFWorkbook()) {
+      book.createSheet("Log").setColumnWidth(NOTES, 14 * 256);
+      log(book, "own.xls", LONG, "", "", "");
+    }
+    assertEquals(14, width(filled(own, "own")), 0.01);
+  }
+
+  /** A letter of a sentence takes 1.9 mm there, and none of the widths is in digits. */
+  @Test
+  void soItIsInAnOpenDocumentLog() throws IOException {
+    Path filled = filled(raw("<table:table-column table:number-columns-repeated=\"3\"/>"), "once");
+    String content = content(filled);
+    assertTrue(
+        content.contains(
+            "<table:table-column table:number-columns-repeated=\"3\"/>"
+                + "<table:table-column table:style-name=\"washbook-width-31\"/>"),
+        content);
+    assertEquals(-1, Files.mismatch(filled, filled(filled, "twice")));
+  }
+
+  /** The columns that nobody has touched are declared as one; hidden ones stay as they are. */
+  @Test
+  void anOpenDocumentLogsColumnIsTakenOutOfTheOthers() throws IOException {
+    String rest = "<table:table-column table:number-columns-repeated=\"16383\"/>";
+    assertTrue(content(filled(raw(rest), "rest")).contains("\"washbook-width-31\"/>"));
+    String few = "<table:table-column table:number-columns-repeated=\"6\"/>";
+    String content = content(filled(raw(few), "few"));
+    assertTrue(
+        content.contains(
+            "<table:table-column table:number-columns-repeated=\"3\"/>"
+                + "<table:table-column table:style-name=\"washbook-width-31\"/>"
+                + "<table:table-column table:number-columns-repeated=\"2\"/>"),
+        content);
+    String hidden = "<table:table-column table:visibility=\"collapse\"";
+    String four = hidden + " table:number-columns-repeated=\"4\"/>";
+    assertTrue(content(filled(raw(four), "hidden")).contains(four));
+  }
+
+  private Path raw(String columns) throws IOException {
+    return RawOds.log("<text:p>" + LONG + "</text:p>")
+        .inTable(columns)
+        .write(folder.resolve("log.ods"));
+  }
+
+  private static String content(Path file) throws IOException {
+    return new String(ZipParts.content(file, "content.xml"), StandardCharsets.UTF_8);
+  }
+
   private Path log(String... notes) throws IOException {
-    Path log = folder.resolve("log.xlsx");
+    return log(new XSSFWorkbook(), "log.xlsx", notes);
+  }
+
+  private Path log(Workbook made, String name, String... notes) throws IOException {
+    Path log = folder.resolve(name);
     double[][] rows = {{0, 1.085, 20}, {3, 1.05, 21}, {6, 1.02, 20}, {9, 1.004, 19}};
-    try (XSSFWorkbook book = new XSSFWorkbook();
+    try (Workbook book = made;
         OutputStream out = Files.newOutputStream(log)) {
-      XSSFSheet sheet = book.createSheet("Log");
+      Sheet sheet = book.getNumberOfSheets() > 0 ? book.getSheetAt(0) : book.createSheet("Log");
       Row head = sheet.createRow(0);
       String[] heads = {"Day", "SG", "Temp C", "Notes"};
       for (int column = 0; column < heads.length; column++) {
@@ -82,7 +149,7 @@ class NotesBesideNewColumnsTest {
 
   private static double width(Path file) throws IOException {
     try (InputStream in = Files.newInputStream(file);
-        XSSFWorkbook book = new XSSFWorkbook(in)) {
+        Workbook book = WorkbookFactory.create(in)) {
       return book.getSheetAt(0).getColumnWidth(NOTES) / 256.0;
     }
   }

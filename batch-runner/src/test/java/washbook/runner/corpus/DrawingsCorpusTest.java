@@ -66,7 +66,7 @@ class DrawingsCorpusTest {
     assertTrue(filled > 50 && seen > 100, filled + " logs, " + seen + " drawings");
   }
 
-  private static List<XlsxPackage.Sheet> drawnSheets(Path file) {
+  static List<XlsxPackage.Sheet> drawnSheets(Path file) {
     List<XlsxPackage.Sheet> drawn = new ArrayList<>();
     try (XlsxPackage workbook = XlsxPackage.open(file)) {
       for (XlsxPackage.Sheet sheet : workbook.sheets()) {
@@ -143,7 +143,7 @@ class DrawingsCorpusTest {
   }
 
   /** Puts a log of three columns in the place of a sheet's cells. */
-  private static boolean inject(Path file, String part, int headerRow, Path to) throws IOException {
+  static boolean inject(Path file, String part, int headerRow, Path to) throws IOException {
     StringBuilder rows = new StringBuilder("<sheetData>");
     rows.append(row(headerRow, text("Day") + text("SG") + text("Temp \u00b0C")));
     double[] gravities = {1.085, 1.06, 1.04, 1.02, 1.004, 0.998};

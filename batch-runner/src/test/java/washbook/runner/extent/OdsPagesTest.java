@@ -72,6 +72,20 @@ class OdsPagesTest {
     return lies.equals("landscape");
   }
 
+  /** The cells' letters stay at 8 points, the drawings right of them begin a page. */
+  @ParameterizedTest
+  @CsvSource({"160, 500, 100%", "250, 500, 80%", "340, 500, 80%", "400, 500, ", "160, 300, "})
+  void cellsThatFitOnAPageWithoutDrawingsDoSo(double cells, double whole, String scale) {
+    OdsPages all = pages(A4 + " fo:margin=\"2cm\"");
+    String name = all.apart("Default", whole, cells);
+    assertEquals(scale == null, name == null);
+    if (name != null) {
+      String after = new String(all.patched(), StandardCharsets.UTF_8);
+      assertTrue(after.contains("style:scale-to=\"" + scale + "\""), after);
+      assertTrue(!after.contains("style:scale-to-X"), after);
+    }
+  }
+
   @Test
   void marginsThatAPersonHasSetStayAsTheyAre() {
     OdsPages all = pages(A4 + " fo:margin=\"2.5cm\"");

@@ -15,6 +15,10 @@ import washbook.samples.sheets.Book.Look;
 final class StarterClass {
   private static final int LAST_COLUMN = 5;
   private static final String KIND = "\"FRUIT\"";
+
+  /** The plain form's are good to 0.003 % vol, which a second place would often show. */
+  private static final String STRENGTH = "0.0";
+
   private static final double[] STRENGTHS = {90, 80, 70, 60, 50, 40, 30, 20, 10};
 
   private StarterClass() {}
@@ -74,7 +78,7 @@ final class StarterClass {
       truth.add(when("ABV(" + call, gravity.get(0), g));
       extract.add(when("TRUEEXTRACT(" + call, gravity.get(0), g));
     }
-    List<String> abv = form.series("The balance itself", truth, "0.00", "% vol", false);
+    List<String> abv = form.series("The balance itself", truth, STRENGTH, "% vol", false);
     List<Object> over = new ArrayList<>();
     for (int i = 0; i < rule.size(); i++) {
       over.add(
@@ -84,14 +88,14 @@ final class StarterClass {
               rule.get(i),
               abv.get(i)));
     }
-    form.series("The rule says too much by", over, "0.00", "% vol", false);
+    form.series("The rule says too much by", over, STRENGTH, "% vol", false);
     form.series("Sugar and extract really left", extract, "0.0", "% mass", false);
     form.section("Why they differ");
     form.across(
         "Alcohol is lighter than water, so every sugar scale takes it for sugar that is gone, and a"
             + " rule that turns all of that fall into alcohol says too much. The balance asks how"
-            + " much sugar is really left beside the alcohol and counts what went off as gas and"
-            + " into yeast.",
+            + " much sugar is really left beside the alcohol and counts what escaped as gas and what"
+            + " went into yeast.",
         3);
     form.across(
         "Potential alcohol is a promise, not a measurement. Read at the bottom of the curve of the"
@@ -125,7 +129,7 @@ final class StarterClass {
     for (String g : gravity) {
       values.add(when(call.apply(g), g));
     }
-    return form.series(label, values, "0.00", "% vol", false);
+    return form.series(label, values, STRENGTH, "% vol", false);
   }
 
   private static void difference(Form form, String label, List<String> potentials) {
@@ -133,7 +137,7 @@ final class StarterClass {
     for (String p : potentials) {
       values.add(plain(potentials.get(0) + "-" + p, potentials.get(0), p));
     }
-    form.series(label, values, "0.00", "% vol", false);
+    form.series(label, values, STRENGTH, "% vol", false);
   }
 
   private static Form mixing(Book book, boolean portable) {
@@ -144,7 +148,7 @@ final class StarterClass {
         5);
     form.section("The spirit");
     String litres = form.input("Spirit", 1, "0.000", "L", "");
-    String strength = form.input("Its strength", 96, "0.0", "% vol", "");
+    String strength = form.input("Its strength", 95, "0.0", "% vol", "");
     form.between(litres, 0, 100000, "Litres at 20 °C");
     form.between(strength, 1, 97, "% vol at 20 °C");
     form.section("Watered");
