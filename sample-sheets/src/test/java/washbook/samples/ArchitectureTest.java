@@ -91,7 +91,7 @@ class ArchitectureTest {
           office.generate: functions, functions.quantity, functions.catalogue, log.language, \
           office.language, office.help
           office.dialog: functions, log.*, office.language
-          office.menu: functions, functions.catalogue, functions.portable, log.*, office.language, \
+          office.menu: functions, functions.catalogue, functions.portable, functions.scale, log.*, office.language, \
           office.help, office.dialog
           office: functions.catalogue, office.call, office.menu
           """);

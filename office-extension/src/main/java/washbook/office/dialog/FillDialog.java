@@ -49,7 +49,7 @@ public final class FillDialog {
     List<ComputedColumn> ticks = ticks(first);
     List<FillTrial.Column> columns = first.columns();
     int above = TOP + Math.max(ROWS * ROW + 4 * TICK, ticks.size() * TICK) + 6;
-    Form form = new Form(windows);
+    DialogForm form = new DialogForm(windows);
     try {
       Object model = form.model(say("dialog.title"), WIDTH, above + 32 + STORY + 26);
       List<FillDialogState.Choices> choices = columns(model, columns);
@@ -58,15 +58,16 @@ public final class FillDialog {
       text(model, "heading", MARGIN, above, WIDTH - 2 * MARGIN, say("dialog.heading"));
       int width = WIDTH - 2 * MARGIN;
       Object preview =
-          Form.add(model, "preview", "FixedText", MARGIN, above + 11, width, 18, "Label", "");
-      Form.set(preview, "MultiLine", true);
-      Object story = Form.add(model, "story", "Edit", MARGIN, above + 31, width, STORY, "Text", "");
-      Form.set(story, "MultiLine", true);
-      Form.set(story, "ReadOnly", true);
-      Form.set(story, "VScroll", true);
+          DialogForm.add(model, "preview", "FixedText", MARGIN, above + 11, width, 18, "Label", "");
+      DialogForm.set(preview, "MultiLine", true);
+      Object story =
+          DialogForm.add(model, "story", "Edit", MARGIN, above + 31, width, STORY, "Text", "");
+      DialogForm.set(story, "MultiLine", true);
+      DialogForm.set(story, "ReadOnly", true);
+      DialogForm.set(story, "VScroll", true);
       int pages = (columns.size() + PAGE - 1) / PAGE;
       buttons(model, above + 32 + STORY + 4, pages > 1);
-      Form.set(model, "Step", 1);
+      DialogForm.set(model, "Step", 1);
       FillDialogState state =
           new FillDialogState(windows.language(), model, first, choices, ticks, pages);
       return form.execute(model, state::begin, controls -> state.end());
@@ -90,13 +91,13 @@ public final class FillDialog {
       List<ColumnChoice> choices = now.withAll();
       String[] told = choices.stream().map(c -> c.told(windows.language())).toArray(String[]::new);
       Object list =
-          Form.add(model, "column" + i, "ListBox", x + 54, y, 82, 13, "StringItemList", told);
-      Form.set(list, "Dropdown", true);
-      Form.set(list, "LineCount", (short) 14);
-      Form.set(list, "SelectedItems", new short[] {(short) choices.indexOf(now)});
-      Form.set(list, "HelpText", column.column().why().in(windows.language()));
-      Form.set(label, "Step", 1 + i / PAGE);
-      Form.set(list, "Step", 1 + i / PAGE);
+          DialogForm.add(model, "column" + i, "ListBox", x + 54, y, 82, 13, "StringItemList", told);
+      DialogForm.set(list, "Dropdown", true);
+      DialogForm.set(list, "LineCount", (short) 14);
+      DialogForm.set(list, "SelectedItems", new short[] {(short) choices.indexOf(now)});
+      DialogForm.set(list, "HelpText", column.column().why().in(windows.language()));
+      DialogForm.set(label, "Step", 1 + i / PAGE);
+      DialogForm.set(list, "Step", 1 + i / PAGE);
       all.add(new FillDialogState.Choices(column.place(), choices));
     }
     return all;
@@ -111,7 +112,7 @@ public final class FillDialog {
     for (FormulaStyle one : FormulaStyle.values()) {
       int at = one.ordinal();
       Object button =
-          Form.add(
+          DialogForm.add(
               model,
               one.name(),
               "RadioButton",
@@ -122,8 +123,8 @@ public final class FillDialog {
               "Label",
               say(keys.get(at)));
       boolean possible = formulasPossible || one == FormulaStyle.VALUES;
-      Form.set(button, "Enabled", possible);
-      Form.set(button, "State", (short) (one == style ? 1 : 0));
+      DialogForm.set(button, "Enabled", possible);
+      DialogForm.set(button, "State", (short) (one == style ? 1 : 0));
     }
   }
 
@@ -153,8 +154,9 @@ public final class FillDialog {
     for (ComputedColumn column : ticks) {
       String title = title(column, trial);
       Object tick =
-          Form.add(model, column.name(), "CheckBox", x, y, WIDTH - x - MARGIN, 10, "Label", title);
-      Form.set(tick, "State", (short) (trial.options().columns().contains(column) ? 1 : 0));
+          DialogForm.add(
+              model, column.name(), "CheckBox", x, y, WIDTH - x - MARGIN, 10, "Label", title);
+      DialogForm.set(tick, "State", (short) (trial.options().columns().contains(column) ? 1 : 0));
       y += TICK;
     }
   }
@@ -171,20 +173,21 @@ public final class FillDialog {
 
   private void buttons(Object model, int y, boolean more) throws com.sun.star.uno.Exception {
     if (more) {
-      Form.add(model, "more", "Button", MARGIN, y, 90, 16, "Label", say("dialog.more"));
+      DialogForm.add(model, "more", "Button", MARGIN, y, 90, 16, "Label", say("dialog.more"));
     }
     Object cancel =
-        Form.add(model, "cancel", "Button", WIDTH - 124, y, 56, 16, "Label", say("dialog.cancel"));
-    Form.set(cancel, "PushButtonType", (short) PushButtonType.CANCEL_value);
+        DialogForm.add(
+            model, "cancel", "Button", WIDTH - 124, y, 56, 16, "Label", say("dialog.cancel"));
+    DialogForm.set(cancel, "PushButtonType", (short) PushButtonType.CANCEL_value);
     Object fill =
-        Form.add(model, "fill", "Button", WIDTH - 64, y, 56, 16, "Label", say("dialog.fill"));
-    Form.set(fill, "PushButtonType", (short) PushButtonType.OK_value);
-    Form.set(fill, "DefaultButton", true);
+        DialogForm.add(model, "fill", "Button", WIDTH - 64, y, 56, 16, "Label", say("dialog.fill"));
+    DialogForm.set(fill, "PushButtonType", (short) PushButtonType.OK_value);
+    DialogForm.set(fill, "DefaultButton", true);
   }
 
   private static Object text(Object model, String name, int x, int y, int width, String text)
       throws com.sun.star.uno.Exception {
-    return Form.add(model, name, "FixedText", x, y, width, 10, "Label", text);
+    return DialogForm.add(model, name, "FixedText", x, y, width, 10, "Label", text);
   }
 
   private String say(String key) {

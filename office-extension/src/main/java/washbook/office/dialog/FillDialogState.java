@@ -96,7 +96,7 @@ final class FillDialogState extends WeakBase implements XItemListener, XActionLi
   public void actionPerformed(ActionEvent event) {
     page = page % pages + 1;
     try {
-      Form.set(model, "Step", page);
+      DialogForm.set(model, "Step", page);
     } catch (com.sun.star.uno.Exception e) {
       story(Trouble.of(e).in(language));
     }
@@ -185,7 +185,7 @@ final class FillDialogState extends WeakBase implements XItemListener, XActionLi
 
   private void set(String name, String property, Object value) {
     try {
-      Form.set(control(name, XControl.class).getModel(), property, value);
+      DialogForm.set(control(name, XControl.class).getModel(), property, value);
     } catch (com.sun.star.uno.Exception e) {
       throw new StoppedException("stopped.dialog", e);
     }

@@ -77,21 +77,21 @@ public final class QuestionDialog {
     int width = WIDTH - 2 * MARGIN;
     try {
       Object model =
-          new Form(windows)
+          new DialogForm(windows)
               .model(say("dialog.question.title"), WIDTH, QUESTION + 62 + ANSWER * answers.size());
       String asked = say("dialog.question", sheet, doubt.cell(), doubt.asked());
       Object question =
-          Form.add(
+          DialogForm.add(
               model, "question", "Edit", MARGIN, 6, width, QUESTION - 8, "Text", problem + asked);
-      Form.set(question, "MultiLine", true);
-      Form.set(question, "ReadOnly", true);
-      Form.set(question, "VScroll", true);
+      DialogForm.set(question, "MultiLine", true);
+      DialogForm.set(question, "ReadOnly", true);
+      DialogForm.set(question, "VScroll", true);
       int y = QUESTION;
       for (int i = 0; i < answers.size(); i++) {
         Message follows = questions.consequence(doubt, answers.get(i));
         String label = answers.get(i).told().in(windows.language());
         Object answer =
-            Form.add(
+            DialogForm.add(
                 model,
                 "answer" + i,
                 "RadioButton",
@@ -101,13 +101,14 @@ public final class QuestionDialog {
                 ANSWER - 2,
                 "Label",
                 follows.isBlank() ? label : label + "\n" + follows.in(windows.language()));
-        Form.set(answer, "MultiLine", true);
+        DialogForm.set(answer, "MultiLine", true);
         y += ANSWER;
       }
-      Form.add(model, "ownLabel", "FixedText", MARGIN, y, width, 10, "Label", say("dialog.own"));
-      Form.add(model, "own", "Edit", MARGIN, y + 12, width, 14, "Text", "");
+      DialogForm.add(
+          model, "ownLabel", "FixedText", MARGIN, y, width, 10, "Label", say("dialog.own"));
+      DialogForm.add(model, "own", "Edit", MARGIN, y + 12, width, 14, "Text", "");
       buttons(model, y + 34);
-      return new Form(windows)
+      return new DialogForm(windows)
           .execute(model, controls -> given(controls, answers))
           .orElse(List.of());
     } catch (com.sun.star.uno.Exception e) {
@@ -116,11 +117,13 @@ public final class QuestionDialog {
   }
 
   private void buttons(Object model, int y) throws com.sun.star.uno.Exception {
-    Object leave = Form.add(model, "leave", "Button", 142, y, 72, 16, "Label", say("dialog.leave"));
-    Form.set(leave, "PushButtonType", (short) PushButtonType.CANCEL_value);
-    Object take = Form.add(model, "take", "Button", 220, y, 72, 16, "Label", say("dialog.take"));
-    Form.set(take, "PushButtonType", (short) PushButtonType.OK_value);
-    Form.set(take, "DefaultButton", true);
+    Object leave =
+        DialogForm.add(model, "leave", "Button", 142, y, 72, 16, "Label", say("dialog.leave"));
+    DialogForm.set(leave, "PushButtonType", (short) PushButtonType.CANCEL_value);
+    Object take =
+        DialogForm.add(model, "take", "Button", 220, y, 72, 16, "Label", say("dialog.take"));
+    DialogForm.set(take, "PushButtonType", (short) PushButtonType.OK_value);
+    DialogForm.set(take, "DefaultButton", true);
   }
 
   /** What was typed, else the answer that was chosen, else nothing. */

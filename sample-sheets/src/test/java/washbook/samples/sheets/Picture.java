@@ -41,7 +41,7 @@ public final class Picture {
           AFTER,
           REPORT + "page.css",
           REPORT + "page.js",
-          "../office-extension/src/main/java/washbook/office/menu/FillDialog.java");
+          "../office-extension/src/main/java/washbook/office/dialog/FillDialog.java");
 
   private static final int WIDTH = 1500;
   private static final int HEIGHT = 860;

@@ -58,7 +58,6 @@ final class RunLines {
   /** Whether the lines below are read: they tell of the whole as well as of the jars. */
   private boolean isBelow;
 
-  /** Pure alcohol in what was charged. */
   private double pureLitres = Double.NaN;
 
   /** Whether lines over several tables are read: a charge in them is of one nobody knows. */

@@ -17,7 +17,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 
 /** Makes dialogs of controls and shows them. */
-record Form(Windows windows) {
+record DialogForm(Windows windows) {
 
   /** An empty dialog; sizes are those of the office's dialogs, about half a letter's width. */
   Object model(String title, int width, int height) throws com.sun.star.uno.Exception {
