@@ -105,6 +105,9 @@ public final class XlsxChangeCheck implements ChangeCheck {
     if (name.equals("pageMargins") && hasUsualHeight(element)) {
       return;
     }
+    if (name.equals("colBreaks") && isBreakBehind(element, columnNumber)) {
+      return;
+    }
     if (name.equals("cols")) {
       describeColumns(element, columnNumber, to);
       return;
@@ -122,6 +125,7 @@ public final class XlsxChangeCheck implements ChangeCheck {
           name.equals("row") && attribute.getNodeName().equals("spans")
               || name.equals("pageMargins") && attribute.getNodeName().matches("left|right")
               || name.startsWith("pageSet") && attribute.getNodeName().matches(PAGES)
+              || isOurScale(element, attribute)
               || isHeader && attribute.getNodeName().equals("ht")
               || name.equals("dimension") && attribute.getNodeName().equals("ref");
       if (!hint) {
@@ -138,6 +142,20 @@ public final class XlsxChangeCheck implements ChangeCheck {
     }
     to.append('<').append(node.getNodeName()).append(attributes).append('>');
     to.append(inside).append("</>");
+  }
+
+  /** What is drawn beside a log may begin a page, behind the new column. */
+  private static boolean isBreakBehind(Element breaks, int columnNumber) {
+    return breaks.getChildNodes().getLength() == 1
+        && breaks.getFirstChild() instanceof Element only
+        && Integer.parseInt(only.getAttribute("id")) >= columnNumber;
+  }
+
+  /** The usual scale, and that of a log on one page with the drawings on the next. */
+  private static boolean isOurScale(Element element, Node attribute) {
+    return element.getLocalName().equals("pageSetup")
+        && attribute.getNodeName().equals("scale")
+        && attribute.getNodeValue().matches("100|80");
   }
 
   /** Whether margins say nothing but how wide they are; a sheet without any may get such ones. */
