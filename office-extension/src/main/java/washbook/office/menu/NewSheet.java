@@ -20,7 +20,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import washbook.office.dialog.StoppedException;
 
-/** A sheet that a command adds to the open document, inside its step of undo. */
+/** A sheet that a command adds to the open document. */
 record NewSheet(OpenSheet document, XSpreadsheet sheet) {
 
   /** Adds an empty one behind all others. */

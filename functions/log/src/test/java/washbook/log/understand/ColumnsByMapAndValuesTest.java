@@ -5,12 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.stream.Collectors;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
-import washbook.log.Doubt;
 import washbook.log.LogColumn;
-import washbook.log.MapAnswer;
 import washbook.log.Understanding;
 import washbook.log.language.Language;
-import washbook.log.sheet.TestGrid;
 
 /**
  * What each column is taken for, why where it is not by its header, and what is asked. The tables
@@ -25,40 +22,18 @@ class ColumnsByMapAndValuesTest {
       quoteCharacter = '`',
       maxCharsPerColumn = 10000)
   void aColumnIsWhatMapHeaderAndValuesSay(String map, String log, String told) {
-    Understanding sheet =
-        SheetUnderstanding.understand(
-            TestGrid.of("Cellar", log.replace('^', '|').replace(" ;", "\n")),
-            LogMap.parse(map == null ? "" : map.replace(" + ", "\n")));
+    Understanding sheet = TabledLogs.understood(map, log);
     String columns =
         sheet.tables().stream()
             .flatMap(table -> table.columns().stream())
             .map(ColumnsByMapAndValuesTest::told)
             .collect(Collectors.joining(", "));
-    assertEquals(
-        told,
-        columns
-            + sheet.doubts().stream()
-                .map(ColumnsByMapAndValuesTest::asked)
-                .collect(Collectors.joining()));
+    assertEquals(told, columns + TabledLogs.asksWithRemarks(sheet));
   }
 
   private static String told(LogColumn column) {
     String why = column.why().in(Language.EN);
     boolean usual = why.equals("by its header") || why.equals("its header names nothing of a log");
     return (column.role() + " " + column.unit()).strip() + (usual ? "" : ": " + why);
-  }
-
-  private static String asked(Doubt doubt) {
-    return " asks "
-        + doubt.cell()
-        + " "
-        + doubt.answers().stream()
-            .map(ColumnsByMapAndValuesTest::answer)
-            .collect(Collectors.joining(" or "));
-  }
-
-  private static String answer(MapAnswer answer) {
-    String remark = answer.remark().in(Language.EN);
-    return String.join("+", answer.lines()) + (remark.isEmpty() ? "" : " (" + remark + ")");
   }
 }

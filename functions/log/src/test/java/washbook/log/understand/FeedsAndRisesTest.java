@@ -8,11 +8,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import washbook.functions.Numbers;
 import washbook.log.Batch;
-import washbook.log.Doubt;
-import washbook.log.MapAnswer;
 import washbook.log.Understanding;
 import washbook.log.language.Language;
-import washbook.log.sheet.TestGrid;
 
 /**
  * What came into a wash after its first reading: the original gravity from each position on, why
@@ -27,18 +24,13 @@ class FeedsAndRisesTest {
       quoteCharacter = '`',
       maxCharsPerColumn = 10000)
   void whatIsPutInCountsFromItsReadingOn(String map, String log, String told) {
-    Understanding sheet =
-        SheetUnderstanding.understand(
-            TestGrid.of("Cellar", log.replace('^', '|').replace(" ;", "\n")),
-            LogMap.parse(map == null ? "" : map.replace(" + ", "\n")));
+    Understanding sheet = TabledLogs.understood(map, log);
     String batches =
         sheet.tables().stream()
             .flatMap(table -> table.batches().stream())
             .map(FeedsAndRisesTest::batch)
             .collect(Collectors.joining(", "));
-    String asked =
-        sheet.doubts().stream().map(FeedsAndRisesTest::asked).collect(Collectors.joining());
-    assertEquals(told, (batches + asked).strip());
+    assertEquals(told, (batches + TabledLogs.asksWithRemarks(sheet)).strip());
   }
 
   private static String batch(Batch batch) {
@@ -61,19 +53,5 @@ class FeedsAndRisesTest {
 
   private static String figure(OptionalDouble figure, int digits, String none) {
     return figure.isPresent() ? Numbers.fixed(figure.getAsDouble(), digits) : none;
-  }
-
-  private static String asked(Doubt doubt) {
-    return " asks "
-        + doubt.cell()
-        + " "
-        + doubt.answers().stream()
-            .map(FeedsAndRisesTest::answer)
-            .collect(Collectors.joining(" or "));
-  }
-
-  private static String answer(MapAnswer answer) {
-    String remark = answer.remark().in(Language.EN);
-    return String.join("+", answer.lines()) + (remark.isEmpty() ? "" : " (" + remark + ")");
   }
 }

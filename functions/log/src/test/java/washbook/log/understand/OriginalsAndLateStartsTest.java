@@ -14,7 +14,6 @@ import washbook.log.OriginalGravity.Stated;
 import washbook.log.OriginalGravity.Unknown;
 import washbook.log.Understanding;
 import washbook.log.language.Language;
-import washbook.log.sheet.TestGrid;
 
 /**
  * Which original gravity each batch has, by what stands above a log and by how late it begins, and
@@ -29,27 +28,13 @@ class OriginalsAndLateStartsTest {
       quoteCharacter = '`',
       maxCharsPerColumn = 10000)
   void anOriginalGravityIsKnownUnknownOrAskedFor(String map, String log, String told) {
-    Understanding sheet =
-        SheetUnderstanding.understand(
-            TestGrid.of("Cellar", log.replace('^', '|').replace(" ;", "\n")),
-            LogMap.parse(map == null ? "" : map.replace(" + ", "\n")));
+    Understanding sheet = TabledLogs.understood(map, log);
     String batches =
         sheet.tables().stream()
             .flatMap(table -> table.batches().stream())
             .map(batch -> batch.name() + " " + original(batch))
             .collect(Collectors.joining(", "));
-    String asks =
-        sheet.doubts().stream()
-            .map(
-                doubt ->
-                    " asks "
-                        + doubt.cell()
-                        + " "
-                        + doubt.answers().stream()
-                            .map(answer -> String.join("+", answer.lines()))
-                            .collect(Collectors.joining(" or ")))
-            .collect(Collectors.joining());
-    assertEquals(told, (batches + asks).strip());
+    assertEquals(told, (batches + TabledLogs.asks(sheet)).strip());
   }
 
   private static String original(Batch batch) {

@@ -9,7 +9,6 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 import washbook.functions.Numbers;
 import washbook.log.Batch;
 import washbook.log.Understanding;
-import washbook.log.sheet.TestGrid;
 
 /**
  * Which rows make a batch, in which order, and what is asked. The tables are in batches.csv: lines
@@ -28,27 +27,13 @@ class RowsOfBatchesTest {
   }
 
   static String told(String map, String log) {
-    Understanding sheet =
-        SheetUnderstanding.understand(
-            TestGrid.of("Cellar", log.replace('^', '|').replace(" ;", "\n")),
-            LogMap.parse(map.replace(" + ", "\n")));
+    Understanding sheet = TabledLogs.understood(map, log);
     String batches =
         sheet.tables().stream()
             .flatMap(table -> table.batches().stream())
             .map(RowsOfBatchesTest::told)
             .collect(Collectors.joining(", "));
-    String asks =
-        sheet.doubts().stream()
-            .map(
-                doubt ->
-                    " asks "
-                        + doubt.cell()
-                        + " "
-                        + doubt.answers().stream()
-                            .map(answer -> String.join("+", answer.lines()))
-                            .collect(Collectors.joining(" or ")))
-            .collect(Collectors.joining());
-    return (batches + asks).strip();
+    return (batches + TabledLogs.asks(sheet)).strip();
   }
 
   private static String told(Batch batch) {
