@@ -355,7 +355,7 @@ public final class TableRows {
   }
 
   private boolean isLoneText(int row) {
-    return filled(row) == 1 && grid.kind(row, labelColumn) == Kind.TEXT;
+    return grid.kind(row, labelColumn) == Kind.TEXT && filled(row) == 1;
   }
 
   /** Whether nothing but statements stands from a row behind a gap on: a summary of the log. */

@@ -164,7 +164,9 @@ public final class Overviews implements RowNotes {
             now.map(b -> known(b.realAttenuation(), 1)).orElse(null),
             now.map(b -> known(b.trueExtract(), 2)).orElse(null),
             rate(fitted),
-            outlook == null ? "" : outlook.state(),
+            outlook != null
+                ? outlook.state()
+                : quiet && warnings.isLongAgo(lastRead, today) ? Warnings.WORKING : "",
             outlook == null || outlook.finish() == null ? null : known(outlook.finish().days(), 1),
             outlook == null || outlook.finish() == null
                 ? null

@@ -26,8 +26,12 @@ final class Warnings {
   /** Two readings of one wash differ by this, SG. */
   private static final double SAME = 0.002;
 
-  /** States in which a wash has to be read. */
-  private static final Set<String> AT_WORK = Set.of("lag", "working", "slowing", "restarted");
+  /** The state of a wash that works, and those that are as much as that to who waits for it. */
+  static final String WORKING = "working";
+
+  private static final Set<String> AT_WORK = Set.of(WORKING, "slowing", "restarted");
+
+  private static final String LAG = "lag";
 
   private final WarningLimits limits;
 
@@ -209,10 +213,11 @@ final class Warnings {
    */
   Optional<FoundWarning> overdue(BatchOverview batch, LocalDate today, int row) {
     LocalDate last = batch.lastDate() == null ? null : LocalDate.parse(batch.lastDate());
-    if (!AT_WORK.contains(batch.state()) || !isLongAgo(last, today)) {
+    boolean isWorking = AT_WORK.contains(batch.state());
+    if (!(isWorking || batch.state().equals(LAG)) || !isLongAgo(last, today)) {
       return Optional.empty();
     }
-    Message state = Message.of("warning.was." + batch.state());
+    Message state = Message.of(isWorking ? "warning.was.working" : "warning.was.lag");
     Message most = limits.shown(Limit.OVERDUE);
     long since = ChronoUnit.DAYS.between(last, today);
     return Optional.of(
@@ -225,14 +230,15 @@ final class Warnings {
             limits.source(Limit.OVERDUE)));
   }
 
-  private boolean isLongAgo(LocalDate last, LocalDate today) {
+  /** Whether somebody should have read it since. */
+  boolean isLongAgo(LocalDate last, LocalDate today) {
     long since = last == null ? 0 : ChronoUnit.DAYS.between(last, today);
     return since > limits.of(Limit.OVERDUE) && since <= limits.of(Limit.CLOSED);
   }
 
   /**
    * Whether a fitted course would add no warning: the last readings show that the ferment is not
-   * stuck, none bends, and nobody waits for the next.
+   * stuck, none bends, and that it works where somebody waits for the next.
    *
    * @param readings those that would be fitted, each with a time
    * @param days from the first reading of all to the last
@@ -241,7 +247,8 @@ final class Warnings {
   boolean needNoCourse(BatchReadings readings, double days, LocalDate last, LocalDate today) {
     double[] gravities = readings.gravities();
     int count = gravities.length;
-    if (isLongAgo(last, today)
+    double end = limits.of(Limit.FINAL);
+    if (isLongAgo(last, today) && !Glance.isWorking(readings.days(), gravities, end)
         || count > 1
             && gravities[0] - gravities[count - 1] < BEGUN
             && days > limits.of(Limit.LAG)) {
@@ -252,7 +259,7 @@ final class Warnings {
         return false;
       }
     }
-    return Glance.isNotStuck(readings.days(), gravities, limits.of(Limit.FINAL));
+    return Glance.isNotStuck(readings.days(), gravities, end);
   }
 
   private FoundWarning warning(Kind kind, int row, String cell, Limit limit, Message reason) {

@@ -282,7 +282,9 @@ final class Batches {
     return switch (grid.kind(row, column)) {
       case TEXT -> {
         String text = grid.text(row, column).strip();
-        yield Ditto.isMark(text) ? "" : VOLUME_BEHIND.matcher(text).replaceFirst("");
+        yield Ditto.isMark(text)
+            ? ""
+            : text.endsWith(")") ? VOLUME_BEHIND.matcher(text).replaceFirst("") : text;
       }
       case NUMBER, DATE -> Numbers.show(grid.number(row, column));
       default -> "";

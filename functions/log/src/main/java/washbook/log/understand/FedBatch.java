@@ -205,15 +205,18 @@ final class FedBatch {
 
   /** Words for honey, syrup and the like count only where the readings bear them out. */
   private boolean saysFedWhereItRises(int position) {
-    int after = watched ? feeds.after(rows, position) : -1;
-    int before = feeds.before(rows, position);
-    boolean lasting =
-        after >= 0
-            && before >= 0
-            && feeds.plain(rows[after]) > feeds.plain(rows[before]) + RiseWatch.LASTING;
     return position != first
         && (feeds.isSugarBeforeRise(rows, position)
-            || lasting && questions.saysFed(rows[position]));
+            || watched
+                && questions.saysFed(rows[position])
+                && risesOver(position, RiseWatch.LASTING));
+  }
+
+  /** Whether the reading after a position is higher by so much than the one before it. */
+  private boolean risesOver(int position, double least) {
+    int after = feeds.after(rows, position);
+    int before = after < 0 ? -1 : feeds.before(rows, position);
+    return before >= 0 && feeds.plain(rows[after]) > feeds.plain(rows[before]) + least;
   }
 
   /** Whether a map tells what was added before the next reading, on a row that follows. */
@@ -349,10 +352,7 @@ final class FedBatch {
         before < 0 ? -1 : rows[before],
         after < 0 ? -1 : rows[after],
         !Double.isNaN(baseLitres),
-        before >= 0
-            && after >= 0
-            && !areApart(before, after)
-            && feeds.plain(rows[after]) > feeds.plain(rows[before]) + Feeds.RISE);
+        risesOver(position, Feeds.RISE) && !areApart(before, after));
   }
 
   private void askOnce(Runnable question) {

@@ -233,7 +233,7 @@ final class Feeds {
   /** Whether a note names sugar, honey or the like, and the next reading is higher. */
   boolean isSugarBeforeRise(int[] rows, int position) {
     String text = ownNote(rows[position]);
-    return !text.isEmpty() && risesAfter(rows, position) && FeedWords.namesSugar(text);
+    return !text.isEmpty() && FeedWords.namesSugar(text) && risesAfter(rows, position);
   }
 
   boolean saysAdded(int row) {

@@ -46,6 +46,8 @@ public final class FeedWords {
   private static final Remembered<Set<Meaning>> MEANINGS =
       new Remembered<>(text -> Collections.unmodifiableSet(meanings(text)));
 
+  private static final Remembered<Boolean> MORE = new Remembered<>(FeedWords::beginsWithMore);
+
   private FeedWords() {}
 
   /** What the words of a text mean. */
@@ -80,6 +82,10 @@ public final class FeedWords {
 
   /** Whether a clause begins with more of what sugar comes with, as {@code more honey}. */
   public static boolean saysMore(String text) {
+    return MORE.of(text);
+  }
+
+  private static boolean beginsWithMore(String text) {
     for (String clause : CLAUSES.split(text)) {
       List<String> tokens = Vocabulary.tokens(clause);
       boolean compares = tokens.stream().anyMatch(COMPARING::contains);

@@ -23,6 +23,19 @@ public final class Glance {
   /** The lines of the last readings fall so many times as much as a wash that stands still. */
   private static final double STEADILY = 2;
 
+  /** A wash that has fallen by so many times what tells that it has begun surely has. */
+  private static final double SURELY_BEGUN = 2;
+
+  /** Where many readings over these days lie on one line, it may fall less. */
+  private static final double LONG_DAYS = 4;
+
+  private static final int LONG_MANY = 12;
+
+  /** Then the lines of the last readings fall as fast as it by this share, and by so many times. */
+  private static final double AS_FAST = 0.85;
+
+  private static final double SLOWLY = 1.3;
+
   /** Those lines are of so many days. */
   private static final double[] LAST_DAYS = {0.5, 1};
 
@@ -43,10 +56,30 @@ public final class Glance {
         || isFalling(readings);
   }
 
+  /**
+   * Whether a ferment surely has begun and falls on, also near its end; false where only a fit can
+   * tell.
+   *
+   * @param times days, not falling
+   * @param gravities SG 20/20, as many
+   * @param expectedFinal SG
+   */
+  public static boolean isWorking(double[] times, double[] gravities, double expectedFinal) {
+    Readings readings = Progress.afterFeed(Readings.of(times, gravities));
+    if (readings.count() < Progress.FEWEST_READINGS
+        || readings.span() < Progress.SHORTEST_SPAN_DAYS) {
+      return false;
+    }
+    double last = readings.gravities()[readings.count() - 1];
+    return readings.gravities()[0] - last >= SURELY_BEGUN * Progress.BEGUN_FALL
+        && (last > end(expectedFinal) + SURELY * CourseFit.READING_ERROR
+            ? isFalling(readings)
+            : fallsLong(readings));
+  }
+
   /** The last two readings and all of the last hours are at the end by more than an error. */
   private static boolean isAtEnd(Readings readings, double expectedFinal) {
-    double end =
-        Math.max(expectedFinal + Progress.DONE_WITHIN, Progress.DRY) - CourseFit.READING_ERROR;
+    double end = end(expectedFinal) - CourseFit.READING_ERROR;
     int last = readings.count() - 1;
     int first = last;
     while (first > last - 1
@@ -56,28 +89,54 @@ public final class Glance {
     return Arrays.stream(readings.gravities(), first, last + 1).allMatch(g -> g <= end);
   }
 
+  /** At this SG or below a wash that stands still is done. */
+  private static double end(double expectedFinal) {
+    return Math.max(expectedFinal + Progress.DONE_WITHIN, Progress.DRY);
+  }
+
   /** The last readings lie on a line that falls. */
   private static boolean isFalling(Readings readings) {
+    Line line = last(readings, Progress.RATE_WINDOW_DAYS);
+    int on = onLine(readings, line);
+    double most = Progress.STILL_PER_DAY * (on < MANY ? CLEARLY : 1);
+    return on > 0
+            && line.fallPerDay() - SURELY * line.error() > most
+            && fallsStill(readings, STEADILY * Progress.STILL_PER_DAY)
+        || fallsLong(readings);
+  }
+
+  /** The same over days enough to tell a slower fall, which must not have become slower. */
+  private static boolean fallsLong(Readings readings) {
+    Line line = last(readings, LONG_DAYS);
+    double fall = line.fallPerDay();
+    return onLine(readings, line) >= LONG_MANY
+        && fall - SURELY * line.error() > Progress.STILL_PER_DAY
+        && fallsStill(readings, Math.max(AS_FAST * fall, SLOWLY * Progress.STILL_PER_DAY));
+  }
+
+  private static Line last(Readings readings, double window) {
+    return readings.line(readings.count() - 1, window, Progress.RATE_READINGS);
+  }
+
+  /** The number of readings of a line, 0 where one of them is off it. */
+  private static int onLine(Readings readings, Line line) {
     int last = readings.count() - 1;
-    Line line = readings.line(last, Progress.RATE_WINDOW_DAYS, Progress.RATE_READINGS);
     int on = 0;
     for (int i = last; i >= 0 && readings.days()[last] - readings.days()[i] <= line.span(); i--) {
       double day = readings.days()[last] - readings.days()[i];
       double off = readings.gravities()[i] - (line.gravity() + day * line.fallPerDay());
       if (Math.abs(off) > STRAIGHT * CourseFit.READING_ERROR) {
-        return false;
+        return 0;
       }
       on++;
     }
-    double most = Progress.STILL_PER_DAY * (on < MANY ? CLEARLY : 1);
-    return line.fallPerDay() - SURELY * line.error() > most && fallsStill(readings);
+    return on;
   }
 
-  /** The last of those readings do not fall more slowly than a wash may that goes on. */
-  private static boolean fallsStill(Readings readings) {
+  /** The last of those readings fall by more than that, SG per day. */
+  private static boolean fallsStill(Readings readings, double most) {
     for (double window : LAST_DAYS) {
-      Line line = readings.line(readings.count() - 1, window, Progress.RATE_READINGS);
-      if (!(line.fallPerDay() > STEADILY * Progress.STILL_PER_DAY)) {
+      if (!(last(readings, window).fallPerDay() > most)) {
         return false;
       }
     }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.Random;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -15,9 +16,12 @@ import washbook.functions.ferment.Ferment.Family;
 
 /** A glance at the last readings says of no generated course what its fit would not. */
 class GlanceTest {
+  private static final Set<String> AT_WORK = Set.of("working", "slowing", "restarted");
+
   private int courses;
   private int spared;
   private int stuck;
+  private int working;
 
   @ParameterizedTest
   @ValueSource(ints = {1, 2, 3})
@@ -26,6 +30,7 @@ class GlanceTest {
     assertTrue(courses > 1900, courses + " courses");
     assertTrue(stuck > courses / 5, stuck + " are stuck");
     assertTrue(spared > courses / 3, spared + " need no fit");
+    assertTrue(working > courses / 50, working + " surely work");
   }
 
   private void look(MadeCourses.Moment moment) {
@@ -61,10 +66,17 @@ class GlanceTest {
     assertTrue(courses > 1000, courses + " courses");
     assertTrue(stuck > 100, stuck + " are stuck");
     assertTrue(spared > courses / 5, spared + " need no fit");
+    assertTrue(working > 0, working + " surely work");
   }
 
   private void look(double[] times, double[] gravities, double expected) {
-    boolean isStuck = Progress.state(times, gravities, expected).equals("stuck");
+    String state = Progress.state(times, gravities, expected);
+    boolean isStuck = state.equals("stuck");
+    boolean isWorking = Glance.isWorking(times, gravities, expected);
+    assertFalse(
+        isWorking && !AT_WORK.contains(state),
+        () -> state + Arrays.toString(times) + " " + Arrays.toString(gravities));
+    working += isWorking ? 1 : 0;
     boolean glance = Glance.isNotStuck(times, gravities, expected);
     assertFalse(
         isStuck && glance,
