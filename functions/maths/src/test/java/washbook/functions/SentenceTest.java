@@ -161,7 +161,7 @@ class SentenceTest {
     assertEquals(
         "Dichte: 1,3 ist zu hoch; zulässig ist 0,97 bis 1,19 SG.", refusal.told().in("de"));
     assertEquals(
-        "Densité 1,3 : valeur trop élevée ; valeurs admises : 0,97 à 1,19 SG.",
+        "Densité : 1,3 est une valeur trop élevée ; valeurs admises : 0,97 à 1,19 SG.",
         refusal.told().in("fr"));
     assertEquals(refusal.reason(), refusal.told().in("sv"));
     assertEquals(
