@@ -150,10 +150,10 @@ class ArgumentsIT {
         shown("REASON(\"CORRECTEDGRAVITY\";1.05;A3)").contains("'warm' is not a number"),
         book.shown("H1"));
     assertTrue(
-        shown("REASON(\"CORRECTEDGRAVITY\";1.05;A1)").contains("temperatureC is blank"),
+        shown("REASON(\"CORRECTEDGRAVITY\";1.05;A1)").contains("temperature is blank"),
         book.shown("H1"));
     assertTrue(
-        shown("REASON(\"CORRECTEDGRAVITY\";1.05;A1:A1)").startsWith("temperatureC is blank"),
+        shown("REASON(\"CORRECTEDGRAVITY\";1.05;A1:A1)").startsWith("temperature is blank"),
         book.shown("H1"));
     assertEquals("", shown("REASON(\"CORRECTEDGRAVITY\";1.05;A2:A2)"));
     assertTrue(

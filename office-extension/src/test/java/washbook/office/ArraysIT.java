@@ -91,7 +91,7 @@ class ArraysIT {
     assertEquals("#VALUE!", book.shown("E1"));
     book.select("C5");
     assertEquals(
-        "C5, COLUMN: temperatureC 75 is too high; it must be 0 to 60 °C.",
+        "C5, COLUMN: temperature 75 is too high; it must be 0 to 60 °C.",
         book.dispatch("washbook.office:explain?ask=no"));
   }
 
@@ -111,9 +111,9 @@ class ArraysIT {
   void reasonsComeForAWholeColumn() {
     book.array("C1:C6", "=WASHBOOK.REASON(\"CORRECTEDGRAVITY\";A1:A6;B1:B6)");
     assertEquals("", book.shown("C1"));
-    assertEquals("temperatureC is blank; it must be 0 to 60 °C.", book.shown("C2"));
+    assertEquals("temperature is blank; it must be 0 to 60 °C.", book.shown("C2"));
     assertEquals("", book.shown("C4"));
-    assertEquals("temperatureC 75 is too high; it must be 0 to 60 °C.", book.shown("C5"));
+    assertEquals("temperature 75 is too high; it must be 0 to 60 °C.", book.shown("C5"));
   }
 
   /** Calc itself refuses a range with an error in it where one call takes the whole range. */

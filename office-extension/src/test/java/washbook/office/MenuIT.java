@@ -344,7 +344,7 @@ class MenuIT {
     XUndoManager undo = book.as(XUndoManagerSupplier.class).getUndoManager();
     String[] steps = undo.getAllUndoActionTitles();
     assertEquals(
-        "C1, CORRECTEDGRAVITY: temperatureC 75 is too high; it must be 0 to 60 °C.",
+        "C1, CORRECTEDGRAVITY: temperature 75 is too high; it must be 0 to 60 °C.",
         book.dispatch(EXPLAIN));
     assertFalse(book.as(XModifiable.class).isModified());
     assertArrayEquals(steps, undo.getAllUndoActionTitles());
@@ -361,11 +361,11 @@ class MenuIT {
     book.array("C1:C3", "=WASHBOOK.CORRECTEDGRAVITY(A1:A3;B1:B3)");
     book.select("C2");
     assertEquals(
-        "C2, CORRECTEDGRAVITY: temperatureC is blank; it must be 0 to 60 °C.",
+        "C2, CORRECTEDGRAVITY: temperature is blank; it must be 0 to 60 °C.",
         book.dispatch(EXPLAIN));
     book.select("C3");
     assertEquals(
-        "C3, CORRECTEDGRAVITY: temperatureC 75 is too high; it must be 0 to 60 °C.",
+        "C3, CORRECTEDGRAVITY: temperature 75 is too high; it must be 0 to 60 °C.",
         book.dispatch(EXPLAIN));
   }
 

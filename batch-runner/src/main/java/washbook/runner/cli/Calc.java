@@ -32,7 +32,7 @@ final class Calc {
     List<String> arguments = Arrays.asList(words).subList(from + 1, words.length);
     Answer answer = function.call(CommandWords.read(function, arguments));
     if (answer instanceof Answer.Refusal refusal) {
-      err.println(refusal.code() + ": " + refusal.told().in(spoken.get().language().code()));
+      err.println(refusal.told().in(spoken.get().language().code()));
       return ExitCode.REFUSED;
     }
     if (answer instanceof Answer.Number number) {

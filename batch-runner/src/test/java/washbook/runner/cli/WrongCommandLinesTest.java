@@ -96,8 +96,7 @@ class WrongCommandLinesTest {
   void calcSpeaksTheLanguageThatIsNamed(String option) {
     Cli run = Cli.run(("calc ABV 1.085 1.3 " + option).split(" "));
     assertEquals(ExitCode.REFUSED, run.code());
-    assertEquals(
-        "TOO_HIGH: gravity 1,3 ist zu hoch; zulässig ist 0,97 bis 1,19 SG.", run.err().strip());
+    assertEquals("Dichte: 1,3 ist zu hoch; zulässig ist 0,97 bis 1,19 SG.", run.err().strip());
     assertEquals("23", Cli.run(("calc CONVERT -5 C F " + option).split(" ")).out().strip());
     assertEquals(
         "Die Dichte 1,06 liegt über der Anfangsdichte 1,05.",

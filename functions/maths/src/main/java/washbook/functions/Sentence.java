@@ -1,6 +1,7 @@
 package washbook.functions;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
@@ -12,8 +13,8 @@ import java.util.stream.Collectors;
  *
  * @param key of the text in the files of all languages
  * @param values what its placeholders stand for: numbers, which take the language's decimal mark,
- *     other sentences, lists of values, and texts that stay as they are (names of arguments, words
- *     that functions take, what a person typed)
+ *     other sentences, lists of values, and texts that stay as they are (names of functions, words
+ *     that they take, what a person typed)
  */
 public record Sentence(String key, List<Object> values) {
   /** Nothing is refused. */
@@ -47,13 +48,21 @@ public record Sentence(String key, List<Object> values) {
     if (text == null) {
       throw new IllegalArgumentException("there is no sentence '" + key + "'");
     }
-    return TextFile.filled(text, index -> shown(values.get(index), code));
+    String filled = TextFile.filled(text, index -> shown(values.get(index), code));
+    boolean namesFirst = text.startsWith("{0}") && values.get(0) instanceof Sentence;
+    return namesFirst && !code.equals(ENGLISH) ? capitalised(filled) : filled;
   }
 
   /** The texts of a language that has a file. */
   static Map<String, String> texts(String code) {
     return TEXTS.computeIfAbsent(
         code, one -> TextFile.read(Sentence.class, "refusal/" + one + ".properties"));
+  }
+
+  /** As a sentence begins that a name begins; the English ones all begin small, after a cell. */
+  private static String capitalised(String text) {
+    int second = text.offsetByCodePoints(0, 1);
+    return text.substring(0, second).toUpperCase(Locale.ROOT) + text.substring(second);
   }
 
   private static String shown(Object value, String code) {

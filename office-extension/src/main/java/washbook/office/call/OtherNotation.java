@@ -7,6 +7,6 @@ import washbook.office.language.OfficeText;
 /** A text that is a number with a point, in an office whose numbers have another sign there. */
 record OtherNotation(String text) {
   Message reason(Parameter parameter) {
-    return OfficeText.of("reason.notation", parameter.name(), text, DecimalText.decimalSign());
+    return OfficeText.of("reason.notation", parameter.told(), text, DecimalText.decimalSign());
   }
 }

@@ -79,14 +79,14 @@ final class Reason {
     }
     Parameter parameter = function.parameters().get(unclear);
     if (parameter.optional()) {
-      return OfficeText.of("reason.blankOrZero", parameter.name());
+      return OfficeText.of("reason.blankOrZero", parameter.told());
     }
     Message ifZero = why(function, with(values, unclear, 0.0));
     Message ifBlank = why(function, with(values, unclear, null));
     if (ifZero.equals(ifBlank)) {
       return ifZero;
     }
-    return OfficeText.of("reason.either", parameter.name(), orNothing(ifBlank), orNothing(ifZero));
+    return OfficeText.of("reason.either", parameter.told(), orNothing(ifBlank), orNothing(ifZero));
   }
 
   private static Message orNothing(Message why) {

@@ -44,13 +44,13 @@ final class ArgumentReader {
       throw refused(Code.BLANK, "argument.blank", p);
     }
     switch (p.kind()) {
-      case NUMBER -> numbers[i] = p.quantity().check(p.name(), number(p, value));
+      case NUMBER -> numbers[i] = p.quantity().check(p.told(), number(p, value));
       case WORD -> others[i] = word(p, value);
       case WORD_OR_NUMBER -> {
         if (value instanceof String text && Numbers.parse(text) == null) {
           others[i] = word(p, text);
         } else {
-          numbers[i] = p.quantity().check(p.name(), number(p, value));
+          numbers[i] = p.quantity().check(p.told(), number(p, value));
         }
       }
       case NUMBERS -> others[i] = numbers(p, value);
@@ -62,14 +62,14 @@ final class ArgumentReader {
   private static double cell(Parameter p, int index, double value) {
     return p.quantity().accepts(value)
         ? value
-        : p.quantity().check(Sentence.of("cell.of", p.name(), index + 1), value);
+        : p.quantity().check(Sentence.of("cell.of", p.told(), index + 1), value);
   }
 
   /**
    * Three texts each: with what else may stand there as a range, as a list of words, not at all.
    */
   private static RefusedException refused(Code code, String key, Parameter p, Object... given) {
-    List<Object> values = new ArrayList<>(List.of(p.name()));
+    List<Object> values = new ArrayList<>(List.of(p.told()));
     values.addAll(List.of(given));
     if (p.quantity() != null) {
       values.add(p.quantity().valid());
@@ -109,7 +109,7 @@ final class ArgumentReader {
       word = Numbers.show(n.doubleValue());
     }
     if (!p.words().contains(word)) {
-      throw new RefusedException(Code.UNKNOWN_WORD, "argument.word", p.name(), word, p.words());
+      throw new RefusedException(Code.UNKNOWN_WORD, "argument.word", p.told(), word, p.words());
     }
     return word;
   }

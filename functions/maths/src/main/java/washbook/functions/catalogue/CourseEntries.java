@@ -91,7 +91,7 @@ final class CourseEntries {
                       + " cold gives some of those back. Refuses a loss that the sugar cannot give.")
               .takes(
                   originalGravity(),
-                  number("grams", Quantity.GRAMS, "Grams lost since the start."),
+                  number("grams", Quantity.GRAMS, "Grams lost since the start.").told("gramsLost"),
                   number("litres", Quantity.LITRES, "Litres at 20 °C at the start."),
                   number(
                           "temperatureC",

@@ -86,7 +86,8 @@ final class DilutionEntries {
   }
 
   private static Parameter target() {
-    return number("target", Quantity.PERCENT_VOL, "% vol at 20 °C that is wanted.");
+    return number("target", Quantity.PERCENT_VOL, "% vol at 20 °C that is wanted.")
+        .told("targetStrength");
   }
 
   private static Parameter litresOfParts() {

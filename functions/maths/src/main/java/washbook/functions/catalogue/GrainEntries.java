@@ -27,10 +27,11 @@ final class GrainEntries {
               .takes(
                   kilograms(),
                   wordOrNumber(
-                      "kind",
-                      GRAINS,
-                      Quantity.SHARE,
-                      "Kind of goods, or the share of their mass that becomes extract."))
+                          "kind",
+                          GRAINS,
+                          Quantity.SHARE,
+                          "Kind of goods, or the share of their mass that becomes extract.")
+                      .told("goods"))
               .source("Balling's table of extracts of grain, as reprinted; read in an excerpt.")
               .example("10", "RYE")
               .gives(
@@ -63,6 +64,7 @@ final class GrainEntries {
                   litres(),
                   number("present", Quantity.NITROGEN, "Nitrogen that yeast can use now, mg/L."),
                   number("target", Quantity.NITROGEN_WANTED, "Nitrogen wanted, mg/L.")
+                      .told("targetNitrogen")
                       .orElse(140.0))
               .source(PHOSPHATE + " 140 mg/L: Butzke, Am. J. Enol. Vitic. 49 (1998), as quoted.")
               .example("25", "60")
@@ -70,7 +72,10 @@ final class GrainEntries {
           CatalogueFunction.named("NITROGENFROMPHOSPHATE", Group.MAKEUP)
               .summary("Yeast nitrogen in mg/L that grams of diammonium phosphate add.")
               .details("PHOSPHATEFORNITROGEN the other way round.")
-              .takes(litres(), number("grams", Quantity.GRAMS, "Grams of diammonium phosphate."))
+              .takes(
+                  litres(),
+                  number("grams", Quantity.GRAMS, "Grams of diammonium phosphate.")
+                      .told("phosphate"))
               .source(PHOSPHATE)
               .example("25", "9.4")
               .gives("mg N/L", a -> Nitrogen.milligramsPerLitre(a.number(0), a.number(1))));

@@ -113,7 +113,7 @@ final class MakeupEntries {
   }
 
   private static Parameter target() {
-    return number("target", Quantity.GRAVITY, "SG 20/20 that is wanted.");
+    return number("target", Quantity.GRAVITY, "SG 20/20 that is wanted.").told("targetGravity");
   }
 
   private static Parameter kilograms() {

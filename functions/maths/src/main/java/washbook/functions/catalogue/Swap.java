@@ -1,6 +1,6 @@
 package washbook.functions.catalogue;
 
-import java.util.stream.Collectors;
+import java.util.List;
 import washbook.functions.Answer;
 import washbook.functions.Answer.Refusal;
 import washbook.functions.RefusedException;
@@ -26,16 +26,10 @@ final class Swap {
     if (isRefused(function, swapped)) {
       return refusal;
     }
-    String order =
-        function.parameters().stream().map(Parameter::name).collect(Collectors.joining("; "));
+    List<Sentence> order = function.parameters().stream().map(Parameter::told).toList();
     return new Refusal(
         refusal.code(),
-        Sentence.of(
-            "swapped",
-            refusal.told(),
-            function.mixedUp().get(0),
-            function.mixedUp().get(1),
-            order));
+        Sentence.of("swapped", refusal.told(), order.get(one), order.get(other), order));
   }
 
   private static boolean isRefused(CatalogueFunction function, Object[] raw) {

@@ -4,6 +4,7 @@ import java.util.function.DoubleUnaryOperator;
 import washbook.functions.Answer.Code;
 import washbook.functions.Numbers;
 import washbook.functions.RefusedException;
+import washbook.functions.Sentence;
 import washbook.functions.liquid.FermentingWash;
 import washbook.functions.liquid.SucroseSolution;
 import washbook.functions.liquid.WashKind;
@@ -41,7 +42,10 @@ public final class Feeding {
       boolean noLitres = Double.isNaN(litres[i]);
       if (noLitres != Double.isNaN(gravities[i])) {
         throw new RefusedException(
-            Code.BLANK, "cell.blank", noLitres ? "litres" : "gravities", i + 1);
+            Code.BLANK,
+            "cell.blank",
+            Sentence.of(noLitres ? "name.litres" : "name.gravities"),
+            i + 1);
       }
       if (!noLitres) {
         double part = mass(litres[i], gravities[i]);

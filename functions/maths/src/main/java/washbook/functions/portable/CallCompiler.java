@@ -126,7 +126,7 @@ final class CallCompiler {
     throw new NotPortableException(
         "portable.calibration",
         function.name(),
-        parameter.name(),
+        parameter.told(),
         known.values().stream().map(FormulaText::number).map(Double::valueOf).toList());
   }
 
@@ -147,7 +147,7 @@ final class CallCompiler {
     throw new NotPortableException(
         parameter.quantity() == null ? "portable.word" : "portable.wordOrNumber",
         function.name(),
-        parameter.name());
+        parameter.told());
   }
 
   /** The expression of one number; null when it is left out and nothing stands in for it. */
@@ -184,7 +184,7 @@ final class CallCompiler {
     if (argument instanceof Omitted && parameter.optional()) {
       return parameter.fallback() instanceof Double fallback ? new Constant(fallback) : null;
     }
-    throw new NotPortableException("portable.number", function.name(), parameter.name());
+    throw new NotPortableException("portable.number", function.name(), parameter.told());
   }
 
   private void addRanges(Form form, List<Parameter> parameters, Expression[] values)

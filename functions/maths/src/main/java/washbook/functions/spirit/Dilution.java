@@ -2,6 +2,7 @@ package washbook.functions.spirit;
 
 import washbook.functions.Answer.Code;
 import washbook.functions.RefusedException;
+import washbook.functions.Sentence;
 import washbook.functions.liquid.EthanolWater;
 
 /**
@@ -63,7 +64,10 @@ public final class Dilution {
         boolean noLitres = Double.isNaN(litres[i]);
         if (noLitres != Double.isNaN(strengths[i])) {
           throw new RefusedException(
-              Code.BLANK, "cell.blank", noLitres ? "litres" : "strengths", i + 1);
+              Code.BLANK,
+              "cell.blank",
+              Sentence.of(noLitres ? "name.litres" : "name.strengths"),
+              i + 1);
         }
         if (!noLitres) {
           double p = EthanolWater.massFraction(strengths[i]);

@@ -139,7 +139,7 @@ class PortableFormulasTest {
     assertRefused("ABV needs a number as its gravity.", "ABV", "A1");
     assertRefused("ABV is given too many arguments.", "ABV", "A1", "A2", "", "A3");
     assertRefused(
-        "ABV needs its wash as a word or number in the formula, not from a cell.",
+        "ABV needs its kind of wash as a word or number in the formula, not from a cell.",
         "ABV",
         "A1",
         "A2",
@@ -149,7 +149,7 @@ class PortableFormulasTest {
     assertRefused("ABV refuses a number in this formula.", "ABV", "2", "A1");
     assertRefused("ABVBYPOTENTIAL has no portable form.", "ABVBYPOTENTIAL", "A1", "B1");
     assertRefused(
-        "POTENTIALABV needs its basis as a word in the formula, not from a cell.",
+        "POTENTIALABV needs its way of calculating as a word in the formula, not from a cell.",
         "POTENTIALABV",
         "A1",
         "B1");

@@ -97,7 +97,7 @@ class QuantityTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "GRAVITY | 0 | gravity is blank (0 is no gravity); it must be 0.97 to 1.19 SG.",
+        "GRAVITY | 0 | gravity is blank (0 counts as blank here); it must be 0.97 to 1.19 SG.",
         "GRAVITY | 0.5 | gravity 0.5 is too low; it must be 0.97 to 1.19 SG.",
         "GRAVITY | 1.2 | gravity 1.2 is too high; it must be 0.97 to 1.19 SG.",
         "GRAVITY | NaN | gravity is not a number; it must be 0.97 to 1.19 SG.",

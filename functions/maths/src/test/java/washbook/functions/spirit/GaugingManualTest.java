@@ -150,7 +150,7 @@ class GaugingManualTest {
             Catalogue.get("PUREALCOHOL").call(100.0, 20.0, 65.0),
             Catalogue.get("PUREALCOHOL").call(100.0, -5.0, 65.0))) {
       String reason = ((Answer.Refusal) answer).reason();
-      assertTrue(reason.contains("swapped? The order is litres; "), reason);
+      assertTrue(reason.contains("swapped? The order is volume, "), reason);
     }
     Answer neither = Catalogue.get("VOLUMEAT20").call(100.0, 65.0, 65.0);
     assertFalse(((Answer.Refusal) neither).reason().contains("swapped"));
