@@ -34,6 +34,7 @@ record MenuAudit(OpenSheet sheet, Language language) {
     String name = NewSheet.free(sheet, NAME);
     NewSheet.write(
         sheet,
+        MenuText.of("menu.audit", language),
         name,
         made -> {
           try {

@@ -1,0 +1,57 @@
+package washbook.office;
+
+import java.nio.file.Path;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import washbook.office.testing.Book;
+import washbook.office.testing.Dialogs;
+import washbook.office.testing.JavaSettings;
+import washbook.office.testing.Office;
+
+/** Where Java is switched off, the menu says so instead of doing nothing. */
+class JavaOffIT {
+  @ParameterizedTest
+  @ValueSource(strings = {"Fill", "Help"})
+  void theMenuSaysHowToSwitchItOn(String macro) throws Exception {
+    run(macro, "No", "", "Tools > Options > LibreOffice > Advanced");
+  }
+
+  @Test
+  void theMenuSaysSoToWhoWillRestartTheOfficeLater() throws Exception {
+    run("Fill", "Yes", "Restart Later", "Tools > Options > LibreOffice > Advanced");
+  }
+
+  private static void run(String macro, String answer, String more, String told) throws Exception {
+    Path profile = Office.freshProfile();
+    try {
+      try (Office office = Office.on(profile)) {
+        office.extensions().add(SharedOffice.extension());
+      }
+      JavaSettings.switchOff(profile);
+      try (Office office = Office.onWithDialogs(profile);
+          Book book = office.visibleBook()) {
+        Dialogs dialogs = new Dialogs(office);
+        String url =
+            "vnd.sun.star.script:Washbook.Start.Start"
+                + macro
+                + "?language=Basic&location=application";
+        CompletableFuture<Void> command =
+            CompletableFuture.runAsync(() -> office.onMainThread(() -> book.dispatch(url)));
+        // The office asks first.
+        dialogs.awaitText("Do you want to enable the use of a JRE now?");
+        dialogs.press(answer);
+        if (!more.isEmpty()) {
+          dialogs.press(more);
+        }
+        dialogs.awaitText(told);
+        dialogs.press("OK");
+        command.get(1, TimeUnit.MINUTES);
+      }
+    } finally {
+      Office.delete(profile);
+    }
+  }
+}
