@@ -3,7 +3,6 @@ package washbook.office;
 import java.nio.file.Path;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import washbook.office.testing.Book;
@@ -16,15 +15,6 @@ class JavaOffIT {
   @ParameterizedTest
   @ValueSource(strings = {"Fill", "Help"})
   void theMenuSaysHowToSwitchItOn(String macro) throws Exception {
-    run(macro, "No", "", "Tools > Options > LibreOffice > Advanced");
-  }
-
-  @Test
-  void theMenuSaysSoToWhoWillRestartTheOfficeLater() throws Exception {
-    run("Fill", "Yes", "Restart Later", "Tools > Options > LibreOffice > Advanced");
-  }
-
-  private static void run(String macro, String answer, String more, String told) throws Exception {
     Path profile = Office.freshProfile();
     try {
       try (Office office = Office.on(profile)) {
@@ -41,12 +31,8 @@ class JavaOffIT {
         CompletableFuture<Void> command =
             CompletableFuture.runAsync(() -> office.onMainThread(() -> book.dispatch(url)));
         // The office asks first.
-        dialogs.awaitText("Do you want to enable the use of a JRE now?");
-        dialogs.press(answer);
-        if (!more.isEmpty()) {
-          dialogs.press(more);
-        }
-        dialogs.awaitText(told);
+        dialogs.refuse("JRE");
+        dialogs.awaitText("Tools > Options > LibreOffice > Advanced");
         dialogs.press("OK");
         command.get(1, TimeUnit.MINUTES);
       }

@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import com.sun.net.httpserver.HttpServer;
-import com.sun.star.deployment.PackageInformationProvider;
+import com.sun.star.deployment.UpdateInformationProvider;
+import com.sun.star.uno.UnoRuntime;
+import com.sun.star.xml.dom.XElement;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.nio.file.FileSystem;
@@ -37,24 +39,34 @@ class UpdateIT {
           exchange.close();
         });
     host.start();
-    String address = "http://127.0.0.1:" + host.getAddress().getPort() + "/washbook";
+    String place = "127.0.0.1:" + host.getAddress().getPort() + "/washbook";
     Path profile = Office.freshProfile();
     try {
-      Path packed = packed(address);
-      generate("99.0", address);
+      // Offices from 26.8 on take no address of another kind from a description.
+      Path packed = packed("https://" + place);
+      generate("99.0", "https://" + place);
       try (Office office = Office.on(profile)) {
         office.extensions().add(packed);
-      }
-      try (Office office = Office.on(profile)) {
-        String[][] found =
-            PackageInformationProvider.get(office.context()).isUpdateAvailable("washbook.office");
+        String[] named = office.extensions().installed().orElseThrow().getUpdateInformationURLs();
+        assertArrayEquals(new String[] {"https://" + place + "/washbook.update.xml"}, named);
+        XElement[] found =
+            UpdateInformationProvider.create(office.context())
+                .getUpdateInformation(
+                    new String[] {"http://" + place + "/washbook.update.xml"}, "washbook.office");
         assertEquals(1, found.length);
-        assertArrayEquals(new String[] {"washbook.office", "99.0"}, found[0]);
+        assertEquals("99.0", of(found[0], "version").getAttribute("value"));
+        assertEquals(
+            "https://" + place + "/washbook-99.0.oxt",
+            of(found[0], "src").getAttributeNS("http://www.w3.org/1999/xlink", "href"));
       }
     } finally {
       host.stop(0);
       Office.delete(profile);
     }
+  }
+
+  private static XElement of(XElement in, String name) {
+    return UnoRuntime.queryInterface(XElement.class, in.getElementsByTagName(name).item(0));
   }
 
   /** Ours, but with the description of one that was packed for that folder. */
