@@ -31,9 +31,8 @@ class JavaOffIT {
         CompletableFuture<Void> command =
             CompletableFuture.runAsync(() -> office.onMainThread(() -> book.dispatch(url)));
         // The office asks first.
-        dialogs.refuse("JRE");
-        dialogs.awaitText("Tools > Options > LibreOffice > Advanced");
-        dialogs.press("OK");
+        dialogs.end("Do you want to enable the use of a JRE now?", "Enable JRE?", "No");
+        dialogs.end("Tools > Options > LibreOffice > Advanced", "Washbook", "OK");
         command.get(1, TimeUnit.MINUTES);
       }
     } finally {

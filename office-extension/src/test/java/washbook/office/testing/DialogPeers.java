@@ -6,6 +6,7 @@ import com.sun.star.awt.KeyEvent;
 import com.sun.star.awt.KeyModifier;
 import com.sun.star.awt.XButton;
 import com.sun.star.awt.XCheckBox;
+import com.sun.star.awt.XDialog2;
 import com.sun.star.awt.XExtendedToolkit;
 import com.sun.star.awt.XFixedText;
 import com.sun.star.awt.XRadioButton;
@@ -30,6 +31,11 @@ final class DialogPeers {
     this.office = office;
   }
 
+  /** Whether the office has accessible windows, which are worked in another way. */
+  boolean areSilent() {
+    return controls().isEmpty();
+  }
+
   /** Whether a control shows these words; false in an office that has accessible windows. */
   boolean show(String words) {
     return controls().stream().anyMatch(control -> plain(text(control)).contains(words));
@@ -51,14 +57,15 @@ final class DialogPeers {
     return false;
   }
 
-  /** Says no to the office's own dialog in front, of which only the title is told. */
-  boolean refuse() {
+  /** Ends the office's own dialog in front, of which only the title is told. */
+  boolean end() {
     List<Object> controls = controls();
-    if (controls.isEmpty()) {
-      return false;
+    XDialog2 dialog =
+        controls.isEmpty() ? null : UnoRuntime.queryInterface(XDialog2.class, controls.get(0));
+    if (dialog != null) {
+      dialog.endDialog(0);
     }
-    key(controls.get(0), '\0', Key.ESCAPE, 0);
-    return true;
+    return dialog != null;
   }
 
   /**

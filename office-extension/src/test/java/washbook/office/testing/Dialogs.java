@@ -57,11 +57,17 @@ public final class Dialogs {
     }
   }
 
-  /** Says no to a question of the office that has these words in its title or text. */
-  public void refuse(String words) {
-    awaitText(words);
-    if (!peers.refuse()) {
-      press("No");
+  /**
+   * Ends a message of the office's own make with a button, when it shows these words; an office
+   * from 26.8 on tells its title alone.
+   */
+  public void end(String words, String title, String button) {
+    await(
+        () -> peers.show(title) && peers.end(),
+        c -> c.getAccessibleName().contains(words) || text(c).contains(words),
+        words);
+    if (peers.areSilent()) {
+      press(button);
     }
   }
 
