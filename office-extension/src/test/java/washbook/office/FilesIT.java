@@ -121,4 +121,31 @@ class FilesIT {
       assertEquals(5, book.number("B1"));
     }
   }
+
+  /** What README says of a machine without the extension. */
+  @Test
+  void withoutTheExtensionLittleIsNotShown() {
+    Path xlsx = directory.resolve("shown.xlsx");
+    Path ods = directory.resolve("shown.ods");
+    try (Book book = SharedOffice.get().newBook()) {
+      book.data("A1:A2", new Object[][] {{1.05}, {1.04}});
+      book.formula("B1", "=WASHBOOK.ABV(1.085;A1)");
+      book.formula("B2", "=WASHBOOK.REASON(\"ABV\";1.085;1.3)");
+      book.formula("B3", "=WASHBOOK.ABV(1.085;A3)");
+      book.formula("B4", "=WASHBOOK.ABV(1.085;1.3)");
+      book.array("C1:C2", "=WASHBOOK.ABV(1.085;A1:A2)");
+      book.save(xlsx);
+      book.save(ods);
+    }
+    try (Office plain = Office.plain();
+        Book shown = plain.open(xlsx);
+        Book unknown = plain.open(ods)) {
+      assertEquals(expected("ABV", 1.085, 1.05), shown.number("B1"), 1e-12);
+      assertTrue(shown.shown("B2").startsWith("gravity 1.3 is too high"), shown.shown("B2"));
+      assertEquals("#NAME?", shown.shown("B3"));
+      assertEquals("#NAME?", shown.shown("B4"));
+      assertEquals("#NAME?", shown.shown("C2"));
+      assertEquals("#NAME?", unknown.shown("B1"));
+    }
+  }
 }

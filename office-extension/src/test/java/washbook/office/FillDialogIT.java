@@ -118,7 +118,9 @@ class FillDialogIT {
       dialogs.press("More columns");
       dialogs.choose("C1", "temperature in F");
       dialogs.awaitText("Row 5: Corrected gravity (SG) 0.99");
+      dialogs.press("Write formulas");
       dialogs.press("Fill");
+      dialogs.awaitText("#NAME? when it is saved as .ods");
       dialogs.press("OK");
       command.get(1, TimeUnit.MINUTES);
       assertTrue(kept(book).contains("column N = NOTE"), kept(book));

@@ -17,13 +17,13 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import washbook.functions.SafetyNote;
 import washbook.log.language.Language;
 import washbook.office.language.OfficeText;
 import washbook.office.testing.Book;
+import washbook.office.testing.JavaSettings;
 import washbook.office.testing.Office;
 
 /** The packed extension goes in, is replaced by a newer one and goes out again. */
@@ -46,6 +46,8 @@ class InstallIT {
       String description = Files.readString(zip.getPath("description.xml"));
       assertTrue(description.contains(System.getProperty("washbook.version")), description);
       assertFalse(description.contains("update-information"), "nobody hosts it yet");
+      assertTrue(description.contains("Apache-2.0"), description);
+      assertTrue(description.contains("Tried in LibreOffice 7.4 to 26.8"), description);
       assertTrue(Files.size(zip.getPath("icons/washbook.png")) > 100);
       for (String name : List.of("script.xlb", "dialog.xlb", "Start.xba")) {
         assertTrue(Files.size(zip.getPath("Washbook", name)) > 100, name);
@@ -91,7 +93,7 @@ class InstallIT {
         assertEquals("99.0", office.extensions().installed().orElseThrow().getVersion());
         assertEquals("", errorOf(office));
       }
-      switchJavaOff(profile);
+      JavaSettings.switchOff(profile);
       try (Office office = Office.on(profile)) {
         assertEquals("Err:504", shown(office));
         assertTrue(macro(office, "Trouble").contains("Java"), macro(office, "Trouble"));
@@ -178,19 +180,6 @@ class InstallIT {
                     + function
                     + "?language=Basic&location=application")
             .invoke(arguments, new short[1][0], new Object[1][0]);
-  }
-
-  /** As the user does under Tools, Options, LibreOffice, Advanced. */
-  private static void switchJavaOff(Path profile) throws IOException {
-    try (Stream<Path> settings = Files.list(profile.resolve("user/config"))) {
-      for (Path file :
-          settings.filter(f -> f.getFileName().toString().startsWith("javasettings_")).toList()) {
-        String on = Files.readString(file);
-        String off = "<enabled xsi:nil=\"false\">false</enabled>";
-        assertTrue(on.contains("<enabled xsi:nil=\"true\"/>"), on);
-        Files.writeString(file, on.replace("<enabled xsi:nil=\"true\"/>", off));
-      }
-    }
   }
 
   private static String shown(Office office) {

@@ -171,18 +171,6 @@ class MenuIT {
     assertEquals(CellContentType.EMPTY, book.cell("D2").getType());
   }
 
-  @ParameterizedTest
-  @ValueSource(strings = {"audit", "charts"})
-  void addsASheetAndForgetsTheStepsThatWouldEndTheOffice(String command) throws Exception {
-    plum();
-    book.data("D1:D3", new Object[][] {{"ABV %"}, {0.0}, {4.0}});
-    book.dispatch("washbook.office:" + command + "?ask=no");
-    var sheets = book.as(com.sun.star.sheet.XSpreadsheetDocument.class).getSheets();
-    assertEquals("Washbook " + command, sheets.getElementNames()[1]);
-    assertEquals(1.05, book.number("B3"));
-    assertFalse(book.as(XUndoManagerSupplier.class).getUndoManager().isUndoPossible());
-  }
-
   @Test
   void keepsCommentsAndFormulasBesideOursAndUndoesFormulas() throws Exception {
     plum();

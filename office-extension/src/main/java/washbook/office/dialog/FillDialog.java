@@ -31,7 +31,9 @@ public final class FillDialog {
   private static final int PAGE = 2 * ROWS;
 
   private static final int TOP = 18;
-  private static final int STORY = 98;
+
+  private static final int PREVIEW = 9 * FillDialogState.PREVIEW_LINES;
+  private static final int STORY = 70;
 
   private final Windows windows;
   private final boolean formulasPossible;
@@ -51,22 +53,24 @@ public final class FillDialog {
     int above = TOP + Math.max(ROWS * ROW + 4 * TICK, ticks.size() * TICK) + 6;
     DialogForm form = new DialogForm(windows);
     try {
-      Object model = form.model(say("dialog.title"), WIDTH, above + 32 + STORY + 26);
+      Object model = form.model(say("dialog.title"), WIDTH, above + 14 + PREVIEW + STORY + 26);
       List<FillDialogState.Choices> choices = columns(model, columns);
       styles(model, first.options().style(), TOP + ROWS * ROW);
       ticks(model, ticks, first);
       text(model, "heading", MARGIN, above, WIDTH - 2 * MARGIN, say("dialog.heading"));
       int width = WIDTH - 2 * MARGIN;
       Object preview =
-          DialogForm.add(model, "preview", "FixedText", MARGIN, above + 11, width, 18, "Label", "");
+          DialogForm.add(
+              model, "preview", "FixedText", MARGIN, above + 11, width, PREVIEW, "Label", "");
       DialogForm.set(preview, "MultiLine", true);
       Object story =
-          DialogForm.add(model, "story", "Edit", MARGIN, above + 31, width, STORY, "Text", "");
+          DialogForm.add(
+              model, "story", "Edit", MARGIN, above + 13 + PREVIEW, width, STORY, "Text", "");
       DialogForm.set(story, "MultiLine", true);
       DialogForm.set(story, "ReadOnly", true);
       DialogForm.set(story, "VScroll", true);
       int pages = (columns.size() + PAGE - 1) / PAGE;
-      buttons(model, above + 32 + STORY + 4, pages > 1);
+      buttons(model, above + 14 + PREVIEW + STORY + 4, pages > 1);
       DialogForm.set(model, "Step", 1);
       FillDialogState state =
           new FillDialogState(windows.language(), model, first, choices, ticks, pages);

@@ -23,6 +23,11 @@ import washbook.log.language.Language;
 
 /** What is chosen in the dialog now; after each change it shows what would follow. */
 final class FillDialogState extends WeakBase implements XItemListener, XActionListener {
+  /** Lines of text above the story, each as wide as that many letters at least. */
+  static final int PREVIEW_LINES = 5;
+
+  private static final int LINE_LETTERS = 95;
+
   private final Language language;
   private final Object model;
   private final List<Choices> columns;
@@ -83,9 +88,13 @@ final class FillDialogState extends WeakBase implements XItemListener, XActionLi
       return;
     }
     try {
+      FillTrial before = trial;
       take();
-      trouble = null;
-      show();
+      // A button that another takes the place of tells of it too.
+      if (trial != before || trouble != null) {
+        trouble = null;
+        show();
+      }
     } catch (Throwable thrown) {
       trouble = thrown;
       story(Trouble.of(thrown).in(language));
@@ -144,7 +153,7 @@ final class FillDialogState extends WeakBase implements XItemListener, XActionLi
         return style;
       }
     }
-    return FormulaStyle.VALUES;
+    return trial.options().style();
   }
 
   /** Where in its list stands what the column is taken for, -1 where it is in no table now. */
@@ -172,11 +181,26 @@ final class FillDialogState extends WeakBase implements XItemListener, XActionLi
     } finally {
       isShowing = false;
     }
-    String preview = FillPreview.of(trial, language);
-    String[] rows = preview.split("\n", 3);
-    String two = rows.length < 2 ? preview : rows[0] + "\n" + rows[1];
-    set("preview", "Label", two.strip());
-    story(preview + "\n" + Story.of(trial.understanding(), trial.filling(), language));
+    List<String> rows = FillPreview.of(trial, language).lines().toList();
+    int above = above(rows);
+    set("preview", "Label", String.join("\n", rows.subList(0, above)));
+    StringBuilder story = new StringBuilder();
+    rows.subList(above, rows.size()).forEach(row -> story.append(row).append('\n'));
+    story(story + Story.of(trial.understanding(), trial.filling(), language));
+  }
+
+  /** How many rows stand above the story: those that have their place there. */
+  private static int above(List<String> rows) {
+    int lines = 0;
+    int above = 0;
+    for (String row : rows) {
+      lines += 1 + row.length() / LINE_LETTERS;
+      if (lines > PREVIEW_LINES) {
+        break;
+      }
+      above++;
+    }
+    return above;
   }
 
   private void story(String text) {

@@ -32,6 +32,7 @@ final class DescriptionWriter {
   static String description(String version, String updates) {
     return """
         <?xml version="1.0" encoding="UTF-8"?>
+        <!-- Licence: Apache-2.0, in the file LICENSE. Tried in LibreOffice %s to %s; newer ones are let in. -->
         <description xmlns="http://openoffice.org/extensions/description/2006" \
         xmlns:l="http://libreoffice.org/extensions/description/2011" \
         xmlns:xlink="http://www.w3.org/1999/xlink">
@@ -47,6 +48,8 @@ final class DescriptionWriter {
         </description>
         """
         .formatted(
+            OLDEST_TRIED,
+            NEWEST_TRIED,
             IDENTIFIER,
             version,
             each(code -> "<name lang=\"" + code + "\">Washbook</name>"),

@@ -12,7 +12,7 @@ final class UpdateWriter {
   static String information(String version, String updates) {
     return """
         <?xml version="1.0" encoding="UTF-8"?>
-        <!-- Every href has to be a whole address: pack with -Dwashbook.updates=ADDRESS OF THE FOLDER. -->
+        <!-- Every href has to be a whole address, with https for LibreOffice 26.8: pack with -Dwashbook.updates=ADDRESS OF THE FOLDER. -->
         <description xmlns="http://openoffice.org/extensions/update/2006" \
         xmlns:d="http://openoffice.org/extensions/description/2006" \
         xmlns:l="http://libreoffice.org/extensions/description/2011" \

@@ -34,6 +34,7 @@ record MenuAudit(OpenSheet sheet, Language language) {
     String name = NewSheet.free(sheet, NAME);
     NewSheet.write(
         sheet,
+        MenuText.of("menu.audit", language),
         name,
         made -> {
           try {
@@ -91,7 +92,7 @@ record MenuAudit(OpenSheet sheet, Language language) {
     for (int row : new int[] {0, 2, below}) {
       made.bold(row, 6);
     }
-    made.widths(5, 6, 3, 3, 4, 9);
+    made.widths(5, 6, 3, 3.8, 4.8, 9);
     made.show();
   }
 

@@ -19,6 +19,7 @@ import washbook.log.understand.LogMap;
 import washbook.log.understand.SheetUnderstanding;
 import washbook.office.dialog.Outcome;
 import washbook.office.dialog.StoppedException;
+import washbook.office.language.MenuText;
 import washbook.office.language.OfficeText;
 
 /** Draws the batches of all logs of the document into the sheet with charts. */
@@ -37,7 +38,8 @@ record MenuCharts(OpenSheet sheet, Language language) {
     String name = NewSheet.free(sheet, ChartsSheet.name(language));
     List<BatchCurve> drawn = all.subList(0, Math.min(all.size(), MOST_BATCHES));
     int[] charts = new int[1];
-    NewSheet.write(sheet, name, made -> charts[0] = draw(made, drawn));
+    NewSheet.write(
+        sheet, MenuText.of("menu.charts", language), name, made -> charts[0] = draw(made, drawn));
     return Outcome.done(say("charts.done", charts[0], drawn.size(), all.size(), name));
   }
 

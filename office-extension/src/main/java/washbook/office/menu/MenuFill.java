@@ -64,7 +64,9 @@ record MenuFill(OpenSheet sheet, Windows windows, Command command) {
       answered = keep(document, answered, more);
       if (more.equals(changed)) {
         write(grid, wanted.get());
-        return Outcome.done(say("fill.done", Story.counts(wanted.get().filling())));
+        String counts = say("fill.done", Story.counts(wanted.get().filling()));
+        boolean needsUs = options.style() == FormulaStyle.PACK;
+        return Outcome.done(needsUs ? counts + "\n" + say("fill.pack") : counts);
       }
     }
   }

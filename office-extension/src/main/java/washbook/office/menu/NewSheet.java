@@ -3,7 +3,6 @@ package washbook.office.menu;
 import com.sun.star.awt.FontWeight;
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.container.NoSuchElementException;
-import com.sun.star.document.UndoContextNotClosedException;
 import com.sun.star.document.XUndoManager;
 import com.sun.star.document.XUndoManagerSupplier;
 import com.sun.star.lang.WrappedTargetException;
@@ -36,28 +35,25 @@ record NewSheet(OpenSheet document, XSpreadsheet sheet) {
   }
 
   /**
-   * Adds one and writes it; where that fails it is gone again. The steps of undo are forgotten: to
-   * undo a sheet that was added and written ended the office (7.4). A sheet is easily deleted.
+   * Adds one and writes it, as one step of undo; where that fails it is gone again, and all steps
+   * are forgotten. So they are in a document without a window: the office undoes a new sheet
+   * through the window in front, and without one it ends (7.4) or does nothing (25.2).
    */
-  static void write(OpenSheet document, String name, Consumer<NewSheet> writing) {
+  static void write(OpenSheet document, String title, String name, Consumer<NewSheet> writing) {
     XUndoManager undo = document.document(XUndoManagerSupplier.class).getUndoManager();
     XModifiable changes = document.document(XModifiable.class);
     boolean modified = changes.isModified();
     try {
+      undo.enterUndoContext(title);
       writing.accept(add(document, name));
+      undo.leaveUndoContext();
+      if (!document.isShown()) {
+        undo.clear();
+      }
     } catch (Throwable trouble) {
       boolean isRemoved = isRemoved(document, name, changes, modified);
+      undo.reset(); // which also ends our step
       throw StoppedException.after(trouble, isRemoved ? "nothing.changed" : "nothing.takenBack");
-    } finally {
-      forget(undo);
-    }
-  }
-
-  private static void forget(XUndoManager undo) {
-    try {
-      undo.clear();
-    } catch (UndoContextNotClosedException e) {
-      throw new StoppedException("stopped.undo", e);
     }
   }
 

@@ -1,6 +1,8 @@
 package washbook.office.menu;
 
+import com.sun.star.awt.XWindow2;
 import com.sun.star.container.XNamed;
+import com.sun.star.frame.XController;
 import com.sun.star.frame.XFrame;
 import com.sun.star.frame.XModel;
 import com.sun.star.frame.XStorable;
@@ -57,6 +59,17 @@ record OpenSheet(XModel document, XSpreadsheet sheet) {
   /** Whether formulas of the pack outlive saving: the old format of Excel does not hold them. */
   boolean keepsFormulas() {
     return !document.getURL().toLowerCase(Locale.ROOT).endsWith(".xls");
+  }
+
+  /** Whether there is a window that shows the document. */
+  boolean isShown() {
+    XController controller = document.getCurrentController();
+    XFrame frame = controller == null ? null : controller.getFrame();
+    XWindow2 window =
+        frame == null
+            ? null
+            : UnoRuntime.queryInterface(XWindow2.class, frame.getContainerWindow());
+    return window != null && window.isVisible();
   }
 
   /** Does something as one step of undo; when it fails, nothing has changed. */

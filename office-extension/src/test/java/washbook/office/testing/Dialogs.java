@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 
 /** Works the dialogs and message boxes that an office shows, as a person does. */
@@ -27,39 +28,63 @@ public final class Dialogs {
       Set.of(AccessibleRole.DIALOG, AccessibleRole.ALERT, AccessibleRole.OPTION_PANE);
 
   private final Office office;
+  private final DialogPeers peers;
 
   public Dialogs(Office office) {
     this.office = office;
+    this.peers = new DialogPeers(office);
   }
 
   /**
    * Chooses the radio button, ticks the box, or presses the button, whose label begins like this.
    */
   public void press(String label) {
-    XAccessibleContext control =
+    Optional<XAccessibleContext> control =
         await(
+            () -> peers.press(label),
             c ->
                 (c.getAccessibleRole() == AccessibleRole.PUSH_BUTTON
                         || c.getAccessibleRole() == AccessibleRole.RADIO_BUTTON
                         || c.getAccessibleRole() == AccessibleRole.CHECK_BOX)
                     && c.getAccessibleName().startsWith(label),
             label);
-    try {
-      UnoRuntime.queryInterface(XAccessibleAction.class, control).doAccessibleAction(0);
-    } catch (com.sun.star.lang.IndexOutOfBoundsException e) {
-      throw new IllegalStateException(label, e);
+    if (control.isPresent()) {
+      try {
+        UnoRuntime.queryInterface(XAccessibleAction.class, control.get()).doAccessibleAction(0);
+      } catch (com.sun.star.lang.IndexOutOfBoundsException e) {
+        throw new IllegalStateException(label, e);
+      }
+    }
+  }
+
+  /**
+   * Ends a message of the office's own make with a button, when it shows these words; an office
+   * from 26.8 on tells its title alone.
+   */
+  public void end(String words, String title, String button) {
+    await(
+        () -> peers.show(title) && peers.end(),
+        c -> c.getAccessibleName().contains(words) || text(c).contains(words),
+        words);
+    if (peers.areSilent()) {
+      press(button);
     }
   }
 
   /** Chooses from the list that is called by these words the entry with that text. */
   public void choose(String label, String entry) {
-    XAccessibleContext list =
+    Optional<XAccessibleContext> found =
         await(
+            () -> peers.choose(label, entry),
             c ->
                 (c.getAccessibleRole() == AccessibleRole.COMBO_BOX
                         || c.getAccessibleRole() == AccessibleRole.LIST)
                     && c.getAccessibleName().startsWith(label),
             label);
+    if (found.isEmpty()) {
+      return;
+    }
+    XAccessibleContext list = found.get();
     List<XAccessibleContext> below = new ArrayList<>(List.of(list));
     add(list, below);
     for (XAccessibleContext one : below) {
@@ -79,26 +104,33 @@ public final class Dialogs {
   public void type(String text) {
     XAccessibleContext field =
         await(
-            c -> {
-              XAccessibleText shown = UnoRuntime.queryInterface(XAccessibleText.class, c);
-              return UnoRuntime.queryInterface(XAccessibleEditableText.class, c) != null
-                  && shown.getText().isEmpty();
-            },
-            "an empty field");
+                () -> false,
+                c -> {
+                  XAccessibleText shown = UnoRuntime.queryInterface(XAccessibleText.class, c);
+                  return UnoRuntime.queryInterface(XAccessibleEditableText.class, c) != null
+                      && shown.getText().isEmpty();
+                },
+                "an empty field")
+            .orElseThrow();
     UnoRuntime.queryInterface(XAccessibleEditableText.class, field).setText(text);
   }
 
   /** Waits for a control that is called by these words, as a text over several lines is. */
   public void awaitText(String words) {
-    await(c -> c.getAccessibleName().contains(words) || text(c).contains(words), words);
+    await(
+        () -> peers.show(words),
+        c -> c.getAccessibleName().contains(words) || text(c).contains(words),
+        words);
   }
 
-  private XAccessibleContext await(Predicate<XAccessibleContext> wanted, String what) {
+  /** A control, or none where it was dealt with in another way. */
+  private Optional<XAccessibleContext> await(
+      BooleanSupplier otherwise, Predicate<XAccessibleContext> wanted, String what) {
     long end = System.nanoTime() + PATIENCE;
     while (System.nanoTime() < end) {
       Optional<XAccessibleContext> found = find(wanted);
-      if (found.isPresent()) {
-        return found.get();
+      if (found.isPresent() || otherwise.getAsBoolean()) {
+        return found;
       }
       OfficeProcess.pause();
     }

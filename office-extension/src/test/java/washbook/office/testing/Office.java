@@ -29,6 +29,8 @@ import java.util.concurrent.CompletableFuture;
  * and the process ended on {@link #close}, and also when the test program fails or is killed.
  */
 public final class Office implements AutoCloseable {
+  private static final Map<String, String> DIALOGS = Map.of("SAL_USE_VCLPLUGIN", "svp");
+
   private final Path profile;
   private final OfficeProcess process;
   private final XComponentContext context;
@@ -78,7 +80,12 @@ public final class Office implements AutoCloseable {
 
   /** The same, with dialogs that wait for an answer: without a head each would be called off. */
   public static Office withDialogs(Path extension) {
-    return new Office(profileWith(extension), false, false, Map.of("SAL_USE_VCLPLUGIN", "svp"));
+    return new Office(profileWith(extension), false, false, DIALOGS);
+  }
+
+  /** The same on a profile that the caller keeps. */
+  public static Office onWithDialogs(Path profile) {
+    return new Office(profile, true, false, DIALOGS);
   }
 
   private static Path profileWith(Path extension) {
