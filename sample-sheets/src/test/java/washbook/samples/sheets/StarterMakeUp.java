@@ -44,7 +44,7 @@ final class StarterMakeUp {
             form.either(
                 when("SUGARFORGRAVITY(" + water + ",1," + target + "," + kind + ")", water, target),
                 plain(sugarFor(water, "1", target, solids(kind)), water, target)),
-            "0.000",
+            "0.00",
             "kg",
             "");
     String wash =
@@ -84,7 +84,7 @@ final class StarterMakeUp {
         form.either(
             when("SUGARFORVOLUME(" + litres + "," + wanted + "," + kind + ")", litres, wanted),
             plain(sugarIn(litres, wanted, kind), litres, wanted)),
-        "0.000",
+        "0.00",
         "kg",
         "of the kind above");
     form.result(
@@ -148,7 +148,7 @@ final class StarterMakeUp {
                     gravity,
                     target),
                 plain(sugarFor(litres, gravity, target, "1"), litres, gravity, target)),
-            "0.000",
+            "0.00",
             "kg",
             "");
     form.result(
