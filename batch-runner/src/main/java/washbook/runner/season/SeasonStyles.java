@@ -46,7 +46,8 @@ final class SeasonStyles {
     head = style(bold, true, GENERAL, true);
     date = style(usual, false, "yyyy-mm-dd", false);
     link = style(font(10, false, "1D5F8A"), false, GENERAL, false);
-    warning = style(font(10, false, "A3231B"), true, GENERAL, false);
+    // Clear of the number left of it.
+    warning = style(font(10, false, "A3231B"), true, GENERAL, false, 1);
     for (int i = 0; i < numbers.length; i++) {
       numbers[i] = style(usual, false, i == 0 ? "0" : "0." + "0".repeat(i), false);
     }
@@ -57,12 +58,17 @@ final class SeasonStyles {
   }
 
   private XSSFCellStyle style(XSSFFont font, boolean wraps, String format, boolean shaded) {
+    return style(font, wraps, format, shaded, 0);
+  }
+
+  private XSSFCellStyle style(
+      XSSFFont font, boolean wraps, String format, boolean shaded, int indent) {
     for (int i = 0; i < book.getNumCellStyles(); i++) {
       XSSFCellStyle one = book.getCellStyleAt(i);
       if (one.getFontIndex() == font.getIndex()
           && one.getWrapText() == wraps
           && one.getDataFormatString().equals(format)
-          && isPlaced(one)
+          && isPlaced(one, indent)
           && isShaded(one) == shaded
           && isFramed(one, shaded)) {
         return one;
@@ -72,6 +78,10 @@ final class SeasonStyles {
     style.setFont(font);
     style.setVerticalAlignment(VerticalAlignment.TOP);
     style.setWrapText(wraps);
+    if (indent > 0) {
+      style.setAlignment(HorizontalAlignment.LEFT);
+      style.setIndention((short) indent);
+    }
     style.setDataFormat(book.createDataFormat().getFormat(format));
     if (shaded) {
       style.setFillForegroundColor(colour(SHADED));
@@ -81,10 +91,12 @@ final class SeasonStyles {
     return style;
   }
 
-  private static boolean isPlaced(XSSFCellStyle style) {
+  private static boolean isPlaced(XSSFCellStyle style, int indent) {
+    HorizontalAlignment across =
+        indent > 0 ? HorizontalAlignment.LEFT : HorizontalAlignment.GENERAL;
     return style.getVerticalAlignment() == VerticalAlignment.TOP
-        && style.getAlignment() == HorizontalAlignment.GENERAL
-        && style.getIndention() == 0
+        && style.getAlignment() == across
+        && style.getIndention() == indent
         && style.getRotation() == 0
         && !style.getShrinkToFit()
         && style.getLocked()

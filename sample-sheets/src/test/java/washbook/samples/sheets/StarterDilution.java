@@ -12,7 +12,7 @@ final class StarterDilution {
   static Book make(boolean portable) {
     Book book = Book.forPaper("Dilution and blending");
     bench(book, portable).done();
-    book.widths(book.workbook().getSheetAt(0), 26, 10, 8, 34, 7, 7);
+    book.widths(book.workbook().getSheetAt(0), 26, 10, 8, 30, 7, 11);
     return book;
   }
 
@@ -159,10 +159,10 @@ final class StarterDilution {
               + "/WASHBOOK.CONVERT("
               + strength
               + ",\"ABV\",\"ABW\"))";
-      book.put(form.sheet(), row - 1, 4, null, Look.cell("0.000"))
+      book.put(form.sheet(), row - 1, 4, null, Look.cell("0.000;-0.000;"))
           .setCellFormula(
               "IF(COUNT(" + litres + "," + strength + ")<2,0," + litres + "*" + density + "/1000)");
-      book.put(form.sheet(), row - 1, 5, null, Look.cell("0.000"))
+      book.put(form.sheet(), row - 1, 5, null, Look.cell("0.000;-0.000;"))
           .setCellFormula(
               "IF(COUNT("
                   + litres

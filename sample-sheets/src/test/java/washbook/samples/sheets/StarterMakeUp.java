@@ -18,7 +18,7 @@ final class StarterMakeUp {
     sugar(book, portable).done();
     juice(book, portable).done();
     book.widths(book.workbook().getSheetAt(0), 29, 10, 8, 45);
-    book.widths(book.workbook().getSheetAt(1), 26, 10, 8, 34, 7, 7);
+    book.widths(book.workbook().getSheetAt(1), 26, 10, 8, 30, 7, 11);
     return book;
   }
 
@@ -319,9 +319,9 @@ final class StarterMakeUp {
     book.put(form.sheet(), first - 2, 5, "kg extract", Form.head("0.000"));
     for (int row = first; row < first + 6; row++) {
       String both = "IF(COUNT(B" + row + ",C" + row + ")<2,0,";
-      book.put(form.sheet(), row - 1, 4, null, Look.cell("0.000"))
+      book.put(form.sheet(), row - 1, 4, null, Look.cell("0.000;-0.000;"))
           .setCellFormula(both + mass("B" + row, "C" + row) + ")");
-      book.put(form.sheet(), row - 1, 5, null, Look.cell("0.000"))
+      book.put(form.sheet(), row - 1, 5, null, Look.cell("0.000;-0.000;"))
           .setCellFormula(both + "E" + row + "*" + extract("C" + row) + "/100)");
     }
   }
