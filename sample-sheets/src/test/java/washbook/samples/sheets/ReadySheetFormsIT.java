@@ -6,12 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.container.XNamed;
 import com.sun.star.sheet.XCellRangeAddressable;
+import com.sun.star.sheet.XCellRangeData;
+import com.sun.star.sheet.XCellRangeFormula;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.sheet.XUsedAreaCursor;
-import com.sun.star.table.CellContentType;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCell;
+import com.sun.star.table.XCellRange;
 import com.sun.star.table.XColumnRowRange;
 import com.sun.star.text.XText;
 import com.sun.star.uno.UnoRuntime;
@@ -101,32 +103,40 @@ class ReadySheetFormsIT {
     CellRangeAddress end =
         UnoRuntime.queryInterface(XCellRangeAddressable.class, cursor).getRangeAddress();
     String name = UnoRuntime.queryInterface(XNamed.class, sheet).getName();
-    Map<Integer, String> heads = new HashMap<>();
+    int columns = Math.min(COLUMNS, end.EndColumn + 1);
+    XCellRange cells = sheet.getCellRangeByPosition(0, 0, columns - 1, end.EndRow);
+    // All at once: the office answers each question about a single cell slowly.
+    Object[][] values = UnoRuntime.queryInterface(XCellRangeData.class, cells).getDataArray();
+    String[][] formulas =
+        UnoRuntime.queryInterface(XCellRangeFormula.class, cells).getFormulaArray();
+    boolean[] isShown = new boolean[columns];
+    for (int column = 0; column < columns; column++) {
+      isShown[column] = isShown(sheet, column);
+    }
+    String[] heads = new String[columns];
     Map<String, Integer> seen = new HashMap<>();
     String section = "";
     for (int row = 0; row <= end.EndRow; row++) {
-      String first = text(sheet.getCellByPosition(0, row));
-      boolean alone = !first.isEmpty();
-      for (int column = 0; column < Math.min(COLUMNS, end.EndColumn + 1); column++) {
-        XCell cell = sheet.getCellByPosition(column, row);
-        String text = text(cell);
-        alone &= column == 0 || text.isEmpty();
-        if (!text.isEmpty() && !isNumber(cell)) {
-          heads.put(column, text);
-        } else if (isShown(sheet, column)
-            && isNumber(cell)
-            && cell.getType() == CellContentType.FORMULA
-            && !text.isEmpty()) {
-          // A line is told by its words or, in a table, by its place below the heads.
-          String line =
-              isNumber(sheet.getCellByPosition(0, row)) || first.isEmpty() ? row + "" : first;
-          String head = column == 1 ? "" : heads.getOrDefault(column, "");
+      // A line is told by its words or, in a table, by its place below the heads.
+      boolean named = values[row][0] instanceof String words && !words.isEmpty();
+      String line = named ? (String) values[row][0] : "row " + row;
+      boolean alone = named;
+      for (int column = 0; column < columns; column++) {
+        Object value = values[row][column];
+        alone &= column == 0 || "".equals(value);
+        if (value instanceof String words) {
+          heads[column] = words.isEmpty() ? heads[column] : words;
+        } else if (isShown[column] && formulas[row][column].startsWith("=")) {
+          String head = column == 1 ? "" : heads[column];
           String key = String.join(" | ", name, section, line, column + "", head);
-          shown.put(key + " | " + seen.merge(key, 1, Integer::sum), text);
+          XCell cell = sheet.getCellByPosition(column, row);
+          shown.put(key + " | " + seen.merge(key, 1, Integer::sum), text(cell));
         }
       }
-      section = alone ? first : section;
+      section = alone ? line : section;
     }
+    // An .ods has a zero where a formula gave an empty text; the cell shows none.
+    shown.values().removeIf(String::isEmpty);
   }
 
   private static boolean isShown(XSpreadsheet sheet, int column) throws Exception {
@@ -134,13 +144,6 @@ class ReadySheetFormsIT {
         UnoRuntime.queryInterface(XColumnRowRange.class, sheet).getColumns().getByIndex(column);
     return (boolean)
         UnoRuntime.queryInterface(XPropertySet.class, one).getPropertyValue("IsVisible");
-  }
-
-  private static boolean isNumber(XCell cell) {
-    return cell.getType() == CellContentType.VALUE
-        || cell.getType() == CellContentType.FORMULA
-            && cell.getError() == 0
-            && !Starters.isText(cell);
   }
 
   private static String text(XCell cell) {
