@@ -19,6 +19,7 @@ public final class RawOds {
   private final Map<String, String> parts = new LinkedHashMap<>();
   private final String rows;
   private String prolog = "";
+  private String styles = "";
   private String inTable = "";
   private String behindTables = "";
 
@@ -56,6 +57,12 @@ public final class RawOds {
   /** What stands before the root element. */
   public RawOds prolog(String text) {
     prolog = text;
+    return this;
+  }
+
+  /** The automatic styles. */
+  public RawOds styles(String markup) {
+    styles = markup;
     return this;
   }
 
@@ -112,8 +119,11 @@ public final class RawOds {
     }
     return xml.append(" xmlns:number=\"" + NAMESPACE + "datastyle:1.0\"")
         .append(" xmlns:of=\"" + NAMESPACE + "of:1.2\"")
-        .append(" xmlns:xlink=\"http://www.w3.org/1999/xlink\" office:version=\"1.3\">")
-        .append("<office:automatic-styles/><office:body><office:spreadsheet>")
+        .append(" xmlns:xlink=\"http://www.w3.org/1999/xlink\"")
+        .append(" xmlns:fo=\"" + NAMESPACE + "xsl-fo-compatible:1.0\"")
+        .append(" office:version=\"1.3\"><office:automatic-styles")
+        .append(styles.isEmpty() ? "/>" : ">" + styles + "</office:automatic-styles>")
+        .append("<office:body><office:spreadsheet>")
         .append("<table:table table:name=\"Log\">" + inTable + "<table:table-column/>")
         .append(rows + "</table:table>" + behindTables)
         .append("</office:spreadsheet></office:body></office:document-content>")

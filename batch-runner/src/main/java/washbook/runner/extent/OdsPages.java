@@ -74,6 +74,18 @@ public final class OdsPages {
         });
   }
 
+  /** How many pages of that style side by side so wide a sheet takes; 1 where it stays as it is. */
+  public int sides(String master, double widthMm) {
+    int[] sides = {1};
+    fitting(
+        master,
+        (lies, page, spare) -> {
+          sides[0] = PageFit.pages(PageFit.exact(widthMm * POINTS_PER_MM, lies, page, spare));
+          return null;
+        });
+    return sides[0];
+  }
+
   /** Says how a sheet is printed, of the page's lie, its width and what narrow margins add. */
   private interface Fitting {
     PageFit on(boolean landscape, ToDoubleFunction<Boolean> page, double spare);

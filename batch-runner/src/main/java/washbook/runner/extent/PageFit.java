@@ -27,9 +27,14 @@ public record PageFit(boolean landscape, int pages, boolean narrow, int scale, i
 
   /**
    * Columns are as wide as a program's font makes them: one without the workbook's own took 1.27
-   * times the room.
+   * times the room, and rounds each up.
    */
-  private static final double WIDER = 1.3;
+  private static final double WIDER = 1.32;
+
+  /** How many pages side by side a sheet takes; none said is one. */
+  public static int pages(PageFit fit) {
+    return fit == null ? 1 : fit.pages;
+  }
 
   /** As large as so many pages side by side allow. */
   public PageFit(boolean landscape, int pages, boolean narrow) {

@@ -45,9 +45,15 @@ public final class OdsDrawings {
   private OdsEdges rows = new OdsEdges(USUAL_HEIGHT);
   private int column;
 
-  /** The drawings of a sheet, and where its columns end in millimetres. */
-  public record OnSheet(List<Area> areas, OdsEdges columns) {
-    public static final OnSheet NONE = new OnSheet(List.of(), new OdsEdges(USUAL_WIDTH));
+  /**
+   * The drawings of a sheet.
+   *
+   * @param areas the cells that each lies over
+   * @param loose those of drawings that stand in a cell and state a size of their own
+   * @param columns where columns end, in millimetres
+   */
+  public record OnSheet(List<Area> areas, List<Area> loose, OdsEdges columns) {
+    public static final OnSheet NONE = new OnSheet(List.of(), List.of(), new OdsEdges(USUAL_WIDTH));
   }
 
   /** A drawing; row and column are -1 where it stands on the sheet itself. Millimetres. */
@@ -148,7 +154,12 @@ public final class OdsDrawings {
   }
 
   private void endSheet(String sheet) {
-    sheets.put(sheet, new OnSheet(drawn.stream().map(this::area).toList(), columns));
+    List<Area> loose =
+        drawn.stream()
+            .filter(one -> one.row >= 0 && one.width > 0 && one.height > 0)
+            .map(this::area)
+            .toList();
+    sheets.put(sheet, new OnSheet(drawn.stream().map(this::area).toList(), loose, columns));
     drawn.clear();
     columns = new OdsEdges(USUAL_WIDTH);
     rows = new OdsEdges(USUAL_HEIGHT);

@@ -25,11 +25,20 @@ public final class OdsReader implements SheetReader {
   private static final byte[] BODY = ascii("body");
   private static final byte[] NAME = ascii("table:name");
   private static final byte[] ROWS_REPEATED = ascii("table:number-rows-repeated");
+  private static final byte[] AUTOMATIC = ascii("automatic-styles");
+
+  private static final byte[][] ROW_HOLDERS = {
+    ascii("table-header-rows"), ascii("table-row-group"), ascii("table-rows")
+  };
 
   /** Elements in a table that only hold rows or columns together. */
   private static final byte[][] HOLDERS = {
-    ascii("table-header-rows"), ascii("table-row-group"), ascii("table-rows"),
-    ascii("table-header-columns"), ascii("table-column-group"), ascii("table-columns")
+    ROW_HOLDERS[0],
+    ROW_HOLDERS[1],
+    ROW_HOLDERS[2],
+    ascii("table-header-columns"),
+    ascii("table-column-group"),
+    ascii("table-columns")
   };
 
   @Override
@@ -38,6 +47,7 @@ public final class OdsReader implements SheetReader {
         InputStream in = workbook.archive().read(workbook.content())) {
       XmlScanner scanner = new XmlScanner(in, workbook.content().name(), workbook.content().size());
       Texts texts = new Texts();
+      OdsInside inside = new OdsInside();
       Map<String, OdsDrawings.OnSheet> drawings = OdsDrawings.of(workbook);
       List<Grid> grids = new ArrayList<>();
       boolean inSheets = false;
@@ -50,7 +60,7 @@ public final class OdsReader implements SheetReader {
         } else if (inSheets && isTable(scanner, token)) {
           CompactGrid grid = new CompactGrid(name(scanner), texts).in(file);
           if (start) {
-            new Sheet(scanner, grid).read();
+            new Sheet(scanner, grid, inside.onSheet()).read();
           }
           for (Grid.Area area :
               drawings.getOrDefault(grid.name(), OdsDrawings.OnSheet.NONE).areas()) {
@@ -61,6 +71,8 @@ public final class OdsReader implements SheetReader {
           OdsCell.skip(scanner, token);
         } else if (token == Token.END && scanner.depth() == 2) {
           inSheets = false;
+        } else if (start && scanner.depth() == 2 && scanner.is(AUTOMATIC)) {
+          inside.readStyles(scanner);
         } else if (start && scanner.depth() == 2 && !scanner.is(BODY)) {
           OdsCell.skip(scanner, token);
         }
@@ -87,7 +99,16 @@ public final class OdsReader implements SheetReader {
 
   /** Whether the present element only holds rows or columns together. */
   public static boolean isHolder(XmlScanner scanner) {
-    for (byte[] holder : HOLDERS) {
+    return isAny(scanner, HOLDERS);
+  }
+
+  /** Whether the present element only holds rows together. */
+  public static boolean isRowHolder(XmlScanner scanner) {
+    return isAny(scanner, ROW_HOLDERS);
+  }
+
+  private static boolean isAny(XmlScanner scanner, byte[][] holders) {
+    for (byte[] holder : holders) {
       if (scanner.is(holder)) {
         return true;
       }
@@ -104,16 +125,19 @@ public final class OdsReader implements SheetReader {
   private static final class Sheet {
     private final XmlScanner scanner;
     private final CompactGrid grid;
+    private final OdsInside inside;
     private final OdsCell cell = new OdsCell();
     private final List<Filled> filled = new ArrayList<>();
     private int row;
 
     /** A filled cell of a row that stands for several. */
-    private record Filled(int column, Kind kind, double number, String text, boolean formula) {}
+    private record Filled(
+        int column, Kind kind, double number, String text, boolean formula, boolean inside) {}
 
-    Sheet(XmlScanner scanner, CompactGrid grid) {
+    Sheet(XmlScanner scanner, CompactGrid grid, OdsInside inside) {
       this.scanner = scanner;
       this.grid = grid;
+      this.inside = inside;
     }
 
     void read() throws IOException {
@@ -131,11 +155,13 @@ public final class OdsReader implements SheetReader {
         }
         if (scanner.is(ROW)) {
           int repeated = rowsRepeated(scanner);
+          inside.startRow(scanner);
           if (token == Token.START) {
             readRow(repeated);
           }
           row = Math.min(row + repeated, Integer.MAX_VALUE / 2);
         } else if (!isHolder(scanner)) {
+          inside.addColumn(scanner);
           OdsCell.skip(scanner, token);
         }
       }
@@ -167,6 +193,9 @@ public final class OdsReader implements SheetReader {
       for (int copy = 1; copy < repeated && !filled.isEmpty(); copy++) {
         for (Filled one : filled) {
           put(row + copy, one.column, one.kind, one.number, one.text, one.formula);
+          if (one.inside) {
+            grid.keepInside(row + copy, one.column);
+          }
         }
       }
     }
@@ -184,8 +213,12 @@ public final class OdsReader implements SheetReader {
       boolean formula = cell.formula() != null;
       for (int i = 0; i < cell.repeated(); i++) {
         put(row, column + i, cell.kind(), cell.number(), text, formula);
+        boolean stays = !text.isEmpty() && inside.keeps(cell.style(), column + i);
+        if (stays) {
+          grid.keepInside(row, column + i);
+        }
         if (keep) {
-          filled.add(new Filled(column + i, cell.kind(), cell.number(), text, formula));
+          filled.add(new Filled(column + i, cell.kind(), cell.number(), text, formula, stays));
         }
       }
     }

@@ -87,7 +87,13 @@ public final class XlsReader implements SheetReader {
             grid.putNumber(row, column, number, formula);
           }
         }
-        case STRING -> grid.putText(row, column, cell.getStringCellValue(), formula);
+        case STRING -> {
+          grid.putText(row, column, cell.getStringCellValue(), formula);
+          HSSFCellStyle style = cell.getCellStyle();
+          if (style.getWrapText() || style.getShrinkToFit()) {
+            grid.keepInside(row, column);
+          }
+        }
         case BOOLEAN -> grid.putLogical(row, column, cell.getBooleanCellValue(), formula);
         case ERROR -> grid.putError(row, column, formula);
         case BLANK, FORMULA, _NONE -> {

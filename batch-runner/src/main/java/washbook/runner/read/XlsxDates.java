@@ -15,7 +15,7 @@ import washbook.runner.archive.Archive;
 import washbook.runner.archive.Part;
 import washbook.runner.file.UnusableFileException;
 
-/** Tells which cell styles show a number as a date or time. */
+/** Tells which cell styles show a number as a date or time, and which keep a text inside. */
 final class XlsxDates {
   /** Serial 0 of the 1904 date system counted from 1899-12-30. */
   static final int DAYS_TO_1904 = 1462;
@@ -24,11 +24,20 @@ final class XlsxDates {
 
   private XlsxDates() {}
 
-  /** The numbers of the cell formats (cellXfs) that are dates or times. */
-  static BitSet dateStyles(Archive archive, Optional<Part> styles) throws IOException {
+  /**
+   * The numbers of cell formats (cellXfs).
+   *
+   * @param dates those of dates or times
+   * @param inside those in which a text wraps or is made smaller (18.8.1 alignment)
+   */
+  record Styles(BitSet dates, BitSet inside) {}
+
+  static Styles styles(Archive archive, Optional<Part> styles) throws IOException {
     BitSet dates = new BitSet();
+    BitSet inside = new BitSet();
+    Styles all = new Styles(dates, inside);
     if (styles.isEmpty()) {
-      return dates;
+      return all;
     }
     Map<Integer, Boolean> own = new HashMap<>();
     int[] place = {-1};
@@ -48,6 +57,11 @@ final class XlsxDates {
                   dates.set(place[0]++, own.getOrDefault(format, isBuiltInDate(format)));
                 }
               }
+              case "alignment" -> {
+                if (place[0] > 0 && (isTrue(at, "wrapText") || isTrue(at, "shrinkToFit"))) {
+                  inside.set(place[0] - 1);
+                }
+              }
               default -> {}
             }
           }
@@ -59,7 +73,13 @@ final class XlsxDates {
             }
           }
         });
-    return dates;
+    return all;
+  }
+
+  private static boolean isTrue(SmallXml.Element at, String attribute)
+      throws UnusableFileException {
+    String value = at.attribute(attribute);
+    return value != null && (value.equals("1") || value.equals("true"));
   }
 
   /** ECMA-376-1:2016, 18.8.30: 14-22 and 45-47 everywhere, 27-36 and 50-58 in East Asia. */

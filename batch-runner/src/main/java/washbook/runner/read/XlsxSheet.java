@@ -3,7 +3,6 @@ package washbook.runner.read;
 import static washbook.runner.markup.XmlScanner.ascii;
 
 import java.io.IOException;
-import java.util.BitSet;
 import washbook.log.sheet.Grid;
 import washbook.runner.file.UnusableFileException;
 import washbook.runner.markup.TextBuffer;
@@ -36,7 +35,7 @@ final class XlsxSheet {
   private final XmlScanner scanner;
   private final CompactGrid grid;
   private final Texts shared;
-  private final BitSet dateStyles;
+  private final XlsxDates.Styles styles;
   private final double dateOffset;
   private final TextBuffer content = new TextBuffer();
   private final XlsxPosition position = new XlsxPosition();
@@ -44,11 +43,15 @@ final class XlsxSheet {
 
   /** {@code shared} must be the texts that the grid was made with. */
   XlsxSheet(
-      XmlScanner scanner, CompactGrid grid, Texts shared, BitSet dateStyles, boolean date1904) {
+      XmlScanner scanner,
+      CompactGrid grid,
+      Texts shared,
+      XlsxDates.Styles styles,
+      boolean date1904) {
     this.scanner = scanner;
     this.grid = grid;
     this.shared = shared;
-    this.dateStyles = dateStyles;
+    this.styles = styles;
     this.dateOffset = date1904 ? XlsxDates.DAYS_TO_1904 : 0;
   }
 
@@ -181,6 +184,10 @@ final class XlsxSheet {
   private void put(Type type, int style, boolean formula, int sharedCount) throws IOException {
     int row = position.row();
     int column = position.column();
+    boolean text = type == Type.SHARED || type == Type.INLINE || type == Type.TEXT;
+    if (text && style >= 0 && styles.inside().get(style)) {
+      grid.keepInside(row, column);
+    }
     switch (type) {
       case NUMBER -> putNumber(style, formula);
       case SHARED -> {
@@ -221,7 +228,7 @@ final class XlsxSheet {
     double number = content.number();
     if (Double.isNaN(number)) {
       grid.putError(row, column, formula);
-    } else if (style >= 0 && dateStyles.get(style)) {
+    } else if (style >= 0 && styles.dates().get(style)) {
       grid.putDate(row, column, number + dateOffset, formula);
     } else {
       grid.putNumber(row, column, number, formula);

@@ -23,8 +23,9 @@ public final class XlsxSizes {
   private static final byte[] MAX = ascii("max");
   private static final byte[] WIDTH = ascii("width");
   private static final byte[] HIDDEN = ascii("hidden");
+  private static final byte[] CUSTOM = ascii("customWidth");
 
-  private record Run(int first, int last, long size) {}
+  private record Run(int first, int last, long size, boolean own) {}
 
   private final List<Run> runs = new ArrayList<>();
   private final TreeMap<Integer, Long> set = new TreeMap<>();
@@ -52,7 +53,9 @@ public final class XlsxSizes {
     boolean hidden =
         tag.attribute(HIDDEN) && (tag.value().equals("1") || tag.value().equals("true"));
     if (hidden || width >= 0) {
-      runs.add(new Run(first - 1, last - 1, hidden ? 0 : size(width)));
+      boolean own =
+          tag.attribute(CUSTOM) && (tag.value().equals("1") || tag.value().equals("true"));
+      runs.add(new Run(first - 1, last - 1, hidden ? 0 : size(width), own || hidden));
     }
   }
 
@@ -74,7 +77,12 @@ public final class XlsxSizes {
 
   /** Whether nobody has made a column wider or narrower. */
   public boolean isUsual(int index) {
-    return column(index) == column;
+    return column(index) == column && !isOwn(index);
+  }
+
+  /** Whether a person has given a column a width, be it the usual one, or has hidden it. */
+  public boolean isOwn(int index) {
+    return runs.stream().anyMatch(run -> index >= run.first && index <= run.last && run.own);
   }
 
   public long column(int index) {

@@ -114,7 +114,9 @@ final class SeasonOdsContent {
     String wraps =
         "<style:table-cell-properties fo:wrap-option=\"wrap\" style:vertical-align=\"top\"/>";
     cell(all, "name", "", wraps + "<style:text-properties fo:font-weight=\"bold\"/>");
-    cell(all, "warning", "", wraps + "<style:text-properties fo:color=\"#a3231b\"/>");
+    // Clear of the number left of it.
+    String clear = "<style:paragraph-properties fo:margin-left=\"2mm\"/>";
+    cell(all, "warning", "", wraps + clear + "<style:text-properties fo:color=\"#a3231b\"/>");
     cell(all, "wrap", "", wraps);
     for (String page : List.of("Default", TABLE, DRAWN)) {
       all.append("<style:style style:name=\"").append(page).append("\" style:family=\"table\"");

@@ -3,8 +3,11 @@ package washbook.runner.sheet;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import washbook.log.sheet.Grid;
 import washbook.runner.file.UnusableFileException;
 
@@ -25,6 +28,7 @@ public final class CompactGrid implements Grid {
   private final Texts texts;
   private final List<Area> merged = new ArrayList<>();
   private final List<Area> drawings = new ArrayList<>();
+  private final Map<Integer, BitSet> inside = new HashMap<>();
   private final WorkLimit work;
   private CellChunk[][] columns = new CellChunk[16][];
   private int rowCount;
@@ -105,6 +109,21 @@ public final class CompactGrid implements Grid {
   public void draw(Area area) throws UnusableFileException {
     texts.limit().take(48);
     drawings.add(area);
+  }
+
+  /** Notes that a cell's text wraps or is made smaller. */
+  public void keepInside(int row, int column) throws UnusableFileException {
+    BitSet rows = inside.computeIfAbsent(column, key -> new BitSet(0));
+    if (row >= rows.size()) {
+      texts.limit().take((2L * row - rows.size()) / Byte.SIZE + 48);
+    }
+    rows.set(row);
+  }
+
+  @Override
+  public boolean isKeptInside(int row, int column) {
+    BitSet rows = inside.get(column);
+    return rows != null && rows.get(row);
   }
 
   @Override

@@ -2,6 +2,7 @@ package washbook.runner.write;
 
 import java.util.IdentityHashMap;
 import java.util.Map;
+import java.util.function.IntSupplier;
 import washbook.log.sheet.ColumnPatch;
 
 /**
@@ -20,16 +21,51 @@ final class ColumnLook {
   /** A text that is longer is a sentence, no state. */
   private static final int LONGEST_STATE = 24;
 
+  /** What notes come down to where a sheet would be wider than a page, in this order. */
+  private static final int[] NARROWER = {NOTE, 30, 24, 20, 16, 12};
+
   private final Map<ColumnPatch, Integer> widths = new IdentityHashMap<>();
+  private int note = NOTE;
 
   /** Whether a column holds sentences, which wrap. */
   boolean isNote(ColumnPatch column) {
-    return width(column) == NOTE;
+    return measured(column) == NOTE;
   }
 
   /** The longest word of the header has room, and so have numbers and states. */
   int width(ColumnPatch column) {
+    return Math.min(measured(column), isNote(column) ? note : NOTE);
+  }
+
+  private int measured(ColumnPatch column) {
     return widths.computeIfAbsent(column, c -> c.cells().nameRows() ? measureNames(c) : measure(c));
+  }
+
+  /** How wide sentences are from now on, in characters. */
+  void setNote(int characters) {
+    note = characters;
+  }
+
+  int note() {
+    return note;
+  }
+
+  /** The widest notes with which a sheet is printed on the fewest pages side by side. */
+  void fitNotes(IntSupplier pages) {
+    int best = NOTE;
+    int fewest = Integer.MAX_VALUE;
+    for (int each : NARROWER) {
+      note = each;
+      int needed = pages.getAsInt();
+      if (needed < fewest) {
+        best = each;
+        fewest = needed;
+      }
+      if (fewest <= 1) {
+        break;
+      }
+    }
+    note = best;
   }
 
   private static int measure(ColumnPatch column) {

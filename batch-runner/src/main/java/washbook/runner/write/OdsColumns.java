@@ -38,10 +38,14 @@ final class OdsColumns {
    * @param sheetStyle the sheet's, for other pages, or null
    * @param columnStyles those of columns beside the new ones
    * @param columnWidths of those that get another, in millimetres
+   * @param note how many letters wide sentences are
    */
   record Paper(
-      String sheetStyle, Map<Integer, String> columnStyles, Map<Integer, Double> columnWidths) {
-    static final Paper SAME = new Paper(null, Map.of(), Map.of());
+      String sheetStyle,
+      Map<Integer, String> columnStyles,
+      Map<Integer, Double> columnWidths,
+      int note) {
+    static final Paper SAME = new Paper(null, Map.of(), Map.of(), ColumnLook.NOTE);
   }
 
   private record Run(int end, String style, String cellStyle, boolean hidden) {}
@@ -51,6 +55,7 @@ final class OdsColumns {
   private final Map<Integer, Double> widths = new TreeMap<>();
   private final Map<Integer, Double> given = new TreeMap<>();
   private final List<ColumnPatch> patches;
+  private final ColumnLook look;
   private final OdsStyles styles;
   private final OdsRoom room;
   private final Paper paper;
@@ -59,9 +64,11 @@ final class OdsColumns {
   OdsColumns(
       List<ColumnPatch> patches, ColumnLook look, OdsStyles styles, OdsRoom room, Paper paper) {
     this.patches = patches;
+    this.look = look;
     this.styles = styles;
     this.room = room;
     this.paper = paper;
+    look.setNote(paper.note);
     for (int other : paper.columnStyles.keySet()) {
       last = Math.max(last, other);
     }
@@ -183,12 +190,19 @@ final class OdsColumns {
     given.putAll(columnWidths);
     String page = styles.pageOf(tableStyle);
     int end = patches.stream().mapToInt(ColumnPatch::column).max().orElse(-1) + 1;
-    double whole = width(Math.max(end - 1, room.lastColumn()));
-    String other = null;
-    if (Double.isNaN(whole)) {
+    int last = Math.max(end - 1, room.lastColumn());
+    if (Double.isNaN(width(last))) {
       // A person has said where a page ends.
-      return new Paper(null, columnStyles, columnWidths);
+      return new Paper(null, columnStyles, columnWidths, ColumnLook.NOTE);
     }
+    look.fitNotes(
+        () -> {
+          noteWidths();
+          return pages.sides(page, width(last));
+        });
+    noteWidths();
+    double whole = width(last);
+    String other = null;
     if (room.isFreeAt(end - 1) && room.lastColumn() >= end) {
       other = pages.apart(page, whole, width(end - 1));
     }
@@ -198,7 +212,17 @@ final class OdsColumns {
       other = pages.fitting(page, whole);
     }
     String sheetStyle = other == null ? null : styles.onPage(tableStyle, other);
-    return new Paper(sheetStyle, columnStyles, columnWidths);
+    return new Paper(sheetStyle, columnStyles, columnWidths, look.note());
+  }
+
+  /** Columns of sentences among those that have been given a width get the one of now. */
+  private void noteWidths() {
+    for (ColumnPatch patch : patches) {
+      if (look.isNote(patch)) {
+        given.computeIfPresent(
+            patch.column(), (column, width) -> OdsStyles.millimetres(look.width(patch)));
+      }
+    }
   }
 
   /**

@@ -3,6 +3,7 @@ package washbook.runner.write;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import washbook.runner.markup.Decimal;
+import washbook.runner.markup.Length;
 
 /** Makes cell styles (OpenDocument 1.3 part 3, 16.2 style:style) from the markup of others. */
 final class OdsLook {
@@ -22,6 +23,11 @@ final class OdsLook {
       Pattern.compile("border.*|background-color|padding.*|shadow|vertical-align|cell-protect");
 
   private static final Pattern WRAPPING = Pattern.compile("wrap-option|shrink-to-fit");
+  private static final Pattern HEIGHT = Pattern.compile("\\sstyle:row-height\\s*=\\s*\"([^\"]*)\"");
+  private static final Pattern NOT_OPTIMAL =
+      Pattern.compile("\\sstyle:use-optimal-row-height\\s*=\\s*\"[^\"]*\"");
+  private static final Pattern OPTIMAL =
+      Pattern.compile("\\sstyle:use-optimal-row-height\\s*=\\s*\"true\"");
   private static final Pattern BREAK = Pattern.compile("break-before");
   private static final Pattern CONDITION = Pattern.compile("<style:map\\b[^>]*/>");
 
@@ -74,6 +80,23 @@ final class OdsLook {
     String now =
         old.find() ? old.replaceFirst(master) : tag.replaceFirst("<style:style", "$0" + master);
     return now + style.substring(tagEnd);
+  }
+
+  /** Millimetres of rows that a person gave a height; no end of them where none did. */
+  static double fixedHeight(String row) {
+    Matcher height = HEIGHT.matcher(row);
+    return height.find() && !OPTIMAL.matcher(row).find()
+        ? Length.millimetres(height.group(1), 0)
+        : Double.MAX_VALUE;
+  }
+
+  /** A row's style under another name, as high as its texts need. */
+  static String growing(String row, String name) {
+    int tagEnd = row.indexOf('>');
+    String tag = NAME.matcher(row.substring(0, tagEnd)).replaceFirst(quoted(name));
+    String others = NOT_OPTIMAL.matcher(row.substring(tagEnd)).replaceAll("");
+    String optimal = " style:use-optimal-row-height=\"true\"";
+    return tag + HEIGHT.matcher(others).replaceFirst(optimal);
   }
 
   /** A column's style under another name, whose columns begin a page; null where it has none. */

@@ -3,12 +3,16 @@ package washbook.runner.write;
 import static washbook.runner.markup.XmlScanner.ascii;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
+import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.ColumnPatch;
+import washbook.runner.markup.ByteBuilder;
 import washbook.runner.markup.Decimal;
 import washbook.runner.markup.Length;
 import washbook.runner.markup.XmlScanner.Token;
@@ -19,15 +23,28 @@ import washbook.runner.read.OdsEdges;
 
 /**
  * Where columns may become wider and rows higher, as most drawings are tied to cells: none is
- * moved, and one that ends in wider columns is tied again, so that it keeps its size.
+ * moved, one that ends in wider columns is tied again, and the end of one beside higher rows is
+ * tied no longer, so that each keeps its size: it states one of its own.
  */
 final class OdsRoom {
   private static final byte[] END = ascii("table:end-cell-address");
   private static final byte[] END_X = ascii("table:end-x");
   private static final Pattern END_CELL = Pattern.compile("(.*\\.\\$?)([A-Z]{1,3})(\\$?\\d{1,7})");
 
+  private static final Pattern DRAWING = Pattern.compile("<draw:[\\w-]+\\s[^>]*>");
+  private static final Pattern TIES =
+      Pattern.compile("\\stable:end-(cell-address|x|y)\\s*=\\s*(\"[^\"]*\"|'[^']*')");
+  private static final Pattern END_TIE =
+      Pattern.compile("\\stable:end-cell-address\\s*=\\s*[\"']([^\"']*)[\"']");
+
+  /** In a column that nobody has given a width. */
+  private static final int USUAL_LETTERS = 9;
+
   private final OdsDrawings.OnSheet drawings;
   private final List<ColumnPatch> patches;
+
+  /** How many lines texts of ours take in the rows that they make higher. */
+  private final NavigableMap<Integer, Integer> raised = new TreeMap<>();
 
   OdsRoom(OdsDrawings.OnSheet drawings, List<ColumnPatch> patches) {
     this.drawings = drawings;
@@ -58,7 +75,65 @@ final class OdsRoom {
 
   boolean mayRaise(int row) {
     return drawings.areas().stream()
-        .noneMatch(area -> area.firstRow() <= row && area.lastRow() >= row);
+        .noneMatch(
+            area ->
+                area.firstRow() <= row
+                    && area.lastRow() >= row
+                    && !drawings.loose().contains(area));
+  }
+
+  /** Takes in which rows become higher where they may. */
+  void raise(ColumnLook look) {
+    for (ColumnPatch patch : patches) {
+      double width = mayWiden(patch.column()) ? look.width(patch) : USUAL_LETTERS;
+      if (patch.header().indexOf(' ') >= 0) {
+        raise(patch.headerRow(), patch.header(), width);
+      }
+      for (int row = patch.firstRow(); look.isNote(patch) && row <= patch.lastRow(); row++) {
+        if (patch.cells().text(row) != null) {
+          raise(row, patch.cells().text(row), width * ColumnLook.LETTERS);
+        }
+      }
+    }
+  }
+
+  private void raise(int row, String text, double width) {
+    raised.merge(row, ColumnLook.lines(text, width), Math::max);
+  }
+
+  /** Whether a drawing that begins in this row ends beside higher ones. */
+  boolean isLoosened(int row) {
+    return drawings.loose().stream()
+        .anyMatch(area -> area.firstRow() == row && isRaised(row, area.lastRow()));
+  }
+
+  /** How many lines a text of ours takes in a row; 1 where it does not wrap. */
+  int lines(int row) {
+    return mayRaise(row) ? raised.getOrDefault(row, 1) : 1;
+  }
+
+  private boolean isRaised(int first, int last) {
+    Integer next = raised.ceilingKey(first);
+    return next != null && next <= last;
+  }
+
+  /** A row's markup without the ties of drawings that end beside higher rows. */
+  byte[] loosened(ByteBuilder markup, int row) {
+    return DRAWING
+        .matcher(new String(markup.bytes(), 0, markup.length(), StandardCharsets.UTF_8))
+        .replaceAll(
+            drawing -> {
+              String tag = drawing.group();
+              Matcher tie = END_TIE.matcher(tag);
+              Matcher end = END_CELL.matcher(tie.find() ? tie.group(1) : "");
+              boolean loose = end.matches() && isRaised(row, rowOf(end.group(3)));
+              return Matcher.quoteReplacement(loose ? TIES.matcher(tag).replaceAll("") : tag);
+            })
+        .getBytes(StandardCharsets.UTF_8);
+  }
+
+  private static int rowOf(String digits) {
+    return Integer.parseInt(digits.replace("$", "")) - 1;
   }
 
   private boolean isPatched(int row) {

@@ -3,9 +3,12 @@ package washbook.runner.write;
 import static washbook.runner.markup.XmlScanner.ascii;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntPredicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import washbook.log.sheet.Grid.Kind;
 import washbook.runner.markup.ByteBuilder;
 import washbook.runner.markup.RepeatedWord;
@@ -78,11 +81,18 @@ final class OdsRow {
   private final OdsCell reader = new OdsCell();
   private final RepeatedWord styleNames = new RepeatedWord();
   private int count;
+  private static final Pattern STYLE_OF_ROW =
+      Pattern.compile("\\stable:style-name\\s*=\\s*(\"[^\"]*\"|'[^']*')");
+
   int tagEnd;
   int end;
   boolean empty;
   Span repeatAttribute;
   String cellStyle;
+
+  /** The row's own, or null. */
+  String style;
+
   int columns;
 
   /** Makes this a row that is not in the file. */
@@ -90,6 +100,7 @@ final class OdsRow {
     count = 0;
     columns = 0;
     cellStyle = null;
+    style = null;
     repeatAttribute = null;
   }
 
@@ -103,6 +114,7 @@ final class OdsRow {
     empty = first == Token.EMPTY;
     tagEnd = splicer.tokenEnd() - splicer.held();
     cellStyle = splicer.attribute(ROW_CELL_STYLE) ? splicer.value() : null;
+    style = splicer.attribute(STYLE) ? splicer.value() : null;
     if (splicer.attribute(ROWS_REPEATED)) {
       repeatAttribute = attribute(splicer);
     }
@@ -229,15 +241,33 @@ final class OdsRow {
         repeated);
   }
 
-  /** Adds the row's bytes so that it stands for so many rows. */
+  /** Adds the row's bytes so that it stands for so many rows, nothing for none. */
   void copy(ByteBuilder to, byte[] bytes, int base, int repeated) {
-    copy(to, bytes, base, 0, end, repeatAttribute, " table:number-rows-repeated=\"", repeated);
+    if (repeated > 0) {
+      copy(to, bytes, base, 0, end, repeatAttribute, " table:number-rows-repeated=\"", repeated);
+    }
   }
 
-  /** Adds the row's tag so that it stands for one row and has content. */
-  void copyTag(ByteBuilder to, byte[] bytes, int base) {
+  /**
+   * Adds the row's tag so that it stands for one row and has content, with a style in place of its
+   * own or, for null, with that.
+   */
+  void copyTag(ByteBuilder to, byte[] bytes, int base, String newStyle) {
     int tag = empty ? tagEnd - 2 : tagEnd;
-    copy(to, bytes, base, 0, tag, repeatAttribute, "", 1);
+    if (newStyle == null) {
+      copy(to, bytes, base, 0, tag, repeatAttribute, "", 1);
+    } else {
+      ByteBuilder whole = new ByteBuilder();
+      copy(whole, bytes, base, 0, tag, repeatAttribute, "", 1);
+      String markup = new String(whole.bytes(), 0, whole.length(), StandardCharsets.UTF_8);
+      String style = " table:style-name=\"" + newStyle + "\"";
+      byte[] tagNow =
+          STYLE_OF_ROW
+              .matcher(markup)
+              .replaceFirst(Matcher.quoteReplacement(style))
+              .getBytes(StandardCharsets.UTF_8);
+      to.raw(tagNow, 0, tagNow.length);
+    }
     if (empty) {
       to.raw(">");
     }

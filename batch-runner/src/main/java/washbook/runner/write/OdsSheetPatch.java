@@ -1,7 +1,5 @@
 package washbook.runner.write;
 
-import static washbook.runner.markup.XmlScanner.ascii;
-
 import java.io.IOException;
 import java.util.BitSet;
 import java.util.List;
@@ -24,9 +22,6 @@ import washbook.runner.sheet.PatchRows;
 final class OdsSheetPatch {
   static final int COLUMNS = 16_384;
   private static final int ROWS = 1_048_576;
-  private static final byte[][] ROW_HOLDERS = {
-    ascii("table-header-rows"), ascii("table-row-group"), ascii("table-rows")
-  };
 
   private final XmlSplicer splicer;
   private final String sheetName;
@@ -65,6 +60,7 @@ final class OdsSheetPatch {
     this.sheetName = sheetName;
     this.rows = new PatchRows(patches);
     this.columns = new OdsColumns(patches, look, styles, room, paper);
+    room.raise(look);
     for (ColumnPatch patch : patches) {
       patchedColumns.set(patch.column());
     }
@@ -113,7 +109,7 @@ final class OdsSheetPatch {
           return false;
         }
         patchRows(token);
-      } else if (isRowHolder()) {
+      } else if (OdsReader.isRowHolder(splicer)) {
         beginRows();
       } else if (splicer.is(OdsColumns.COLUMN)) {
         columns.add(splicer, token == Token.EMPTY);
@@ -138,15 +134,6 @@ final class OdsSheetPatch {
   /** The columns that were not there before. */
   NewColumns added() {
     return new NewColumns(rows.added());
-  }
-
-  private boolean isRowHolder() {
-    for (byte[] holder : ROW_HOLDERS) {
-      if (splicer.is(holder)) {
-        return true;
-      }
-    }
-    return false;
   }
 
   /** Declares the columns that are missing before the first row. */
@@ -197,6 +184,10 @@ final class OdsSheetPatch {
     int repeated = OdsReader.rowsRepeated(splicer);
     row = Math.min(first + repeated, Integer.MAX_VALUE / 2);
     int next = rows.next(first);
+    if (repeated == 1 && room.isLoosened(first) && token == Token.START) {
+      loosenRow(token, first, next < row);
+      return;
+    }
     if (next >= row) {
       if (room.isEmpty() || columns.given().isEmpty()) {
         OdsCell.skip(splicer, token);
@@ -205,10 +196,7 @@ final class OdsSheetPatch {
       }
       return;
     }
-    splicer.holdFrom(splicer.tokenStart());
-    old.read(splicer, token, patchedColumns::get);
-    int base = splicer.held();
-    splicer.release();
+    int base = readRow(token);
     byte[] bytes = splicer.bytes();
     markup.clear();
     int same = 0;
@@ -220,7 +208,7 @@ final class OdsSheetPatch {
       rows.load(next);
       if (patchRow(next, bytes, base)) {
         changed = true;
-        copyOld(bytes, base, same);
+        old.copy(markup, bytes, base, same);
         same = 0;
         markup.raw(single.bytes(), 0, single.length());
       } else {
@@ -228,21 +216,37 @@ final class OdsSheetPatch {
       }
     }
     if (changed) {
-      copyOld(bytes, base, same + row - at);
+      old.copy(markup, bytes, base, same + row - at);
       splicer.replace(base, base + old.end, markup.bytes(), markup.length());
     }
   }
 
-  private void copyOld(byte[] bytes, int base, int repeated) {
-    if (repeated > 0) {
-      old.copy(markup, bytes, base, repeated);
+  /** A row in which a drawing begins that ends beside higher rows, patched or not. */
+  private void loosenRow(Token token, int number, boolean patched) throws IOException {
+    int base = readRow(token);
+    if (patched) {
+      rows.load(number);
     }
+    if (!patched || !patchRow(number, splicer.bytes(), base)) {
+      single.clear();
+      single.raw(splicer.bytes(), base, base + old.end);
+    }
+    splicer.replace(base, base + old.end, room.loosened(single, number));
+  }
+
+  /** Reads the row of the current token into the old one, and says where its bytes begin. */
+  private int readRow(Token token) throws IOException {
+    splicer.holdFrom(splicer.tokenStart());
+    old.read(splicer, token, patchedColumns::get);
+    int base = splicer.held();
+    splicer.release();
+    return base;
   }
 
   /** Puts the loaded row together from the old one; false when nothing is new. */
   private boolean patchRow(int number, byte[] bytes, int base) throws IOException {
     single.clear();
-    old.copyTag(single, bytes, base);
+    old.copyTag(single, bytes, base, styles.growing(old.style, room.lines(number)));
     boolean changed = false;
     int copied = old.tagEnd;
     int next = 0;

@@ -31,6 +31,9 @@ final class OdsStyles {
   private static final Pattern WIDTH =
       Pattern.compile("\\sstyle:column-width\\s*=\\s*\"([^\"]*)\"");
 
+  /** Millimetres for a line of 10 points. */
+  private static final double LINE = 4.5;
+
   /** Tenths of a millimetre for a bold letter of 11 points, and for the margins of a column. */
   private static final int LETTER = 23;
 
@@ -46,6 +49,8 @@ final class OdsStyles {
   private final Map<String, String> tables = new HashMap<>();
 
   private final Map<String, String> columns = new HashMap<>();
+
+  private final Map<String, String> rows = new HashMap<>();
 
   /** Which of them look like most cells, as far as asked; null is the style of none. */
   private final Map<String, Boolean> plainOnes = new HashMap<>();
@@ -84,6 +89,20 @@ final class OdsStyles {
                 + " style:column-width=\""
                 + Decimal.format(millimetres(letters))
                 + "mm\"/></style:style>");
+    return name;
+  }
+
+  /**
+   * A style like that of a row, which may be null, whose height is what its texts need; null where
+   * there is room for so many lines, or it is that already.
+   */
+  String growing(String row, int lines) {
+    String markup = row == null || lines == 1 ? null : rows.get(row);
+    if (markup == null || OdsLook.fixedHeight(markup) >= lines * LINE) {
+      return null;
+    }
+    String name = "washbook-row-" + row;
+    asked.computeIfAbsent(name, key -> OdsLook.growing(markup, key));
     return name;
   }
 
@@ -215,6 +234,7 @@ final class OdsStyles {
                   case "table-cell" -> cells;
                   case "table" -> tables;
                   case "table-column" -> columns;
+                  case "table-row" -> rows;
                   default -> null;
                 };
         if (kept != null) {

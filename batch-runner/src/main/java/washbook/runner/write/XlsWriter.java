@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import org.apache.poi.hssf.record.DrawingRecord;
 import org.apache.poi.hssf.record.EscherAggregate;
-import org.apache.poi.hssf.record.WSBoolRecord;
 import org.apache.poi.hssf.usermodel.HSSFCell;
 import org.apache.poi.hssf.usermodel.HSSFCellStyle;
 import org.apache.poi.hssf.usermodel.HSSFPrintSetup;
@@ -25,6 +24,7 @@ import washbook.log.sheet.CellAddress;
 import washbook.log.sheet.ColumnPatch;
 import washbook.log.sheet.SheetPatch;
 import washbook.runner.extent.PageFit;
+import washbook.runner.extent.XlsPages;
 import washbook.runner.file.UnusableFileException;
 import washbook.runner.file.WrittenFile;
 import washbook.runner.read.XlsFile;
@@ -76,7 +76,7 @@ public final class XlsWriter implements SheetWriter {
     private final HSSFWorkbook workbook;
     private final Map<String, HSSFCellStyle> styles = new HashMap<>();
     private final Map<Short, HSSFCellStyle> wrappingStyles = new HashMap<>();
-    private final ColumnLook look = new ColumnLook();
+    private ColumnLook look = new ColumnLook();
     private boolean changed;
 
     Cells(HSSFWorkbook workbook) {
@@ -90,6 +90,11 @@ public final class XlsWriter implements SheetWriter {
       }
       boolean anyNew =
           patch.columns().stream().anyMatch(c -> isBlank(find(sheet, c.headerRow(), c.column())));
+      boolean fits = anyNew && !hasDrawings(sheet);
+      look = new ColumnLook();
+      if (fits) {
+        look.fitNotes(() -> PageFit.pages(fit(sheet, patch.columns())));
+      }
       for (ColumnPatch column : patch.columns()) {
         int last = Math.max(column.headerRow(), column.lastRow());
         if (column.column() > LIMITS.getLastColumnIndex() || last > LIMITS.getLastRowIndex()) {
@@ -113,46 +118,60 @@ public final class XlsWriter implements SheetWriter {
           putCell(sheet, column, row);
         }
       }
-      if (anyNew && !hasDrawings(sheet) && hasPage(sheet)) {
-        fit(sheet, patch.columns());
+      if (fits) {
+        print(sheet, fit(sheet, patch.columns()));
       }
     }
 
-    /** Whether the records that say how a sheet is printed are there; a file can do without. */
-    private static boolean hasPage(HSSFSheet sheet) {
-      return sheet.getSheet().findFirstRecordLocBySid(WSBoolRecord.sid) >= 0
-          && sheet.getSheet().getPageSettings().getPrintSetup() != null;
-    }
-
     /** One page wide where that is readable, if nobody has set how the sheet is printed. */
-    private static void fit(HSSFSheet sheet, List<ColumnPatch> columns) {
+    private PageFit fit(HSSFSheet sheet, List<ColumnPatch> columns) {
+      XlsPages.complete(sheet);
       HSSFPrintSetup print = sheet.getPrintSetup();
       short paper = print.getPaperSize();
       boolean letter = paper == PrintSetup.LETTER_PAPERSIZE;
       boolean own =
-          sheet.getFitToPage()
+          XlsPages.isFit(sheet)
               || print.getScale() != 0 && print.getScale() != 100
               || sheet.getColumnBreaks().length > 0
               || sheet.getRowBreaks().length > 0
               || paper > PrintSetup.LETTER_PAPERSIZE && paper != PrintSetup.A4_PAPERSIZE;
       if (own) {
-        return;
+        return null;
       }
       double width = 0;
       int last = columns.stream().mapToInt(ColumnPatch::column).max().orElse(-1);
       for (int column = 0; column <= last; column++) {
-        width += sheet.isColumnHidden(column) ? 0 : sheet.getColumnWidthInPixels(column) * 0.75;
+        width += sheet.isColumnHidden(column) ? 0 : pixels(sheet, column, columns) * 0.75;
       }
       double left = 72 * sheet.getMargin(PageMargin.LEFT);
       double right = 72 * sheet.getMargin(PageMargin.RIGHT);
-      PageFit fit =
-          PageFit.of(
-              width,
-              print.getLandscape() && !print.getNoOrientation(),
-              turned -> (turned ? letter ? 792 : 842 : letter ? 612 : 595) - left - right,
-              PageFit.spare(left, right));
+      return PageFit.of(
+          width,
+          print.getLandscape() && !print.getNoOrientation(),
+          turned -> (turned ? letter ? 792 : 842 : letter ? 612 : 595) - left - right,
+          PageFit.spare(left, right));
+    }
+
+    /** Of a column with what it gets. */
+    private double pixels(HSSFSheet sheet, int column, List<ColumnPatch> columns) {
+      double now = sheet.getColumnWidthInPixels(column);
+      double wanted = sheet.getColumnWidth(column);
+      for (ColumnPatch patch : columns) {
+        if (isBlank(find(sheet, patch.headerRow(), patch.column()))) {
+          if (patch.column() == column && mayWiden(sheet, patch)) {
+            wanted = Math.max(wanted, 256 * look.width(patch) + MARGINS);
+          } else if (patch.column() - 1 == column && mayWidenBefore(sheet, patch)) {
+            wanted = Math.max(wanted, widthBefore(patch));
+          }
+        }
+      }
+      return now * wanted / Math.max(1, sheet.getColumnWidth(column));
+    }
+
+    private static void print(HSSFSheet sheet, PageFit fit) {
+      HSSFPrintSetup print = sheet.getPrintSetup();
       if (fit != null) {
-        sheet.setFitToPage(true);
+        XlsPages.setFit(sheet);
         print.setLandscape(fit.landscape());
         print.setNoOrientation(false);
         print.setFitWidth((short) fit.pages());
@@ -179,10 +198,8 @@ public final class XlsWriter implements SheetWriter {
         return;
       }
       header.setCellStyle(wrapping(beside));
-      int letters = look.width(patch);
-      if (sheet.getColumnWidth(patch.column()) == 256 * sheet.getDefaultColumnWidth()
-          && letters > sheet.getDefaultColumnWidth()) {
-        sheet.setColumnWidth(patch.column(), 256 * letters + MARGINS);
+      if (mayWiden(sheet, patch)) {
+        sheet.setColumnWidth(patch.column(), 256 * look.width(patch) + MARGINS);
       }
       widenBefore(sheet, patch);
       double width = sheet.getColumnWidth(patch.column()) / 256.0;
@@ -197,12 +214,27 @@ public final class XlsWriter implements SheetWriter {
      * A text that ran on over the new column's cells gets room, unless a person has set a width.
      */
     private static void widenBefore(HSSFSheet sheet, ColumnPatch patch) {
-      int left = patch.column() - 1;
-      if (left >= 0
-          && patch.cut() >= sheet.getDefaultColumnWidth()
-          && sheet.getColumnWidth(left) == 256 * sheet.getDefaultColumnWidth()) {
-        sheet.setColumnWidth(left, 256 * Math.min(patch.cut() + 1, ColumnLook.NOTE) + MARGINS);
+      if (mayWidenBefore(sheet, patch)) {
+        sheet.setColumnWidth(patch.column() - 1, widthBefore(patch));
       }
+    }
+
+    private boolean mayWiden(HSSFSheet sheet, ColumnPatch patch) {
+      return isUsual(sheet, patch.column()) && look.width(patch) > sheet.getDefaultColumnWidth();
+    }
+
+    private static boolean mayWidenBefore(HSSFSheet sheet, ColumnPatch patch) {
+      return patch.column() > 0
+          && patch.cut() >= sheet.getDefaultColumnWidth()
+          && isUsual(sheet, patch.column() - 1);
+    }
+
+    private static int widthBefore(ColumnPatch patch) {
+      return 256 * Math.min(patch.cut() + 1, ColumnLook.NOTE) + MARGINS;
+    }
+
+    private static boolean isUsual(HSSFSheet sheet, int column) {
+      return sheet.getColumnWidth(column) == 256 * sheet.getDefaultColumnWidth();
     }
 
     private static boolean hasDrawings(HSSFSheet sheet) {

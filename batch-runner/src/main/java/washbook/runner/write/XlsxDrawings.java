@@ -136,7 +136,8 @@ final class XlsxDrawings {
     XlsxSizes wider = before.copy();
     for (ColumnPatch column : columns) {
       double width = width(column, columns) + XlsxColumns.FRACTION;
-      if (!keepsSizes && width > before.characters(column.column())) {
+      boolean stays = keepsSizes || before.isOwn(column.column());
+      if (!stays && width > before.characters(column.column())) {
         wider.setColumn(column.column(), width);
       }
       int beside = widthBefore(column);
@@ -146,6 +147,10 @@ final class XlsxDrawings {
     }
     return IntStream.rangeClosed(0, last).mapToLong(wider::column).sum()
         / (double) XlsxSizes.PER_POINT;
+  }
+
+  ColumnLook look() {
+    return look;
   }
 
   boolean isNote(ColumnPatch column) {

@@ -122,6 +122,12 @@ public final class XlsxWriter implements SheetWriter {
     }
     int right = columns.stream().mapToInt(ColumnPatch::column).max().orElse(0) + FARTHEST;
     int last = paper.lastColumn() <= right ? paper.lastColumn() : -1;
+    drawings.look().fitNotes(() -> PageFit.pages(fit(paper, drawings, columns, last)));
+    return fit(paper, drawings, columns, last);
+  }
+
+  private static PageFit fit(
+      XlsxPaper paper, XlsxDrawings drawings, List<ColumnPatch> columns, int last) {
     double width = drawings.printedWidth(columns, last);
     double spare = PageFit.spare(paper.leftMargin(), paper.rightMargin());
     PageFit whole = PageFit.of(width, paper.isLandscape(), paper::across, spare);

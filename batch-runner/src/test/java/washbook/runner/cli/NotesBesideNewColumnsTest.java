@@ -1,6 +1,7 @@
 package washbook.runner.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -10,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
+import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.usermodel.Workbook;
@@ -17,6 +19,8 @@ import org.apache.poi.ss.usermodel.WorkbookFactory;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import washbook.runner.RawOds;
 import washbook.runner.corpus.ZipParts;
 
@@ -47,6 +51,61 @@ class NotesBesideNewColumnsTest {
       book.write(out);
     }
     assertEquals(14, width(filled(own, "own")), 0.01);
+  }
+
+  /** A text that wraps or is made smaller ran on over nothing. */
+  @ParameterizedTest
+  @ValueSource(strings = {"xlsx wraps", "xlsx shrinks", "xls wraps", "xls shrinks"})
+  void notesThatStayInTheirCellsNeedNoWiderColumn(String how) throws IOException {
+    Path log = folder.resolve("inside." + how.split(" ")[0]);
+    Workbook made = how.startsWith("xlsx") ? new XSSFWorkbook() : new HSSFWorkbook();
+    CellStyle style = made.createCellStyle();
+    style.setWrapText(how.endsWith("wraps"));
+    style.setShrinkToFit(how.endsWith("shrinks"));
+    try (made) {
+      fillIn(made, "", LONG, "", "clear");
+      made.getSheetAt(0).getRow(2).getCell(NOTES).setCellStyle(style);
+      try (OutputStream out = Files.newOutputStream(log)) {
+        made.write(out);
+      }
+    }
+    assertEquals(width(log), width(filled(log, "inside")));
+  }
+
+  @Test
+  void soItIsWithStylesOfAnOpenDocumentLog() throws IOException {
+    String columns =
+        "<table:table-column table:number-columns-repeated=\"3\"/>"
+            + "<table:table-column table:default-cell-style-name=\"wraps\"/>";
+    for (String kept : new String[] {"fo:wrap-option=\"wrap\"", "style:shrink-to-fit=\"true\""}) {
+      String style =
+          "<style:style style:name=\"wraps\" style:family=\"table-cell\">"
+              + "<style:table-cell-properties "
+              + kept
+              + "/></style:style>";
+      Path log =
+          RawOds.log("<text:p>" + LONG + "</text:p>")
+              .styles(style)
+              .inTable(columns)
+              .write(folder.resolve("inside.ods"));
+      String filled = content(filled(log, "inside" + kept.length()));
+      assertFalse(filled.contains("washbook-width-31"), filled);
+    }
+  }
+
+  /** Be it the usual one. */
+  @Test
+  void aWidthThatAPersonHasSetToTheUsualOneIsNoRoomToGrow() throws IOException {
+    Path own = folder.resolve("usual.xlsx");
+    try (InputStream in = Files.newInputStream(log("", LONG, "", ""));
+        XSSFWorkbook book = new XSSFWorkbook(in);
+        OutputStream out = Files.newOutputStream(own)) {
+      // 64 pixels, as columns have by themselves.
+      book.getSheetAt(0).setColumnWidth(NOTES, (int) (8.43 * 256) + 182);
+      book.write(out);
+    }
+    double before = width(own);
+    assertEquals(before, width(filled(own, "usual")));
   }
 
   /** Not even the longest note makes a column wider than our own. */
@@ -118,27 +177,31 @@ class NotesBesideNewColumnsTest {
 
   private Path log(Workbook made, String name, String... notes) throws IOException {
     Path log = folder.resolve(name);
-    double[][] rows = {{0, 1.085, 20}, {3, 1.05, 21}, {6, 1.02, 20}, {9, 1.004, 19}};
     try (Workbook book = made;
         OutputStream out = Files.newOutputStream(log)) {
-      Sheet sheet = book.getNumberOfSheets() > 0 ? book.getSheetAt(0) : book.createSheet("Log");
-      Row head = sheet.createRow(0);
-      String[] heads = {"Day", "SG", "Temp C", "Notes"};
-      for (int column = 0; column < heads.length; column++) {
-        head.createCell(column).setCellValue(heads[column]);
-      }
-      for (int i = 0; i < rows.length; i++) {
-        Row row = sheet.createRow(i + 1);
-        for (int column = 0; column < NOTES; column++) {
-          row.createCell(column).setCellValue(rows[i][column]);
-        }
-        if (!notes[i].isEmpty()) {
-          row.createCell(NOTES).setCellValue(notes[i]);
-        }
-      }
+      fillIn(book, notes);
       book.write(out);
     }
     return log;
+  }
+
+  private static void fillIn(Workbook book, String... notes) {
+    double[][] rows = {{0, 1.085, 20}, {3, 1.05, 21}, {6, 1.02, 20}, {9, 1.004, 19}};
+    Sheet sheet = book.getNumberOfSheets() > 0 ? book.getSheetAt(0) : book.createSheet("Log");
+    Row head = sheet.createRow(0);
+    String[] heads = {"Day", "SG", "Temp C", "Notes"};
+    for (int column = 0; column < heads.length; column++) {
+      head.createCell(column).setCellValue(heads[column]);
+    }
+    for (int i = 0; i < rows.length; i++) {
+      Row row = sheet.createRow(i + 1);
+      for (int column = 0; column < NOTES; column++) {
+        row.createCell(column).setCellValue(rows[i][column]);
+      }
+      if (!notes[i].isEmpty()) {
+        row.createCell(NOTES).setCellValue(notes[i]);
+      }
+    }
   }
 
   private Path filled(Path log, String into) {

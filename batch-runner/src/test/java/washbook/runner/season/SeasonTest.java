@@ -23,6 +23,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import java.util.zip.ZipFile;
+import org.apache.poi.xssf.model.StylesTable;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -135,6 +136,33 @@ class SeasonTest {
     try (XSSFWorkbook book = open(out)) {
       XSSFCell moved = book.getSheet("Season").getRow(6).getCell(OURS + 1);
       assertEquals("2*W7+$W$4+Mine!A1", moved.getCellFormula());
+    }
+  }
+
+  /** Programs have limits for them, and a winter has a hundred days. */
+  @Test
+  void updatesThatChangeNothingAddNoFontsAndNoFormats() throws Exception {
+    Path logs = Files.createDirectory(folder.resolve("logs"));
+    log(logs, "Plum 3", "2025-10-10");
+    Path out = folder.resolve("season.xlsx");
+    season(out);
+    List<Integer> first = looks(out);
+    for (int i = 0; i < 3; i++) {
+      season(out);
+      assertEquals(first, looks(out));
+    }
+  }
+
+  /** How many fonts, formats of numbers, formats of cells, fills and borders there are. */
+  private static List<Integer> looks(Path file) throws IOException {
+    try (XSSFWorkbook book = open(file)) {
+      StylesTable styles = book.getStylesSource();
+      return List.of(
+          styles.getFonts().size(),
+          styles.getNumberFormats().size(),
+          styles.getNumCellStyles(),
+          styles.getFills().size(),
+          styles.getBorders().size());
     }
   }
 

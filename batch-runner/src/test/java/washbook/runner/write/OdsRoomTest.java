@@ -120,9 +120,21 @@ class OdsRoomTest {
     assertTrue(content.contains("\"A.F9\" table:end-x=\"1cm\""), content);
   }
 
+  /** It states its size, which the end of its tie to the cells no longer changes. */
   @Test
-  void besideAPictureHeadersDoNotMakeTheirRowHigher() throws IOException {
+  void aPictureBesideARowThatHeadersMakeHigherKeepsItsSize() throws IOException {
     String content = filled(COLUMNS + row(cell(frame("A2", "1cm"))) + row(cell("")).repeat(2));
+    assertTrue(content.contains("\"washbook-wrap\" office:value-type"), content);
+    assertFalse(content.contains("table:end-"), content);
+    assertTrue(content.contains("<draw:frame svg:width=\"1cm\" svg:height=\"1cm\">"), content);
+  }
+
+  @Test
+  void besideAShapeOfTheSheetHeadersDoNotMakeTheirRowHigher() throws IOException {
+    String shapes =
+        "<table:shapes><draw:rect svg:x=\"3cm\" svg:y=\"0mm\" svg:width=\"3cm\""
+            + " svg:height=\"1cm\"/></table:shapes>";
+    String content = filled(shapes + COLUMNS + row(cell("")).repeat(3));
     assertFalse(content.contains("\"washbook-wrap\" office:value-type"), content);
   }
 

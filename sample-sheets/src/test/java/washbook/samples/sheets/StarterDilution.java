@@ -12,7 +12,7 @@ final class StarterDilution {
   static Book make(boolean portable) {
     Book book = Book.forPaper("Dilution and blending");
     bench(book, portable).done();
-    book.widths(book.workbook().getSheetAt(0), 26, 10, 8, 34, 7, 7);
+    book.widths(book.workbook().getSheetAt(0), 26, 10, 8, 30, 7, 11);
     return book;
   }
 
@@ -43,14 +43,18 @@ final class StarterDilution {
                     measured,
                     strength,
                     celsius),
-                plain(measured, measured)),
-            "0.000",
+                plain(
+                    StarterRun.volumeAt20(measured, celsius, strength),
+                    measured,
+                    strength,
+                    celsius)),
+            "0.00",
             "L",
-            form.either("", "as measured: bring it to 20 °C to be exact"));
+            "");
     form.result(
         "Pure alcohol",
         when("PUREALCOHOL(" + litres + "," + strength + ")", litres, strength),
-        "0.000",
+        "0.00",
         "L",
         "");
     form.section("Dilute it");
@@ -62,7 +66,7 @@ final class StarterDilution {
             litres,
             strength,
             target),
-        "0.000",
+        "0.00",
         "L",
         "at 20 °C; slowly, the mixture warms and shrinks");
     form.result(
@@ -74,7 +78,7 @@ final class StarterDilution {
                 strength,
                 target),
             plain(litres + "*" + strength + "/" + target, litres, strength, target)),
-        "0.000",
+        "0.00",
         "L",
         "less than the sum");
     String wanted = form.input("Or: litres wanted", 5, "0.00", "L", "of the strength wanted");
@@ -87,7 +91,7 @@ final class StarterDilution {
                 target,
                 strength),
             plain(wanted + "*" + target + "/" + strength, wanted, target, strength)),
-        "0.000",
+        "0.00",
         "L",
         "");
     form.section("Blend");
@@ -121,7 +125,7 @@ final class StarterDilution {
               "% vol",
               "");
       form.result(
-          "Litres of the blend", plain(alcohol + "/0.78924*100/" + blend, blend), "0.000", "L", "");
+          "Litres of the blend", plain(alcohol + "/0.78924*100/" + blend, blend), "0.00", "L", "");
       return form;
     }
     String some = "IF(COUNT(" + litresOf + ")<1,\"\",WASHBOOK.";
@@ -134,7 +138,7 @@ final class StarterDilution {
     form.result(
         "Litres of the blend",
         some + "BLENDVOLUME(" + litresOf + "," + strengths + "))",
-        "0.000",
+        "0.00",
         "L",
         "");
     return form;
@@ -155,10 +159,10 @@ final class StarterDilution {
               + "/WASHBOOK.CONVERT("
               + strength
               + ",\"ABV\",\"ABW\"))";
-      book.put(form.sheet(), row - 1, 4, null, Look.cell("0.000"))
+      book.put(form.sheet(), row - 1, 4, null, Look.cell("0.000;-0.000;"))
           .setCellFormula(
               "IF(COUNT(" + litres + "," + strength + ")<2,0," + litres + "*" + density + "/1000)");
-      book.put(form.sheet(), row - 1, 5, null, Look.cell("0.000"))
+      book.put(form.sheet(), row - 1, 5, null, Look.cell("0.000;-0.000;"))
           .setCellFormula(
               "IF(COUNT("
                   + litres

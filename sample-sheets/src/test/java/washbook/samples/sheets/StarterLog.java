@@ -19,6 +19,7 @@ final class StarterLog {
   private static final int PLUS_OR_MINUS = 7;
   private static final int READING = 2;
   private static final int WASH = 3;
+  private static final int APPARENT = 8;
   private static final int NOTES = 11;
 
   /** Hidden, and not printed: readings as SG and temperatures in °C. */
@@ -49,9 +50,9 @@ final class StarterLog {
     "0.0000",
     "0.00",
     "0.00",
-    "0.0",
-    "0.0",
-    "0.0",
+    "0",
+    "0",
+    "0",
     "General",
     "General"
   };
@@ -347,6 +348,10 @@ final class StarterLog {
   }
 
   private String format(int column) {
+    if (scale == LogScale.BRIX && (column == APPARENT || column == APPARENT + 1)) {
+      // The reading's tenths are half a per cent of it.
+      return "0.0";
+    }
     return column == READING ? scale.format : FORMATS[column];
   }
 

@@ -18,7 +18,7 @@ final class StarterMakeUp {
     sugar(book, portable).done();
     juice(book, portable).done();
     book.widths(book.workbook().getSheetAt(0), 29, 10, 8, 45);
-    book.widths(book.workbook().getSheetAt(1), 26, 10, 8, 34, 7, 7);
+    book.widths(book.workbook().getSheetAt(1), 26, 10, 8, 30, 7, 11);
     return book;
   }
 
@@ -44,7 +44,7 @@ final class StarterMakeUp {
             form.either(
                 when("SUGARFORGRAVITY(" + water + ",1," + target + "," + kind + ")", water, target),
                 plain(sugarFor(water, "1", target, solids(kind)), water, target)),
-            "0.000",
+            "0.00",
             "kg",
             "");
     String wash =
@@ -84,7 +84,7 @@ final class StarterMakeUp {
         form.either(
             when("SUGARFORVOLUME(" + litres + "," + wanted + "," + kind + ")", litres, wanted),
             plain(sugarIn(litres, wanted, kind), litres, wanted)),
-        "0.000",
+        "0.00",
         "kg",
         "of the kind above");
     form.result(
@@ -148,7 +148,7 @@ final class StarterMakeUp {
                     gravity,
                     target),
                 plain(sugarFor(litres, gravity, target, "1"), litres, gravity, target)),
-            "0.000",
+            "0.00",
             "kg",
             "");
     form.result(
@@ -319,9 +319,9 @@ final class StarterMakeUp {
     book.put(form.sheet(), first - 2, 5, "kg extract", Form.head("0.000"));
     for (int row = first; row < first + 6; row++) {
       String both = "IF(COUNT(B" + row + ",C" + row + ")<2,0,";
-      book.put(form.sheet(), row - 1, 4, null, Look.cell("0.000"))
+      book.put(form.sheet(), row - 1, 4, null, Look.cell("0.000;-0.000;"))
           .setCellFormula(both + mass("B" + row, "C" + row) + ")");
-      book.put(form.sheet(), row - 1, 5, null, Look.cell("0.000"))
+      book.put(form.sheet(), row - 1, 5, null, Look.cell("0.000;-0.000;"))
           .setCellFormula(both + "E" + row + "*" + extract("C" + row) + "/100)");
     }
   }

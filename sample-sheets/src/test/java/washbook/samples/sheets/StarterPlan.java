@@ -210,7 +210,7 @@ final class StarterPlan {
         form.result(
             "Sugar",
             plain("(" + extract + "-" + brought + ")/" + StarterMakeUp.solids(sort), cells),
-            "0.000",
+            "0.00",
             "kg",
             "less than 0: the juice alone is stronger");
     form.result(

@@ -29,7 +29,7 @@ final class StarterRun {
   private static final int AT_20 = 12;
 
   private static final String[] FORMATS = {
-    "0", "0", "0.0", "0.0", "0.0", "0.00", "0.00", "0.000", "0.000", "0.0", "General", "General"
+    "0", "0", "0.0", "0.0", "0.0", "0.00", "0.0", "0.000", "0.00", "0", "General", "General"
   };
 
   /** Invented: minutes, vapour, reading, sample, litres. */
@@ -154,7 +154,7 @@ final class StarterRun {
   private static void cuts(Book book, Form form, String charge) {
     String[] heads = {"Cut", "Total", "Mean strength", "Total pure alcohol", "Of the charge", ""};
     String[] formats = {
-      "General", "0.00\" L\"", "0.0\" % vol\"", "0.000\" L\"", "0.0\" %\"", "General"
+      "General", "0.00\" L\"", "0.0\" % vol\"", "0.00\" L\"", "0\" %\"", "General"
     };
     int row = CUTS_ROW;
     for (int i = 0; i < heads.length; i++) {
@@ -226,7 +226,9 @@ final class StarterRun {
     String both = "IF(COUNT(D" + row + ",E" + row + ")<2,\"\",";
     formula(form, row, "G", both + "WASHBOOK.TRUESTRENGTH(D" + row + ",E" + row + "))");
     String litres =
-        form.either("WASHBOOK.VOLUMEAT20(F" + row + ",E" + row + ",G" + row + ")", "F" + row);
+        form.either(
+            "WASHBOOK.VOLUMEAT20(F" + row + ",E" + row + ",G" + row + ")",
+            volumeAt20("F" + row, "E" + row, "G" + row));
     book.put(form.sheet(), row - 1, AT_20, null, Look.PLAIN)
         .setCellFormula("IF(COUNT(F" + row + ",G" + row + ")<2,\"\"," + litres + ")");
     formula(form, row, "H", "IF(ISNUMBER(M" + row + "),M" + row + "*G" + row + "/100,\"\")");
@@ -236,6 +238,19 @@ final class StarterRun {
         row,
         "J",
         "IF(COUNT(I" + row + "," + charge + ")<2,\"\",100*I" + row + "/" + charge + ")");
+  }
+
+  /** Plain formulas have the expansion in the pure alcohol, which is none in water. */
+  static String volumeAt20(String litres, String celsius, String strength) {
+    return "IF("
+        + strength
+        + ">0,WASHBOOK.PUREALCOHOL("
+        + String.join(",", litres, strength, celsius)
+        + ")*100/"
+        + strength
+        + ","
+        + litres
+        + ")";
   }
 
   private static void formula(Form form, int row, String column, String text) {

@@ -15,6 +15,7 @@ final class CutText {
     for (int row = patch.headerRow(); left >= 0 && row <= patch.lastRow(); row++) {
       if (grid.kind(row, left) == Kind.TEXT
           && grid.kind(row, patch.column()) == Kind.BLANK
+          && !grid.isKeptInside(row, left)
           && isFilled(patch, row)) {
         String text = grid.text(row, left);
         // One of several lines wraps.

@@ -63,6 +63,11 @@ record GridWithoutRuns(Grid grid, List<Grid.Area> runs) implements Grid {
   }
 
   @Override
+  public boolean isKeptInside(int row, int column) {
+    return grid.isKeptInside(row, column);
+  }
+
+  @Override
   public List<Area> merged() {
     return grid.merged();
   }

@@ -72,6 +72,14 @@ public interface Grid {
   /** Whether the cell's content is a formula. */
   boolean isFormula(int row, int column);
 
+  /**
+   * Whether a cell's text wraps or is made smaller, and so never runs on over blank neighbours, as
+   * far as the reader knows.
+   */
+  default boolean isKeptInside(int row, int column) {
+    return false;
+  }
+
   List<Area> merged();
 
   /** The cells that charts, pictures and other drawings lie over, as far as the reader knows. */

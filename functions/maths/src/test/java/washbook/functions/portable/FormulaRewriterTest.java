@@ -196,7 +196,7 @@ class FormulaRewriterTest {
     Rewritten rewritten = A1.rewrite(formula);
     assertEquals(List.of(), rewritten.left());
     assertEquals(1, rewritten.calls());
-    int most = formula.contains("TRUESTRENGTH") ? 8192 : 4000;
+    int most = formula.contains("TRUESTRENGTH") ? 8192 : 4096;
     assertTrue(rewritten.text().length() <= most, () -> formula + rewritten.text().length());
   }
 }

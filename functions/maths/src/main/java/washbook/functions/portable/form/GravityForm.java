@@ -87,7 +87,7 @@ final class GravityForm {
                           new double[] {
                             1, 20, between(LOWEST_CALIBRATION, HIGHEST_CALIBRATION, u[0])
                           }),
-                  1.6e-5,
+                  2e-6,
                   5),
               new Fit(NAME, SUGAR, GravityForm::exact, withoutAlcohol(), 8e-6, 5, 8),
               new Fit(
