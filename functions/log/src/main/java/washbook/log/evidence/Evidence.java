@@ -49,6 +49,9 @@ public final class Evidence {
   private static final Set<Role> TIMES =
       EnumSet.of(Role.DATE, Role.TIME, Role.DAY, Role.HOURS, Role.BATCH);
 
+  /** Fewer show no course, as long as nothing tells when they were read. */
+  private static final int FEWEST_READINGS = 4;
+
   /** Of this many rows notes are read, and as many lines above. */
   private static final int ROWS_READ = 400;
 
@@ -280,7 +283,8 @@ public final class Evidence {
       clues.add(Clue.RISES);
     } else if (course.isOneEach()) {
       clues.add(Clue.ONE_EACH);
-    } else if (hasNoTime() && (course.isUnlike() || course.rose())) {
+    } else if (hasNoTime()
+        && (course.isUnlike() || course.rose() || isShortList(batches, course))) {
       clues.addAll(EnumSet.of(Clue.OTHER_COURSE, Clue.ONE_EACH));
     } else if (course.isUnlike()) {
       clues.add(Clue.OTHER_COURSE);
@@ -308,6 +312,16 @@ public final class Evidence {
     RowTimes times = RowTimes.of(grid, table);
     double first = times.days(table.firstRow());
     return times.days(table.lastRow()) > first;
+  }
+
+  /** Whether a few figures stand without a temperature or an original gravity: a list. */
+  private boolean isShortList(List<double[]> batches, Course course) {
+    int count = batches.stream().mapToInt(b -> b.length).sum();
+    boolean falls = count > 2 && course.fallsShortly();
+    return count < FEWEST_READINGS
+        && !falls
+        && table.column(Role.TEMPERATURE).isEmpty()
+        && !statesOriginal();
   }
 
   private boolean hasNoTime() {

@@ -366,12 +366,13 @@ public final class KeyLines {
             "",
             grid.number(row, at),
             units,
-            Double.NaN,
+            TemperatureBehind.gravity(grid, row, at),
             true);
       }
       if (kind == Kind.TEXT) {
         String text = grid.text(row, at).strip();
-        return withText(meanings, label, text, row, at);
+        return withText(meanings, label, text, row, at)
+            .at(TemperatureBehind.gravity(grid, row, at));
       }
       return null;
     }

@@ -127,9 +127,29 @@ public final class TableLines {
 
   /** What a remark below says of the instrument: before the next table, or at the sheet's end. */
   private List<KeyLine> linesBelow() {
-    int end = Math.min(nextTable(), rows.lastRow() + 1 + LINES_BELOW);
+    int next = nextTable();
     int[] columns = columnsAbove();
+    int end = next < grid.rowCount() ? aboveNext(next, columns) : next;
+    end = Math.min(end, rows.lastRow() + 1 + LINES_BELOW);
     return ofInstrument(rows.lastRow() + 1, end - 1, columns[0], columns[1]);
+  }
+
+  /** Where the lines begin that stand right over the next table: a blank row parts them. */
+  private int aboveNext(int next, int[] columns) {
+    int row = next - 1;
+    while (row > rows.lastRow() && !isBlank(row, columns)) {
+      row--;
+    }
+    return row > rows.lastRow() ? row : next;
+  }
+
+  private boolean isBlank(int row, int[] columns) {
+    for (int column = columns[0]; column <= columns[1]; column++) {
+      if (grid.kind(row, column) != Grid.Kind.BLANK) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** What is said of the instrument between the header and the first reading. */

@@ -64,10 +64,9 @@ public final class UnnamedColumns {
     if (column < 0 || column >= grid.columnCount() || !header.vessel().isEmpty()) {
       return false;
     }
-    for (int row = header.topRow(); row <= header.bottomRow(); row++) {
-      if (grid.kind(row, column) != Kind.BLANK) {
-        return false;
-      }
+    // A name in the upper of two rows names it too, as divers beside the names of vessels.
+    if (grid.kind(header.bottomRow(), column) != Kind.BLANK) {
+      return false;
     }
     return headers.stream()
         .noneMatch(
@@ -85,6 +84,10 @@ public final class UnnamedColumns {
 
   private boolean isBlank(Header header, int row) {
     return header.cells().stream().allMatch(c -> grid.kind(row, c.column()) == Kind.BLANK);
+  }
+
+  private boolean isRead(Header header, int row) {
+    return header.cells().stream().anyMatch(c -> grid.kind(row, c.column()) == Kind.NUMBER);
   }
 
   private boolean areDates(Header header, int column) {
@@ -108,8 +111,8 @@ public final class UnnamedColumns {
     for (int row = header.bottomRow() + 1; row < end; row++) {
       Kind kind = grid.kind(row, column);
       gap |= isBlank(header, row);
-      // Behind a blank row the lines over the next table begin.
-      if (kind != Kind.BLANK && (kind != Kind.TEXT || gap)) {
+      // Behind a blank row the lines over the next table may begin.
+      if (kind != Kind.BLANK && (kind != Kind.TEXT || gap && !isRead(header, row))) {
         return false;
       }
       boolean words =

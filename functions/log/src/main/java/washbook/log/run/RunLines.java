@@ -46,7 +46,7 @@ final class RunLines {
   private static final double SIXTY_F = 140.0 / 9;
 
   private static final Pattern PURE_LITRES =
-      Pattern.compile("(?i)(?=.*(?:al[ck]o|laa|lpa|lap))\\D*\\d+(?:[.,]\\d+)?\\D*");
+      Pattern.compile("(?iu)(?=.*(?:[a\u00e1]l[ck]o|laa|lpa|lap))\\D*\\d+(?:[.,]\\d+)?\\D*");
 
   /** Above that nothing is charged, % vol. */
   private static final double MOST_CHARGED = 96;

@@ -82,13 +82,14 @@ final class ColumnRoles {
     }
   }
 
-  /** How many cells of a column hold more than two words. */
+  /** How many cells of a column hold more than two words; a reading with its degrees is none. */
   private int sentences(int column) {
     int found = 0;
     int last = Math.min(rows.lastRow(), rows.firstRow() + NOTES_READ);
     for (int row = rows.firstRow(); row <= last; row++) {
       if (grid.kind(row, column) == Grid.Kind.TEXT
-          && grid.text(row, column).strip().split("\\s+").length > 2) {
+          && grid.text(row, column).strip().split("\\s+").length > 2
+          && Double.isNaN(CellText.read(grid.text(row, column)).temperature)) {
         found++;
       }
     }

@@ -2,10 +2,12 @@ package washbook.log.understand;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import washbook.log.Doubts;
@@ -81,7 +83,7 @@ final class LogWithoutHeaders {
     }
     for (int column = 0; column < Math.min(grid.columnCount(), MOST_COLUMNS); column++) {
       int first = fallsDown(column);
-      if (first >= 0) {
+      if (first >= 0 && !isOverRows(first, column, column, this::isDay)) {
         askColumn(column, first, doubts);
         return;
       }
@@ -105,22 +107,26 @@ final class LogWithoutHeaders {
     String scale = scale(figure(firstRow, column), firstRow);
     List<String> lines = new ArrayList<>();
     lines.add("header row = " + firstRow);
-    lines.add(MapPrinter.column(column) + " = GRAVITY in " + scale);
-    boolean warmth = false;
+    boolean refracted = scale.equals("BRIX") && saysRefractometerAbove(firstRow);
+    String reading = refracted ? " = REFRACTOMETER in " : " = GRAVITY in ";
+    lines.add(MapPrinter.column(column) + reading + scale);
+    boolean warmth = refracted;
+    Set<Integer> days = new HashSet<>();
     for (int at = 0; at < column; at++) {
       if (isOverRows(firstRow, column, at, this::isDay)) {
         lines.add(MapPrinter.column(at) + " = DATE");
+        days.add(at);
       }
     }
     for (int at = 0; at < Math.min(grid.columnCount(), MOST_COLUMNS); at++) {
-      if (at == column) {
+      if (at == column || days.contains(at)) {
         continue;
       }
       if (inFahrenheit(at, firstRow)) {
         lines.add(MapPrinter.column(at) + " = TEMPERATURE in F");
         warmth = true;
       } else if (at > column && fallsDown(at) == firstRow && areAlike(column, at, firstRow)) {
-        lines.add(MapPrinter.column(at) + " = GRAVITY in " + scale);
+        lines.add(MapPrinter.column(at) + reading + scale);
       } else if (isTemperature(at, firstRow)) {
         lines.add(MapPrinter.column(at) + " = TEMPERATURE");
         warmth = true;
@@ -180,10 +186,19 @@ final class LogWithoutHeaders {
   }
 
   private boolean saysCorrectedAbove(int firstRow) {
+    return isSaidAbove(firstRow, Statement::saysCorrected);
+  }
+
+  /** Whether a refractometer alone is named above: what it shows is no hydrometer's reading. */
+  private boolean saysRefractometerAbove(int firstRow) {
+    return isSaidAbove(firstRow, text -> Vocabulary.meanings(text).contains(Concept.REFRACTOMETER))
+        && !isSaidAbove(firstRow, text -> Vocabulary.meanings(text).contains(Concept.HYDROMETER));
+  }
+
+  private boolean isSaidAbove(int firstRow, Predicate<String> said) {
     for (int row = 0; row < firstRow; row++) {
       for (int column = 0; column < Math.min(grid.columnsUsed(row), MOST_COLUMNS); column++) {
-        if (grid.kind(row, column) == Kind.TEXT
-            && Statement.saysCorrected(grid.text(row, column))) {
+        if (grid.kind(row, column) == Kind.TEXT && said.test(grid.text(row, column))) {
           return true;
         }
       }

@@ -28,17 +28,23 @@ public final class MovedWash {
     READING,
     WASH,
     NO_WASH,
+    NOT,
     EACH
   }
 
   /** And in some languages, in in others. */
   private static final String AND = "en";
 
+  private static final Set<String> AND_ALONE = Set.of("e", "y");
+
   private static final WordList<Meaning> WORDS =
       WordList.load(MovedWash.class, "moved-words.txt", Meaning.class);
 
   /** Words between that for where it comes from and the vessel: the other, the big old. */
   private static final int BETWEEN = 3;
+
+  /** So many letters name a vessel without a word before them, as left and right do. */
+  private static final int NAME_BY_ITSELF = 4;
 
   /** What stands behind a name in brackets tells of it. */
   private static final Pattern IN_BRACKETS = Pattern.compile("(?<=\\S)\\s*[(\\[].*");
@@ -80,20 +86,25 @@ public final class MovedWash {
   }
 
   /** Whether a note tells that wash of another batch went into one. */
-  public static boolean into(String batch, Collection<String> others, String note, Row row) {
+  public static boolean into(String batch, Collection<String> others, String text, Row row) {
+    String note = withoutNegated(text);
     Set<Meaning> said = SAID.of(note);
     boolean added = said.contains(Meaning.ADDED) || note.strip().startsWith("+");
+    List<String> tokens = Vocabulary.tokens(note);
+    if (row == Row.OWN && isWashOfNumbered(batch, note)) {
+      return true;
+    }
     if (!added && !said.contains(Meaning.MOVED)) {
       return false;
     }
-    List<String> tokens = Vocabulary.tokens(note);
     if (row == Row.OWN
         && added
         && (isFromElsewhere(note, tokens) || isFromNumbered(batch, tokens))) {
       return true;
     }
     int here = at(tokens, batch);
-    if (added && (row == Row.OWN || row == Row.SHARED && here >= 0) && addsWash(note)) {
+    boolean about = here >= 0 && !isBehind(tokens, here, Meaning.FROM);
+    if (added && (row == Row.OWN || row == Row.SHARED && about) && addsWash(note)) {
       return true;
     }
     boolean given = row == Row.ANOTHERS;
@@ -103,9 +114,26 @@ public final class MovedWash {
       given |= at >= 0 && !isInto(tokens, at, others);
       source |= at >= 0 && isBehind(tokens, at, Meaning.FROM);
     }
+    if (added && isToppedUp(tokens, batch) && namesSource(tokens, batch, others)) {
+      return true;
+    }
     boolean named = isIntoAnywhere(tokens, batch, others);
     given |= named && isFromVessel(tokens);
     return given && (named || row == Row.OWN && here < 0 && source);
+  }
+
+  /** A note without the clauses that tell what was not done. */
+  private static String withoutNegated(String note) {
+    if (!SAID.of(note).contains(Meaning.NOT)) {
+      return note;
+    }
+    StringBuilder kept = new StringBuilder();
+    for (String clause : CLAUSES.split(note)) {
+      if (!SAID.of(clause).contains(Meaning.NOT)) {
+        kept.append(kept.isEmpty() ? "" : ", ").append(clause.strip());
+      }
+    }
+    return kept.toString();
   }
 
   /**
@@ -120,6 +148,76 @@ public final class MovedWash {
     for (String other : others) {
       int at = other.equals(batch) ? -1 : at(tokens, other);
       if (at >= 0 && isInto(tokens, at, others)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /**
+   * Whether a batch stands right before or behind the word for added, as {@code T3 topped up} or
+   * {@code colmata la 1}.
+   */
+  private static boolean isToppedUp(List<String> tokens, String batch) {
+    for (int i = 0; i < tokens.size(); i++) {
+      if (!meanings(tokens.subList(i, i + 1)).contains(Meaning.ADDED)) {
+        continue;
+      }
+      int from = Math.max(0, i - BETWEEN);
+      List<String> before = tokens.subList(from, i);
+      List<String> behind = tokens.subList(i + 1, Math.min(i + 1 + BETWEEN, tokens.size()));
+      if (isCalled(before, batch) || isCalled(behind, batch)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether a few words call a batch and do not tell that it is where something comes from. */
+  private static boolean isCalled(List<String> words, String batch) {
+    if (meanings(words).contains(Meaning.FROM)) {
+      return false;
+    }
+    List<String> of = NAMES.of(batch);
+    return at(words, batch) >= 0
+        || of.size() == 2
+            && isVessel(of.get(0))
+            && isNumber(of.get(1))
+            && words.contains(of.get(1));
+  }
+
+  private static boolean namesSource(List<String> tokens, String batch, Collection<String> others) {
+    for (String other : others) {
+      int at = other.equals(batch) ? -1 : at(tokens, other);
+      if (at >= 0 && isBehind(tokens, at, Meaning.FROM)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean isNumber(String word) {
+    return word.chars().allMatch(Character::isDigit);
+  }
+
+  /** Whether a clause ends with the wash of another vessel's number, as {@code vino del 1}. */
+  private static boolean isWashOfNumbered(String batch, String note) {
+    List<String> own = NAMES.of(batch);
+    if (own.stream().noneMatch(MovedWash::isNumber)) {
+      return false;
+    }
+    for (String clause : CLAUSES.split(note)) {
+      List<String> tokens = Vocabulary.tokens(clause);
+      int last = tokens.size() - 1;
+      if (last < 2 || !isNumber(tokens.get(last)) || own.contains(tokens.get(last))) {
+        continue;
+      }
+      int from = last - 1;
+      from -= ARTICLES.contains(tokens.get(from)) || isVessel(tokens.get(from)) ? 1 : 0;
+      if (from > 0
+          && tokens.get(last).length() <= 2
+          && meanings(tokens.subList(from, from + 1)).contains(Meaning.FROM)
+          && meanings(tokens.subList(from - 1, from)).contains(Meaning.WASH)) {
         return true;
       }
     }
@@ -255,15 +353,17 @@ public final class MovedWash {
     if (brief >= 0 || of.size() != 2 || !isVessel(of.get(0))) {
       return brief;
     }
-    for (int i = 1; i < tokens.size(); i++) {
+    boolean word = of.get(1).length() >= NAME_BY_ITSELF;
+    for (int i = word ? 0 : 1; i < tokens.size(); i++) {
       // 1 is not 1b.
       boolean longer =
           i + 1 < tokens.size()
               && tokens.get(i + 1).length() == 1
+              && !(AND_ALONE.contains(tokens.get(i + 1)) && i + 2 < tokens.size())
               && meanings(tokens.subList(i + 1, i + 2)).isEmpty();
       if (tokens.get(i).equals(of.get(1))
           && !longer
-          && (isBehind(tokens, i, Meaning.FROM) || isBehind(tokens, i, Meaning.INTO))) {
+          && (word || isBehind(tokens, i, Meaning.FROM) || isBehind(tokens, i, Meaning.INTO))) {
         return i;
       }
     }

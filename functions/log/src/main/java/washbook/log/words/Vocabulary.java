@@ -6,6 +6,8 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import washbook.log.language.Language;
 
 /**
@@ -31,7 +33,18 @@ public final class Vocabulary {
       new Remembered<>(text -> List.copyOf(takeApart(text)));
 
   private static final Remembered<Set<Concept>> MEANINGS =
-      new Remembered<>(text -> meaningsOf(tokens(text.replace(PREPOSITION, " "))));
+      new Remembered<>(
+          text -> {
+            Set<Concept> found = meaningsOf(tokens(text.replace(PREPOSITION, " ")));
+            addAbbreviated(text, found);
+            return found;
+          });
+
+  /** A word cut short with a point behind it, as {@code Densid.}; shorter ones mean too much. */
+  private static final Pattern CUT_SHORT = Pattern.compile("(?<!\\p{L})(\\p{L}{5,})\\.(?!\\p{L})");
+
+  /** More words are a sentence, and a point ends it. */
+  private static final int MOST_WORDS = 4;
 
   private Vocabulary() {}
 
@@ -132,10 +145,25 @@ public final class Vocabulary {
     Set<Concept> found = EnumSet.noneOf(Concept.class);
     WORDS.matches(tokens).forEach(here -> here.forEach(entry -> found.add(entry.meaning())));
     settleLetters(found, tokens.size() == 1);
-    if (found.remove(Concept.CONVERTED) && tokens.stream().anyMatch(REFERENCES::contains)) {
+    boolean converted = found.remove(Concept.CONVERTED);
+    if (converted
+        && (found.contains(Concept.NEGATION) || tokens.stream().anyMatch(REFERENCES::contains))) {
       found.add(Concept.CORRECTED);
     }
     return found;
+  }
+
+  private static void addAbbreviated(String text, Set<Concept> found) {
+    if (text.indexOf('.') < 0 || tokens(text).size() > MOST_WORDS) {
+      return;
+    }
+    Matcher words = CUT_SHORT.matcher(text);
+    while (words.find()) {
+      List<String> cut = tokens(words.group(1));
+      if (cut.size() == 1 && WORDS.matches(cut).isEmpty()) {
+        WORDS.begins(cut.get(0)).ifPresent(found::add);
+      }
+    }
   }
 
   private static void settleLetters(Set<Concept> found, boolean alone) {

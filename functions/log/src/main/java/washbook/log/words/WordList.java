@@ -109,6 +109,22 @@ public final class WordList<M extends Enum<M>> {
     return here;
   }
 
+  /** The meaning that all single words share that begin so; empty where none or several do. */
+  Optional<M> begins(String letters) {
+    M found = null;
+    for (List<Entry<M>> entries : byFirstToken.values()) {
+      for (Entry<M> entry : entries) {
+        if (entry.tokens.size() == 1 && entry.tokens.get(0).startsWith(letters)) {
+          if (found != null && found != entry.meaning) {
+            return Optional.empty();
+          }
+          found = entry.meaning;
+        }
+      }
+    }
+    return Optional.ofNullable(found);
+  }
+
   static boolean stands(List<String> wanted, List<String> tokens, int at) {
     return at + wanted.size() <= tokens.size()
         && tokens.subList(at, at + wanted.size()).equals(wanted);

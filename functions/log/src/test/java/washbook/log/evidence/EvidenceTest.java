@@ -48,6 +48,18 @@ class EvidenceTest {
   }
 
   @Test
+  void aFewFiguresWithoutATimeAreAListAndNoLog() {
+    String blends = "Saft und Mischungen\nDichte | 1.052\n\nTeil | Liter | SG\n";
+    String end = "\n | | \nDichte der Mischung | | 1.064";
+    isLeftAloneInOneLine("Mosto", blends + "Apfel 7 | 25 | 1.052\nPflaume 3 | 15 | 1.084" + end);
+    isLeftAloneInOneLine("Mosto", blends + "Pflaume 3 | 15 | 1.084\nApfel 7 | 25 | 1.052" + end);
+    isLeftAloneInOneLine("Mosto", blends + "Apfel 7 | 25 | 1.052");
+    isLeftAloneInOneLine("Mosto", blends + " | | ");
+    assertEquals(
+        1, understood("Must", "Day | SG\n0 | 1.084\n1 | 1.052").doubts().size());
+  }
+
+  @Test
   void whatRisesDayByDayIsFruitThatRipensWhateverItsWords() {
     String ripening =
         "\n#2026-08-01 | 1.056 | 24\n#2026-08-06 | 1.062 | 25\n#2026-08-11 | 1.069 | 27"

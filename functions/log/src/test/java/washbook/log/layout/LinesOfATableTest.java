@@ -56,6 +56,10 @@ class LinesOfATableTest {
         "all readings corrected ; LOG ; ; hydrometer calibrated at 15 C ! 0 ! A1",
         "refractometer ; LOG ; ; hydrometer calibrated at 15 C ! 0 ! A1",
         "Volume: 25 L ; LOG ; ; hydrometer calibrated at 15 C ! 0 ! A1 A8",
+        // but not what stands right over the next table
+        "LOG ; ; White ; hydrometer calibrated at 15 C ; LOG ! 0 ! ''",
+        "LOG ; ; hydrometer calibrated at 15 C ; ; White ; LOG ! 0 ! A7",
+        "LOG ; hydrometer calibrated at 15 C ; ; White ; LOG ! 0 ! A6",
         // between header and first reading
         "Day^SG^Temp C ; hydrometer calibrated at 15 C^^ ; 0^1.085^20 ; 4^1.05^20 ; 8^1.01^20"
             + " ! 0 ! A2",

@@ -40,6 +40,7 @@ class LinesAboveJarsTest {
         "Stripping run, 14 L of 9 % ! 14 ! 9 ! '' ! '' ! A1",
         "Stripping run, 14 L ! NaN ! NaN ! '' ! '' ! ''",
         "Bought 14 L of 9 % ! NaN ! NaN ! '' ! '' ! ''",
+        "Carga ^ 25 ^ L ^ Álcool puro da carga ^ 2,5 ^ L ! 25 ! NaN ! B1 ! '' ! A1",
         "200 jars, charge 14 L of 27 % ! 14 ! 27 ! '' ! '' ! A1",
         "yeast 11 L ^ charge ^ 14 L ^ 27 % ! 14 ! 27 ! '' ! '' ! A1",
       })

@@ -57,6 +57,14 @@ class FiguresWithoutHeadersTest {
         "cider ; 1 Oct 2025^1.085 ; 3 Oct 2025^1.07 ; 5 Oct 2025^1.05 ; 7 Oct 2025^1.03"
             + " ; 9 Oct 2025^1.01 !"
             + " B2 such as header row = 1, column B = GRAVITY in SG, column A = DATE",
+        // dates alone, the newest first, fall too
+        "cidre, température ; 9.10.^1.01 ; 7.10.^1.03 ; 5.10.^1.05 ; 3.10.^1.07 ; 1.10.^1.085 !"
+            + " B2 such as header row = 1, column B = GRAVITY in SG, column A = DATE",
+        // the instrument above them
+        "cider ; refractometer ; 20 ; 16 ; 12 ; 8 ; 7 !"
+            + " A3 header row = 2, column A = REFRACTOMETER in BRIX",
+        "Maische ; Refraktometer und Spindel ; 20 ; 16 ; 12 ; 8 ; 4 !"
+            + " A3 such as header row = 2, column A = GRAVITY in BRIX",
         // vessels beside one another
         "cider ; 1.085^1.08 ; 1.07^1.07 ; 1.05^1.06 ; 1.03^1.04 ; 1.01^1.01 ! A2 such as"
             + " header row = 1, column A = GRAVITY in SG, column B = GRAVITY in SG",

@@ -55,6 +55,14 @@ class StatedAboveLogsTest {
       value = {
         "OG: 1.086 ! 1.0860",
         "OG^1.086 ! 1.0860",
+        // its own temperature behind it, in a cell of its own
+        "OG^1.086^at 30 C ! 1.0892",
+        "OG^1.086^@^86 F ! 1.0892",
+        "OG^1.086^30^°C ! 1.0892",
+        "Densidad inicial^1.086^a^30 ºC ! 1.0892",
+        "Anfangsdichte^1,086^bei^30 °C ! 1.0892",
+        "OG^1.086^yeast pitched^30 C ! 1.0860",
+        "OG^1.086^30 ! 1.0860",
         "OG: 1.086 ; OG: 1.084 ! 1.0840",
         // a gravity above the readings of which nobody says what it is
         "Tank 4 at 1.086 ! asks A1 original gravity = 1.086 SG",

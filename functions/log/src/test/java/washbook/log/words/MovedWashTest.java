@@ -1,8 +1,11 @@
 package washbook.log.words;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -55,6 +58,20 @@ class MovedWashTest {
     "Bottich 1, dopo il prelievo ricevuti 20 hl da T2, OWN, true",
     "Bottich 1, après relevé : 3 hL de 3 passés dans 1, SHARED, true",
     "Bottich 3, après relevé : 3 hL de 3 passés dans 1, SHARED, false",
+    "T1, T1 topped up with about 60 L from T2, SHARED, true",
+    "T2, T1 topped up with about 60 L from T2, SHARED, false",
+    "Bottich 1, B1 bijgevuld met 5 l uit B3, SHARED, true",
+    "Bottich 1, colmata la 1 con il resto della 3, SHARED, true",
+    "Bottich 3, colmata la 1 con il resto della 3, SHARED, false",
+    "Bottich 1, 'colmata la 1 con il resto della 3, nella 3 non aggiunto niente', SHARED, true",
+    "Bottich 3, 'colmata la 1 con il resto della 3, nella 3 non aggiunto niente', SHARED, false",
+    "Bottich 1, atestada a 1 com vinho da 3, SHARED, true",
+    "Bottich 3, leído tras echarle vino del 1, OWN, true",
+    "Bottich 1, leído tras echarle vino del 1, OWN, false",
+    "Bottich 3, most uit 1 erbij, OWN, false",
+    "Bottich 3, dazu Wein aus 1, OWN, true",
+    "T9, wine of 2023, OWN, false",
+    "Bottich 3, juice from 12 trees, OWN, false",
   })
   void wherePouredWashWent(String batch, String note, MovedWash.Row row, boolean into) {
     assertEquals(into, MovedWash.into(batch, BATCHES, note, row));
@@ -78,6 +95,22 @@ class MovedWashTest {
   })
   void whatWasDoneAfterTheReading(String note, boolean after) {
     assertEquals(after, MovedWash.isAfterReading(note));
+  }
+
+  @Test
+  void aNameOfItsOwnNeedsNoWordForVessel() {
+    List<String> vessels = List.of("vat links (20 l)", "vat rechts (20 l)");
+    String note = "rechts bij links gegoten";
+    assertTrue(MovedWash.into(vessels.get(0), vessels, note, MovedWash.Row.SHARED));
+    assertFalse(MovedWash.into(vessels.get(1), vessels, note, MovedWash.Row.SHARED));
+  }
+
+  @Test
+  void aLetterBehindANumberMayBeTheWordForAnd() {
+    List<String> vessels = List.of("botte 1", "botte 2");
+    String note = "colmata la 1 con un po' della 2 e qualche litro di acqua";
+    assertTrue(MovedWash.into("botte 1", vessels, note, MovedWash.Row.SHARED));
+    assertFalse(MovedWash.into("botte 2", vessels, note, MovedWash.Row.SHARED));
   }
 
   @ParameterizedTest

@@ -247,4 +247,36 @@ class VocabularyTest {
       assertEquals(longer, Vocabulary.tokens(text.toString()), text.toString());
     }
   }
+
+  @ParameterizedTest
+  @CsvSource({
+    "Densid., GRAVITY",
+    "Densim., HYDROMETER",
+    "Refraktom., REFRACTOMETER",
+    // too short, no beginning of a word, no point, a sentence
+    "Gra., ''",
+    "Blorpt., ''",
+    "Densid, ''",
+    "we saw none in the densid., NEGATION",
+  })
+  void aLongWordMayBeCutShortWithAPoint(String text, String meanings) {
+    assertEquals(
+        Set.of(meanings.split(" ")).stream().filter(m -> !m.isEmpty()).collect(Collectors.toSet()),
+        Vocabulary.meanings(text).stream().map(Enum::name).collect(Collectors.toSet()));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "niet omgerekend, true",
+    "nicht umgerechnet, true",
+    "no convertido, true",
+    "pas ramené, true",
+    "omgerekend, false",
+    "omgerekend naar 20 C, true",
+  })
+  void whatIsNotConvertedIsNotCorrected(String text, boolean speaksOfIt) {
+    Set<Concept> meanings = Vocabulary.meanings(text);
+    assertEquals(speaksOfIt, meanings.contains(Concept.CORRECTED));
+    assertEquals(text.contains("20"), Statement.saysCorrected(text));
+  }
 }
