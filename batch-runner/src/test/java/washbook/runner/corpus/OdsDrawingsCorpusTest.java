@@ -37,12 +37,18 @@ import washbook.runner.write.OdsWriter;
 /** As {@link DrawingsCorpusTest}, of what the office makes of those workbooks as .ods. */
 class OdsDrawingsCorpusTest {
   private static final double MILLIMETRES = 0.2;
+  /** What an office states as a size beside the cells of an end. */
+  private static final double ROUNDED = 1;
+
   private static final Pattern END = Pattern.compile(".*\\.\\$?([A-Z]+)\\$?(\\d+)");
   private static final String HIGHER = "washbook-(wrap|note).*";
 
   @TempDir private Path folder;
 
-  /** Rows and columns from 0; where it begins and ends across, in millimetres. */
+  /**
+   * Rows and columns from 0, the last row -1 where the end is tied to no cell; where it begins and
+   * ends across, in millimetres.
+   */
   private record Drawn(
       String sheet, int row, int column, int lastRow, int lastColumn, double x, double right) {}
 
@@ -120,14 +126,17 @@ class OdsDrawingsCorpusTest {
     }
     boolean higher =
         after.higher.stream().anyMatch(row -> row >= old.row && row <= old.lastRow && old.row >= 0);
-    if (Math.abs(old.right - now.right) > MILLIMETRES || old.lastRow != now.lastRow || higher) {
+    boolean tied = now.lastRow >= 0;
+    double most = tied ? MILLIMETRES : ROUNDED;
+    boolean down = tied && (old.lastRow != now.lastRow || higher);
+    if (Math.abs(old.right - now.right) > most || down) {
       wrong.add(name + "stretched from " + old + " to " + now);
     }
     for (ColumnPatch column : patch.columns()) {
       if (now.column <= column.column()
           && now.lastColumn >= column.column()
           && now.row <= column.lastRow()
-          && now.lastRow >= column.headerRow()) {
+          && Math.max(old.lastRow, now.lastRow) >= column.headerRow()) {
         wrong.add(name + "column " + column.column() + " is covered by " + now);
       }
     }
@@ -197,6 +206,14 @@ class OdsDrawingsCorpusTest {
         int lastRow = Integer.parseInt(end.group(2)) - 1;
         double right = edges.get(lastColumn) + inside;
         drawn.add(new Drawn(sheet, row, column, lastRow, lastColumn, x, right));
+      } else if (!shape.getAttribute("svg:width").isEmpty()) {
+        double x = edges.get(column) + Length.millimetres(shape.getAttribute("svg:x"), 0);
+        double right = x + Length.millimetres(shape.getAttribute("svg:width"), 0);
+        int lastColumn = column;
+        while (lastColumn + 1 < edges.size() && edges.get(lastColumn + 1) < right) {
+          lastColumn++;
+        }
+        drawn.add(new Drawn(sheet, row, column, -1, lastColumn, x, right));
       }
     }
 

@@ -62,7 +62,7 @@ class ReadySheetFormsIT {
     "ferment-log-fahrenheit, 50",
     "ferment-log-brix, 50",
     "ferment-log-oechsle, 50",
-    "still-run-log, 60",
+    "still-run-log, 50",
     "dilution-and-blending, 8",
     "making-up, 8",
     "plan, 18",
