@@ -87,7 +87,8 @@ public final class UnnamedColumns {
   }
 
   private boolean isRead(Header header, int row) {
-    return header.cells().stream().anyMatch(c -> grid.kind(row, c.column()) == Kind.NUMBER);
+    return header.topRow() < header.bottomRow()
+        && header.cells().stream().anyMatch(c -> grid.kind(row, c.column()) == Kind.NUMBER);
   }
 
   private boolean areDates(Header header, int column) {

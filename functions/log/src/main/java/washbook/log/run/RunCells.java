@@ -21,6 +21,9 @@ final class RunCells {
   private static final Pattern PERCENT =
       Pattern.compile("(?i)\\s*(?:(?:%|vol)[-.\\s%vol]*|%.{0,8}|\u00b0|grad)$");
 
+  /** The degree that is a percent by volume; behind another figure it is short for glass. */
+  private static final String DEGREES_OF_VOLUME = "gl";
+
   /** Degrees over or under proof, which is 100. */
   private static final Pattern OVER_OR_UNDER =
       Pattern.compile("(?i)(\\d+(?:[.,]\\d+)?)\\s*\u00b0?\\s*([ou])\\.?\\s?p\\.?");
@@ -139,6 +142,9 @@ final class RunCells {
       return !allowed.contains(RunWord.PROOF);
     }
     String unit = unit(grid.text(row, column));
+    if (allowed.contains(RunWord.STRENGTH) && unit.equals(DEGREES_OF_VOLUME)) {
+      return false;
+    }
     return !unit.isEmpty() && RunWords.in(unit).stream().noneMatch(allowed::contains);
   }
 }

@@ -7,7 +7,20 @@ import java.util.Set;
 public final class Ditto {
   private static final Set<String> MARKS =
       Set.of(
-          "\"", "''", "\u201d", "\u201c", "\u201e", "\u3003", "ditto", "dito", "idem", "id", "id.");
+          "\"",
+          "''",
+          "\u201d",
+          "\u201c",
+          "\u201e",
+          "\u3003",
+          "ditto",
+          "dito",
+          "dto",
+          "dto.",
+          "idem",
+          "\u00eddem",
+          "id",
+          "id.");
 
   private Ditto() {}
 

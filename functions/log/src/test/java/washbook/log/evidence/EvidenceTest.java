@@ -55,8 +55,7 @@ class EvidenceTest {
     isLeftAloneInOneLine("Mosto", blends + "Pflaume 3 | 15 | 1.084\nApfel 7 | 25 | 1.052" + end);
     isLeftAloneInOneLine("Mosto", blends + "Apfel 7 | 25 | 1.052");
     isLeftAloneInOneLine("Mosto", blends + " | | ");
-    assertEquals(
-        1, understood("Must", "Day | SG\n0 | 1.084\n1 | 1.052").doubts().size());
+    assertEquals(1, understood("Must", "Day | SG\n0 | 1.084\n1 | 1.052").doubts().size());
   }
 
   @Test

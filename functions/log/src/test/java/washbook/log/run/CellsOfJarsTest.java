@@ -71,6 +71,8 @@ class CellsOfJarsTest {
     assertTrue(RunCells.hasOtherUnit(column("74 ml"), 0, 0, strengths));
     assertTrue(RunCells.hasOtherUnit(column("74 plums"), 0, 0, strengths));
     assertFalse(RunCells.hasOtherUnit(column("74 abv"), 0, 0, strengths));
+    assertFalse(RunCells.hasOtherUnit(column("74 GL"), 0, 0, strengths));
+    assertFalse(RunCells.hasOtherUnit(column("74,5 °GL"), 0, 0, strengths));
     assertFalse(RunCells.hasOtherUnit(column("'74"), 0, 0, strengths));
     assertFalse(RunCells.hasOtherUnit(column("74"), 0, 0, strengths));
   }

@@ -131,7 +131,7 @@ class OneWashReadTwiceTest {
 
   /** The same mark under a temperature is the same temperature; under a blank it is none. */
   @ParameterizedTest
-  @ValueSource(strings = {"\"", "\u201d", "\u3003", "ditto", "idem", "id."})
+  @ValueSource(strings = {"\"", "\u201d", "\u3003", "ditto", "dto.", "idem", "id."})
   void aDittoMarkIsTheTemperatureAbove(String mark) {
     String log =
         "Cider ferment\nDate | SG | Temp C\n3/10/2025 | 1.060 | 30\n4/10/2025 | 1.050 | "
