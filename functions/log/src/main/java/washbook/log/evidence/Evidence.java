@@ -317,11 +317,22 @@ public final class Evidence {
   /** Whether a few figures stand without a temperature or an original gravity: a list. */
   private boolean isShortList(List<double[]> batches, Course course) {
     int count = batches.stream().mapToInt(b -> b.length).sum();
-    boolean falls = count > 2 && course.fallsShortly();
+    boolean falls =
+        count > 2
+            && (course.fallsShortly() || batches.stream().allMatch(Evidence::fallsThroughout));
     return count < FEWEST_READINGS
         && !falls
         && table.column(Role.TEMPERATURE).isEmpty()
         && !statesOriginal();
+  }
+
+  private static boolean fallsThroughout(double[] gravities) {
+    for (int i = 1; i < gravities.length; i++) {
+      if (!(gravities[i] < gravities[i - 1])) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private boolean hasNoTime() {

@@ -366,13 +366,13 @@ public final class KeyLines {
             "",
             grid.number(row, at),
             units,
-            TemperatureBehind.gravity(grid, row, at),
+            TemperatureBehind.gravity(grid, row, at, meanings),
             true);
       }
       if (kind == Kind.TEXT) {
         String text = grid.text(row, at).strip();
         return withText(meanings, label, text, row, at)
-            .at(TemperatureBehind.gravity(grid, row, at));
+            .at(TemperatureBehind.gravity(grid, row, at, meanings));
       }
       return null;
     }

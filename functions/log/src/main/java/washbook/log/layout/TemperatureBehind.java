@@ -1,10 +1,12 @@
 package washbook.log.layout;
 
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import washbook.log.sheet.Grid;
 import washbook.log.sheet.Grid.Kind;
 import washbook.log.words.CellText;
+import washbook.log.words.Concept;
 import washbook.log.words.ReadingScale;
 import washbook.log.words.Statement;
 
@@ -15,18 +17,19 @@ final class TemperatureBehind {
   /** A temperature and nothing else, with or without the word or sign for at. */
   private static final Pattern DEGREES =
       Pattern.compile(
-          "(?:\\p{L}{1,3}\\s|@\\s?)?\\(?(\\d{1,3}(?:[.,]\\d)?\\s?[\u00b0\u00ba]?\\s?[CF])\\)?");
+          "(?:(?i:at|bei|à|a|bij|by|op|om|em)\\s|@\\s?)?\\(?(\\d{1,3}(?:[.,]\\d)?\\s?[\u00b0\u00ba]?\\s?[CF])\\)?");
 
   /** A word for at, or a unit of gravity, between the two. */
-  private static final Pattern BETWEEN = Pattern.compile("@|\\p{L}{1,4}");
+  private static final Pattern BETWEEN = Pattern.compile("(?i)@|at|bei|à|a|bij|by|op|om|em|sg|d");
 
-  private static final Pattern UNIT = Pattern.compile("[\u00b0\u00ba]?\\s?[CF]");
+  private static final Pattern UNIT = Pattern.compile("[\u00b0\u00ba]\\s?[CF]");
 
   private TemperatureBehind() {}
 
-  /** In °C; NaN where the cell holds no gravity or none stands behind it. */
-  static double gravity(Grid grid, int row, int column) {
-    if (!ReadingScale.looksLikeGravity(CellText.number(grid, row, column))) {
+  /** In °C; NaN where the cell holds no gravity, a corrected one, or none stands behind it. */
+  static double gravity(Grid grid, int row, int column, Set<Concept> label) {
+    if (label.contains(Concept.CORRECTED)
+        || !ReadingScale.looksLikeGravity(CellText.number(grid, row, column))) {
       return Double.NaN;
     }
     for (int at = column + 1; at <= column + FARTHEST && at < grid.columnCount(); at++) {

@@ -86,8 +86,11 @@ public final class UnnamedColumns {
     return header.cells().stream().allMatch(c -> grid.kind(row, c.column()) == Kind.BLANK);
   }
 
-  private boolean isRead(Header header, int row) {
-    return header.topRow() < header.bottomRow()
+  /** Whether something was read in a row, and the column has a name over the header. */
+  private boolean isRead(Header header, int column, int row) {
+    int above = header.bottomRow() - 1;
+    return above >= 0
+        && grid.kind(above, column) == Kind.TEXT
         && header.cells().stream().anyMatch(c -> grid.kind(row, c.column()) == Kind.NUMBER);
   }
 
@@ -113,7 +116,7 @@ public final class UnnamedColumns {
       Kind kind = grid.kind(row, column);
       gap |= isBlank(header, row);
       // Behind a blank row the lines over the next table may begin.
-      if (kind != Kind.BLANK && (kind != Kind.TEXT || gap && !isRead(header, row))) {
+      if (kind != Kind.BLANK && (kind != Kind.TEXT || gap && !isRead(header, column, row))) {
         return false;
       }
       boolean words =

@@ -46,6 +46,9 @@ public final class MovedWash {
   /** So many letters name a vessel without a word before them, as left and right do. */
   private static final int NAME_BY_ITSELF = 4;
 
+  private static final Pattern WITHOUT_DATES =
+      Pattern.compile("\\d{1,4}[./-]\\d{1,4}(?:[./-]\\d{0,4})?");
+
   /** What stands behind a name in brackets tells of it. */
   private static final Pattern IN_BRACKETS = Pattern.compile("(?<=\\S)\\s*[(\\[].*");
 
@@ -103,7 +106,8 @@ public final class MovedWash {
       return true;
     }
     int here = at(tokens, batch);
-    boolean about = here >= 0 && !isBehind(tokens, here, Meaning.FROM);
+    boolean about =
+        here >= 0 && !(isBehind(tokens, here, Meaning.FROM) && isAfterAdded(tokens, here));
     if (added && (row == Row.OWN || row == Row.SHARED && about) && addsWash(note)) {
       return true;
     }
@@ -122,18 +126,32 @@ public final class MovedWash {
     return given && (named || row == Row.OWN && here < 0 && source);
   }
 
-  /** A note without the clauses that tell what was not done. */
+  private static boolean isAfterAdded(List<String> tokens, int at) {
+    return meanings(tokens.subList(0, at)).contains(Meaning.ADDED);
+  }
+
+  /** A note without the clauses that say that nothing was added: not before added. */
   private static String withoutNegated(String note) {
     if (!SAID.of(note).contains(Meaning.NOT)) {
       return note;
     }
     StringBuilder kept = new StringBuilder();
     for (String clause : CLAUSES.split(note)) {
-      if (!SAID.of(clause).contains(Meaning.NOT)) {
+      if (!deniesAdding(Vocabulary.tokens(clause))) {
         kept.append(kept.isEmpty() ? "" : ", ").append(clause.strip());
       }
     }
     return kept.toString();
+  }
+
+  private static boolean deniesAdding(List<String> tokens) {
+    for (int i = 1; i < tokens.size(); i++) {
+      if (meanings(tokens.subList(i - 1, i)).contains(Meaning.NOT)
+          && meanings(tokens.subList(i, i + 1)).contains(Meaning.ADDED)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /**
@@ -142,7 +160,7 @@ public final class MovedWash {
   public static boolean away(String batch, Collection<String> others, String note) {
     List<String> tokens = Vocabulary.tokens(note);
     int here = at(tokens, batch);
-    if (here < 0 || isInto(tokens, here, others)) {
+    if (here < 0 || isByItself(tokens, here, batch) || isInto(tokens, here, others)) {
       return false;
     }
     for (String other : others) {
@@ -152,6 +170,14 @@ public final class MovedWash {
       }
     }
     return false;
+  }
+
+  /** Whether a name stands without its word for vessel, and so may be a plain word. */
+  private static boolean isByItself(List<String> tokens, int at, String name) {
+    List<String> of = NAMES.of(name);
+    return of.size() > 1
+        && tokens.get(at).equals(of.get(of.size() - 1))
+        && !isBehind(tokens, at, Meaning.FROM);
   }
 
   /**
@@ -206,7 +232,7 @@ public final class MovedWash {
     if (own.stream().noneMatch(MovedWash::isNumber)) {
       return false;
     }
-    for (String clause : CLAUSES.split(note)) {
+    for (String clause : CLAUSES.split(WITHOUT_DATES.matcher(note).replaceAll(" "))) {
       List<String> tokens = Vocabulary.tokens(clause);
       int last = tokens.size() - 1;
       if (last < 2 || !isNumber(tokens.get(last)) || own.contains(tokens.get(last))) {
@@ -215,7 +241,7 @@ public final class MovedWash {
       int from = last - 1;
       from -= ARTICLES.contains(tokens.get(from)) || isVessel(tokens.get(from)) ? 1 : 0;
       if (from > 0
-          && tokens.get(last).length() <= 2
+          && tokens.get(last).length() == 1
           && meanings(tokens.subList(from, from + 1)).contains(Meaning.FROM)
           && meanings(tokens.subList(from - 1, from)).contains(Meaning.WASH)) {
         return true;

@@ -43,6 +43,10 @@ public final class Vocabulary {
   /** A word cut short with a point behind it, as {@code Densid.}; shorter ones mean too much. */
   private static final Pattern CUT_SHORT = Pattern.compile("(?<!\\p{L})(\\p{L}{5,})\\.(?!\\p{L})");
 
+  /** What headers cut short; an everyday word before a point ends a sentence. */
+  private static final Set<Concept> INSTRUMENTS =
+      EnumSet.of(Concept.GRAVITY, Concept.HYDROMETER, Concept.REFRACTOMETER, Concept.TEMPERATURE);
+
   /** More words are a sentence, and a point ends it. */
   private static final int MOST_WORDS = 4;
 
@@ -146,11 +150,21 @@ public final class Vocabulary {
     WORDS.matches(tokens).forEach(here -> here.forEach(entry -> found.add(entry.meaning())));
     settleLetters(found, tokens.size() == 1);
     boolean converted = found.remove(Concept.CONVERTED);
-    if (converted
-        && (found.contains(Concept.NEGATION) || tokens.stream().anyMatch(REFERENCES::contains))) {
+    if (converted && (isNotConverted(tokens) || tokens.stream().anyMatch(REFERENCES::contains))) {
       found.add(Concept.CORRECTED);
     }
     return found;
+  }
+
+  /** Whether nothing but that they are not converted is said, as {@code niet omgerekend}. */
+  private static boolean isNotConverted(List<String> tokens) {
+    return tokens.size() == 2 && means(tokens.get(0), Concept.NEGATION);
+  }
+
+  private static boolean means(String word, Concept concept) {
+    return WORDS.matches(List.of(word)).stream()
+        .flatMap(List::stream)
+        .anyMatch(entry -> entry.meaning() == concept);
   }
 
   private static void addAbbreviated(String text, Set<Concept> found) {
@@ -161,7 +175,7 @@ public final class Vocabulary {
     while (words.find()) {
       List<String> cut = tokens(words.group(1));
       if (cut.size() == 1 && WORDS.matches(cut).isEmpty()) {
-        WORDS.begins(cut.get(0)).ifPresent(found::add);
+        WORDS.begins(cut.get(0)).filter(INSTRUMENTS::contains).ifPresent(found::add);
       }
     }
   }

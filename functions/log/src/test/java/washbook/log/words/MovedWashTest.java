@@ -71,6 +71,16 @@ class MovedWashTest {
     "Bottich 3, most uit 1 erbij, OWN, false",
     "Bottich 3, dazu Wein aus 1, OWN, true",
     "T9, wine of 2023, OWN, false",
+    "Bottich 1, même odeur que le vin du 12.9, OWN, false",
+    "Bottich 1, dégusté à côté du vin de 23, OWN, false",
+    "Bottich 1, topped up with wine as it was not full, OWN, true",
+    "Bottich 1, topped up with 2.5 L from the other tank - not stirred, OWN, true",
+    "Bottich 1, ouillé avec du vin car pas plein, OWN, true",
+    "Bottich 1, mit 5 L aus Fass 2 aufgefüllt und nicht gerührt, OWN, true",
+    "Bottich 1, rellenado con mosto y nada más, OWN, true",
+    "Bottich 1, pas bijgevuld met 5 L uit vat 2, OWN, true",
+    "Bottich 1, level of bottich 1 topped up with juice, SHARED, true",
+    "Bottich 1, Hals von Bottich 1 mit Wein aufgefüllt, SHARED, true",
     "Bottich 3, juice from 12 trees, OWN, false",
   })
   void wherePouredWashWent(String batch, String note, MovedWash.Row row, boolean into) {

@@ -253,6 +253,9 @@ class VocabularyTest {
     "Densid., GRAVITY",
     "Densim., HYDROMETER",
     "Refraktom., REFRACTOMETER",
+    // an everyday word
+    "Deksel terug., ''",
+    "Schillen samen., ''",
     // too short, no beginning of a word, no point, a sentence
     "Gra., ''",
     "Blorpt., ''",
@@ -268,6 +271,9 @@ class VocabularyTest {
   @ParameterizedTest
   @CsvSource({
     "niet omgerekend, true",
+    "no fruit brought in, false",
+    "Hydrometer (not converted), false",
+    "Sulphite reduced: none needed, false",
     "nicht umgerechnet, true",
     "no convertido, true",
     "pas ramené, true",
