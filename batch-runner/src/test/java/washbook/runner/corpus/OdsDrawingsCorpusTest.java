@@ -37,6 +37,7 @@ import washbook.runner.write.OdsWriter;
 /** As {@link DrawingsCorpusTest}, of what the office makes of those workbooks as .ods. */
 class OdsDrawingsCorpusTest {
   private static final double MILLIMETRES = 0.2;
+
   /** What an office states as a size beside the cells of an end. */
   private static final double ROUNDED = 1;
 
