@@ -64,9 +64,10 @@ public final class UnnamedColumns {
     if (column < 0 || column >= grid.columnCount() || !header.vessel().isEmpty()) {
       return false;
     }
-    // A name in the upper of two rows names it too, as divers beside the names of vessels.
-    if (grid.kind(header.bottomRow(), column) != Kind.BLANK) {
-      return false;
+    for (int row = header.topRow(); row <= header.bottomRow(); row++) {
+      if (grid.kind(row, column) != Kind.BLANK) {
+        return false;
+      }
     }
     return headers.stream()
         .noneMatch(
@@ -84,14 +85,6 @@ public final class UnnamedColumns {
 
   private boolean isBlank(Header header, int row) {
     return header.cells().stream().allMatch(c -> grid.kind(row, c.column()) == Kind.BLANK);
-  }
-
-  /** Whether something was read in a row, and the column has a name over the header. */
-  private boolean isRead(Header header, int column, int row) {
-    int above = header.bottomRow() - 1;
-    return above >= 0
-        && grid.kind(above, column) == Kind.TEXT
-        && header.cells().stream().anyMatch(c -> grid.kind(row, c.column()) == Kind.NUMBER);
   }
 
   private boolean areDates(Header header, int column) {
@@ -115,8 +108,8 @@ public final class UnnamedColumns {
     for (int row = header.bottomRow() + 1; row < end; row++) {
       Kind kind = grid.kind(row, column);
       gap |= isBlank(header, row);
-      // Behind a blank row the lines over the next table may begin.
-      if (kind != Kind.BLANK && (kind != Kind.TEXT || gap && !isRead(header, column, row))) {
+      // Behind a blank row the lines over the next table begin.
+      if (kind != Kind.BLANK && (kind != Kind.TEXT || gap)) {
         return false;
       }
       boolean words =

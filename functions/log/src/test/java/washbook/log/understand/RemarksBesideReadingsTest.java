@@ -19,23 +19,6 @@ class RemarksBesideReadingsTest {
   }
 
   @Test
-  void aColumnNamedOverTheHeaderHoldsRemarksAlsoBehindABlankRow() {
-    String log =
-        """
-        | Cuve A | | Cuve B | | Divers
-        Date | D | T° | D | T° |
-        1/9/2025 | 1.089 | 20 | 1.084 | 20 |
-        2/9/2025 | 1.080 | 20 | 1.078 | 20 |
-        3/9/2025 | 1.060 | 20 | 1.061 | 20 | sonde changée
-        | | | | |
-        4/9/2025 | 1.040 | 20 | 1.042 | 20 | après relevé : 3 hL de B passés dans A
-        6/9/2025 | 1.020 | 20 | 1.021 | 20 |
-        8/9/2025 | 0.998 | 20 | 0.999 | 20 |""";
-    assertEquals(5, column(log, Role.NOTE));
-    assertEquals("F7", understood(log).doubts().get(0).cell());
-  }
-
-  @Test
   void readingsWithTheirDegreesAreNoRemarks() {
     String log =
         """
