@@ -2,13 +2,24 @@ package washbook.runner.extent;
 
 import java.util.List;
 import org.apache.poi.hssf.model.InternalSheet;
+import org.apache.poi.hssf.record.CalcCountRecord;
+import org.apache.poi.hssf.record.CalcModeRecord;
 import org.apache.poi.hssf.record.DefaultRowHeightRecord;
+import org.apache.poi.hssf.record.DeltaRecord;
+import org.apache.poi.hssf.record.GridsetRecord;
 import org.apache.poi.hssf.record.GutsRecord;
 import org.apache.poi.hssf.record.IndexRecord;
+import org.apache.poi.hssf.record.IterationRecord;
+import org.apache.poi.hssf.record.PrintGridlinesRecord;
+import org.apache.poi.hssf.record.PrintHeadersRecord;
 import org.apache.poi.hssf.record.PrintSetupRecord;
 import org.apache.poi.hssf.record.RecordBase;
+import org.apache.poi.hssf.record.RefModeRecord;
+import org.apache.poi.hssf.record.SaveRecalcRecord;
 import org.apache.poi.hssf.record.WSBoolRecord;
+import org.apache.poi.hssf.usermodel.HSSFPrintSetup;
 import org.apache.poi.hssf.usermodel.HSSFSheet;
+import org.apache.poi.ss.usermodel.Row;
 
 /** The records of a sheet that say how it is printed ([MS-XLS] 2.4.351 WsBool, 2.4.257 Setup). */
 public final class XlsPages {
@@ -16,6 +27,24 @@ public final class XlsPages {
   private static final byte OUTLINES = (byte) 0xC1;
 
   private static final byte PAGE_BREAKS = 4;
+
+  /**
+   * What stands before WsBool in a sheet ([MS-XLS], worksheet substream; the order from memory).
+   */
+  private static final short[] BEFORE_WS_BOOL = {
+    IndexRecord.sid,
+    CalcModeRecord.sid,
+    CalcCountRecord.sid,
+    RefModeRecord.sid,
+    IterationRecord.sid,
+    DeltaRecord.sid,
+    SaveRecalcRecord.sid,
+    PrintHeadersRecord.sid,
+    PrintGridlinesRecord.sid,
+    GridsetRecord.sid,
+    GutsRecord.sid,
+    DefaultRowHeightRecord.sid
+  };
 
   private XlsPages() {}
 
@@ -30,6 +59,29 @@ public final class XlsPages {
     sheet.setFitToPage(true);
   }
 
+  /** Whether the record says anything of paper, scale and lie: bit 2 of Setup's flags. */
+  public static boolean isSaid(HSSFPrintSetup print) {
+    return !print.getValidSettings();
+  }
+
+  /** Lets the record count; it says what it would be without where it has not counted before. */
+  public static void say(HSSFPrintSetup print) {
+    if (!isSaid(print)) {
+      print.setValidSettings(false);
+      print.setScale((short) 100);
+      print.setPaperSize((short) 0);
+    }
+  }
+
+  /** The last column with a cell, -1 for none. */
+  public static int lastColumn(HSSFSheet sheet) {
+    int last = -1;
+    for (Row row : sheet) {
+      last = Math.max(last, row.getLastCellNum() - 1);
+    }
+    return last;
+  }
+
   /** Adds those that a small program has left out: they are what they would be without. */
   public static void complete(HSSFSheet sheet) {
     InternalSheet inner = sheet.getSheet();
@@ -39,7 +91,7 @@ public final class XlsPages {
       record.setWSBool2(OUTLINES);
       List<RecordBase> records = inner.getRecords();
       int at = 1;
-      for (short sid : new short[] {IndexRecord.sid, GutsRecord.sid, DefaultRowHeightRecord.sid}) {
+      for (short sid : BEFORE_WS_BOOL) {
         at = Math.max(at, inner.findFirstRecordLocBySid(sid) + 1);
       }
       records.add(at, record);

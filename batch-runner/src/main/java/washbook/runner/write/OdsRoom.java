@@ -66,11 +66,19 @@ final class OdsRoom {
         .noneMatch(area -> area.firstColumn() <= last && area.lastColumn() > last);
   }
 
-  /** Drawings that begin in a row with new cells are not tied again. */
+  /** Drawings that begin in a row with new cells, or beside another, are not tied again. */
   boolean mayWiden(int column) {
     return drawings.areas().stream()
         .filter(area -> area.lastColumn() >= column)
-        .allMatch(area -> area.firstColumn() <= column && !isPatched(area.firstRow()));
+        .allMatch(
+            area ->
+                area.firstColumn() <= column
+                    && !isPatched(area.firstRow())
+                    && isAlone(area.firstRow()));
+  }
+
+  private boolean isAlone(int row) {
+    return drawings.areas().stream().filter(area -> area.firstRow() == row).count() == 1;
   }
 
   boolean mayRaise(int row) {

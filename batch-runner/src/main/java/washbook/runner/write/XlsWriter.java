@@ -72,6 +72,9 @@ public final class XlsWriter implements SheetWriter {
     }
   }
 
+  /** Columns right of ours that far away belong to something else. */
+  private static final int FARTHEST = 40;
+
   private static final class Cells {
     private final HSSFWorkbook workbook;
     private final Map<String, HSSFCellStyle> styles = new HashMap<>();
@@ -131,7 +134,7 @@ public final class XlsWriter implements SheetWriter {
       boolean letter = paper == PrintSetup.LETTER_PAPERSIZE;
       boolean own =
           XlsPages.isFit(sheet)
-              || print.getScale() != 0 && print.getScale() != 100
+              || XlsPages.isSaid(print) && print.getScale() != 0 && print.getScale() != 100
               || sheet.getColumnBreaks().length > 0
               || sheet.getRowBreaks().length > 0
               || paper > PrintSetup.LETTER_PAPERSIZE && paper != PrintSetup.A4_PAPERSIZE;
@@ -139,7 +142,11 @@ public final class XlsWriter implements SheetWriter {
         return null;
       }
       double width = 0;
-      int last = columns.stream().mapToInt(ColumnPatch::column).max().orElse(-1);
+      int ours = columns.stream().mapToInt(ColumnPatch::column).max().orElse(-1);
+      int last = Math.max(ours, XlsPages.lastColumn(sheet));
+      if (last > ours + FARTHEST) {
+        return null;
+      }
       for (int column = 0; column <= last; column++) {
         width += sheet.isColumnHidden(column) ? 0 : pixels(sheet, column, columns) * 0.75;
       }
@@ -147,7 +154,7 @@ public final class XlsWriter implements SheetWriter {
       double right = 72 * sheet.getMargin(PageMargin.RIGHT);
       return PageFit.of(
           width,
-          print.getLandscape() && !print.getNoOrientation(),
+          XlsPages.isSaid(print) && print.getLandscape() && !print.getNoOrientation(),
           turned -> (turned ? letter ? 792 : 842 : letter ? 612 : 595) - left - right,
           PageFit.spare(left, right));
     }
@@ -172,6 +179,7 @@ public final class XlsWriter implements SheetWriter {
       HSSFPrintSetup print = sheet.getPrintSetup();
       if (fit != null) {
         XlsPages.setFit(sheet);
+        XlsPages.say(print);
         print.setLandscape(fit.landscape());
         print.setNoOrientation(false);
         print.setFitWidth((short) fit.pages());
