@@ -56,6 +56,7 @@ class OdsDrawingsCorpusTest {
   private final List<String> wrong = new ArrayList<>();
   private int filled;
   private int seen;
+  private int untied;
 
   @Test
   void noDrawingIsMovedCoveredOrStretched() throws Exception {
@@ -81,10 +82,11 @@ class OdsDrawingsCorpusTest {
         }
       }
     }
-    System.out.println(".ods drawings: " + seen + " beside " + filled + " filled logs");
+    System.out.printf(
+        ".ods drawings: %d beside %d filled logs, %d without an end%n", seen, filled, untied);
     wrong.forEach(System.out::println);
     assertEquals(0, wrong.size(), String.join("\n", wrong.subList(0, Math.min(20, wrong.size()))));
-    assertTrue(filled > 20 && seen > 30, filled + " logs, " + seen + " drawings");
+    assertTrue(filled > 20 && seen - untied > 30, filled + " logs, " + seen + " drawings");
   }
 
   private void check(Path log) throws Exception {
@@ -121,7 +123,12 @@ class OdsDrawingsCorpusTest {
     assertEquals(-1, Files.mismatch(done, again), log + " filled twice");
   }
 
+  /** One whose end was tied to no cell before is not held in place yet: it goes with its cell. */
   private void compare(String name, Drawn old, Drawn now, Sheet after, SheetPatch patch) {
+    if (old.lastRow < 0) {
+      untied++;
+      return;
+    }
     if (Math.abs(old.x - now.x) > MILLIMETRES || old.row != now.row) {
       wrong.add(name + "moved from " + old + " to " + now);
     }
