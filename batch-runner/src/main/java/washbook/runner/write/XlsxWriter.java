@@ -117,11 +117,11 @@ public final class XlsxWriter implements SheetWriter {
         columns.stream()
             .filter(column -> column.headerRow() == headerRow)
             .allMatch(column -> paper.hasHead(column.column()));
-    int right = columns.stream().mapToInt(ColumnPatch::column).max().orElse(0) + FARTHEST;
-    int last = paper.lastColumn();
-    if (paper.isOwn() || allThere || last > right) {
+    if (paper.isOwn() || allThere) {
       return null;
     }
+    int right = columns.stream().mapToInt(ColumnPatch::column).max().orElse(0) + FARTHEST;
+    int last = paper.lastColumn() <= right ? paper.lastColumn() : -1;
     drawings.look().fitNotes(() -> PageFit.pages(fit(paper, drawings, columns, last)));
     return fit(paper, drawings, columns, last);
   }
