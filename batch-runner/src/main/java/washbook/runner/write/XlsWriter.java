@@ -72,7 +72,7 @@ public final class XlsWriter implements SheetWriter {
     }
   }
 
-  /** Columns right of ours that far away belong to something else. */
+  /** Cells so far right of ours belong to something else: then nothing is fitted. */
   private static final int FARTHEST = 40;
 
   private static final class Cells {
@@ -95,14 +95,16 @@ public final class XlsWriter implements SheetWriter {
           patch.columns().stream().anyMatch(c -> isBlank(find(sheet, c.headerRow(), c.column())));
       boolean fits = anyNew && !hasDrawings(sheet);
       look = new ColumnLook();
+      int last = fits ? XlsPages.lastColumn(sheet) : -1;
       if (fits) {
-        look.fitNotes(() -> PageFit.pages(fit(sheet, patch.columns())));
+        XlsPages.complete(sheet);
+        look.fitNotes(() -> PageFit.pages(fit(sheet, patch.columns(), last)));
       }
       for (ColumnPatch column : patch.columns()) {
-        int last = Math.max(column.headerRow(), column.lastRow());
-        if (column.column() > LIMITS.getLastColumnIndex() || last > LIMITS.getLastRowIndex()) {
+        int lastRow = Math.max(column.headerRow(), column.lastRow());
+        if (column.column() > LIMITS.getLastColumnIndex() || lastRow > LIMITS.getLastRowIndex()) {
           throw UnusableFileException.of(
-              "xls.full", patch.sheet(), CellAddress.of(last, column.column()));
+              "xls.full", patch.sheet(), CellAddress.of(lastRow, column.column()));
         }
         HSSFCell header = find(sheet, column.headerRow(), column.column());
         boolean ours =
@@ -122,13 +124,12 @@ public final class XlsWriter implements SheetWriter {
         }
       }
       if (fits) {
-        print(sheet, fit(sheet, patch.columns()));
+        print(sheet, fit(sheet, patch.columns(), last));
       }
     }
 
     /** One page wide where that is readable, if nobody has set how the sheet is printed. */
-    private PageFit fit(HSSFSheet sheet, List<ColumnPatch> columns) {
-      XlsPages.complete(sheet);
+    private PageFit fit(HSSFSheet sheet, List<ColumnPatch> columns, int lastBefore) {
       HSSFPrintSetup print = sheet.getPrintSetup();
       short paper = print.getPaperSize();
       boolean letter = paper == PrintSetup.LETTER_PAPERSIZE;
@@ -143,7 +144,7 @@ public final class XlsWriter implements SheetWriter {
       }
       double width = 0;
       int ours = columns.stream().mapToInt(ColumnPatch::column).max().orElse(-1);
-      int last = Math.max(ours, XlsPages.lastColumn(sheet));
+      int last = Math.max(ours, lastBefore);
       if (last > ours + FARTHEST) {
         return null;
       }

@@ -304,7 +304,7 @@ public final class MovedWash {
   private static boolean isFromNumbered(String batch, List<String> tokens) {
     List<String> own = Vocabulary.tokens(batch);
     for (int i = 2; i < tokens.size(); i++) {
-      boolean number = tokens.get(i).chars().allMatch(Character::isDigit);
+      boolean number = isNumber(tokens.get(i));
       boolean other = number && isVessel(tokens.get(i - 1)) && !own.contains(tokens.get(i));
       if (other
           && meanings(tokens.subList(Math.max(0, i - 1 - BETWEEN), i - 1)).contains(Meaning.FROM)) {
@@ -374,7 +374,7 @@ public final class MovedWash {
         return i;
       }
     }
-    boolean numbered = of.size() == 2 && of.get(1).chars().allMatch(Character::isDigit);
+    boolean numbered = of.size() == 2 && isNumber(of.get(1));
     int brief = numbered ? tokens.indexOf(of.get(0).charAt(0) + of.get(1)) : -1;
     if (brief >= 0 || of.size() != 2 || !isVessel(of.get(0))) {
       return brief;
